@@ -43,13 +43,18 @@ template <class T>
 class [[nodiscard]] Result {
   public:
     // Implicit, so that a function can simply return a value or an Error.
-    Result(T value) : held_(std::in_place_index<0>, std::move(value)) {}      // NOLINT
+    Result(T value) : held_(std::in_place_index<0>, std::move(value)) {}  // NOLINT
+
     Result(Error error) : held_(std::in_place_index<1>, std::move(error)) {}  // NOLINT
 
     [[nodiscard]] bool ok() const { return held_.index() == 0; }
+
     [[nodiscard]] const T& value() const& { return std::get<0>(held_); }
+
     [[nodiscard]] T& value() & { return std::get<0>(held_); }
+
     [[nodiscard]] T&& value() && { return std::get<0>(std::move(held_)); }
+
     [[nodiscard]] const Error& error() const { return std::get<1>(held_); }
 
   private:
@@ -60,9 +65,11 @@ template <>
 class [[nodiscard]] Result<void> {
   public:
     Result() = default;
+
     Result(Error error) : error_(std::move(error)) {}  // NOLINT
 
     [[nodiscard]] bool ok() const { return !error_.has_value(); }
+
     [[nodiscard]] const Error& error() const { return *error_; }
 
   private:

@@ -1,0 +1,347 @@
+// Values as people write and read them, and the check on whatever enters the log.
+#include <charconv>
+
+#include <nlohmann/json.hpp>
+
+#include "core/model/decimal.h"
+#include "core/model/value.h"
+
+namespace ledgerboard::model {
+
+namespace {
+
+constexpr std::size_t kLongestText = 100'000;  // bytes; a note may be long, a book must stay a book
+constexpr std::int64_t kLargestUnits = 1'000'000'000'000'000;
+
+std::string lower(std::string_view text) {
+    std::string out(text);
+    for (char& c : out) {
+        c = static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
+    }
+    return out;
+}
+
+template <class T>
+Result<Value> asValue(Result<T> read) {
+    if (!read.ok()) {
+        return read.error();
+    }
+    return valueOf(std::move(read).value());
+}
+
+std::vector<std::string_view> partsOf(std::string_view text, char separator) {
+    std::vector<std::string_view> parts;
+    while (!text.empty()) {
+        const auto at = text.find(separator);
+        if (const auto part = trimmed(text.substr(0, at)); !part.empty()) {
+            parts.push_back(part);
+        }
+        text = at == std::string_view::npos ? std::string_view{} : text.substr(at + 1);
+    }
+    return parts;
+}
+
+Result<Value> parseFlag(std::string_view text) {
+    const std::string word = lower(text);
+    for (const auto* yes : {"yes", "y", "true", "1", "x", "si", "s\xC3\xAD"}) {
+        if (word == yes) {
+            return valueOf(true);
+        }
+    }
+    for (const auto* no : {"no", "n", "false", "0"}) {
+        if (word == no) {
+            return valueOf(false);
+        }
+    }
+    return wrongUse("\"" + std::string(text.substr(0, 40)) + "\" is neither yes nor no");
+}
+
+Result<Value> parseCount(std::string_view text) {
+    auto units = parseDecimal(text, 0);
+    if (!units.ok()) {
+        return units.error();
+    }
+    return valueOf(units.value());
+}
+
+Result<Value> parseWord(const Field& field, std::string_view text) {
+    const std::string wanted = folded(text);
+    std::string known;
+    for (std::size_t k = 1; k < field.words.size(); ++k) {
+        if (folded(field.words[k]) == wanted) {
+            return Value{std::string(field.words[k])};
+        }
+        known += (k == 1 ? "" : ", ") + std::string(field.words[k]);
+    }
+    return wrongUse("\"" + std::string(text.substr(0, 40)) + "\" is not one of: " + known);
+}
+
+// "name value; name value": calls take(name, value text) for each part.
+template <class Take>
+Result<void> eachPair(std::string_view text, Take&& take) {
+    for (const auto part : partsOf(text, ';')) {
+        auto at = part.find('=');
+        if (at == std::string_view::npos) {
+            at = part.find_last_of(" \t");
+        }
+        if (at == std::string_view::npos || trimmed(part.substr(0, at)).empty()) {
+            return wrongUse("\"" + std::string(part.substr(0, 40)) +
+                            "\" needs a name and a figure: write it like taxes 210; insurance 95");
+        }
+        if (auto taken = take(trimmed(part.substr(0, at)), trimmed(part.substr(at + 1)));
+            !taken.ok()) {
+            return taken.error();
+        }
+    }
+    return {};
+}
+
+template <class Entry, class Amount>
+Result<Value> parseNamed(std::string_view text) {
+    std::vector<Entry> list;
+    auto done = eachPair(text, [&](std::string_view name, std::string_view figure) -> Result<void> {
+        auto amount = Amount::parse(figure);
+        if (!amount.ok()) {
+            return amount.error();
+        }
+        list.push_back({std::string(name), amount.value()});
+        return {};
+    });
+    if (!done.ok()) {
+        return done.error();
+    }
+    return valueOf(list);
+}
+
+Result<Value> parseItemAmounts(std::string_view text, const FindRecord& find) {
+    std::vector<ItemAmount> list;
+    auto done = eachPair(text, [&](std::string_view name, std::string_view figure) -> Result<void> {
+        auto id = find(Kind::Item, name);
+        if (!id.ok()) {
+            return id.error();
+        }
+        auto amount = Money::parse(figure);
+        if (!amount.ok()) {
+            return amount.error();
+        }
+        list.push_back({Id<Kind::Item>(id.value()), amount.value()});
+        return {};
+    });
+    if (!done.ok()) {
+        return done.error();
+    }
+    return valueOf(list);
+}
+
+Result<Value> parseDates(std::string_view text) {
+    std::vector<Date> list;
+    for (const auto part : partsOf(text, ';')) {
+        auto date = Date::parseLoose(part);
+        if (!date.ok()) {
+            return date.error();
+        }
+        list.push_back(date.value());
+    }
+    return valueOf(list);
+}
+
+Result<Value> parseRefs(const Field& field, std::string_view text, const FindRecord& find) {
+    std::vector<RawId> list;
+    for (const auto part : partsOf(text, ';')) {
+        auto id = find(field.meant, part);
+        if (!id.ok()) {
+            return id.error();
+        }
+        list.push_back(id.value());
+    }
+    return valueOf(list);
+}
+
+template <class List, class Print>
+std::string joined(const Value& value, Print&& print) {
+    List list;
+    readMember(value, list);
+    std::string out;
+    for (const auto& one : list) {
+        out += (out.empty() ? "" : "; ") + print(one);
+    }
+    return out;
+}
+
+// Whether a field of this type may hold an integer of this size.
+Result<void> checkInteger(const Field& field, std::int64_t units) {
+    const std::string place = std::string(field.heading) + ": ";
+    switch (field.type) {
+        case FieldType::Flag:
+            return units == 0 || units == 1 ? Result<void>{}
+                                            : wrongUse(place + "neither yes nor no");
+        case FieldType::Date:
+            if (units < -135'140 || units > 376'199) {
+                return wrongUse(place + "a date outside the years 1600 to 2999");
+            }
+            return {};
+        case FieldType::Weekdays:
+            return units > 0 && units < 128 ? Result<void>{} : wrongUse(place + "not a work week");
+        case FieldType::Instant:
+            return {};
+        case FieldType::Count:
+        case FieldType::Quantity:
+        case FieldType::Money:
+        case FieldType::Percent:
+            if (units > kLargestUnits || units < -kLargestUnits) {
+                return wrongUse(place + "too large to be kept");
+            }
+            return {};
+        default:
+            return wrongUse(place + "a number where none belongs");
+    }
+}
+
+Result<void> checkText(const Field& field, const std::string& text) {
+    const std::string place = std::string(field.heading) + ": ";
+    if (text.empty() || text.size() > kLongestText) {
+        return wrongUse(place + (text.empty() ? "an empty text is kept as no value"
+                                              : "a text longer than 100,000 bytes"));
+    }
+    if (text.find('\0') != std::string::npos) {
+        return wrongUse(place + "a text with a zero byte in it");
+    }
+    switch (field.type) {
+        case FieldType::Text:
+            return {};
+        case FieldType::Words:
+            for (const auto word : field.words) {
+                if (word == text) {
+                    return {};
+                }
+            }
+            return wrongUse(place + "\"" + text.substr(0, 40) + "\" is not one of its words");
+        case FieldType::Refs:
+        case FieldType::Amounts:
+        case FieldType::Steps:
+        case FieldType::ItemAmounts:
+        case FieldType::Dates:
+            return nlohmann::json::parse(text, nullptr, false).is_array()
+                       ? Result<void>{}
+                       : wrongUse(place + "not a list");
+        default:
+            return wrongUse(place + "a text where none belongs");
+    }
+}
+
+}  // namespace
+
+Result<Value> parseValue(const Field& field, std::string_view text, const FindRecord& find) {
+    text = trimmed(text);
+    if (text.empty()) {
+        return Value{};
+    }
+    switch (field.type) {
+        case FieldType::Text:
+            return Value{std::string(text)};
+        case FieldType::Flag:
+            return parseFlag(text);
+        case FieldType::Count:
+            return parseCount(text);
+        case FieldType::Money:
+            return asValue(Money::parse(text));
+        case FieldType::Quantity:
+            return asValue(Quantity::parse(text));
+        case FieldType::Percent:
+            return asValue(Percent::parse(text));
+        case FieldType::Date:
+            return asValue(Date::parseLoose(text));
+        case FieldType::Instant:
+            return asValue(Instant::parse(text));
+        case FieldType::Weekdays:
+            return asValue(Weekdays::parse(text));
+        case FieldType::Words:
+            return parseWord(field, text);
+        case FieldType::Ref: {
+            auto id = find(field.meant, text);
+            return id.ok() ? Result<Value>(Value{id.value()}) : Result<Value>(id.error());
+        }
+        case FieldType::Refs:
+            return parseRefs(field, text, find);
+        case FieldType::Amounts:
+            return parseNamed<NamedAmount, Money>(text);
+        case FieldType::Steps:
+            return parseNamed<NamedShare, Percent>(text);
+        case FieldType::ItemAmounts:
+            return parseItemAmounts(text, find);
+        case FieldType::Dates:
+            return parseDates(text);
+    }
+    return Value{};
+}
+
+std::string printValue(const Field& field, const Value& value, const NameRecord& name) {
+    if (isEmpty(value)) {
+        return "";
+    }
+    const auto* integer = std::get_if<std::int64_t>(&value);
+    const std::int64_t units = integer != nullptr ? *integer : 0;
+    switch (field.type) {
+        case FieldType::Flag:
+            return units != 0 ? "yes" : "no";
+        case FieldType::Count:
+            return std::to_string(units);
+        case FieldType::Money:
+            return Money::fromMinor(units).toString();
+        case FieldType::Quantity:
+            return Quantity::fromThousandths(units).toString();
+        case FieldType::Percent:
+            return Percent::fromBasisPoints(units).toString();
+        case FieldType::Date:
+            return Date::fromDays(static_cast<std::int32_t>(units)).toString();
+        case FieldType::Instant:
+            return Instant::fromMilliseconds(units).toString();
+        case FieldType::Weekdays:
+            return Weekdays::fromBits(units).toString();
+        case FieldType::Ref:
+            return std::holds_alternative<RawId>(value) ? name(std::get<RawId>(value)) : "";
+        case FieldType::Refs: {
+            std::vector<RawId> ids;
+            readRefs(value, ids);
+            std::string out;
+            for (const auto& id : ids) {
+                out += (out.empty() ? "" : "; ") + name(id);
+            }
+            return out;
+        }
+        case FieldType::Amounts:
+            return joined<std::vector<NamedAmount>>(
+                value, [](const auto& one) { return one.name + " " + one.amount.toString(); });
+        case FieldType::Steps:
+            return joined<std::vector<NamedShare>>(
+                value, [](const auto& one) { return one.name + " " + one.percent.toString(); });
+        case FieldType::ItemAmounts:
+            return joined<std::vector<ItemAmount>>(value, [&](const auto& one) {
+                return name(one.item.raw()) + "=" + one.amount.toString();
+            });
+        case FieldType::Dates:
+            return joined<std::vector<Date>>(value, [](Date day) { return day.toString(); });
+        case FieldType::Text:
+        case FieldType::Words:
+            break;
+    }
+    return std::holds_alternative<std::string>(value) ? std::get<std::string>(value) : "";
+}
+
+Result<void> checkValue(const Field& field, const Value& value) {
+    if (isEmpty(value)) {
+        return {};
+    }
+    if (const auto* integer = std::get_if<std::int64_t>(&value)) {
+        return checkInteger(field, *integer);
+    }
+    if (const auto* text = std::get_if<std::string>(&value)) {
+        return checkText(field, *text);
+    }
+    if (field.type != FieldType::Ref) {
+        return wrongUse(std::string(field.heading) + ": an id where none belongs");
+    }
+    return {};
+}
+
+}  // namespace ledgerboard::model
