@@ -1,0 +1,188 @@
+#include "core/compute/take_off_sizes.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+
+#include "core/model/check.h"
+
+namespace ledgerboard::compute {
+
+namespace {
+
+constexpr std::size_t kMostInList = 1'000;
+
+const SizeKey* keyNamed(std::span<const SizeKey> keys, std::string_view name) {
+    const auto found = std::find_if(keys.begin(), keys.end(),
+                                    [&](const SizeKey& key) { return key.name == name; });
+    return found == keys.end() ? nullptr : &*found;
+}
+
+std::string shown(double number) {
+    std::array<char, 40> text{};
+    std::snprintf(text.data(), text.size(), "%.10g", number);
+    return text.data();
+}
+
+std::string listed(std::span<const SizeKey> keys) {
+    std::string list;
+    for (const SizeKey& key : keys) {
+        list += (list.empty() ? "" : ", ") + std::string(key.name);
+    }
+    return list;
+}
+
+// Whether `word` is one of the words in `words`, which stand with spaces between.
+bool isOneOf(std::string_view words, std::string_view word) {
+    const std::string padded = " " + std::string(words) + " ";
+    return !word.empty() && word.find(' ') == std::string_view::npos &&
+           padded.find(" " + std::string(word) + " ") != std::string::npos;
+}
+
+model::Result<void> checkNumber(const SizeKey& key, double number) {
+    const std::string name(key.name);
+    if (!(number >= key.least && number <= key.most)) {
+        return model::wrongUse(name + " is " + shown(number) + ": it must be from " +
+                               shown(key.least) + " to " + shown(key.most));
+    }
+    if (key.form == SizeForm::Count && number != std::floor(number)) {
+        return model::wrongUse(name + " is " + shown(number) + ": it must be a whole number");
+    }
+    return {};
+}
+
+model::Result<void> checkGiven(const SizeKey& key, const GivenSize& given) {
+    const std::string name(key.name);
+    if (key.form == SizeForm::Word) {
+        if (isOneOf(key.words, given.word)) {
+            return {};
+        }
+        return model::wrongUse(name + " must be one of these words: " + std::string(key.words));
+    }
+    if (given.numbers.empty()) {
+        return model::wrongUse(name + " must be a number");
+    }
+    if (given.numbers.size() > 1 && key.form != SizeForm::Sum) {
+        return model::wrongUse(name + " must be one number, not a list");
+    }
+    if (given.numbers.size() > kMostInList) {
+        return model::wrongUse(name + " has more than 1000 numbers: give their sum");
+    }
+    for (const double number : given.numbers) {
+        if (auto fine = checkNumber(key, number); !fine.ok()) {
+            return fine;
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+model::Result<Sizes> Sizes::from(const TakeOffKind& kind, std::span<const GivenSize> given) {
+    Sizes sizes;
+    sizes.keys_ = kind.keys;
+    for (const GivenSize& one : given) {
+        const SizeKey* key = keyNamed(kind.keys, one.key);
+        if (key == nullptr) {
+            return model::wrongUse("unknown key \"" + one.key.substr(0, 40) +
+                                   "\": " + std::string(kind.what) + " takes " + listed(kind.keys));
+        }
+        if (sizes.has(one.key)) {
+            return model::wrongUse(one.key + " is given twice: give it once");
+        }
+        if (auto fine = checkGiven(*key, one); !fine.ok()) {
+            return fine.error();
+        }
+        double sum = 0;
+        for (const double number : one.numbers) {
+            sum += number;
+        }
+        sizes.held_.push_back({one.key, sum, one.word});
+    }
+    return sizes;
+}
+
+const Sizes::Held* Sizes::find(std::string_view key) const {
+    const auto found =
+        std::find_if(held_.begin(), held_.end(), [&](const Held& held) { return held.key == key; });
+    return found == held_.end() ? nullptr : &*found;
+}
+
+bool Sizes::has(std::string_view key) const {
+    return find(key) != nullptr;
+}
+
+double Sizes::value(std::string_view key) {
+    if (const Held* held = find(key)) {
+        return held->number;
+    }
+    const SizeKey* table = keyNamed(keys_, key);
+    model::require(table != nullptr && table->usual.has_value(), "a size without a usual value");
+    if (!table->usualSource.empty()) {
+        assume({std::string(key), *table->usual, std::string(table->says),
+                std::string(table->usualSource)});
+    }
+    return *table->usual;
+}
+
+std::string_view Sizes::word(std::string_view key) const {
+    if (const Held* held = find(key)) {
+        return held->word;
+    }
+    const SizeKey* table = keyNamed(keys_, key);
+    model::require(table != nullptr && table->form == SizeForm::Word, "a word that is no word");
+    return table->words.substr(0, table->words.find(' '));
+}
+
+void Sizes::assume(Assumption assumption) {
+    const bool known = std::any_of(assumed_.begin(), assumed_.end(), [&](const Assumption& other) {
+        return other.key == assumption.key;
+    });
+    if (!known) {
+        assumed_.push_back(std::move(assumption));
+    }
+}
+
+model::Result<double> flatArea(Sizes& sizes, std::span<const std::string_view> acrossKeys) {
+    std::string_view across;
+    std::string choice;
+    for (const std::string_view key : acrossKeys) {
+        choice += (choice.empty() ? "" : " or ") + std::string(key);
+        if (!sizes.has(key)) {
+            continue;
+        }
+        if (!across.empty()) {
+            return model::wrongUse("give " + std::string(across) + " or " + std::string(key) +
+                                   ", not both: take off walls and ceiling one by one");
+        }
+        across = key;
+    }
+    if (sizes.has("area_sqft")) {
+        if (sizes.has("length_ft") || !across.empty()) {
+            return model::wrongUse("give area_sqft, or length_ft with " + choice + ", not both");
+        }
+        return sizes.value("area_sqft");
+    }
+    if (!sizes.has("length_ft")) {
+        return model::wrongUse("length_ft is missing: give length_ft with " + choice +
+                               ", or area_sqft");
+    }
+    if (across.empty()) {
+        return model::wrongUse(choice + " is missing: give length_ft with " + choice +
+                               ", or area_sqft");
+    }
+    return sizes.value("length_ft") * sizes.value(across);
+}
+
+double roundedUp(double amount, double step) {
+    constexpr double kHair = 1e-9;
+    const double steps = amount / step;
+    return std::ceil(steps - kHair * std::max(1.0, steps)) * step;
+}
+
+double withWaste(double quantity, double wastePercent) {
+    return quantity * (1 + wastePercent / 100);
+}
+
+}  // namespace ledgerboard::compute
