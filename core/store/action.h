@@ -1,0 +1,65 @@
+// What does a person change at one go? A list of edits that stand or fall together.
+//
+// An Action is plain data: Book::commit turns it into entries of the log.
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/model/catalog.h"
+#include "core/model/rows.h"
+#include "core/model/value.h"
+
+namespace ledgerboard::store {
+
+// One field of one record gets a value; an empty value clears it.
+struct Edit {
+    model::RawId record;
+    model::FieldCode field = 0;
+    model::Value value;
+};
+
+class Action {
+  public:
+    // `what` is said in history and by undo: "set Kitchen/cabinets", "bring spend april.csv".
+    explicit Action(std::string what) : what_(std::move(what)) {}
+
+    // A later edit of the same field in the same action replaces the earlier one.
+    void set(model::RawId record, model::FieldCode field, model::Value value) {
+        edits_.push_back({record, field, std::move(value)});
+    }
+
+    // Every member of `row` that holds something. Requires: row.id is not nil.
+    template <class Row>
+    void add(const Row& row) {
+        const auto fields = model::infoOf(Row::kKind).fields;
+        std::size_t at = 0;
+        model::visitFields(row, [&](const auto& member) {
+            const model::Field& field = fields[at++];
+            model::Value value = model::valueOf(member);
+            const bool isNo =
+                field.type == model::FieldType::Flag && std::get<std::int64_t>(value) == 0;
+            if (!model::isEmpty(value) && !isNo) {
+                set(row.id.raw(), field.code, std::move(value));
+            }
+        });
+    }
+
+    // The record no longer counts; it stays in history and can be brought back.
+    void drop(model::Kind kind, model::RawId record) {
+        set(record, model::goneCode(kind), model::Value{std::int64_t{1}});
+    }
+
+    [[nodiscard]] const std::string& what() const { return what_; }
+
+    [[nodiscard]] const std::vector<Edit>& edits() const { return edits_; }
+
+    [[nodiscard]] bool empty() const { return edits_.empty(); }
+
+  private:
+    std::string what_;
+    std::vector<Edit> edits_;
+};
+
+}  // namespace ledgerboard::store

@@ -1,0 +1,323 @@
+#include "core/store/log.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace ledgerboard::store {
+
+using model::FieldCode;
+using model::HybridClock;
+using model::RawId;
+using model::Value;
+
+bool beats(model::Merge merge, HybridClock aClock, const RawId& aDevice, HybridClock bClock,
+           const RawId& bDevice) {
+    const bool later = std::tie(aClock, aDevice) > std::tie(bClock, bDevice);
+    return merge == model::Merge::Kept ? !later : later;
+}
+
+Lane laneOf(const model::Field& field) {
+    return field.reads == model::Reads::Owner ? Lane::OwnerOnly : Lane::Shared;
+}
+
+Lane laneOfGone(model::Kind kind) {
+    const auto fields = model::infoOf(kind).fields;
+    const bool shared = std::any_of(fields.begin(), fields.end(), [](const model::Field& field) {
+        return laneOf(field) == Lane::Shared;
+    });
+    return shared ? Lane::Shared : Lane::OwnerOnly;
+}
+
+std::string packReplaces(const std::vector<EntryName>& names) {
+    std::string bytes;
+    for (const auto& name : names) {
+        bytes.append(reinterpret_cast<const char*>(name.device.bytes().data()), RawId::kBytes);
+        bytes += static_cast<char>(name.lane);
+        for (int shift = 56; shift >= 0; shift -= 8) {
+            bytes += static_cast<char>(static_cast<std::uint64_t>(name.number) >> shift & 0xff);
+        }
+    }
+    return bytes;
+}
+
+std::vector<EntryName> unpackReplaces(const std::string& bytes) {
+    constexpr std::size_t kNameBytes = RawId::kBytes + 1 + 8;
+    std::vector<EntryName> names;
+    for (std::size_t at = 0; at + kNameBytes <= bytes.size(); at += kNameBytes) {
+        std::array<std::uint8_t, RawId::kBytes> device{};
+        std::copy_n(bytes.begin() + static_cast<std::ptrdiff_t>(at), RawId::kBytes, device.begin());
+        std::uint64_t number = 0;
+        for (std::size_t k = 0; k < 8; ++k) {
+            number = number << 8 | static_cast<std::uint8_t>(bytes[at + RawId::kBytes + 1 + k]);
+        }
+        names.push_back({RawId{device}, static_cast<Lane>(bytes[at + RawId::kBytes]),
+                         static_cast<std::int64_t>(number)});
+    }
+    return names;
+}
+
+Entry entryFrom(const Statement& statement, int at) {
+    Entry entry;
+    entry.name.device = statement.id(at);
+    entry.name.lane = static_cast<Lane>(statement.integer(at + 1));
+    entry.name.number = statement.integer(at + 2);
+    entry.clock = HybridClock::fromRaw(statement.integer(at + 3));
+    entry.record = statement.id(at + 4);
+    entry.field = static_cast<FieldCode>(statement.integer(at + 5));
+    entry.value = statement.value(at + 6);
+    entry.replaces = unpackReplaces(statement.blob(at + 7));
+    return entry;
+}
+
+std::int64_t Log::writerOf(const RawId& device) {
+    if (const auto found = writers_.find(device); found != writers_.end()) {
+        return found->second;
+    }
+    {
+        auto insert = database_.prepare("INSERT OR IGNORE INTO writers(device) VALUES(?1)");
+        insert.bind(1, device).run();
+    }
+    auto select = database_.prepare("SELECT writer FROM writers WHERE device = ?1");
+    select.bind(1, device).step();
+    const std::int64_t writer = select.integer(0);
+    writers_[device] = writer;
+    devices_[writer] = device;
+    return writer;
+}
+
+RawId Log::deviceOf(std::int64_t writer) {
+    if (const auto found = devices_.find(writer); found != devices_.end()) {
+        return found->second;
+    }
+    auto select = database_.prepare("SELECT device FROM writers WHERE writer = ?1");
+    const RawId device = select.bind(1, writer).step() ? select.id(0) : RawId{};
+    devices_[writer] = device;
+    return device;
+}
+
+bool Log::take(const Entry& entry) {
+    const std::int64_t writer = writerOf(entry.name.device);
+    const std::string replaces = packReplaces(entry.replaces);
+    auto insert = database_.prepare(
+        "INSERT OR IGNORE INTO entries(writer, lane, number, clock, record, field, value, "
+        "replaces) "
+        "VALUES(?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)");
+    insert.bind(1, writer)
+        .bind(2, static_cast<std::int64_t>(entry.name.lane))
+        .bind(3, entry.name.number)
+        .bind(4, entry.clock.raw())
+        .bind(5, entry.record)
+        .bind(6, std::int64_t{entry.field})
+        .bind(7, entry.value)
+        .bindBlob(8, replaces)
+        .run();
+    if (database_.changes() == 0) {
+        return false;
+    }
+    winOrLose(database_.lastRow(), writer, entry);
+    return true;
+}
+
+void Log::winOrLose(std::int64_t arrival, std::int64_t writer, const Entry& entry) {
+    {
+        auto insert = database_.prepare(
+            "INSERT OR IGNORE INTO cells(record, field, arrival, clock, writer) "
+            "VALUES(?1, ?2, ?3, ?4, ?5)");
+        insert.bind(1, entry.record)
+            .bind(2, std::int64_t{entry.field})
+            .bind(3, arrival)
+            .bind(4, entry.clock.raw())
+            .bind(5, writer)
+            .run();
+    }
+    std::int64_t beaten = 0;
+    if (database_.changes() == 0) {
+        auto select = database_.prepare(
+            "SELECT arrival, clock, writer FROM cells WHERE record = ?1 AND field = ?2");
+        select.bind(1, entry.record).bind(2, std::int64_t{entry.field}).step();
+        const model::Field* field = model::fieldOf(entry.field);
+        const model::Merge merge = field != nullptr ? field->merge : model::Merge::Last;
+        const bool wins =
+            beats(merge, entry.clock, entry.name.device, HybridClock::fromRaw(select.integer(1)),
+                  deviceOf(select.integer(2)));
+        beaten = wins ? select.integer(0) : arrival;
+        auto lose = database_.prepare("INSERT INTO superseded(record, arrival) VALUES(?1, ?2)");
+        lose.bind(1, entry.record).bind(2, beaten).run();
+        if (!wins) {
+            return;
+        }
+        auto update = database_.prepare(
+            "UPDATE cells SET arrival = ?3, clock = ?4, writer = ?5 "
+            "WHERE record = ?1 AND field = ?2");
+        update.bind(1, entry.record)
+            .bind(2, std::int64_t{entry.field})
+            .bind(3, arrival)
+            .bind(4, entry.clock.raw())
+            .bind(5, writer)
+            .run();
+    }
+    auto& changes = pending_[entry.record];
+    if (changes.empty()) {
+        pendingOrder_.push_back(entry.record);
+    }
+    changes.push_back({entry.field, entry.value});
+}
+
+void Log::flush() {
+    for (const auto& record : pendingOrder_) {
+        auto& changes = pending_[record];
+        // A record has one kind; a malformed log might say two, and each then gets its own row.
+        while (!changes.empty()) {
+            const model::Kind kind = model::kindOf(changes.front().field);
+            std::vector<Change> ofKind;
+            std::vector<Change> rest;
+            for (auto& change : changes) {
+                (model::kindOf(change.field) == kind ? ofKind : rest).push_back(std::move(change));
+            }
+            writeRow(kind, record, ofKind);
+            changes = std::move(rest);
+        }
+    }
+    pending_.clear();
+    pendingOrder_.clear();
+}
+
+void Log::writeRow(model::Kind kind, const RawId& record, std::vector<Change>& changes) {
+    const auto number = static_cast<std::size_t>(kind);
+    if (number == 0 || number > model::kinds().size()) {
+        return;  // a kind of a newer version: kept in the log, shown nowhere
+    }
+    // The last change of a field counts; the order of fields makes equal sets share a statement.
+    std::stable_sort(changes.begin(), changes.end(),
+                     [](const Change& a, const Change& b) { return a.field < b.field; });
+    std::string columns = "id";
+    std::string places = "?1";
+    std::string updates;
+    std::vector<const Value*> values;
+    static const Value kNo{std::int64_t{0}};
+    static const Value kNothing{};
+    for (std::size_t k = 0; k < changes.size(); ++k) {
+        if (k + 1 < changes.size() && changes[k + 1].field == changes[k].field) {
+            continue;
+        }
+        const model::Field* field = model::fieldOf(changes[k].field);
+        const bool gone = changes[k].field == model::goneCode(kind);
+        if (field == nullptr && !gone) {
+            continue;  // a field of a newer version
+        }
+        const Value* value = &changes[k].value;
+        if (gone) {
+            value = std::holds_alternative<std::int64_t>(*value) ? value : &kNo;
+        } else if (!model::checkValue(*field, *value).ok()) {
+            value = &kNothing;
+        }
+        const std::string column = gone ? "gone" : "\"" + std::string(field->column) + "\"";
+        values.push_back(value);
+        columns += ", " + column;
+        places += ", ?" + std::to_string(values.size() + 1);
+        updates += (updates.empty() ? "" : ", ") + column + " = excluded." + column;
+    }
+    if (values.empty()) {
+        return;
+    }
+    auto upsert =
+        database_.prepare("INSERT INTO " + std::string(model::infoOf(kind).table) + "(" + columns +
+                          ") VALUES(" + places + ") ON CONFLICT(id) DO UPDATE SET " + updates);
+    upsert.bind(1, record);
+    for (std::size_t k = 0; k < values.size(); ++k) {
+        upsert.bind(static_cast<int>(k) + 2, *values[k]);
+    }
+    upsert.run();
+}
+
+Value Log::current(const RawId& record, FieldCode field) {
+    auto select = database_.prepare(
+        "SELECT e.value FROM cells c JOIN entries e ON e.arrival = c.arrival "
+        "WHERE c.record = ?1 AND c.field = ?2");
+    select.bind(1, record).bind(2, std::int64_t{field});
+    return select.step() ? select.value(0) : Value{};
+}
+
+bool Log::currentEntry(const RawId& record, FieldCode field, Entry& entry) {
+    auto select = database_.prepare(std::string("SELECT ") + kEntryColumns +
+                                    "JOIN cells c ON c.arrival = e.arrival "
+                                    "WHERE c.record = ?1 AND c.field = ?2");
+    select.bind(1, record).bind(2, std::int64_t{field});
+    if (!select.step()) {
+        return false;
+    }
+    entry = entryFrom(select, 0);
+    return true;
+}
+
+HybridClock Log::clock() {
+    auto select = database_.prepare("SELECT value FROM meta WHERE name = 'clock'");
+    return HybridClock::fromRaw(select.step() ? select.integer(0) : 0);
+}
+
+void Log::setClock(HybridClock clock) {
+    auto upsert = database_.prepare(
+        "INSERT INTO meta(name, value) VALUES('clock', ?1) "
+        "ON CONFLICT(name) DO UPDATE SET value = excluded.value");
+    upsert.bind(1, clock.raw()).run();
+}
+
+std::int64_t Log::lastNumber(const RawId& device, Lane lane) {
+    const std::int64_t writer = writerOf(device);
+    auto select =
+        database_.prepare("SELECT max(number) FROM entries WHERE writer = ?1 AND lane = ?2");
+    select.bind(1, writer).bind(2, static_cast<std::int64_t>(lane));
+    return select.step() ? select.integer(0) : 0;
+}
+
+void Log::rebuild() {
+    database_.run("DELETE FROM cells; DELETE FROM superseded");
+    dropRowTables(database_);
+    createRowTables(database_);
+    auto select = database_.prepare(std::string("SELECT e.arrival, e.writer, ") + kEntryColumns +
+                                    "ORDER BY e.arrival");
+    std::size_t sinceFlush = 0;
+    while (select.step()) {
+        winOrLose(select.integer(0), select.integer(1), entryFrom(select, 2));
+        if (++sinceFlush == 10'000) {  // bounds the memory of a long log
+            flush();
+            sinceFlush = 0;
+        }
+    }
+    flush();
+}
+
+void Log::rebuildRows() {
+    dropRowTables(database_);
+    createRowTables(database_);
+    auto select = database_.prepare(
+        "SELECT c.record, c.field, e.value FROM cells c JOIN entries e ON e.arrival = c.arrival "
+        "ORDER BY c.record, c.field");
+    std::vector<Change> changes;
+    RawId record;
+    auto write = [&] {
+        if (!changes.empty()) {
+            pending_[record] = std::move(changes);
+            pendingOrder_.push_back(record);
+            changes.clear();
+            flush();
+        }
+    };
+    while (select.step()) {
+        if (select.id(0) != record) {
+            write();
+            record = select.id(0);
+        }
+        changes.push_back({static_cast<FieldCode>(select.integer(1)), select.value(2)});
+    }
+    write();
+}
+
+void Log::forget() {
+    writers_.clear();
+    devices_.clear();
+    pending_.clear();
+    pendingOrder_.clear();
+}
+
+}  // namespace ledgerboard::store

@@ -1,0 +1,80 @@
+// How does an entry change the book? The log's tables, its cells, and the rows, kept in step.
+//
+// Inside core/store only. Every function here runs in the caller's transaction and throws
+// DatabaseFailure.
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <string>
+#include <unordered_map>
+#include <unordered_set>
+#include <vector>
+
+#include "core/store/database.h"
+#include "core/store/entry.h"
+#include "core/store/schema.h"
+
+namespace ledgerboard::store {
+
+class Log {
+  public:
+    explicit Log(Database& database) : database_(database) {}
+
+    // This file's small number for a device, made where new.
+    [[nodiscard]] std::int64_t writerOf(const model::RawId& device);
+    [[nodiscard]] model::RawId deviceOf(std::int64_t writer);
+
+    // Puts one entry in and lets it win or lose its cell. False where it was there already.
+    // The rows change when flush() is called.
+    bool take(const Entry& entry);
+    // Writes the rows of every record whose cells changed since the last flush.
+    void flush();
+
+    // What the cell holds: empty where there is none.
+    [[nodiscard]] model::Value current(const model::RawId& record, model::FieldCode field);
+    // The same, and the entry it came from; false where there is no cell.
+    bool currentEntry(const model::RawId& record, model::FieldCode field, Entry& entry);
+
+    // The latest reading of the hybrid clock, kept in the book.
+    [[nodiscard]] model::HybridClock clock();
+    void setClock(model::HybridClock clock);
+    // The highest number of a device's lane; 0 where it has none.
+    [[nodiscard]] std::int64_t lastNumber(const model::RawId& device, Lane lane);
+
+    // Clears cells and rows and makes them again from the entries.
+    void rebuild();
+    // Makes the rows again from the cells: after the catalog has changed.
+    void rebuildRows();
+
+    // Forgets what was read ahead: after a rollback, or when another process may have written.
+    void forget();
+
+  private:
+    struct Change {
+        model::FieldCode field;
+        model::Value value;
+    };
+
+    void winOrLose(std::int64_t arrival, std::int64_t writer, const Entry& entry);
+    void writeRow(model::Kind kind, const model::RawId& record, std::vector<Change>& changes);
+
+    Database& database_;
+    std::unordered_map<model::RawId, std::int64_t, model::RawIdHash> writers_;
+    std::unordered_map<std::int64_t, model::RawId> devices_;
+    std::unordered_map<model::RawId, std::vector<Change>, model::RawIdHash> pending_;
+    std::vector<model::RawId> pendingOrder_;
+};
+
+// The entries a checked entry replaces, as bytes of the log: per entry 16 of device, 1 of lane, 8
+// of number, most significant first.
+[[nodiscard]] std::string packReplaces(const std::vector<EntryName>& names);
+[[nodiscard]] std::vector<EntryName> unpackReplaces(const std::string& bytes);
+
+// Columns from `at`: device blob, lane, number, clock, record, field, value, replaces.
+[[nodiscard]] Entry entryFrom(const Statement& statement, int at);
+inline constexpr const char* kEntryColumns =
+    "w.device, e.lane, e.number, e.clock, e.record, e.field, e.value, e.replaces "
+    "FROM entries e JOIN writers w ON w.writer = e.writer ";
+
+}  // namespace ledgerboard::store
