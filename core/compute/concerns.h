@@ -1,0 +1,82 @@
+// What should the owner do on Monday? What today's rows show to be of concern, each with the rule
+// that raised it.
+//
+// Source: common practice, no source (concern_levels.h); the owner may change the levels.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/compute/budget.h"
+#include "core/compute/concern_levels.h"
+#include "core/model/rows.h"
+
+namespace ledgerboard::compute {
+
+enum class ConcernKind {
+    LineOver,
+    JobOver,
+    ContingencyRunsDown,
+    PaidAhead,
+    BeyondContract,  // billed beyond sum + signed changes
+    UnsignedChange,
+    Order,            // order-by passed or near
+    ArrivesLate,      // promised for after the planned start
+    Unfinished,       // receipts without an amount
+    PaperNotSeen,     // bills and receipts whose paper nobody has seen
+    WaiverMissing,    // accepted, final waiver not in
+    Insurance,        // lapsed or about to
+    NotMarked,        // not marked while work should go on
+    OutsideBaseline,  // scope added after the baseline that no signed change holds
+};
+[[nodiscard]] std::string_view wordsFor(ConcernKind kind);
+
+enum class Level { Watch, Act };
+
+// Which page of the job folder it is dealt with on.
+enum class Page {
+    ThisWeek,
+    ScopeOfWork,
+    Schedule,
+    ContractsAndOrders,
+    Spend,
+    Closing,
+};
+[[nodiscard]] std::string_view wordsFor(Page page);  // "Contracts and orders"
+
+struct Concern {
+    ConcernKind kind = ConcernKind::LineOver;
+    Level level = Level::Watch;
+    std::string about;  // the item, contract, crew or change by name
+    std::string rule;   // the rule that raised it: "forecast over budget by 10 % or 750.00"
+    std::optional<model::Money> money;  // at stake
+    std::optional<int> days;            // at stake: late, open, or left (see kind)
+    Page page = Page::ThisWeek;
+    model::Kind recordKind = model::Kind::None;  // what it is about; None for the whole job
+    model::RawId record;
+};
+
+// Act before watch, then by money, then by days (largest first), then as in the rows.
+// Requires: rows as of today. Errors: OverflowError.
+[[nodiscard]] std::vector<Concern> concernsOf(const model::JobRows& rows, const JobFigures& figures,
+                                              model::Date today);
+
+// A paper that should be there and is not: for the list by name.
+struct MissingPaper {
+    enum class Kind { Receipt, Bill, Amount, Insurance, Waiver, Expected } kind = Kind::Receipt;
+    std::string name;  // "Receipt, Corner hardware, 2026-05-12"
+    std::optional<model::Money> amount;
+    std::optional<int> days;  // for how long
+    model::Kind recordKind = model::Kind::None;
+    model::RawId record;
+};
+
+// Receipts, fees and bills not seen, receipts without an amount, insurance papers of crews under a
+// signed contract, final waivers of accepted contracts, and papers listed but not received; each in
+// the order of its rows. Requires: rows as of today.
+[[nodiscard]] std::vector<MissingPaper> missingPapersOf(const model::JobRows& rows,
+                                                        model::Date today);
+
+}  // namespace ledgerboard::compute

@@ -1,0 +1,40 @@
+// When will it be finished, roughly, from the planned dates alone?
+//
+// Each item on its own: remaining days = likely x (1 - shown) x pace of its crew, from the next
+// working day, or from its planned start or the arrival of its goods if that is later. The latest
+// one is the answer. Links between items and crews that cannot be in two places are not looked at,
+// so it is early rather than late: a floor, not a plan.
+// Source: project decision.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/compute/budget.h"
+#include "core/model/rows.h"
+
+namespace ledgerboard::compute {
+
+// Actual over planned days of a crew so far, in thousandths, within 800 to 2000; 1000 where nothing
+// tells. Actual days are counted between marks (from the actual start where it is entered) up to
+// the mark that first shows the latest percent; planned days are likely days x the percent gained.
+struct Pace {
+    model::Id<model::Kind::Crew> crew;
+    std::int64_t thousandths = 1000;
+    bool measured = false;
+};
+
+struct RoughFinish {
+    std::optional<model::Date> on;        // empty where no item can be computed, or nothing counts
+    std::optional<std::size_t> lastItem;  // in rows.items: the one that ends last
+    std::size_t withoutDays =
+        0;                    // unfinished items left out: neither likely days nor planned dates
+    bool finished = false;    // everything that counts is shown finished; `on` the latest mark
+    std::vector<Pace> paces;  // as in rows.crews
+};
+
+// Requires: rows as of today.
+[[nodiscard]] RoughFinish roughFinishOf(const model::JobRows& rows, const JobFigures& figures,
+                                        model::Date today);
+
+}  // namespace ledgerboard::compute

@@ -1,0 +1,100 @@
+// What makes up the job's budget? One line per scope item, one per option that counts and has a
+// cost but no items of its own, and one for whatever belongs to the whole job.
+//
+// Budget now of a line = baseline + signed changes. Baseline = its budget in the latest baseline;
+// before there is one, its price today (pricing.h). An item that is not in the latest baseline has
+// a baseline of 0: scope added afterwards counts once a change for it is signed.
+//
+// Signed changes, in order of signing (then id): their split per item; what is not split goes over
+// the change's items, else its contract's items, else the whole job, by budget now just before it,
+// largest remainder. All of them count, also those signed before the baseline was frozen: a
+// baseline freezes prices and dates, changes stay changes.
+//
+// Money frozen for an alternate stays with it: baseline and changes of an item whose option is no
+// longer the one that counts go to the items of the option that does, by price, and stay where they
+// are when that has none, until a signed change takes them away. So budget now always adds up to
+// baseline + signed changes.
+// Source: project decisions, made so that no choice or re-baselining loses or doubles a sum.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/compute/pricing.h"
+#include "core/model/rows.h"
+
+namespace ledgerboard::compute {
+
+enum class LineKind { Item, Option, WholeJob };
+
+// The part of one signed change that falls on one line.
+struct ChangePart {
+    std::size_t change = 0;  // in rows.changes
+    model::Date signedOn;
+    model::Money amount;
+};
+
+struct ScopeLine {
+    LineKind kind = LineKind::Item;
+    Counting counting = Counting::Counts;
+    model::Id<model::Kind::Item> item;      // nil unless kind is Item
+    model::Id<model::Kind::Option> option;  // the option it belongs to, nil where none
+    model::Id<model::Kind::Space> space;
+    model::Id<model::Kind::Crew> crew;  // the item's, else its contract's
+    model::Id<model::Kind::Contract> contract;
+    std::string trade;  // the item's, else its crew's, else the price row's; "" where none
+    std::string name;   // "Hall bath/tile"; an option by its name; "Whole job"
+    Pricing pricing;
+    model::Money baseline;
+    std::vector<ChangePart> changes;  // in order of signing
+    bool inBaseline = false;          // false also while there is no baseline
+    // Planned dates that progress is measured against: those of the latest baseline where the item
+    // is in it, else today's plan.
+    std::optional<model::Date> startOn;
+    std::optional<model::Date> finishOn;
+
+    [[nodiscard]] model::Money signedChanges() const;
+    [[nodiscard]] model::Money budgetNow() const;
+    // With the changes signed on or before `day`.
+    [[nodiscard]] model::Money budgetOn(model::Date day) const;
+};
+
+struct ScopeLines {
+    // rows.items in their order, then options, and last the whole job (always there).
+    std::vector<ScopeLine> lines;
+    std::optional<std::size_t> baseline;  // the latest one in rows.baselines, if any
+    model::Money baselineTotal;           // sum of lines[].baseline
+};
+
+// The latest baseline by date (then id), in rows.baselines. Empty where there is none.
+[[nodiscard]] std::optional<std::size_t> latestBaseline(const model::JobRows& rows);
+
+// Requires: no voided rows; what is not known yet taken out (as_of.h). Errors: OverflowError.
+[[nodiscard]] ScopeLines scopeLinesOf(const model::JobRows& rows);
+
+// What `baseline` freezes today: each counting item's price and planned dates.
+struct FrozenItem {
+    model::Id<model::Kind::Item> item;
+    model::Money budget;
+    std::optional<model::Date> plannedStartOn;
+    std::optional<model::Date> plannedFinishOn;
+};
+
+struct Frozen {
+    std::vector<FrozenItem> items;
+    model::Money contingency;             // the job's percent of the sum
+    std::optional<model::Date> finishOn;  // the latest planned finish
+    std::size_t unpriced = 0;             // counting items with no price: frozen at 0
+    std::size_t undated = 0;              // counting items without both planned dates
+};
+
+// Errors: OverflowError.
+[[nodiscard]] Frozen freeze(const model::JobRows& rows);
+
+// Splits `total` by the budgets `weights` (below 0 weighs nothing) so that the parts add up to the
+// cent. All 0: evenly. Empty: empty. Errors: OverflowError.
+[[nodiscard]] std::vector<model::Money> splitByBudget(model::Money total,
+                                                      const std::vector<model::Money>& weights);
+
+}  // namespace ledgerboard::compute
