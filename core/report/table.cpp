@@ -1,0 +1,197 @@
+#include "core/report/table.h"
+
+#include <algorithm>
+#include <numeric>
+
+#include "core/model/check.h"
+
+namespace ledgerboard::report {
+
+namespace {
+
+constexpr std::size_t kGap = 2;            // between columns
+constexpr std::size_t kNarrowestText = 8;  // a text column is not squeezed below this
+
+std::string bold(std::string_view text, const TableStyle& style) {
+    return style.bold ? "\x1b[1m" + std::string(text) + "\x1b[0m" : std::string(text);
+}
+
+std::string withoutEndSpaces(std::string line) {
+    while (!line.empty() && line.back() == ' ') {
+        line.pop_back();
+    }
+    return line;
+}
+
+// The same table with every cell safe to show, and without columns that are empty throughout.
+Table shownTable(const Table& table, Script script) {
+    Table shown;
+    shown.rows.resize(table.rows.size());
+    for (std::size_t c = 0; c < table.columns.size(); ++c) {
+        const bool isUsed =
+            table.rows.empty() || std::any_of(table.rows.begin(), table.rows.end(),
+                                              [c](const auto& row) { return !row.at(c).empty(); });
+        if (!isUsed) {
+            continue;
+        }
+        const auto& column = table.columns[c];
+        shown.columns.push_back({shownText(column.heading, script), column.isFigure});
+        for (std::size_t r = 0; r < table.rows.size(); ++r) {
+            shown.rows[r].push_back(shownText(table.rows[r].at(c), script));
+        }
+    }
+    return shown;
+}
+
+std::vector<std::size_t> naturalWidths(const Table& table) {
+    std::vector<std::size_t> widths;
+    for (std::size_t c = 0; c < table.columns.size(); ++c) {
+        std::size_t widest = columnsOf(table.columns[c].heading);
+        for (const auto& row : table.rows) {
+            widest = std::max(widest, columnsOf(row[c]));
+        }
+        widths.push_back(std::max<std::size_t>(widest, 1));
+    }
+    return widths;
+}
+
+std::size_t totalWidth(const std::vector<std::size_t>& widths) {
+    return std::accumulate(widths.begin(), widths.end(), std::size_t{0}) +
+           kGap * (widths.size() - 1);
+}
+
+// Takes columns from the widest text column until the table fits; false where it cannot.
+bool shrinkToFit(const Table& table, std::size_t width, std::vector<std::size_t>& widths) {
+    while (totalWidth(widths) > width) {
+        std::size_t widest = widths.size();
+        for (std::size_t c = 0; c < widths.size(); ++c) {
+            if (!table.columns[c].isFigure && widths[c] > kNarrowestText &&
+                (widest == widths.size() || widths[c] > widths[widest])) {
+                widest = c;
+            }
+        }
+        if (widest == widths.size()) {
+            return false;
+        }
+        --widths[widest];
+    }
+    return true;
+}
+
+void printRow(const Table& table, const std::vector<std::string>& cells,
+              const std::vector<std::size_t>& widths, bool isHeading, const TableStyle& style,
+              std::string& out) {
+    std::vector<std::vector<std::string>> cellLines;
+    std::size_t tallest = 1;
+    for (std::size_t c = 0; c < cells.size(); ++c) {
+        cellLines.push_back(widths[c] >= 2 ? wrapped(cells[c], widths[c])
+                                           : std::vector<std::string>{cells[c]});
+        tallest = std::max(tallest, cellLines.back().size());
+    }
+    for (std::size_t l = 0; l < tallest; ++l) {
+        std::string line;
+        for (std::size_t c = 0; c < cells.size(); ++c) {
+            const std::string part = l < cellLines[c].size() ? cellLines[c][l] : "";
+            line +=
+                table.columns[c].isFigure ? paddedLeft(part, widths[c]) : padded(part, widths[c]);
+            line += std::string(c + 1 < cells.size() ? kGap : 0, ' ');
+        }
+        line = withoutEndSpaces(std::move(line));
+        out += (isHeading ? bold(line, style) : line) + "\n";
+    }
+}
+
+// One "heading: cell" line for each cell that has something in it.
+std::string printAsLists(const Table& table, const TableStyle& style) {
+    std::string out;
+    for (const auto& row : table.rows) {
+        out += out.empty() ? "" : "\n";
+        for (std::size_t c = 0; c < row.size(); ++c) {
+            if (row[c].empty()) {
+                continue;
+            }
+            std::string indent;
+            for (const auto& line :
+                 wrapped(table.columns[c].heading + ": " + row[c], style.width - kGap)) {
+                out += indent + line + "\n";
+                indent = std::string(kGap, ' ');
+            }
+        }
+    }
+    return out;
+}
+
+std::string printHeadingsAlone(const Table& table, const TableStyle& style) {
+    std::string headings;
+    for (const auto& column : table.columns) {
+        headings += (headings.empty() ? "" : ", ") + column.heading;
+    }
+    std::string out;
+    for (const auto& line : wrapped(headings, style.width)) {
+        out += line + "\n";
+    }
+    return out;
+}
+
+bool looksLikeFormula(std::string_view cell) {
+    return !cell.empty() &&
+           std::string_view("=+-@\t\r").find(cell.front()) != std::string_view::npos;
+}
+
+std::string csvField(std::string_view cell, bool isFigure) {
+    std::string text =
+        !isFigure && looksLikeFormula(cell) ? "'" + std::string(cell) : std::string(cell);
+    if (text.find_first_of(",\"\r\n") == std::string::npos) {
+        return text;
+    }
+    std::string out = "\"";
+    for (const char c : text) {
+        out += c == '"' ? "\"\"" : std::string(1, c);
+    }
+    return out + "\"";
+}
+
+}  // namespace
+
+std::string printTable(const Table& table, const TableStyle& style) {
+    model::require(style.width >= 20, "a table is printed 20 columns wide at least");
+    const Table shown = shownTable(table, style.script);
+    if (shown.columns.empty()) {
+        return {};
+    }
+    std::vector<std::size_t> widths = naturalWidths(shown);
+    if (!shrinkToFit(shown, style.width, widths)) {
+        return shown.rows.empty() ? printHeadingsAlone(shown, style) : printAsLists(shown, style);
+    }
+    std::string out;
+    std::vector<std::string> headings;
+    for (const auto& column : shown.columns) {
+        headings.push_back(column.heading);
+    }
+    printRow(shown, headings, widths, true, style, out);
+    for (std::size_t k = 0; k < totalWidth(widths); ++k) {
+        out += style.script == Script::Unicode ? "─" : "-";
+    }
+    out += "\n";
+    for (const auto& row : shown.rows) {
+        printRow(shown, row, widths, false, style, out);
+    }
+    return out;
+}
+
+std::string printCsv(const Table& table) {
+    std::string out;
+    auto line = [&out, &table](auto&& cellAt) {
+        for (std::size_t c = 0; c < table.columns.size(); ++c) {
+            out += (c == 0 ? "" : ",") + cellAt(c);
+        }
+        out += "\r\n";
+    };
+    line([&table](std::size_t c) { return csvField(table.columns[c].heading, false); });
+    for (const auto& row : table.rows) {
+        line([&](std::size_t c) { return csvField(row.at(c), table.columns[c].isFigure); });
+    }
+    return out;
+}
+
+}  // namespace ledgerboard::report

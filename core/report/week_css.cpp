@@ -1,0 +1,146 @@
+#include "core/report/week_css.h"
+
+#include "core/report/theme.h"
+
+namespace ledgerboard::report {
+
+namespace {
+
+std::string tokens(const Theme& theme) {
+    auto token = [](const char* name, std::string_view colour) {
+        return std::string("--") + name + ":" + std::string(colour) + ";";
+    };
+    return token("paper", theme.paper) + token("plaster", theme.plaster) + token("ink", theme.ink) +
+           token("pencil", theme.pencil) + token("rule", theme.rule) + token("slate", theme.slate) +
+           token("moss", theme.moss) + token("ochre", theme.ochre) + token("brick", theme.brick);
+}
+
+constexpr const char* kScreen = R"(
+*{box-sizing:border-box}
+html{font-size:16px;-webkit-text-size-adjust:100%}
+body{margin:0;background:var(--paper);color:var(--ink);
+ font:400 1rem/1.375 Lato,"Gill Sans","Helvetica Neue",Arial,sans-serif;
+ font-variant-numeric:lining-nums tabular-nums;overflow-wrap:anywhere}
+main{max-width:1200px;margin:0 auto;padding:28px 36px 40px}
+h1,h2,.figure{font-family:"Roboto Slab",Rockwell,Georgia,serif;font-weight:400;margin:0}
+h1{font-size:1.75rem;line-height:1.2}
+h2{font-size:1rem;line-height:1.5;padding-bottom:4px}
+p{margin:0}
+b,strong{font-weight:700}
+.small,caption,th,.axis,figcaption,footer{font-size:.8125rem;line-height:1.35}
+.small,.axis,figcaption,footer{color:var(--pencil)}
+header{display:grid;grid-template-columns:1fr auto;column-gap:24px;align-items:end;
+ margin-bottom:16px}
+header .job{grid-column:1/-1;font-size:1.25rem;line-height:1.4;color:var(--ochre);
+ font-family:"Roboto Slab",Rockwell,Georgia,serif}
+header .when{color:var(--pencil);font-size:.8125rem;padding-bottom:4px}
+svg{display:block;overflow:visible}
+.scale{display:flex;justify-content:space-between;gap:12px;margin-top:4px}
+.scale span:nth-child(2){text-align:center}
+.figures{display:grid;grid-template-columns:repeat(3,1fr);gap:16px 32px;margin:16px 0 0}
+.figures div{min-width:0}
+dl{margin:0}dt{font-size:.8125rem;color:var(--pencil)}dd{margin:0}
+.figure{font-size:1.75rem;line-height:1.25}
+.grid2{display:grid;grid-template-columns:minmax(0,1.9fr) minmax(0,1fr);gap:28px 40px;
+ margin-top:28px}
+.grid3{display:grid;grid-template-columns:repeat(3,minmax(0,1fr));gap:28px 40px;margin-top:28px}
+.said{margin-top:8px}
+table{width:100%;border-collapse:collapse}
+th,td{padding:6px 0 6px 12px;text-align:left;vertical-align:baseline;font-weight:400;
+ border-top:1px solid var(--rule)}
+th:first-child,td:first-child{padding-left:0}
+thead th{color:var(--pencil);padding-top:0;padding-bottom:4px;border-top:0;vertical-align:bottom}
+tbody th{font-size:1rem;line-height:1.375}
+tbody tr:last-child>*,tfoot tr:last-child>*{border-bottom:1px solid var(--rule)}
+.n{text-align:right;white-space:nowrap}
+tfoot td,tfoot th{font-weight:700;font-size:1rem;border-top:2px solid var(--ink)}
+td .small,th .small{display:block}
+.scroll{overflow-x:auto}
+.money td,.money th{padding-left:10px}
+.chip{display:inline-block;min-width:32px;padding:3px 6px;border-radius:3px;text-align:center;
+ font-weight:700;font-size:.8125rem;line-height:1.2;letter-spacing:.03em}
+.rooms td,.rooms th{vertical-align:middle;padding-top:5px;padding-bottom:5px}
+.rooms .drawn{width:30%;min-width:72px}
+ol,ul{list-style:none;margin:0;padding:0;border-bottom:1px solid var(--rule)}
+li{border-top:1px solid var(--rule);padding:6px 0;display:flex;gap:12px;
+ justify-content:space-between}
+li .n{flex:none}
+.page{color:var(--slate);font-size:.8125rem;flex:none;max-width:40%;text-align:right}
+.barred{color:var(--brick);font-weight:700}
+.day{flex:none;width:5.25rem;color:var(--pencil)}
+.what{flex:1;min-width:0}
+.none{color:var(--pencil);border-top:1px solid var(--rule);padding-top:6px}
+.photos{display:grid;grid-template-columns:repeat(3,minmax(0,1fr));gap:16px 40px;margin-top:28px}
+.photos h2{grid-column:1/-1;padding:0}
+figure{margin:0}
+.photos img{display:block;width:100%;aspect-ratio:4/3;object-fit:cover;border-radius:2px;
+ background:var(--plaster)}
+figcaption{padding-top:4px}
+footer{margin-top:28px;border-top:1px solid var(--rule);padding-top:8px}
+.more{display:none}
+.vial{fill:var(--vial);stroke:var(--pencil)}
+.bubble{fill:var(--bubble);stroke:var(--moss)}
+.glint{fill:#FFF;opacity:.7}
+.hairline{stroke:var(--ink);stroke-width:2}
+.tape .rule,.grid{stroke:var(--rule)}
+.tick{stroke:var(--pencil)}
+.blade{fill:var(--moss)}
+.notch{fill:var(--ink);stroke:var(--paper);stroke-width:1;paint-order:stroke}
+.curve{width:100%;height:auto}
+.curve path{fill:none;stroke-width:2;stroke-linejoin:round;stroke-linecap:round}
+.curve path.planned{stroke:var(--slate);stroke-dasharray:7 5}
+.curve path.spent{stroke:var(--ink)}
+.curve path.earned{stroke:var(--moss);stroke-width:3.25}
+.curve text{font-family:inherit}
+.axis{fill:var(--pencil);font-size:13px}
+.halo{paint-order:stroke;stroke:var(--paper);stroke-width:4px}
+.today{stroke:var(--pencil);stroke-dasharray:2 4;stroke-width:1.5}
+.leader{stroke:var(--pencil);stroke-width:.75;stroke-dasharray:1 3}
+.label{font-size:16px}
+.label.planned,.end.planned{fill:var(--slate)}
+.label.spent,.end.spent{fill:var(--ink)}
+.label.earned,.end.earned{fill:var(--moss)}
+.label.earned{font-weight:700}
+@media (max-width:900px){
+ main{padding:20px 16px 32px}
+ .grid2,.grid3{grid-template-columns:minmax(0,1fr)}
+ .curvebox{overflow-x:auto}.curve{min-width:560px}
+ header{grid-template-columns:1fr}
+}
+@media (max-width:560px){.figures,.photos{grid-template-columns:1fr}}
+)";
+
+constexpr const char* kPrint = R"(
+@page{margin:11mm 12mm}
+@media print{
+ html{font-size:12px}
+ body{-webkit-print-color-adjust:exact;print-color-adjust:exact;line-height:1.3}
+ main{max-width:none;padding:0}
+ header{grid-template-columns:1fr auto;margin-bottom:8px}
+ .figures{grid-template-columns:repeat(3,1fr);margin-top:8px}
+ .grid2,.grid3{grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:14px 24px;margin-top:14px}
+ .photos{grid-template-columns:repeat(3,minmax(0,1fr));gap:6px 16px;margin-top:14px}
+ .wide{grid-column:1/-1}
+ .curve{min-width:0}.curvebox,.scroll{overflow:visible}
+ th,td{padding-top:3px;padding-bottom:3px}
+ li{padding:3px 0}
+ section,tr,li,figure{break-inside:avoid}
+ h2{break-after:avoid}
+ .beyond{display:none}
+ .more{display:block}
+ .photos img{max-height:48mm}
+ footer{margin-top:12px}
+}
+)";
+
+}  // namespace
+
+std::string weekCss() {
+    const std::string light = tokens(kLight) + "--vial:#EEE9C4;--bubble:#D8E2A0;";
+    const std::string dark = tokens(kDark) + "--vial:#3B3D2C;--bubble:#77854A;";
+    return ":root{color-scheme:light dark;" + light +
+           "}\n@media screen and (prefers-color-scheme:dark){:root{" + dark + "}}" + kScreen +
+           kPrint;
+}
+
+}  // namespace ledgerboard::report

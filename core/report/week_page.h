@@ -1,0 +1,189 @@
+// What does this week's page say? All of it as plain data, in the order it is read.
+//
+// The renderers (week_terminal.h, week_html.h, week_json.h) show a WeekPage and compute nothing;
+// what the rows do not tell is empty here, and a renderer names no part that is empty.
+//
+// Units: amounts in the job's currency, exact to the cent; dates of the job's time zone.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/model/date.h"
+#include "core/model/money.h"
+#include "core/model/percent.h"
+#include "core/model/quantity.h"
+#include "core/model/rows.h"
+
+namespace ledgerboard::report {
+
+// What "was" and "since" are told against: the last review kept before today, else the baseline.
+enum class Against { Nothing, Baseline, Review };
+
+struct Since {
+    Against against = Against::Nothing;
+    std::optional<model::Date> on;
+};
+
+struct WillCost {
+    model::Money forecast;
+    model::Money budget;  // budget now, without contingency
+    std::optional<model::Money> forecastBefore;
+    std::optional<model::Money> overBefore;  // forecast less budget, as it stood
+};
+
+struct WillFinish {
+    std::optional<model::Date> on;
+    std::optional<model::Date> planned;  // by the baseline, else the owner's target
+    std::optional<int> workingDaysLate;  // less than 0: early
+    std::optional<model::Date> before;
+    std::optional<int> workingDaysLateBefore;
+};
+
+struct WillEarn {
+    std::optional<model::Money> profit;  // before income tax
+    std::optional<model::Percent> ofResale;
+    std::optional<model::Money> before;
+    model::Money dayCosts;      // what each day costs, interest and holding
+    std::string whatIsMissing;  // where there is no profit: what to enter to see it
+};
+
+// The level: how far forecast stands from budget, between the ends of the vial.
+struct Level {
+    model::Money over;      // forecast less budget; less than 0: it will cost less
+    model::Money hairline;  // 2 % of budget
+    model::Money end;       // contingency left, or a little beyond the hairlines where that is less
+    bool endIsContingencyLeft = true;
+};
+
+// Where the job stands on one day. Planned is told for every day, earned and spent up to today.
+struct CurvePoint {
+    model::Date on;
+    std::optional<model::Money> planned;
+    std::optional<model::Money> earned;
+    std::optional<model::Money> spent;  // billed, tax included
+};
+
+struct Progress {
+    model::Percent done;  // shown marks, by budget now
+    std::optional<model::Percent> planned;
+    std::optional<model::Percent> spent;  // billed of budget now
+    std::optional<model::Percent> paid;   // paid of budget now
+};
+
+struct Mover {
+    std::string what;  // "Kitchen/cabinets"
+    std::string why;   // may be empty
+    model::Money amount;
+};
+
+// What changed "will cost". The movers and others add up to total.
+struct Movers {
+    std::vector<Mover> largest;  // five at most, largest first
+    model::Money others;
+    std::int64_t otherCount = 0;
+    model::Money total;
+};
+
+struct Unsigned {
+    std::int64_t changes = 0;
+    model::Money ifSigned;
+};
+
+// Money of the whole job or of one trade; six figures that are never mixed.
+struct Amounts {
+    model::Money budgetNow;
+    model::Money committed;
+    model::Money billed;
+    model::Money held;
+    model::Money paid;
+    model::Money forecast;
+};
+
+struct TradeMoney {
+    std::string trade;
+    Amounts amounts;
+    // Early: billed before plan while the forecast stays within budget. Zero where not.
+    model::Money early;
+};
+
+struct Contingency {
+    model::Money total;
+    model::Money left;
+    model::Money unknownsExpected;
+};
+
+struct RoomProgress {
+    std::string name;
+    std::string shortName;  // two letters, for its swatch
+    std::string swatch;     // "#RRGGBB", or empty
+    model::Percent done;
+    std::optional<model::Percent> planned;
+    model::Money over;  // forecast less budget now
+    std::int64_t items = 0;
+};
+
+enum class NextKind { Order, Decision, Inspection, Payment, Start };
+
+// Something that falls in the next 14 days, or should have happened before today.
+struct NextEvent {
+    model::Date on;
+    NextKind kind = NextKind::Order;
+    std::string what;
+    std::optional<model::Money> amount;
+};
+
+struct MissingPaper {
+    std::string what;   // "Receipt, 214.60 of 3 May"
+    std::string whose;  // crew, payee or place; may be empty
+};
+
+// One thing to do on Monday: what, why, and the page of the book where it is done.
+struct ToDo {
+    std::string what;
+    std::string because;
+    std::string page;       // "Contracts and orders"
+    bool isBarred = false;  // a hazard, or a payment that must not be made
+};
+
+struct WeekPhoto {
+    std::string caption;
+    std::optional<model::Date> takenOn;
+    std::string mediaType;  // "image/jpeg", "image/png", "image/webp"
+    std::string bytes;      // of the picture, small enough to be carried within a page
+};
+
+struct WeekPage {
+    std::string job;
+    std::string jobId;
+    std::string currency;
+    model::Date today;
+    std::optional<int> week;  // 1 is the week the work begins in
+    std::optional<int> weeks;
+    Since since;
+
+    std::int64_t items = 0;     // that count
+    std::int64_t undated = 0;   // of them without planned dates: left out of the plan
+    std::int64_t unpriced = 0;  // of them without a price: in the forecast as nothing
+
+    WillCost cost;
+    WillFinish finish;
+    WillEarn earn;
+    std::optional<Level> level;  // where there is a budget
+    Progress progress;
+    std::vector<CurvePoint> curve;
+    std::optional<Movers> movers;  // where there is something to compare with
+    Unsigned asked;
+    std::optional<Contingency> contingency;
+    std::vector<TradeMoney> trades;  // 14 at most, the last "All other trades" where there are more
+    Amounts total;
+    std::vector<RoomProgress> rooms;  // in walking order
+    std::vector<NextEvent> next;      // by date
+    std::vector<MissingPaper> papers;
+    std::vector<ToDo> monday;       // most pressing first
+    std::vector<WeekPhoto> photos;  // three at most
+};
+
+}  // namespace ledgerboard::report

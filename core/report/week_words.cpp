@@ -1,0 +1,262 @@
+#include "core/report/week_words.h"
+
+#include <cstdlib>
+
+#include "core/report/money_text.h"
+
+namespace ledgerboard::report {
+
+namespace {
+
+using model::Money;
+
+bool isNothing(Money money) {
+    return wholeText(money, Script::Ascii) == "0";
+}
+
+Money size(Money money) {
+    return money < Money{} ? -money : money;
+}
+
+// "2,140 over", "900 under", "on budget".
+std::string overText(Money over, Script script) {
+    if (isNothing(over)) {
+        return "on budget";
+    }
+    return wholeText(size(over), script) + (over > Money{} ? " over" : " under");
+}
+
+std::string lateText(int workingDays) {
+    if (workingDays == 0) {
+        return "on time";
+    }
+    return countText(std::abs(workingDays), "working day", "working days") +
+           (workingDays > 0 ? " late" : " early");
+}
+
+HeadFigure costFigure(const WeekPage& page, Script script) {
+    const Money over = page.cost.forecast - page.cost.budget;
+    HeadFigure figure{"Will cost", wholeText(page.cost.forecast, script), overText(over, script),
+                      isNothing(over) ? "" : " budget"};
+    if (page.cost.overBefore) {
+        figure.rest += ", was " + overText(*page.cost.overBefore, script);
+    }
+    return figure;
+}
+
+HeadFigure finishFigure(const WeekPage& page) {
+    const WillFinish& finish = page.finish;
+    HeadFigure figure{"Will finish", "not known", "", "no item has planned dates"};
+    if (!finish.on) {
+        return figure;
+    }
+    figure.figure = dateText(*finish.on, page.today);
+    figure.rest = "no finish was planned to compare with";
+    if (finish.workingDaysLate) {
+        figure.strong = lateText(*finish.workingDaysLate);
+        figure.rest.clear();
+    }
+    if (finish.workingDaysLateBefore) {
+        figure.rest += ", was " + lateText(*finish.workingDaysLateBefore);
+    } else if (finish.before) {
+        figure.rest += ", was " + dateText(*finish.before, page.today);
+    }
+    return figure;
+}
+
+HeadFigure earnFigure(const WeekPage& page, Script script) {
+    const WillEarn& earn = page.earn;
+    if (!earn.profit) {
+        return {"Will earn", "not known", "", earn.whatIsMissing};
+    }
+    HeadFigure figure{"Will earn", wholeText(*earn.profit, script), "", ""};
+    if (*earn.profit < Money{}) {
+        figure.strong = "a loss";
+    }
+    if (earn.ofResale) {
+        figure.rest =
+            (figure.strong.empty() ? "" : ", ") + tenthsText(*earn.ofResale, script) + " of resale";
+    }
+    if (earn.before) {
+        figure.rest += ", was " + wholeText(*earn.before, script);
+    }
+    if (!isNothing(earn.dayCosts)) {
+        figure.rest += "; a day costs " + wholeText(earn.dayCosts, script);
+    }
+    return figure;
+}
+
+}  // namespace
+
+std::vector<HeadFigure> headFigures(const WeekPage& page, Script script) {
+    return {costFigure(page, script), finishFigure(page), earnFigure(page, script)};
+}
+
+std::string titleText(const WeekPage& page) {
+    return "This week, to " + longDateText(page.today);
+}
+
+std::string whenText(const WeekPage& page) {
+    std::string text;
+    if (page.week && *page.week >= 1) {
+        text = "Week " + std::to_string(*page.week);
+        // Past its last week a job is not in "week 10 of 8".
+        text += page.weeks && *page.week <= *page.weeks ? " of " + std::to_string(*page.weeks)
+                : page.weeks ? ", planned for " + std::to_string(*page.weeks)
+                             : "";
+        text += ". ";
+    } else if (page.week) {
+        text = "Work has not begun. ";
+    }
+    if (page.since.against == Against::Review && page.since.on) {
+        return text + "Last review " + dateText(*page.since.on, page.today) + ".";
+    }
+    if (page.since.against == Against::Baseline && page.since.on) {
+        return text + "Beside the baseline of " + dateText(*page.since.on, page.today) + ".";
+    }
+    return text + "No baseline yet, so nothing to compare with.";
+}
+
+std::string sinceText(const WeekPage& page) {
+    if (!page.since.on) {
+        return "In all";
+    }
+    const std::string day = dateText(*page.since.on, page.today);
+    return page.since.against == Against::Baseline ? "Since the baseline of " + day
+                                                   : "Since " + day;
+}
+
+std::string levelText(const Level& level, Script script) {
+    if (isNothing(level.over)) {
+        return "Will cost what was budgeted";
+    }
+    return "Will cost " + wholeText(size(level.over), script) +
+           (level.over > Money{} ? " more than budget" : " less than budget");
+}
+
+std::string levelScaleText(const Level& level, Script script) {
+    const std::string plusMinus = script == Script::Unicode ? "±" : "+/-";
+    std::string text = "hairlines at " + plusMinus + "2 % of budget, ";
+    text += level.endIsContingencyLeft
+                ? "ends at the contingency left"
+                : "ends at " + plusMinus + wholeText(level.end, script) +
+                      ", for the contingency left is less than the hairlines";
+    return text;
+}
+
+std::string progressText(const Progress& progress, Script script) {
+    std::string text = "Done " + percentText(progress.done, script);
+    if (progress.planned) {
+        text += ", planned " + percentText(*progress.planned, script);
+    }
+    if (progress.spent) {
+        text += ", spent " + percentText(*progress.spent, script);
+    }
+    if (progress.paid) {
+        text += ", paid " + percentText(*progress.paid, script);
+    }
+    return text + " of budget.";
+}
+
+std::string askedText(const WeekPage& page, Script script) {
+    std::string text;
+    if (page.asked.changes > 0) {
+        text = page.asked.changes == 1 ? "If the unsigned change is signed: "
+                                       : "If the " + std::to_string(page.asked.changes) +
+                                             " unsigned changes are signed: ";
+        text += signedText(page.asked.ifSigned, script) + ".";
+    }
+    if (page.contingency && !isNothing(page.contingency->unknownsExpected)) {
+        text += text.empty() ? "" : " ";
+        text +=
+            "Unknowns expected: " + signedText(page.contingency->unknownsExpected, script) + ".";
+    }
+    return text;
+}
+
+std::string contingencyText(const WeekPage& page, Script script) {
+    if (!page.contingency) {
+        return {};
+    }
+    const Contingency& contingency = *page.contingency;
+    std::string text = "Contingency left " + wholeText(contingency.left, script) + " of " +
+                       wholeText(contingency.total, script);
+    if (!isNothing(contingency.unknownsExpected)) {
+        text += ", against unknowns of " + wholeText(contingency.unknownsExpected, script);
+    }
+    return text + ".";
+}
+
+std::string leftOutText(const WeekPage& page) {
+    std::string text;
+    auto say = [&](std::int64_t count, const char* one, const char* many) {
+        if (count > 0) {
+            text += (text.empty() ? "" : " ") + std::to_string(count) + " of " +
+                    countText(page.items, "item", "items") + (count == 1 ? one : many);
+        }
+    };
+    say(page.undated, " has no planned dates and is left out of what is planned.",
+        " have no planned dates and are left out of what is planned.");
+    say(page.unpriced, " has no price and counts as nothing.",
+        " have no price and count as nothing.");
+    return text;
+}
+
+std::string standingText(const TradeMoney& trade, Script script) {
+    const Money over = trade.amounts.forecast - trade.amounts.budgetNow;
+    if (over > Money{} && !isNothing(over)) {
+        return "over " + wholeText(over, script);
+    }
+    if (trade.early > Money{} && !isNothing(trade.early)) {
+        return "early " + wholeText(trade.early, script);
+    }
+    if (isNothing(over)) {
+        return "on budget";
+    }
+    return "under " + wholeText(-over, script);
+}
+
+std::string doneText(model::Percent done, Script script) {
+    // 99.6 % is not done, however it rounds.
+    if (done >= model::Percent::whole()) {
+        return "done";
+    }
+    return done > model::Percent::of(99) ? "99 %" : percentText(done, script);
+}
+
+std::string nextKindText(NextKind kind) {
+    switch (kind) {
+        case NextKind::Order:
+            return "Order by";
+        case NextKind::Decision:
+            return "Decide by";
+        case NextKind::Inspection:
+            return "Inspection";
+        case NextKind::Payment:
+            return "Pay";
+        case NextKind::Start:
+            return "Begins";
+    }
+    return {};
+}
+
+std::string curveTitle(const WeekPage& page) {
+    for (const auto& point : page.curve) {
+        if (point.planned) {
+            return "Planned, earned, spent";
+        }
+    }
+    return "Earned, spent";
+}
+
+std::string othersText(const Movers& movers) {
+    return movers.otherCount > 0 ? "All others (" + std::to_string(movers.otherCount) + ")"
+                                 : "All others";
+}
+
+std::string emptyJobText() {
+    return "Nothing is in the scope of work yet. Read walk notes into it with: "
+           "ledgerboard read FILE --keep";
+}
+
+}  // namespace ledgerboard::report
