@@ -57,9 +57,9 @@ using Dates = std::vector<model::Date>;
 
 // Calls visit(member) for every field of `row`, in catalog order (the id is not one of them).
 #define KIND(kind, number, plural, title, aliases)        \
-    template <class Row, class Visit>                     \
+    template <class Row, class Take>                      \
     requires std::same_as<std::remove_const_t<Row>, kind> \
-    void visitFields(Row& row, Visit&& visit) {
+    void visitFields(Row& row, Take&& visit) {
 #define FIELD(kind, number, member_, type, unit, reads, writes, merge, heading, says) \
     visit(row.member_);
 #define WORDS(kind, number, member_, type, reads, writes, merge, heading, says) visit(row.member_);
@@ -77,10 +77,10 @@ struct JobRows {
 };
 
 // Calls visit(list) for every list of `rows`.
-template <class Rows, class Visit>
+template <class Rows, class Take>
 requires std::same_as<std::remove_const_t<Rows>, JobRows>
 
-void visitLists(Rows& rows, Visit&& visit) {
+void visitLists(Rows& rows, Take&& visit) {
 #define KIND(kind, number, plural, title, aliases) visit(rows.plural);
 #include "core/model/catalog.def"
 }
