@@ -1,5 +1,6 @@
 #include "core/compute/take_off.h"
 
+#include "core/compute/in_quotes.h"
 #include "core/compute/take_off_sizes.h"
 
 namespace ledgerboard::compute {
@@ -24,7 +25,7 @@ const TakeOffKind* kindNamed(std::string_view what) {
 }
 
 model::Error unknownKind(std::string_view what) {
-    std::string message = "what is \"" + std::string(what.substr(0, 40)) + "\": it must be one of";
+    std::string message = "what is " + inQuotes(what) + ": it must be one of";
     std::string_view separator = " ";
     for (const TakeOffKind& kind : takeOffKinds()) {
         message += std::string(separator) + std::string(kind.what);

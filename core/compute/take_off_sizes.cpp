@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/compute/in_quotes.h"
 #include "core/model/check.h"
 
 namespace ledgerboard::compute {
@@ -85,8 +86,8 @@ model::Result<Sizes> Sizes::from(const TakeOffKind& kind, std::span<const GivenS
     for (const GivenSize& one : given) {
         const SizeKey* key = keyNamed(kind.keys, one.key);
         if (key == nullptr) {
-            return model::wrongUse("unknown key \"" + one.key.substr(0, 40) +
-                                   "\": " + std::string(kind.what) + " takes " + listed(kind.keys));
+            return model::wrongUse("unknown key " + inQuotes(one.key) + ": " +
+                                   std::string(kind.what) + " takes " + listed(kind.keys));
         }
         if (sizes.has(one.key)) {
             return model::wrongUse(one.key + " is given twice: give it once");

@@ -1,0 +1,30 @@
+// What does one NAME of `work` consist of? For the files of this folder alone.
+//
+// To add a calculation: write its run function in a file of its own, declare its Calculation below,
+// and add one line to the table in work.cpp.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include <nlohmann/json.hpp>
+
+#include "core/model/result.h"
+
+namespace ledgerboard::work {
+
+struct Calculation {
+    std::string_view name;
+    std::string_view says;     // one line
+    std::string_view takes;    // the keys in, for the help text
+    std::string_view gives;    // the keys out
+    std::string_view example;  // JSON
+    model::Result<nlohmann::json> (*run)(const nlohmann::json& input);
+    std::string (*more)() = nullptr;  // further help text, where there is some
+};
+
+[[nodiscard]] Calculation earnedValueCalculation();
+[[nodiscard]] Calculation interestCalculation();
+[[nodiscard]] Calculation takeOffCalculation();
+
+}  // namespace ledgerboard::work

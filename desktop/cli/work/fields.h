@@ -1,0 +1,69 @@
+// How are the keys of a JSON object read strictly, so that a slip is named and never ignored?
+//
+// Reading goes on after a slip and returns neutral values; the first slip is kept and comes out of
+// done(), so a caller reads everything first and asks once.
+#pragma once
+
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+
+#include <nlohmann/json.hpp>
+
+#include "core/model/date.h"
+#include "core/model/result.h"
+
+namespace ledgerboard::work {
+
+// Both ends allowed.
+struct Range {
+    double least = 0;
+    double most = 0;
+};
+
+inline constexpr Range kMoneyRange{0, 1e12};
+inline constexpr Range kPercentRange{0, 100};
+
+class Fields {
+  public:
+    // `place` stands before each message, as "item 3 in items: "; empty for the outermost object.
+    // Requires: `object` outlives this.
+    explicit Fields(const nlohmann::json& object, std::string place = {});
+
+    [[nodiscard]] bool has(std::string_view key) const;
+
+    // A JSON number, or the same as a decimal string ("1250.00"). 0 after a slip.
+    [[nodiscard]] double number(std::string_view key, Range range);
+    [[nodiscard]] std::optional<double> numberIfGiven(std::string_view key, Range range);
+    [[nodiscard]] std::string text(std::string_view key);
+    [[nodiscard]] model::Date date(std::string_view key);
+    // An array of at least one. Null after a slip.
+    [[nodiscard]] const nlohmann::json* list(std::string_view key);
+
+    // Notes that `key` is wrong: `problem` follows its name, as " must be a number".
+    void slip(std::string_view key, const std::string& problem);
+
+    // The first slip, if any; a key that nobody asked for comes before all others.
+    [[nodiscard]] model::Result<void> done() const;
+
+  private:
+    [[nodiscard]] const nlohmann::json* find(std::string_view key);
+    [[nodiscard]] std::optional<double> read(std::string_view key, const nlohmann::json& value,
+                                             Range range);
+
+    const nlohmann::json& object_;
+    std::string place_;
+    std::set<std::string, std::less<>> asked_;
+    std::string slip_;
+};
+
+// A number as it is printed: 10 significant digits, and without a fraction where it is whole.
+[[nodiscard]] nlohmann::json printed(double number);
+// Null where there is none.
+[[nodiscard]] nlohmann::json printed(std::optional<double> number);
+
+// A number in a message.
+[[nodiscard]] std::string shownNumber(double number);
+
+}  // namespace ledgerboard::work
