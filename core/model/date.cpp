@@ -13,8 +13,9 @@ namespace ledgerboard::model {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> kMonths = {"jan", "feb", "mar", "apr", "may", "jun",
-                                                      "jul", "aug", "sep", "oct", "nov", "dec"};
+constexpr std::array<std::string_view, 12> kMonths = {
+    "january", "february", "march",     "april",   "may",      "june",
+    "july",    "august",   "september", "october", "november", "december"};
 constexpr std::array<const char*, 12> kMonthsShown = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                                       "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 constexpr std::array<const char*, 7> kDaysShown = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
@@ -38,16 +39,17 @@ std::optional<int> number(std::string_view text) {
     return value;
 }
 
+// "May", "Sept", "december": three letters or more of a month's name.
 std::optional<int> monthByName(std::string_view word) {
     if (word.size() < 3) {
         return std::nullopt;
     }
     std::string lower;
-    for (const char c : word.substr(0, 3)) {
+    for (const char c : word) {
         lower += static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
     }
     for (std::size_t k = 0; k < kMonths.size(); ++k) {
-        if (lower == kMonths[k]) {
+        if (kMonths[k].substr(0, lower.size()) == lower) {
             return static_cast<int>(k) + 1;
         }
     }
@@ -92,7 +94,8 @@ Result<Date> Date::fromYmd(int year, int month, int day) {
     const std::chrono::year_month_day ymd{std::chrono::year{year},
                                           std::chrono::month{static_cast<unsigned>(month)},
                                           std::chrono::day{static_cast<unsigned>(day)}};
-    if (year < 1600 || year > 2999 || month < 1 || day < 1 || !ymd.ok()) {
+    // <chrono> keeps month and day in a byte each, so the plain numbers are judged first.
+    if (year < 1600 || year > 2999 || month < 1 || month > 12 || day < 1 || day > 31 || !ymd.ok()) {
         return wrongUse("there is no day " + std::to_string(year) + "-" + std::to_string(month) +
                         "-" + std::to_string(day) + " in the calendar");
     }
@@ -116,10 +119,8 @@ Result<Date> Date::parse(std::string_view text) {
 
 Result<Date> Date::parseLoose(std::string_view text) {
     text = trimmed(text);
-    if (auto iso = parse(text); iso.ok() || text.find_first_of("/.,") == std::string_view::npos) {
-        if (iso.ok() || text.find(' ') == std::string_view::npos) {
-            return iso;
-        }
+    if (text.size() == 10 && text[4] == '-' && text[7] == '-') {
+        return parse(text);
     }
     const auto parts = split(text, "/., -");
     if (parts.size() != 3) {
@@ -216,9 +217,12 @@ Result<Instant> Instant::parse(std::string_view text) {
     if (rest.size() > 5) {
         second = rest.size() >= 8 && rest[5] == ':' ? number(rest.substr(6, 2)) : std::nullopt;
         if (rest.size() > 8) {
-            std::string digits(rest.substr(9, 3));
+            const std::string_view fraction = rest.substr(9);
+            std::string digits(fraction.substr(0, 3));
             digits.resize(3, '0');
-            millisecond = rest[8] == '.' && rest.size() > 9 ? number(digits) : std::nullopt;
+            const bool good = rest[8] == '.' && !fraction.empty() &&
+                              fraction.find_first_not_of("0123456789") == std::string_view::npos;
+            millisecond = good ? number(digits) : std::nullopt;
         }
     }
     if (!hour || !minute || !second || !millisecond || *hour > 23 || *minute > 59 || *second > 60) {

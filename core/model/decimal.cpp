@@ -16,25 +16,28 @@ bool isDigit(char c) {
 struct Stripped {
     std::string_view digits;
     bool negative = false;
+    bool twice = false;  // both brackets and a sign
 };
 
 Stripped stripped(std::string_view text) {
-    Stripped out{trimmed(text), false};
+    Stripped out{trimmed(text)};
     if (out.digits.size() >= 2 && out.digits.front() == '(' && out.digits.back() == ')') {
         out.negative = true;
         out.digits = trimmed(out.digits.substr(1, out.digits.size() - 2));
     }
     auto takeSign = [&out] {
         static constexpr std::string_view kMinus = "\xE2\x88\x92";  // U+2212
+        const bool bracketed = out.negative;
         if (!out.digits.empty() && (out.digits.front() == '-' || out.digits.front() == '+')) {
-            out.negative = out.negative != (out.digits.front() == '-');
+            out.negative = out.negative || out.digits.front() == '-';
             out.digits.remove_prefix(1);
         } else if (out.digits.substr(0, kMinus.size()) == kMinus) {
-            out.negative = !out.negative;
+            out.negative = true;
             out.digits.remove_prefix(kMinus.size());
         } else {
             return false;
         }
+        out.twice = bracketed;
         return true;
     };
     const bool signedBefore = takeSign();
@@ -88,10 +91,10 @@ Result<std::int64_t> parseDecimal(std::string_view text, int decimals) {
     const std::string_view whole = body.digits.substr(0, dot);
     const std::string_view fraction =
         dot == std::string_view::npos ? std::string_view{} : body.digits.substr(dot + 1);
-    if (whole.empty() && fraction.empty()) {
+    if ((whole.empty() && fraction.empty()) || body.twice) {
         return wrongUse(quoted + " is not a number: write it like 1250 or 1,250.50");
     }
-    if (!commasWellPlaced(whole)) {
+    if (!commasWellPlaced(whole) || fraction.find(',') != std::string_view::npos) {
         return wrongUse(
             quoted + " has a comma where none belongs: write 1,250.50, with a point for decimals");
     }

@@ -9,16 +9,18 @@ namespace ledgerboard::model {
 
 namespace {
 
-constexpr std::array<std::string_view, 7> kDays = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
+constexpr std::array<std::string_view, 7> kDays = {"Monday", "Tuesday",  "Wednesday", "Thursday",
+                                                   "Friday", "Saturday", "Sunday"};
 
+// "Mon", "tues", "Thursday": three letters or more of a day's name. Requires: letters only.
 std::optional<int> dayNamed(std::string_view word) {
     if (word.size() < 3) {
         return std::nullopt;
     }
     for (std::size_t k = 0; k < kDays.size(); ++k) {
-        bool same = true;
-        for (std::size_t c = 0; c < 3; ++c) {
-            same = same && (word[c] | 0x20) == (kDays[k][c] | 0x20);
+        bool same = word.size() <= kDays[k].size();
+        for (std::size_t c = 0; same && c < word.size(); ++c) {
+            same = (word[c] | 0x20) == (kDays[k][c] | 0x20);
         }
         if (same) {
             return static_cast<int>(k);
@@ -65,7 +67,7 @@ Result<Weekdays> Weekdays::parse(std::string_view text) {
             good = false;
         }
     }
-    good = good && takeWord();
+    good = good && takeWord() && !rangeFrom;
     if (!good || bits == 0) {
         return wrongUse("\"" + std::string(text.substr(0, 40)) +
                         "\" is not a work week: write it like Mon Tue Wed Thu Fri, or Mon-Sat");
@@ -77,7 +79,7 @@ std::string Weekdays::toString() const {
     std::string out;
     for (std::size_t k = 0; k < kDays.size(); ++k) {
         if (has(static_cast<int>(k))) {
-            out += (out.empty() ? "" : " ") + std::string(kDays[k]);
+            out += (out.empty() ? "" : " ") + std::string(kDays[k].substr(0, 3));
         }
     }
     return out;

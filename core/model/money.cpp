@@ -1,6 +1,7 @@
 #include "core/model/money.h"
 
 #include <algorithm>
+#include <limits>
 #include <numeric>
 
 #include "core/model/check.h"
@@ -19,6 +20,9 @@ std::vector<Money> allocate(Money total, const std::vector<std::int64_t>& weight
     }
     const bool even = sum == 0;
     const Wide denominator = even ? static_cast<Wide>(weights.size()) : sum;
+    if (total.minor() == std::numeric_limits<std::int64_t>::min()) {
+        throw OverflowError("an amount to be split is larger than can be kept");
+    }
     const bool negative = total.minor() < 0;
     const Wide magnitude = negative ? -static_cast<Wide>(total.minor()) : total.minor();
     std::vector<Wide> remainders(weights.size());

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <compare>
+#include <concepts>
 #include <cstdint>
 #include <string>
 #include <string_view>
@@ -28,10 +29,17 @@ class Money {
         return money;
     }
 
+    // Money never comes from floating point, not even by a silent conversion.
+    template <std::floating_point F>
+    static Money fromMinor(F) = delete;
+
     // Whole dollars. Requires: |dollars| <= 10^13.
     [[nodiscard]] static constexpr Money of(std::int64_t dollars) {
         return fromMinor(dollars * 100);
     }
+
+    template <std::floating_point F>
+    static Money of(F) = delete;
 
     // Reads "1250", "$1,250.00", "(12.50)". Errors: as parseDecimal.
     [[nodiscard]] static Result<Money> parse(std::string_view text) {

@@ -1,7 +1,5 @@
 #include "core/model/value.h"
 
-#include <charconv>
-
 #include <nlohmann/json.hpp>
 
 #include "core/model/decimal.h"
@@ -27,7 +25,8 @@ Json listOf(const Value& value) {
 }
 
 Value textOf(const Json& list) {
-    return list.empty() ? Value{} : Value{list.dump()};
+    return list.empty() ? Value{}
+                        : Value{list.dump(-1, ' ', false, Json::error_handler_t::replace)};
 }
 
 template <class T, class Make>

@@ -1,9 +1,11 @@
 // Values as people write and read them, and the check on whatever enters the log.
-#include <charconv>
+#include <cstdint>
+#include <optional>
 
 #include <nlohmann/json.hpp>
 
 #include "core/model/decimal.h"
+#include "core/model/utf8.h"
 #include "core/model/value.h"
 
 namespace ledgerboard::model {
@@ -12,6 +14,9 @@ namespace {
 
 constexpr std::size_t kLongestText = 100'000;  // bytes; a note may be long, a book must stay a book
 constexpr std::int64_t kLargestUnits = 1'000'000'000'000'000;
+constexpr std::int64_t kFirstDay = -135'140;  // 1600-01-01
+constexpr std::int64_t kLastDay = 376'199;    // 2999-12-31
+constexpr std::int64_t kDayMs = 86'400'000;
 
 std::string lower(std::string_view text) {
     std::string out(text);
@@ -176,14 +181,16 @@ Result<void> checkInteger(const Field& field, std::int64_t units) {
             return units == 0 || units == 1 ? Result<void>{}
                                             : wrongUse(place + "neither yes nor no");
         case FieldType::Date:
-            if (units < -135'140 || units > 376'199) {
+            if (units < kFirstDay || units > kLastDay) {
                 return wrongUse(place + "a date outside the years 1600 to 2999");
             }
             return {};
         case FieldType::Weekdays:
             return units > 0 && units < 128 ? Result<void>{} : wrongUse(place + "not a work week");
         case FieldType::Instant:
-            return {};
+            return units >= kFirstDay * kDayMs && units < (kLastDay + 1) * kDayMs
+                       ? Result<void>{}
+                       : wrongUse(place + "an instant outside the years 1600 to 2999");
         case FieldType::Count:
         case FieldType::Quantity:
         case FieldType::Money:
@@ -197,14 +204,66 @@ Result<void> checkInteger(const Field& field, std::int64_t units) {
     }
 }
 
+// The whole number that `one` is, where it fits; empty where it is none.
+std::optional<std::int64_t> wholeOf(const nlohmann::json& one) {
+    if (!one.is_number_integer() ||
+        (one.is_number_unsigned() && one.get<std::uint64_t>() > std::uint64_t{INT64_MAX})) {
+        return std::nullopt;
+    }
+    return one.get<std::int64_t>();
+}
+
+// [name, units]
+bool isNamedUnits(const nlohmann::json& pair) {
+    if (!pair.is_array() || pair.size() != 2 || !pair[0].is_string() ||
+        pair[0].get_ref<const std::string&>().empty()) {
+        return false;
+    }
+    const auto units = wholeOf(pair[1]);
+    return units && *units <= kLargestUnits && *units >= -kLargestUnits;
+}
+
+bool isIdText(const nlohmann::json& one) {
+    return one.is_string() && RawId::parse(one.get_ref<const std::string&>()).ok();
+}
+
+bool isDay(const nlohmann::json& one) {
+    const auto day = wholeOf(one);
+    return day && *day >= kFirstDay && *day <= kLastDay;
+}
+
+// Whether one element of a list field has the form that readMember expects.
+bool isElementOf(FieldType type, const nlohmann::json& one) {
+    switch (type) {
+        case FieldType::Refs:
+            return isIdText(one);
+        case FieldType::ItemAmounts:
+            return isNamedUnits(one) && isIdText(one[0]);
+        case FieldType::Dates:
+            return isDay(one);
+        default:
+            return isNamedUnits(one);
+    }
+}
+
+Result<void> checkList(const Field& field, const std::string& text) {
+    const auto list = nlohmann::json::parse(text, nullptr, false);
+    bool good = list.is_array() && !list.empty();
+    for (std::size_t k = 0; good && k < list.size(); ++k) {
+        good = isElementOf(field.type, list[k]);
+    }
+    return good ? Result<void>{}
+                : wrongUse(std::string(field.heading) + ": not a list of what belongs there");
+}
+
 Result<void> checkText(const Field& field, const std::string& text) {
     const std::string place = std::string(field.heading) + ": ";
     if (text.empty() || text.size() > kLongestText) {
         return wrongUse(place + (text.empty() ? "an empty text is kept as no value"
                                               : "a text longer than 100,000 bytes"));
     }
-    if (text.find('\0') != std::string::npos) {
-        return wrongUse(place + "a text with a zero byte in it");
+    if (text.find('\0') != std::string::npos || !isUtf8(text)) {
+        return wrongUse(place + "a text with bytes in it that are not UTF-8 text");
     }
     switch (field.type) {
         case FieldType::Text:
@@ -221,9 +280,7 @@ Result<void> checkText(const Field& field, const std::string& text) {
         case FieldType::Steps:
         case FieldType::ItemAmounts:
         case FieldType::Dates:
-            return nlohmann::json::parse(text, nullptr, false).is_array()
-                       ? Result<void>{}
-                       : wrongUse(place + "not a list");
+            return checkList(field, text);
         default:
             return wrongUse(place + "a text where none belongs");
     }
@@ -235,6 +292,9 @@ Result<Value> parseValue(const Field& field, std::string_view text, const FindRe
     text = trimmed(text);
     if (text.empty()) {
         return Value{};
+    }
+    if (!isUtf8(text)) {
+        return wrongUse("a text with bytes in it that are not UTF-8: save the file as UTF-8");
     }
     switch (field.type) {
         case FieldType::Text:
