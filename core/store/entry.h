@@ -38,9 +38,11 @@ struct Entry {
 };
 
 // Whether `a` wins over `b` in a cell, by the field's merge rule. Total and the same on every
-// device: the later clock (the earlier one for kept facts), then the higher (lower) device id.
-[[nodiscard]] bool beats(model::Merge merge, model::HybridClock aClock, const model::RawId& aDevice,
-                         model::HybridClock bClock, const model::RawId& bDevice);
+// device: the later clock (the earlier one for kept facts), then the higher (lower) device id. A
+// sound device never writes one cell twice at one reading; should one do so, lane and number
+// decide.
+[[nodiscard]] bool beats(model::Merge merge, model::HybridClock aClock, const EntryName& a,
+                         model::HybridClock bClock, const EntryName& b);
 
 // The lane of a field, by who may read it. Fixed when the entry is written.
 [[nodiscard]] Lane laneOf(const model::Field& field);

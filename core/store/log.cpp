@@ -10,9 +10,9 @@ using model::HybridClock;
 using model::RawId;
 using model::Value;
 
-bool beats(model::Merge merge, HybridClock aClock, const RawId& aDevice, HybridClock bClock,
-           const RawId& bDevice) {
-    const bool later = std::tie(aClock, aDevice) > std::tie(bClock, bDevice);
+bool beats(model::Merge merge, HybridClock aClock, const EntryName& a, HybridClock bClock,
+           const EntryName& b) {
+    const bool later = std::tie(aClock, a) > std::tie(bClock, b);
     return merge == model::Merge::Kept ? !later : later;
 }
 
@@ -133,13 +133,16 @@ void Log::winOrLose(std::int64_t arrival, std::int64_t writer, const Entry& entr
     std::int64_t beaten = 0;
     if (database_.changes() == 0) {
         auto select = database_.prepare(
-            "SELECT arrival, clock, writer FROM cells WHERE record = ?1 AND field = ?2");
+            "SELECT c.arrival, c.clock, c.writer, e.lane, e.number "
+            "FROM cells c JOIN entries e ON e.arrival = c.arrival "
+            "WHERE c.record = ?1 AND c.field = ?2");
         select.bind(1, entry.record).bind(2, std::int64_t{entry.field}).step();
         const model::Field* field = model::fieldOf(entry.field);
         const model::Merge merge = field != nullptr ? field->merge : model::Merge::Last;
+        const EntryName holder{deviceOf(select.integer(2)), static_cast<Lane>(select.integer(3)),
+                               select.integer(4)};
         const bool wins =
-            beats(merge, entry.clock, entry.name.device, HybridClock::fromRaw(select.integer(1)),
-                  deviceOf(select.integer(2)));
+            beats(merge, entry.clock, entry.name, HybridClock::fromRaw(select.integer(1)), holder);
         beaten = wins ? select.integer(0) : arrival;
         auto lose = database_.prepare("INSERT INTO superseded(record, arrival) VALUES(?1, ?2)");
         lose.bind(1, entry.record).bind(2, beaten).run();
