@@ -139,6 +139,11 @@ YearFraction yearFraction(Date from, Date to, DayCount basis) {
     return {days, kLenderYear};
 }
 
+int daysInYear(DayCount basis) {
+    const bool plain = basis == DayCount::Actual365 || basis == DayCount::ActualActualIsda;
+    return static_cast<int>(plain ? kPlainYear : kLenderYear);
+}
+
 model::Money simpleInterest(model::Money principal, model::Percent ratePerYear, Date from, Date to,
                             DayCount basis) {
     constexpr std::int64_t kBasisPointsPerWhole = 10'000;

@@ -49,6 +49,9 @@ struct YearFraction {
 // Requires: from <= to.
 [[nodiscard]] YearFraction yearFraction(model::Date from, model::Date to, DayCount basis);
 
+// Days of a plain year of the basis: 360 or 365. What one day's interest is divided by.
+[[nodiscard]] int daysInYear(DayCount basis);
+
 // Simple interest on `principal` from `from` to `to`, rounded once. Requires: from <= to.
 // Errors: OverflowError.
 [[nodiscard]] model::Money simpleInterest(model::Money principal, model::Percent ratePerYear,
