@@ -7,6 +7,7 @@
 #include <memory>
 #include <random>
 #include <string>
+#include <unistd.h>
 
 #include "core/model/date.h"
 #include "core/model/id.h"
@@ -40,7 +41,9 @@ class TestFolder {
   public:
     explicit TestFolder(const std::string& name)
         : path_(std::filesystem::temp_directory_path() /
-                ("ledgerboard-" + name + "-" + std::to_string(std::random_device{}()))) {
+                ("ledgerboard-" + name + "-" + std::to_string(::getpid()) + "-" +
+                 std::to_string(next()))) {
+        std::filesystem::remove_all(path_);
         std::filesystem::create_directories(path_);
     }
 
@@ -59,6 +62,12 @@ class TestFolder {
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
 
   private:
+    // Tests run side by side, so the process tells their folders apart, and this one's own count.
+    static int next() {
+        static int count = 0;
+        return count++;
+    }
+
     std::filesystem::path path_;
 };
 

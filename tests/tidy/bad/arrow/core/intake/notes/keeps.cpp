@@ -1,0 +1,1 @@
+#include "core/store/book.h"

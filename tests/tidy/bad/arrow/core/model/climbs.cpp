@@ -1,0 +1,1 @@
+#include "core/compute/budget.h"

@@ -1,0 +1,1 @@
+  #  include "core/intake/notes/draft.h"

@@ -1,0 +1,1 @@
+#include "core/report/week_page.h"

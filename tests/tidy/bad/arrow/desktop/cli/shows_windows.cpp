@@ -1,0 +1,1 @@
+#include "core/qml/job_list.h"

@@ -1,0 +1,1 @@
+long today() { return time(nullptr); }

@@ -1,0 +1,1 @@
+std::random_device dice;

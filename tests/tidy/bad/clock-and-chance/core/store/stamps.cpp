@@ -1,0 +1,1 @@
+const auto now = std::chrono::system_clock::now();

@@ -1,0 +1,1 @@
+const char* sql = "INSERT INTO marks VALUES (datetime('now'))";

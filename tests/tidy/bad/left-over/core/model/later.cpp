@@ -1,0 +1,1 @@
+int half = 0;  // TODO: the other half

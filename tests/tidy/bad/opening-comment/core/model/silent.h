@@ -1,0 +1,3 @@
+#pragma once
+
+// Says what it answers, but too late.

@@ -1,0 +1,1 @@
+	int indented = 4;
