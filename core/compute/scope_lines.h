@@ -10,10 +10,12 @@
 // largest remainder. All of them count, also those signed before the baseline was frozen: a
 // baseline freezes prices and dates, changes stay changes.
 //
-// Money frozen for an alternate stays with it: baseline and changes of an item whose option is no
-// longer the one that counts go to the items of the option that does, by price, and stay where they
-// are when that has none, until a signed change takes them away. So budget now always adds up to
-// baseline + signed changes.
+// Frozen money goes only by a signed change. Baseline and changes of an item whose option is no
+// longer the one that counts go to the lines of the option that does, by price; where there are
+// none, and for an item now kept, they stay on the item; those of an item no longer in the job stay
+// with the whole job. So baselines always add up to what was frozen, and budget now to baseline +
+// signed changes. An option without items can't be frozen: its cost stands as its baseline, unless
+// money frozen for another option of its alternate has come to it.
 // Source: project decisions, made so that no choice or re-baselining loses or doubles a sum.
 #pragma once
 
@@ -58,6 +60,9 @@ struct ScopeLine {
     [[nodiscard]] model::Money budgetNow() const;
     // With the changes signed on or before `day`.
     [[nodiscard]] model::Money budgetOn(model::Date day) const;
+    // Whether it has a place in the budget: it counts, is the whole job's, or money frozen for it
+    // has not been signed away.
+    [[nodiscard]] bool isBudgeted() const;
 };
 
 struct ScopeLines {
@@ -69,6 +74,9 @@ struct ScopeLines {
 
 // The latest baseline by date (then id), in rows.baselines. Empty where there is none.
 [[nodiscard]] std::optional<std::size_t> latestBaseline(const model::JobRows& rows);
+
+// What a change adds: its amount, else the sum of its split.
+[[nodiscard]] model::Money changeAmount(const model::Change& change);
 
 // Requires: no voided rows; what is not known yet taken out (as_of.h). Errors: OverflowError.
 [[nodiscard]] ScopeLines scopeLinesOf(const model::JobRows& rows);

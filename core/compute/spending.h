@@ -9,9 +9,8 @@
 // the invoice it pays went; else over its contract's items by budget now, largest remainder; else
 // the whole job. A row that names an item no longer in the job belongs to the whole job.
 //
-// Held of a bill: as entered on it; else its contract's retainage of it, unless the contract's
-// items were already seen done to "retainage until" on the day of the bill. Released once its
-// contract is accepted and the final waiver is in; without a contract, once its item is accepted.
+// Held of a bill: as entered on it, nothing otherwise. Released once its contract is accepted and
+// the final waiver is in; without a contract, once its item is accepted.
 // Source: project decision.
 #pragma once
 
@@ -19,7 +18,6 @@
 #include <string>
 #include <vector>
 
-#include "core/compute/progress.h"
 #include "core/compute/scope_lines.h"
 #include "core/model/rows.h"
 
@@ -47,8 +45,11 @@ struct SpendRead {
 
 // Every row that counts, in the order of rows.spends. `contract` is the one named; else that of the
 // invoice it pays; else the contract of its item where the row goes to that contract's crew, or is
-// an invoice or payment that names no crew. Errors: OverflowError.
-[[nodiscard]] std::vector<SpendRead> spendingOf(const model::JobRows& rows, const ScopeLines& scope,
-                                                const Marks& marks);
+// an invoice or payment that names no crew; else, for an invoice or payment that names a crew and
+// no item, that crew's contract where it has just one. `openAmount` goes down by the payments that
+// name the invoice, and by those that name none, oldest invoice first, of the same contract, else
+// crew, else payee. A row whose kind is not said counts nowhere either. Errors: OverflowError.
+[[nodiscard]] std::vector<SpendRead> spendingOf(const model::JobRows& rows,
+                                                const ScopeLines& scope);
 
 }  // namespace ledgerboard::compute
