@@ -132,8 +132,9 @@ model::Value Statement::value(int at) const {
 }
 
 Database::Database(const std::string& path) {
-    const int code = sqlite3_open_v2(path.c_str(), &handle_,
-                                     SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, nullptr);
+    const int code =
+        sqlite3_open_v2(path.c_str(), &handle_,
+                        SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX, nullptr);
     if (code != SQLITE_OK) {
         const std::string words = wordsFor(code, handle_ != nullptr ? sqlite3_errmsg(handle_) : "");
         sqlite3_close(handle_);
@@ -156,6 +157,10 @@ Database::~Database() {
 }
 
 Statement Database::prepare(const std::string& sql) {
+    return Statement(handle_, kept(sql));
+}
+
+sqlite3_stmt* Database::kept(const std::string& sql) {
     auto found = prepared_.find(sql);
     if (found == prepared_.end()) {
         sqlite3_stmt* statement = nullptr;
@@ -166,7 +171,7 @@ Statement Database::prepare(const std::string& sql) {
         }
         found = prepared_.emplace(sql, statement).first;
     }
-    return Statement(handle_, found->second);
+    return found->second;
 }
 
 void Database::run(const std::string& sql) {

@@ -96,6 +96,17 @@ class Database {
 
     // Prepared once, kept for the life of the connection. Not for use twice at the same time.
     [[nodiscard]] Statement prepare(const std::string& sql);
+
+    // The same for a literal, found by its address: for statements run once an entry.
+    template <std::size_t N>
+    [[nodiscard]] Statement prepare(const char (&literal)[N]) {
+        sqlite3_stmt*& statement = literals_[literal];
+        if (statement == nullptr) {
+            statement = kept(literal);
+        }
+        return Statement(handle_, statement);
+    }
+
     void run(const std::string& sql);
 
     [[nodiscard]] std::int64_t changes() const { return sqlite3_changes64(handle_); }
@@ -105,8 +116,11 @@ class Database {
     [[nodiscard]] sqlite3* handle() const { return handle_; }
 
   private:
+    sqlite3_stmt* kept(const std::string& sql);
+
     sqlite3* handle_ = nullptr;
     std::unordered_map<std::string, sqlite3_stmt*> prepared_;
+    std::unordered_map<const char*, sqlite3_stmt*> literals_;  // into prepared_
 };
 
 // A write transaction, begun at once so that two writers wait rather than clash. Rolled back unless

@@ -16,6 +16,29 @@ bool beats(model::Merge merge, HybridClock aClock, const EntryName& a, HybridClo
     return merge == model::Merge::Kept ? !later : later;
 }
 
+namespace {
+
+// Sets the fields whose codes stand in `fields`, one after the other, in the row of a record.
+std::string upsertRow(model::Kind kind, const std::string& fields) {
+    std::string columns = "id";
+    std::string places = "?1";
+    std::string updates;
+    for (std::size_t at = 0; at < fields.size(); at += sizeof(FieldCode)) {
+        FieldCode code = 0;
+        std::copy_n(fields.data() + at, sizeof(FieldCode), reinterpret_cast<char*>(&code));
+        const model::Field* field = model::fieldOf(code);
+        const std::string column =
+            field == nullptr ? "gone" : "\"" + std::string(field->column) + "\"";
+        columns += ", " + column;
+        places += ", ?" + std::to_string(at / sizeof(FieldCode) + 2);
+        updates += (updates.empty() ? "" : ", ") + column + " = excluded." + column;
+    }
+    return "INSERT INTO " + std::string(model::infoOf(kind).table) + "(" + columns + ") VALUES(" +
+           places + ") ON CONFLICT(id) DO UPDATE SET " + updates;
+}
+
+}  // namespace
+
 Lane laneOf(const model::Field& field) {
     return field.reads == model::Reads::Owner ? Lane::OwnerOnly : Lane::Shared;
 }
@@ -193,9 +216,7 @@ void Log::writeRow(model::Kind kind, const RawId& record, std::vector<Change>& c
     // The last change of a field counts; the order of fields makes equal sets share a statement.
     std::stable_sort(changes.begin(), changes.end(),
                      [](const Change& a, const Change& b) { return a.field < b.field; });
-    std::string columns = "id";
-    std::string places = "?1";
-    std::string updates;
+    std::string fields;  // which fields, as bytes: the key of the statement
     std::vector<const Value*> values;
     static const Value kNo{std::int64_t{0}};
     static const Value kNothing{};
@@ -214,18 +235,17 @@ void Log::writeRow(model::Kind kind, const RawId& record, std::vector<Change>& c
         } else if (!model::checkValue(*field, *value).ok()) {
             value = &kNothing;
         }
-        const std::string column = gone ? "gone" : "\"" + std::string(field->column) + "\"";
         values.push_back(value);
-        columns += ", " + column;
-        places += ", ?" + std::to_string(values.size() + 1);
-        updates += (updates.empty() ? "" : ", ") + column + " = excluded." + column;
+        fields.append(reinterpret_cast<const char*>(&changes[k].field), sizeof(FieldCode));
     }
     if (values.empty()) {
         return;
     }
-    auto upsert =
-        database_.prepare("INSERT INTO " + std::string(model::infoOf(kind).table) + "(" + columns +
-                          ") VALUES(" + places + ") ON CONFLICT(id) DO UPDATE SET " + updates);
+    auto& sql = rowSql_[fields];
+    if (sql.empty()) {
+        sql = upsertRow(kind, fields);
+    }
+    auto upsert = database_.prepare(sql);
     upsert.bind(1, record);
     for (std::size_t k = 0; k < values.size(); ++k) {
         upsert.bind(static_cast<int>(k) + 2, *values[k]);

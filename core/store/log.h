@@ -64,6 +64,7 @@ class Log {
     std::unordered_map<std::int64_t, model::RawId> devices_;
     std::unordered_map<model::RawId, std::vector<Change>, model::RawIdHash> pending_;
     std::vector<model::RawId> pendingOrder_;
+    std::unordered_map<std::string, std::string> rowSql_;  // by the fields set, as bytes
 };
 
 // The entries a checked entry replaces, as bytes of the log: per entry 16 of device, 1 of lane, 8

@@ -27,7 +27,7 @@ CREATE TABLE writers(
 
 CREATE TABLE entries(
     arrival INTEGER PRIMARY KEY,
-    writer INTEGER NOT NULL REFERENCES writers(writer),
+    writer INTEGER NOT NULL,
     lane INTEGER NOT NULL,
     number INTEGER NOT NULL,
     clock INTEGER NOT NULL,
