@@ -1,3 +1,4 @@
+# shellcheck shell=bash disable=SC2154
 # Shared by ./check and ./try (sourced, not run): runs the parts of a longer piece of work one after
 # another, each with its own log, and sums them up at the end.
 #
@@ -21,7 +22,7 @@ spell_seconds() {
 # part NAME COMMAND...: runs the command with its output in $logs/NAME.log. Says how it went; where
 # it failed, shows the last lines. Returns the command's success.
 part() {
-    local name=$1 start=$SECONDS log result=ok
+    local name=$1 start=$SECONDS log result="ok"
     shift
     log=$logs/$name.log
     printf '  %-14s' "$name"
@@ -33,7 +34,8 @@ part() {
     if [[ $result == FAILED ]]; then
         failed_parts=$((failed_parts + 1))
         printf '\n--- the last lines of %s\n' "${log#"$root/"}"
-        tail -n "${tail_lines:-40}" "$log"
+        # Of a test run, the tests that passed say nothing here.
+        grep -vE '^ *Start +[0-9]+: |\.+ +Passed +[0-9.]+ sec *$' "$log" | tail -n 40
         printf -- '---\n\n'
         return 1
     fi

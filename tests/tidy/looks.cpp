@@ -1,6 +1,5 @@
 // How does a file look? Lines that fit, no tabs, a header that says what it answers, nothing left
 // over, and no file longer than one sitting.
-#include <regex>
 #include <string>
 
 #include "tests/tidy/rules.h"
@@ -21,8 +20,22 @@ std::size_t columnsOf(std::string_view line) {
     return columns;
 }
 
+// The marks that people leave on unfinished work, written here so that this file has none itself.
+bool hasLeftOver(const std::string& line) {
+    for (const auto* mark : {"TO"
+                             "DO",
+                             "FIX"
+                             "ME",
+                             "XX"
+                             "X"}) {
+        if (line.find(mark) != std::string::npos) {
+            return true;
+        }
+    }
+    return false;
+}
+
 void checkLines(const SourceText& source, std::vector<Finding>& out) {
-    static const std::regex kLeftOver(R"(\b(TO)(DO)\b|\bFIX(ME)\b|\bXX(X)\b)");
     for (std::size_t k = 0; k < source.lines.size(); ++k) {
         const auto& line = source.lines[k];
         if (isCpp(source) && columnsOf(line) > kLongestLine) {
@@ -31,7 +44,7 @@ void checkLines(const SourceText& source, std::vector<Finding>& out) {
         if (line.find('\t') != std::string::npos) {
             out.push_back({"tab", source.path, k + 1, "a tab: indent with spaces"});
         }
-        if (std::regex_search(line, kLeftOver)) {
+        if (hasLeftOver(line)) {
             out.push_back({"left-over", source.path, k + 1, "finish it, or say so in the docs"});
         }
     }

@@ -57,8 +57,8 @@ struct DraftAlternate {
 
 // One reading of a fact; more than one where the notes conflict.
 struct DraftFact {
-    std::string name;   // purchase, resale, budget, area_sqft, bedrooms, baths, rooms, built, begin,
-                        // duration_days, days_on_market, profit
+    std::string name;  // purchase, resale, budget, area_sqft, bedrooms, baths, rooms, built, begin,
+                       // duration_days, days_on_market, profit
     std::string value;  // money with two decimals, dates ISO 8601, counts as digits (baths "2.5")
     Source source;
 };
