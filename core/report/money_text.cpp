@@ -63,6 +63,12 @@ std::string signedText(Money money, Script script) {
     return (dollarsOf(money) > 0 ? "+" : "") + wholeText(money, script);
 }
 
+std::string shortText(Money money, Script script) {
+    constexpr std::size_t kNarrow = 11;
+    const std::string whole = wholeText(money, script);
+    return columnsOf(whole) <= kNarrow ? whole : axisText(money, script);
+}
+
 std::string axisText(Money money, Script script) {
     const std::int64_t dollars = dollarsOf(money);
     const std::string sign = dollars < 0 ? minus(script) : "";

@@ -24,6 +24,10 @@ namespace ledgerboard::report {
 // A difference: "+1,180", "−420", and "0" where it rounds to nothing.
 [[nodiscard]] std::string signedText(model::Money money, Script script);
 
+// Where columns are narrow: whole up to 11 letters ("123,320"), beyond that in millions
+// ("10,000,000M").
+[[nodiscard]] std::string shortText(model::Money money, Script script);
+
 // For the ends of an axis, in as few letters as keep it exact to a tenth: "0", "950", "30k",
 // "7.5k", "1.2M".
 [[nodiscard]] std::string axisText(model::Money money, Script script);

@@ -43,10 +43,23 @@ Table shownTable(const Table& table, Script script) {
     return shown;
 }
 
+std::size_t longestWord(std::string_view text) {
+    std::size_t longest = 0;
+    while (!text.empty()) {
+        const auto at = std::min(text.find(' '), text.size());
+        longest = std::max(longest, columnsOf(text.substr(0, at)));
+        text.remove_prefix(std::min(at + 1, text.size()));
+    }
+    return longest;
+}
+
+// As wide as the widest cell; the heading of figures breaks at its spaces, any other stays whole.
 std::vector<std::size_t> naturalWidths(const Table& table) {
     std::vector<std::size_t> widths;
     for (std::size_t c = 0; c < table.columns.size(); ++c) {
-        std::size_t widest = columnsOf(table.columns[c].heading);
+        const Column& column = table.columns[c];
+        std::size_t widest =
+            column.isFigure ? longestWord(column.heading) : columnsOf(column.heading);
         for (const auto& row : table.rows) {
             widest = std::max(widest, columnsOf(row[c]));
         }
@@ -79,7 +92,7 @@ bool shrinkToFit(const Table& table, std::size_t width, std::vector<std::size_t>
 }
 
 void printRow(const Table& table, const std::vector<std::string>& cells,
-              const std::vector<std::size_t>& widths, bool isHeading, const TableStyle& style,
+              const std::vector<std::size_t>& widths, bool isStrong, const TableStyle& style,
               std::string& out) {
     std::vector<std::vector<std::string>> cellLines;
     std::size_t tallest = 1;
@@ -87,6 +100,10 @@ void printRow(const Table& table, const std::vector<std::string>& cells,
         cellLines.push_back(widths[c] >= 2 ? wrapped(cells[c], widths[c])
                                            : std::vector<std::string>{cells[c]});
         tallest = std::max(tallest, cellLines.back().size());
+    }
+    for (auto& lines : cellLines) {
+        // Headings stand on the rule below them.
+        lines.insert(lines.begin(), isStrong ? tallest - lines.size() : 0, "");
     }
     for (std::size_t l = 0; l < tallest; ++l) {
         std::string line;
@@ -97,7 +114,7 @@ void printRow(const Table& table, const std::vector<std::string>& cells,
             line += std::string(c + 1 < cells.size() ? kGap : 0, ' ');
         }
         line = withoutEndSpaces(std::move(line));
-        out += (isHeading ? bold(line, style) : line) + "\n";
+        out += (isStrong ? bold(line, style) : line) + "\n";
     }
 }
 
@@ -169,12 +186,15 @@ std::string printTable(const Table& table, const TableStyle& style) {
         headings.push_back(column.heading);
     }
     printRow(shown, headings, widths, true, style, out);
+    std::string rule;
     for (std::size_t k = 0; k < totalWidth(widths); ++k) {
-        out += style.script == Script::Unicode ? "─" : "-";
+        rule += style.script == Script::Unicode ? "─" : "-";
     }
-    out += "\n";
-    for (const auto& row : shown.rows) {
-        printRow(shown, row, widths, false, style, out);
+    out += rule + "\n";
+    for (std::size_t r = 0; r < shown.rows.size(); ++r) {
+        const bool isTotal = table.endsWithTotal && r + 1 == shown.rows.size() && r > 0;
+        out += isTotal ? rule + "\n" : "";
+        printRow(shown, shown.rows[r], widths, isTotal, style, out);
     }
     return out;
 }

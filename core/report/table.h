@@ -20,6 +20,7 @@ struct Column {
 struct Table {
     std::vector<Column> columns;
     std::vector<std::vector<std::string>> rows;  // each as long as columns
+    bool endsWithTotal = false;  // the last row adds up the others: a rule stands before it
 };
 
 // Where it is shown. `bold` is for a terminal that knows it; the headings use it.
@@ -31,7 +32,7 @@ struct TableStyle {
 
 // The table in lines no wider than style.width, each ended by a line break: headings, a rule, the
 // rows. Where it is too wide, the widest text columns give way first and their cells wrap within
-// the column; figures and headings of figures stay whole as long as text is left to shrink. Where
+// the column; figures stay whole, and their headings break at spaces only. Where
 // even so there is no room (more columns than the width can hold), each row is printed as a list of
 // "heading: cell" lines instead, rows parted by an empty line. Columns that are empty in every row
 // are left out where there are rows. No rows: the headings and the rule. No columns: empty.

@@ -41,9 +41,9 @@ svg{display:block;overflow:visible}
 .figures div{min-width:0}
 dl{margin:0}dt{font-size:.8125rem;color:var(--pencil)}dd{margin:0}
 .figure{font-size:1.75rem;line-height:1.25}
-.grid2{display:grid;grid-template-columns:minmax(0,1.9fr) minmax(0,1fr);gap:28px 40px;
+.grid2{display:grid;grid-template-columns:minmax(0,1.75fr) minmax(0,1fr);gap:28px 36px;
  margin-top:28px}
-.grid3{display:grid;grid-template-columns:repeat(3,minmax(0,1fr));gap:28px 40px;margin-top:28px}
+.grid3{display:grid;grid-template-columns:repeat(3,minmax(0,1fr));gap:28px 36px;margin-top:28px}
 .said{margin-top:8px}
 table{width:100%;border-collapse:collapse}
 th,td{padding:6px 0 6px 12px;text-align:left;vertical-align:baseline;font-weight:400;
@@ -56,18 +56,25 @@ tbody tr:last-child>*,tfoot tr:last-child>*{border-bottom:1px solid var(--rule)}
 tfoot td,tfoot th{font-weight:700;font-size:1rem;border-top:2px solid var(--ink)}
 td .small,th .small{display:block}
 .scroll{overflow-x:auto}
-.money td,.money th{padding-left:10px}
+.money td,.money th+th,.money th+td{padding-left:10px}
 .chip{display:inline-block;min-width:32px;padding:3px 6px;border-radius:3px;text-align:center;
  font-weight:700;font-size:.8125rem;line-height:1.2;letter-spacing:.03em}
 .rooms td,.rooms th{vertical-align:middle;padding-top:5px;padding-bottom:5px}
-.rooms .drawn{width:30%;min-width:72px}
+.room{display:flex;gap:8px;align-items:center}.room .chip{flex:none}
+.rooms .drawn{width:24%;min-width:72px}
+.rooms td,.rooms thead th{padding-left:10px}.rooms th:first-child{padding-left:0}
+.rooms thead th{padding-top:0;vertical-align:bottom}
+.money th:first-child{min-width:7rem}
 ol,ul{list-style:none;margin:0;padding:0;border-bottom:1px solid var(--rule)}
 li{border-top:1px solid var(--rule);padding:6px 0;display:flex;gap:12px;
  justify-content:space-between}
 li .n{flex:none}
 .page{color:var(--slate);font-size:.8125rem;flex:none;max-width:40%;text-align:right}
 .barred{color:var(--brick);font-weight:700}
-.day{flex:none;width:5.25rem;color:var(--pencil)}
+.pressing{font-weight:700}
+.because{display:block}
+.pencil{color:var(--pencil)}
+.day{flex:none;width:5.75rem;color:var(--pencil)}
 .what{flex:1;min-width:0}
 .none{color:var(--pencil);border-top:1px solid var(--rule);padding-top:6px}
 .photos{display:grid;grid-template-columns:repeat(3,minmax(0,1fr));gap:16px 40px;margin-top:28px}
@@ -113,23 +120,29 @@ footer{margin-top:28px;border-top:1px solid var(--rule);padding-top:8px}
 constexpr const char* kPrint = R"(
 @page{margin:11mm 12mm}
 @media print{
+ :root{--paper:#FFF}
  html{font-size:12px}
  body{-webkit-print-color-adjust:exact;print-color-adjust:exact;line-height:1.3}
- main{max-width:none;padding:0}
- header{grid-template-columns:1fr auto;margin-bottom:8px}
- .figures{grid-template-columns:repeat(3,1fr);margin-top:8px}
- .grid2,.grid3{grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:14px 24px;margin-top:14px}
- .photos{grid-template-columns:repeat(3,minmax(0,1fr));gap:6px 16px;margin-top:14px}
- .wide{grid-column:1/-1}
- .curve{min-width:0}.curvebox,.scroll{overflow:visible}
+ main{max-width:none;padding:0;display:grid;grid-template-columns:repeat(6,minmax(0,1fr));
+  gap:12px 22px}
+ main>*{grid-column:1/-1;margin:0}
+ .grid2,.grid3{display:contents}
+ .grid2>*,.grid3>*{grid-column:span 3}
+ .grid2>.curvepart{grid-column:span 4}.grid2>.curvepart+*{grid-column:span 2}
+ .grid2>.moneypart{grid-column:1/-1}
+ header{grid-template-columns:1fr auto}
+ .figures{grid-template-columns:repeat(3,1fr);gap:16px}
+ .photos{grid-template-columns:repeat(3,minmax(0,1fr));gap:6px 22px}
+ .curvebox,.scroll{overflow:visible}.curve{min-width:0}
+ .axis{font-size:17px}.label{font-size:19px}
  th,td{padding-top:3px;padding-bottom:3px}
+ .rooms td,.rooms th{padding-top:2px;padding-bottom:2px}
  li{padding:3px 0}
  section,tr,li,figure{break-inside:avoid}
  h2{break-after:avoid}
  .beyond{display:none}
  .more{display:block}
- .photos img{max-height:48mm}
- footer{margin-top:12px}
+ .photos img{max-height:44mm}
 }
 )";
 

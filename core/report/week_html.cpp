@@ -16,8 +16,12 @@ namespace {
 using model::Money;
 
 constexpr Script kPage = Script::Unicode;
-constexpr std::size_t kLongestName = 60;  // letters
-constexpr std::size_t kLongestWords = 160;
+// Letters of what people typed that the page has room for; the book's own pages have it all.
+constexpr std::size_t kLongestName = 48;
+constexpr std::size_t kLongestTrade = 26;
+constexpr std::size_t kLongestRoom = 22;
+constexpr std::size_t kLongestLine = 72;
+constexpr std::size_t kLongestWords = 100;
 // Lines of a part that are printed; more of them stay on the screen.
 constexpr std::size_t kPrintedRooms = 12;
 constexpr std::size_t kPrintedLines = 9;
@@ -86,7 +90,7 @@ std::string curvePart(const WeekPage& page) {
               "was marked or billed.</p>\n"
             : "<div class=\"curvebox\">" + drawing + "</div>\n";
     body += small(htmlText(progressText(page.progress, kPage)));
-    return headed(" class=\"wide\"", curveTitle(page), body);
+    return headed(" class=\"curvepart\"", curveTitle(page), body);
 }
 
 std::string moversPart(const WeekPage& page) {
@@ -118,7 +122,7 @@ std::string amountCells(const Amounts& amounts) {
     std::string cells;
     for (const Money money : {amounts.budgetNow, amounts.committed, amounts.billed, amounts.held,
                               amounts.paid, amounts.forecast}) {
-        cells += "<td class=\"n\">" + wholeText(money, kPage) + "</td>";
+        cells += "<td class=\"n\">" + shortText(money, kPage) + "</td>";
     }
     return cells;
 }
@@ -131,14 +135,14 @@ std::string moneyPart(const WeekPage& page) {
     }
     rows += "</tr>\n</thead>\n<tbody>\n";
     for (const auto& trade : page.trades) {
-        rows += "<tr><th scope=\"row\">" + name(trade.trade) + "</th>" +
+        rows += "<tr><th scope=\"row\">" + htmlClipped(trade.trade, kLongestTrade) + "</th>" +
                 amountCells(trade.amounts) + "<td class=\"n\">" +
                 htmlText(standingText(trade, kPage)) + "</td></tr>\n";
     }
     const TradeMoney all{"All", page.total, Money{}};
     rows += "</tbody>\n<tfoot>\n<tr><th scope=\"row\">All</th>" + amountCells(page.total) +
             "<td class=\"n\">" + htmlText(standingText(all, kPage)) + "</td></tr>\n</tfoot>\n";
-    return headed(" class=\"wide\"", "Money by trade",
+    return headed(" class=\"moneypart\"", "Money by trade",
                   "<div class=\"scroll\"><table class=\"money\">\n" + rows + "</table></div>\n" +
                       small(htmlText(contingencyText(page, kPage))));
 }
@@ -152,10 +156,9 @@ std::string roomsPart(const WeekPage& page) {
         const RoomProgress& room = page.rooms[k];
         const Chip chip = chipFor(room.swatch, k);
         rows += "<tr" + beyond(k, kPrintedRooms) +
-                "><th scope=\"row\"><span class=\"chip\" "
-                "style=\"background:" +
+                "><th scope=\"row\"><span class=\"room\"><span class=\"chip\" style=\"background:" +
                 chip.ground + ";color:" + chip.text + "\">" + htmlClipped(room.shortName, 4) +
-                "</span> " + htmlClipped(room.name, 30) + "</th><td>" +
+                "</span><span>" + htmlClipped(room.name, kLongestRoom) + "</span></span></th><td>" +
                 tapeSvg(room.done, room.planned) + "</td><td class=\"n\">" +
                 htmlText(doneText(room.done, kPage)) + "</td><td class=\"n small\">" +
                 (room.planned ? percentText(*room.planned, kPage) : "none") +
@@ -175,9 +178,9 @@ std::string nextPart(const WeekPage& page) {
     for (std::size_t k = 0; k < page.next.size(); ++k) {
         const NextEvent& event = page.next[k];
         lines += "<li" + beyond(k, kPrintedLines) + "><span class=\"day\">" +
-                 htmlText(dateText(event.on, page.today)) + "</span><span class=\"what\">" +
-                 htmlText(nextKindText(event.kind)) + " " + words(event.what) +
-                 (event.on < page.today ? " <b>(past)</b>" : "") + "</span>" +
+                 htmlText(nextDayText(event, page.today)) + "</span><span class=\"what\">" +
+                 htmlClipped(nextText(event), kLongestLine) + (event.isLate ? " <b>late</b>" : "") +
+                 "</span>" +
                  (event.amount ? "<span class=\"n\">" + wholeText(*event.amount, kPage) + "</span>"
                                : "") +
                  "</li>\n";
@@ -193,8 +196,9 @@ std::string papersPart(const WeekPage& page) {
     std::string lines;
     for (std::size_t k = 0; k < page.papers.size(); ++k) {
         const MissingPaper& paper = page.papers[k];
-        lines += "<li" + beyond(k, kPrintedLines) + "><span class=\"what\">" + words(paper.what) +
-                 "</span><span class=\"small\">" + name(paper.whose) + "</span></li>\n";
+        lines += "<li" + beyond(k, kPrintedLines) + "><span class=\"what\">" +
+                 htmlClipped(paper.what, kLongestLine) + "</span><span class=\"n pencil\">" +
+                 htmlText(paperText(paper, kPage)) + "</span></li>\n";
     }
     return headed("", "Papers missing (" + std::to_string(page.papers.size()) + ")",
                   "<ul>\n" + lines + "</ul>\n" + moreOnScreen(page.papers.size(), kPrintedLines));
@@ -207,12 +211,16 @@ std::string mondayPart(const WeekPage& page) {
     std::string lines;
     for (std::size_t k = 0; k < page.monday.size(); ++k) {
         const ToDo& todo = page.monday[k];
-        lines += "<li" + beyond(k, kPrintedLines) + "><span class=\"what" +
-                 (todo.isBarred ? " barred" : "") + "\">" + words(todo.what) +
+        lines += "<li" + beyond(k, kPrintedLines) + "><span class=\"what\"><span class=\"" +
+                 (todo.isBarred     ? "barred"
+                  : todo.isPressing ? "pressing"
+                                    : "calm") +
+                 "\">" + words(todo.what) + "</span>" +
                  (todo.because.empty()
                       ? ""
                       : "<span class=\"small because\">" + words(todo.because) + "</span>") +
-                 "</span><span class=\"page\">" + htmlText(todo.page) + "</span></li>\n";
+                 "</span><span class=\"page\">" + htmlClipped(todo.page, kLongestRoom) +
+                 "</span></li>\n";
     }
     return headed("", "On Monday",
                   "<ol>\n" + lines + "</ol>\n" + moreOnScreen(page.monday.size(), kPrintedLines));
@@ -249,11 +257,10 @@ std::string photosPart(const WeekPage& page) {
 }
 
 std::string footer(const WeekPage& page) {
-    std::string out = "<footer>\n<p>" + htmlText(leftOutText(page));
-    out += page.currency.empty() ? "" : " Amounts in whole " + htmlClipped(page.currency, 8) + ".";
-    return out +
-           " Cautions and duties shown here are reminders only: ask your building office "
-           "and a licensed trade.</p>\n</footer>\n";
+    std::string text = leftOutText(page);
+    text += page.currency.empty() ? "" : " Amounts in whole " + page.currency + ".";
+    text += showsBarred(page) ? " " + reminderText() : "";
+    return "<footer>\n<p>" + htmlText(text) + "</p>\n</footer>\n";
 }
 
 std::string body(const WeekPage& page) {

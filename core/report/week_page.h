@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "core/compute/waits.h"
 #include "core/model/date.h"
 #include "core/model/money.h"
 #include "core/model/percent.h"
@@ -125,27 +126,28 @@ struct RoomProgress {
     std::int64_t items = 0;
 };
 
-enum class NextKind { Order, Decision, Inspection, Payment, Start };
-
 // Something that falls in the next 14 days, or should have happened before today.
 struct NextEvent {
-    model::Date on;
-    NextKind kind = NextKind::Order;
+    compute::WaitKind kind = compute::WaitKind::Order;
+    std::optional<model::Date> on;  // empty where no day is known yet
+    bool isLate = false;
     std::string what;
     std::optional<model::Money> amount;
 };
 
 struct MissingPaper {
-    std::string what;   // "Receipt, 214.60 of 3 May"
-    std::string whose;  // crew, payee or place; may be empty
+    std::string what;  // "Receipt, Corner hardware, 2026-05-03"
+    std::optional<model::Money> amount;
+    std::optional<int> days;  // for how long it has been missing
 };
 
 // One thing to do on Monday: what, why, and the page of the book where it is done.
 struct ToDo {
     std::string what;
     std::string because;
-    std::string page;       // "Contracts and orders"
-    bool isBarred = false;  // a hazard, or a payment that must not be made
+    std::string page;         // "Contracts and orders"
+    bool isPressing = false;  // beyond the level at which to act
+    bool isBarred = false;    // a hazard, or a payment that must not be made
 };
 
 struct WeekPhoto {
@@ -180,7 +182,7 @@ struct WeekPage {
     std::vector<TradeMoney> trades;  // 14 at most, the last "All other trades" where there are more
     Amounts total;
     std::vector<RoomProgress> rooms;  // in walking order
-    std::vector<NextEvent> next;      // by date
+    std::vector<NextEvent> next;      // late first, then by date, those without a day last
     std::vector<MissingPaper> papers;
     std::vector<ToDo> monday;       // most pressing first
     std::vector<WeekPhoto> photos;  // three at most

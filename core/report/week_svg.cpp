@@ -20,8 +20,7 @@ constexpr Script kPage = Script::Unicode;
 // The picture of the curve, in its own units; one is a pixel on a wide screen.
 constexpr double kWidth = 760;
 constexpr double kHeight = 320;
-constexpr double kLeft = 48;    // labels of the levels
-constexpr double kRight = 136;  // labels of the lines
+constexpr double kRight = 152;  // labels of the lines
 constexpr double kTop = 12;
 constexpr double kBottom = 36;  // dates
 constexpr double kLabelGap = 20;
@@ -45,17 +44,34 @@ struct Line {
     Money last;
 };
 
-Spot spotOf(const ChartScale& scale, const CurvePoint& point, Money figure) {
-    return {kLeft + scale.across(point.on) * (kWidth - kLeft - kRight),
-            kHeight - kBottom - scale.up(figure) * (kHeight - kTop - kBottom)};
+// The scale laid out in the picture.
+struct Frame {
+    ChartScale scale;
+    double left = 0;  // of the plot; the labels of the levels stand before it
+
+    [[nodiscard]] double x(model::Date day) const {
+        return left + scale.across(day) * (kWidth - left - kRight);
+    }
+
+    [[nodiscard]] double y(Money figure) const {
+        return kHeight - kBottom - scale.up(figure) * (kHeight - kTop - kBottom);
+    }
+};
+
+Frame frameOf(const ChartScale& scale) {
+    std::size_t widest = 0;
+    for (const Money level : scale.levels()) {
+        widest = std::max(widest, columnsOf(axisText(level, kPage)));
+    }
+    return {scale, 12 + 9 * static_cast<double>(widest)};
 }
 
-Line lineOf(const WeekPage& page, const ChartScale& scale, const char* name,
+Line lineOf(const WeekPage& page, const Frame& frame, const char* name,
             std::optional<Money> CurvePoint::*figure) {
     Line line{name, {}, Money{}};
     for (const auto& point : page.curve) {
         if (const auto& money = point.*figure) {
-            line.spots.push_back(spotOf(scale, point, *money));
+            line.spots.push_back({frame.x(point.on), frame.y(*money)});
             line.last = *money;
         }
     }
@@ -70,18 +86,17 @@ std::string pathOf(const Line& line) {
     return "<path class=\"" + line.name + "\" d=\"" + path + "\"/>";
 }
 
-std::string gridOf(const ChartScale& scale) {
+std::string gridOf(const Frame& frame) {
     std::string out;
-    for (const auto& level : scale.levels()) {
-        const std::string y =
-            number(kHeight - kBottom - scale.up(level) * (kHeight - kTop - kBottom));
-        out += "<line class=\"grid\" x1=\"" + number(kLeft) + "\" x2=\"" + number(kWidth - kRight) +
-               "\" y1=\"" + y + "\" y2=\"" + y + "\"/>" +
-               "<text class=\"axis\" text-anchor=\"end\" dy=\"4\" x=\"" + number(kLeft - 8) +
+    for (const auto& level : frame.scale.levels()) {
+        const std::string y = number(frame.y(level));
+        out += "<line class=\"grid\" x1=\"" + number(frame.left) + "\" x2=\"" +
+               number(kWidth - kRight) + "\" y1=\"" + y + "\" y2=\"" + y + "\"/>" +
+               "<text class=\"axis\" text-anchor=\"end\" dy=\"4\" x=\"" + number(frame.left - 8) +
                "\" y=\"" + y + "\">" + axisText(level, kPage) + "</text>";
     }
-    for (const auto& day : scale.days(8)) {
-        const double x = kLeft + scale.across(day) * (kWidth - kLeft - kRight);
+    for (const auto& day : frame.scale.days(8)) {
+        const double x = frame.x(day);
         out += "<line class=\"grid\" x1=\"" + number(x) + "\" x2=\"" + number(x) + "\" y1=\"" +
                number(kHeight - kBottom) + "\" y2=\"" + number(kHeight - kBottom + 5) + "\"/>" +
                "<text class=\"axis\" text-anchor=\"middle\" x=\"" + number(x) + "\" y=\"" +
@@ -90,13 +105,13 @@ std::string gridOf(const ChartScale& scale) {
     return out;
 }
 
-std::string todayOf(const WeekPage& page, const ChartScale& scale) {
-    if (page.today < scale.first || page.today > scale.last) {
+std::string todayOf(const WeekPage& page, const Frame& frame) {
+    if (page.today < frame.scale.first || page.today > frame.scale.last) {
         return {};
     }
-    const double x = kLeft + scale.across(page.today) * (kWidth - kLeft - kRight);
+    const double x = frame.x(page.today);
     // Beside the line, on the side with more room, at the foot where lines are rare.
-    const bool atLeft = scale.across(page.today) > 0.5;
+    const bool atLeft = frame.scale.across(page.today) > 0.5;
     return "<line class=\"today\" x1=\"" + number(x) + "\" x2=\"" + number(x) + "\" y1=\"" +
            number(kTop) + "\" y2=\"" + number(kHeight - kBottom) +
            "\"/><text class=\"axis halo\" " + "text-anchor=\"" + (atLeft ? "end" : "start") +
@@ -194,21 +209,22 @@ std::string tapeSvg(Percent done, std::optional<Percent> planned) {
 }
 
 std::string curveSvg(const WeekPage& page) {
-    const auto scale = chartScale(page.curve, 4);
+    const auto scale = chartScale(page.curve, 5);
     if (!scale) {
         return {};
     }
+    const Frame frame = frameOf(*scale);
     std::vector<Line> lines;
-    for (auto line : {lineOf(page, *scale, "planned", &CurvePoint::planned),
-                      lineOf(page, *scale, "spent", &CurvePoint::spent),
-                      lineOf(page, *scale, "earned", &CurvePoint::earned)}) {
+    for (auto line : {lineOf(page, frame, "planned", &CurvePoint::planned),
+                      lineOf(page, frame, "spent", &CurvePoint::spent),
+                      lineOf(page, frame, "earned", &CurvePoint::earned)}) {
         if (!line.spots.empty()) {
             lines.push_back(std::move(line));
         }
     }
     std::string out = "<svg class=\"curve\" role=\"img\" viewBox=\"0 0 " + number(kWidth) + " " +
                       number(kHeight) + "\" aria-label=\"" + htmlText(curveLabel(lines)) + "\">" +
-                      gridOf(*scale) + todayOf(page, *scale);
+                      gridOf(frame) + todayOf(page, frame);
     for (const auto& line : lines) {
         out += pathOf(line);
     }

@@ -1,5 +1,6 @@
 #include "core/report/week_words.h"
 
+#include <algorithm>
 #include <cstdlib>
 
 #include "core/report/money_text.h"
@@ -38,6 +39,9 @@ HeadFigure costFigure(const WeekPage& page, Script script) {
     const Money over = page.cost.forecast - page.cost.budget;
     HeadFigure figure{"Will cost", wholeText(page.cost.forecast, script), overText(over, script),
                       isNothing(over) ? "" : " budget"};
+    if (page.unpriced == page.items) {
+        return {figure.name, figure.figure, "", "no item is priced yet"};
+    }
     if (page.cost.overBefore) {
         figure.rest += ", was " + overText(*page.cost.overBefore, script);
     }
@@ -205,15 +209,15 @@ std::string leftOutText(const WeekPage& page) {
 std::string standingText(const TradeMoney& trade, Script script) {
     const Money over = trade.amounts.forecast - trade.amounts.budgetNow;
     if (over > Money{} && !isNothing(over)) {
-        return "over " + wholeText(over, script);
+        return "over " + shortText(over, script);
     }
     if (trade.early > Money{} && !isNothing(trade.early)) {
-        return "early " + wholeText(trade.early, script);
+        return "early " + shortText(trade.early, script);
     }
     if (isNothing(over)) {
         return "on budget";
     }
-    return "under " + wholeText(-over, script);
+    return "under " + shortText(-over, script);
 }
 
 std::string doneText(model::Percent done, Script script) {
@@ -224,20 +228,34 @@ std::string doneText(model::Percent done, Script script) {
     return done > model::Percent::of(99) ? "99 %" : percentText(done, script);
 }
 
-std::string nextKindText(NextKind kind) {
-    switch (kind) {
-        case NextKind::Order:
-            return "Order by";
-        case NextKind::Decision:
-            return "Decide by";
-        case NextKind::Inspection:
-            return "Inspection";
-        case NextKind::Payment:
-            return "Pay";
-        case NextKind::Start:
-            return "Begins";
+std::string nextText(const NextEvent& event) {
+    switch (event.kind) {
+        case compute::WaitKind::Order:
+            return "Order " + event.what;
+        case compute::WaitKind::Delivery:
+            return "Delivery of " + event.what;
+        case compute::WaitKind::Decision:
+            return "Decide: " + event.what;
+        case compute::WaitKind::Inspection:
+            return "Inspection: " + event.what;
+        case compute::WaitKind::Payment:
+            return "Pay " + event.what;
+        case compute::WaitKind::Draw:
+            return "Draw: " + event.what;
     }
-    return {};
+    return event.what;
+}
+
+std::string nextDayText(const NextEvent& event, model::Date today) {
+    return event.on ? dateText(*event.on, today) : "no day yet";
+}
+
+std::string paperText(const MissingPaper& paper, Script script) {
+    std::string text = paper.amount ? centsText(*paper.amount, script) : "";
+    if (paper.days && *paper.days > 0) {
+        text += (text.empty() ? "" : ", ") + countText(*paper.days, "day", "days");
+    }
+    return text;
 }
 
 std::string curveTitle(const WeekPage& page) {
@@ -257,6 +275,15 @@ std::string othersText(const Movers& movers) {
 std::string emptyJobText() {
     return "Nothing is in the scope of work yet. Read walk notes into it with: "
            "ledgerboard read FILE --keep";
+}
+
+std::string reminderText() {
+    return "Reminders only: rules change by place; ask your building office and a licensed trade.";
+}
+
+bool showsBarred(const WeekPage& page) {
+    return std::any_of(page.monday.begin(), page.monday.end(),
+                       [](const ToDo& todo) { return todo.isBarred; });
 }
 
 }  // namespace ledgerboard::report

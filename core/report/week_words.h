@@ -57,8 +57,14 @@ struct HeadFigure {
 // "done", "72 %".
 [[nodiscard]] std::string doneText(model::Percent done, Script script);
 
-// "Order by", "Decide by", "Inspection", "Pay", "Begins".
-[[nodiscard]] std::string nextKindText(NextKind kind);
+// "Order shower door", "Decide: keep the pantry wall?", "Inspection: rough plumbing", "Pay ...".
+[[nodiscard]] std::string nextText(const NextEvent& event);
+
+// "Tue 12 May", "no day yet".
+[[nodiscard]] std::string nextDayText(const NextEvent& event, model::Date today);
+
+// "214.60, 12 days", either part, or empty.
+[[nodiscard]] std::string paperText(const MissingPaper& paper, Script script);
 
 // "Planned, earned, spent" and the like: a heading for the curve from what it holds.
 [[nodiscard]] std::string curveTitle(const WeekPage& page);
@@ -68,5 +74,11 @@ struct HeadFigure {
 
 // What an empty job says, and what to do next.
 [[nodiscard]] std::string emptyJobText();
+
+// Stands on every page that shows a hazard.
+[[nodiscard]] std::string reminderText();
+
+// True where the page shows a hazard or a barred payment.
+[[nodiscard]] bool showsBarred(const WeekPage& page);
 
 }  // namespace ledgerboard::report

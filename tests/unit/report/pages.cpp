@@ -6,6 +6,7 @@ namespace ledgerboard::report::test {
 
 namespace {
 
+using compute::WaitKind;
 using model::Date;
 using model::Money;
 using model::Percent;
@@ -91,22 +92,24 @@ WeekPage fullPage() {
     page.trades = trades();
     page.total = amounts(121'180, 102'230, 94'860, 7'214, 87'646, 123'320);
     page.rooms = rooms();
-    page.next = {{day(5, 12), NextKind::Order, "shower door for Hall bath", {}},
-                 {day(5, 18), NextKind::Inspection, "rough plumbing", {}},
-                 {day(5, 20), NextKind::Decision, "Keep or remove the pantry wall?", {}},
-                 {day(5, 22), NextKind::Payment, "Tile crew, invoice of 8 May", Money::of(2'410)},
-                 {day(5, 27), NextKind::Start, "Back yard/fence", {}}};
-    page.papers = {{"Insurance, ended 15 May", "Yard crew"},
-                   {"Receipt, 214.60 of 3 May", "Corner hardware"},
-                   {"Lien waiver", "Tear-out crew"}};
+    page.next = {{WaitKind::Order, day(5, 12), true, "Hall bath/shower door", {}},
+                 {WaitKind::Inspection, day(5, 18), false, "rough plumbing", {}},
+                 {WaitKind::Decision, day(5, 20), false, "Keep or remove the pantry wall?", {}},
+                 {WaitKind::Payment, day(5, 22), false, "Tile crew", Money::of(2'410)},
+                 {WaitKind::Delivery, day(5, 27), false, "Back yard/fence", {}},
+                 {WaitKind::Inspection, {}, false, "final electrical", {}}};
+    page.papers = {{"Insurance, Yard crew", {}, 1},
+                   {"Receipt, Corner hardware, 2026-05-03", Money::fromMinor(21'460), 12},
+                   {"Lien waiver, Tear-out crew", Money::of(640), {}}};
     page.monday = {
-        {"Do not pay the Yard crew until its insurance is renewed",
-         "paid 60 %, seen 45 %: 690 ahead of its work", "Contracts and orders", true},
-        {"Answer the attic change order", "asked 9 days ago; 68 a day", "Contracts and orders",
-         false},
-        {"Order the shower door", "order-by was Tue 12 May", "Schedule", false},
+        {"Pay the Yard crew nothing until its insurance is renewed",
+         "paid 60 %, seen 45 %: 690 ahead of its work", "Contracts and orders", true, true},
+        {"Order Hall bath/shower door", "order-by was 3 days ago", "Schedule", true, false},
+        {"Sign or refuse the attic insulation", "1,350, asked 9 days ago", "Contracts and orders",
+         false, false},
         {"Test the old sheet floor before it is touched",
-         "may hold asbestos; local codes and licensed practice decide", "Scope of work", true}};
+         "may hold asbestos; local codes and licensed practice decide", "Scope of work", false,
+         true}};
     return page;
 }
 
@@ -153,8 +156,8 @@ WeekPage hostilePage() {
     page.rooms[1].name = script;
     page.next[0].what = script + endless;
     page.next[0].amount = -huge;
-    page.papers[0] = {endless, script};
-    page.monday[0] = {script, endless, script, true};
+    page.papers[0] = {endless, huge, 100'000};
+    page.monday[0] = {script, endless, script, true, true};
     page.curve[3].spent = huge;
     page.curve[4].earned = -huge;
     page.photos = {{script, day(5, 1), "text/html", "<script>"},
