@@ -60,6 +60,7 @@ struct Figures {
     model::Money owed;
     model::Money earned;
     model::Money planned;
+    model::Money billedUnplanned;  // the part of billed on lines left out of planned
     model::Money toGo;
     model::Money forecast;
     model::Percent shown;
@@ -71,6 +72,8 @@ struct Figures {
     [[nodiscard]] model::Money beyondBudget() const { return forecast - budgetNow; }
 
     [[nodiscard]] Standing standing() const;
+
+    friend bool operator==(const Figures&, const Figures&) = default;
 };
 
 struct LineFigures : Figures {

@@ -1,6 +1,9 @@
 // What moved since the last review? Each line's forecast now less then, the five largest and all
 // others, adding up to the change in what it will cost.
 //
+// Lines that are no items (options' costs, the whole job) and items no longer in the job are kept
+// with the total alone, so what they moved stands among the others.
+//
 // Then = the forecasts kept with the latest review before today; where there is none, the latest
 // baseline's budgets; where there is none either, nothing is said.
 #pragma once
@@ -66,7 +69,7 @@ struct Movers {
     std::vector<Mover>
         largest;          // at most five, by size of the move, then as in the lines; none of 0
     model::Money others;  // everything else
-    std::size_t othersCount = 0;  // lines in it that moved
+    std::size_t othersCount = 0;  // items in it that moved
 };
 
 // Requires: rows as of today. Errors: OverflowError.

@@ -144,7 +144,7 @@ class Reader {
                 left -= part.amount;
             }
         }
-        if (left == Money{}) {
+        if (left == Money{} && !parts.empty()) {
             return parts;
         }
         std::vector<std::size_t> lines;
