@@ -25,6 +25,7 @@ const std::vector<Layer>& layers() {
         {"core/store", {"core/model"}},
         {"core/intake/tables", {}},
         {"core/intake/notes", {"core/model", "core/intake/tables"}},
+        {"core/intake/files", {"core/model", "core/compute", "core/store"}},
         {"core/intake", {"core/model", "core/store"}},
         {"core/report", {"core/model", "core/compute", "core/store"}},
         {"core/qml", {"core", "sync"}},

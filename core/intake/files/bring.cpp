@@ -1,0 +1,385 @@
+#include "core/intake/files/bring.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <optional>
+#include <unordered_map>
+
+#include "core/intake/files/csv.h"
+#include "core/intake/files/find.h"
+#include "core/intake/files/headings.h"
+#include "core/intake/files/nearest.h"
+#include "core/intake/files/pairing.h"
+#include "core/intake/files/problems.h"
+#include "core/intake/files/row_check.h"
+#include "core/intake/files/row_reader.h"
+#include "core/intake/files/space_maker.h"
+#include "core/model/overflow.h"
+#include "core/store/action.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+namespace f = model::field;
+using model::FieldCode;
+using model::Kind;
+using model::RawId;
+using model::Value;
+
+model::Result<const BringKind*> kindFor(std::string_view word) {
+    if (const auto* kind = bringKindNamed(word)) {
+        return kind;
+    }
+    std::vector<std::string> words;
+    std::string all;
+    for (const auto& one : bringKinds()) {
+        words.emplace_back(one.word);
+        all += (all.empty() ? "" : ", ") + words.back();
+    }
+    const std::string nearest = nearestName(word, words);
+    return model::wrongUse("\"" + std::string(word) + "\" is nothing that is brought from CSV" +
+                           (nearest.empty() ? "" : "; did you mean " + nearest + "?") +
+                           " (it can be: " + all + ")");
+}
+
+// One file on its way into the book.
+class Bringing {
+  public:
+    Bringing(store::Book& book, model::Id<Kind::Job> job, const BringKind& kind,
+             const std::string& file, const BringOptions& options, model::Instant now)
+        : book_(book),
+          job_(job),
+          kind_(kind),
+          options_(options),
+          now_(now),
+          problems_(file),
+          action_("bring " + std::string(kind.word) + " " + file) {
+        report_.file = file;
+        report_.kind = kind.kind;
+    }
+
+    model::Result<BringReport> run(std::string_view bytes) {
+        for (auto step : {&Bringing::readColumns, &Bringing::readBook}) {
+            if (auto done = (this->*step)(bytes); !done.ok()) {
+                return done.error();
+            }
+        }
+        makeSpaces();
+        knowBankIds();
+        readRowsOfFile();
+        const HeadingOf headingOf = [this](FieldCode code) { return headingFor(code); };
+        auto paired = pairRows(kind_, rows_, existing_, book_, *finder_, headingOf, problems_);
+        if (!paired.ok()) {
+            return paired.error();
+        }
+        pairings_ = std::move(paired).value();
+        checkRecords(headingOf);
+        if (!problems_.none()) {
+            return problems_.asError();
+        }
+        for (std::size_t at = 0; at < rows_.size(); ++at) {
+            write(at);
+        }
+        return finish();
+    }
+
+  private:
+    model::Result<void> readColumns(std::string_view bytes) {
+        auto matches = parseMatches(options_.match);
+        if (!matches.ok()) {
+            return matches.error();
+        }
+        auto table = readCsv(bytes, problems_.file());
+        if (!table.ok()) {
+            return table.error();
+        }
+        table_ = std::move(table).value();
+        columns_ = matchHeadings(kind_, table_, matches.value(), problems_);
+        return problems_.none() ? model::Result<void>{} : problems_.asError();
+    }
+
+    model::Result<void> readBook(std::string_view /*bytes*/) {
+        auto rows = rowsForFinding(book_, job_);
+        if (!rows.ok()) {
+            return rows.error();
+        }
+        bookRows_ = std::move(rows).value();
+        finder_.emplace(bookRows_);
+        const bool ofJob = model::jobFieldOf(kind_.kind) != nullptr;
+        auto existing = book_.records(kind_.kind, ofJob ? job_ : model::Id<Kind::Job>(), true);
+        if (!existing.ok()) {
+            return existing.error();
+        }
+        existing_ = std::move(existing).value();
+        return {};
+    }
+
+    // What the file calls a field; the catalog's heading where it has no such column.
+    [[nodiscard]] std::string headingFor(FieldCode code) const {
+        for (const auto& column : columns_) {
+            if (column.field != nullptr && column.field->code == code) {
+                return column.heading;
+            }
+        }
+        return std::string(model::fieldOf(code)->heading);
+    }
+
+    [[nodiscard]] const Column* columnFor(FieldCode code) const {
+        for (const auto& column : columns_) {
+            if (column.field != nullptr && column.field->code == code) {
+                return &column;
+            }
+        }
+        return nullptr;
+    }
+
+    // Spaces that the scope names and the job does not have yet.
+    void makeSpaces() {
+        const Column* column = columnFor(f::Item::space);
+        if (kind_.kind != Kind::Item || column == nullptr) {
+            return;
+        }
+        std::vector<std::string> known;
+        for (const auto& space : bookRows_.spaces) {
+            known.push_back(space.name);
+        }
+        SpaceMaker maker(bookRows_.spaces);
+        for (const auto& row : table_.rows) {
+            const std::string name = cleanText(*column->field, row.cells[column->at]);
+            if (name.empty() || finder_->hasName(Kind::Space, name) ||
+                finder_->find(Kind::Space, name).ok()) {
+                continue;
+            }
+            const auto space = maker.make(book_.newId<Kind::Space>(now_), job_, name);
+            if (const std::string near = nearestName(name, known); !near.empty()) {
+                report_.remarks.push_back("the new space \"" + name + "\" (line " +
+                                          std::to_string(row.line) + ") is written much like \"" +
+                                          near + "\": is it another one?");
+            }
+            finder_->add(space);
+            action_.add(space);
+            known.push_back(name);
+            report_.newSpaces.push_back(name);
+        }
+    }
+
+    // A payment may name an invoice of the same file by its bank id.
+    void knowBankIds() {
+        const Column* column = columnFor(f::Spend::bankId);
+        if (kind_.kind != Kind::Spend) {
+            return;
+        }
+        ids_.assign(table_.rows.size(), RawId());
+        std::unordered_map<std::string, RawId> dropped;
+        for (const auto& record : existing_) {
+            if (const auto* text = std::get_if<std::string>(&record.at(f::Spend::bankId))) {
+                dropped.emplace(*text, record.id);
+            }
+        }
+        for (std::size_t at = 0; column != nullptr && at < table_.rows.size(); ++at) {
+            model::Spend spend;
+            spend.bankId = cleanText(*column->field, table_.rows[at].cells[column->at]);
+            if (spend.bankId.empty() || finder_->hasName(Kind::Spend, spend.bankId)) {
+                continue;
+            }
+            const auto known = dropped.find(spend.bankId);
+            ids_[at] = known != dropped.end() ? known->second : book_.newId(now_);
+            spend.id = model::Id<Kind::Spend>(ids_[at]);
+            finder_->add(spend);
+        }
+    }
+
+    void readRowsOfFile() {
+        std::optional<model::Date> begin = bookRows_.job.beginOn;
+        rows_ = readRows(kind_, table_, columns_, *finder_, datesAround(begin, now_.utcDate()),
+                         problems_);
+        ids_.resize(rows_.size());
+        for (auto& id : ids_) {
+            id = id.isNil() ? book_.newId(now_) : id;
+        }
+    }
+
+    void checkRecords(const HeadingOf& headingOf) {
+        RowSurroundings around{*finder_, {}, {}};
+        for (const auto& item : bookRows_.items) {
+            around.items.emplace(item.id.raw(), &item);
+        }
+        for (const auto& spend : bookRows_.spends) {
+            around.spendKinds.emplace(spend.id.raw(), std::string(model::wordOf(spend.type)));
+        }
+        if (kind_.kind == Kind::Spend) {
+            for (std::size_t at = 0; at < rows_.size(); ++at) {
+                const Value type = valueIn(rows_[at].values, f::Spend::type);
+                if (const auto* word = std::get_if<std::string>(&type)) {
+                    around.spendKinds.emplace(ids_[at], *word);
+                }
+            }
+        }
+        for (std::size_t at = 0; at < rows_.size(); ++at) {
+            if (pairings_[at].as == PairedAs::Same) {
+                continue;
+            }
+            FieldValues record = rows_[at].values;
+            if (pairings_[at].as == PairedAs::Different) {
+                record = recordWith(*pairings_[at].record, pairings_[at].changes);
+            }
+            checkRecord(kind_.kind, rows_[at].line, record, around, headingOf, problems_);
+        }
+    }
+
+    // The record as it will stand.
+    [[nodiscard]] FieldValues recordWith(std::size_t existing, const FieldValues& changes) const {
+        FieldValues record = changes;
+        const auto fields = model::infoOf(kind_.kind).fields;
+        for (std::size_t k = 0; k < fields.size(); ++k) {
+            const Value& value = existing_[existing].values[k];
+            if (!model::isEmpty(value)) {
+                record.emplace(fields[k].code, value);
+            }
+        }
+        return record;
+    }
+
+    [[nodiscard]] std::string printed(FieldCode code, const Value& value) const {
+        return model::printValue(*model::fieldOf(code), value, finder_->nameRecord());
+    }
+
+    // "Quantity 10, Unit sq ft", or with `before` "Quantity 10, was 8".
+    [[nodiscard]] std::string detailOf(const FieldValues& values,
+                                       const store::Record* before) const {
+        std::string out;
+        for (const auto& [code, value] : values) {
+            out += (out.empty() ? "" : "; ") + std::string(model::fieldOf(code)->heading) + " " +
+                   printed(code, value);
+            if (before != nullptr) {
+                const std::string was = printed(code, before->at(code));
+                out += was.empty() ? ", was empty" : ", was " + was;
+            }
+        }
+        return out;
+    }
+
+    // What a row is called in the report.
+    [[nodiscard]] std::string nameOfRow(const FieldValues& values) const {
+        if (kind_.kind == Kind::Item) {
+            return printed(f::Item::space, valueIn(values, f::Item::space)) + "/" +
+                   printed(f::Item::treatment, valueIn(values, f::Item::treatment)) + " " +
+                   printed(f::Item::object, valueIn(values, f::Item::object));
+        }
+        std::vector<FieldCode> codes = kind_.key;
+        if (kind_.kind == Kind::Spend) {
+            codes = {f::Spend::spentOn, f::Spend::type, f::Spend::amount, f::Spend::payee};
+        } else if (kind_.kind == Kind::Mark) {
+            codes = {f::Mark::item, f::Mark::markedOn};
+        }
+        std::string out;
+        for (const auto code : codes) {
+            const std::string text = printed(code, valueIn(values, code));
+            out += text.empty() ? "" : (out.empty() ? "" : ", ") + text;
+        }
+        return out;
+    }
+
+    void write(std::size_t at) {
+        const auto& row = rows_[at];
+        const auto& pairing = pairings_[at];
+        BringLine line{row.line, BringOutcome::Unchanged, nameOfRow(row.values), ""};
+        if (!pairing.remark.empty()) {
+            report_.remarks.push_back("line " + std::to_string(row.line) + ", " + line.name + ": " +
+                                      pairing.remark);
+        }
+        if (pairing.as == PairedAs::New) {
+            line.outcome = BringOutcome::Added;
+            line.detail = detailOf(row.values, nullptr);
+            writeNew(ids_[at], row.values);
+            ++report_.added;
+        } else if (pairing.as == PairedAs::Different) {
+            const auto& record = existing_[*pairing.record];
+            line.outcome = BringOutcome::Changed;
+            line.detail = detailOf(pairing.changes, &record);
+            for (const auto& [code, value] : pairing.changes) {
+                action_.set(record.id, code, value);
+            }
+            ++report_.changed;
+        } else {
+            ++report_.unchanged;
+        }
+        report_.lines.push_back(std::move(line));
+    }
+
+    void writeNew(RawId id, const FieldValues& values) {
+        if (const auto* job = model::jobFieldOf(kind_.kind)) {
+            action_.set(id, job->code, Value{job_.raw()});
+        }
+        for (const auto& [code, value] : values) {
+            action_.set(id, code, value);
+        }
+        if (kind_.kind == Kind::Mark) {
+            action_.set(id, f::Mark::by, Value{book_.me().raw()});
+            action_.set(id, f::Mark::onDevice, Value{book_.thisDevice().raw()});
+        }
+    }
+
+    model::Result<BringReport> finish() {
+        if (rows_.empty()) {
+            report_.remarks.push_back(report_.file + " has headings and no rows");
+        }
+        if (!options_.tryOnly && !action_.empty()) {
+            if (auto done = book_.commit(action_, now_); !done.ok()) {
+                return done.error();
+            }
+            report_.written = true;
+        }
+        return std::move(report_);
+    }
+
+    store::Book& book_;
+    model::Id<Kind::Job> job_;
+    const BringKind& kind_;
+    const BringOptions& options_;
+    model::Instant now_;
+    Problems problems_;
+    store::Action action_;
+    BringReport report_;
+    CsvTable table_;
+    std::vector<Column> columns_;
+    model::JobRows bookRows_;
+    std::optional<Finder> finder_;
+    std::vector<store::Record> existing_;
+    std::vector<BroughtRow> rows_;
+    std::vector<RawId> ids_;  // of each row, used where it turns out new
+    std::vector<Pairing> pairings_;
+};
+
+}  // namespace
+
+model::Result<BringReport> bring(store::Book& book, model::Id<Kind::Job> job,
+                                 std::string_view kindWord, const std::string& file,
+                                 std::string_view bytes, const BringOptions& options,
+                                 model::Instant now) {
+    auto kind = kindFor(kindWord);
+    if (!kind.ok()) {
+        return kind.error();
+    }
+    if (job.isNil() && model::jobFieldOf(kind.value()->kind) != nullptr) {
+        return model::wrongUse(std::string(kindWord) +
+                               " belongs to a job: say which with --job NAME");
+    }
+    return model::guarded([&]() -> model::Result<BringReport> {
+        return Bringing(book, job, *kind.value(), file, options, now).run(bytes);
+    });
+}
+
+model::Result<BringReport> bringFile(store::Book& book, model::Id<Kind::Job> job,
+                                     std::string_view kind, const std::string& path,
+                                     const BringOptions& options, model::Instant now) {
+    auto bytes = readWholeFile(path);
+    if (!bytes.ok()) {
+        return bytes.error();
+    }
+    return bring(book, job, kind, std::filesystem::path(path).filename().string(), bytes.value(),
+                 options, now);
+}
+
+}  // namespace ledgerboard::intake
