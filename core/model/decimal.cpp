@@ -122,7 +122,7 @@ Result<std::int64_t> parseDecimal(std::string_view text, int decimals) {
         if (k >= static_cast<std::size_t>(decimals)) {
             if (c != '0') {
                 return wrongUse(quoted + " has more than " + std::to_string(decimals) +
-                                " decimals");
+                                " decimals: round it to that many");
             }
             continue;
         }
