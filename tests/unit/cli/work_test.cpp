@@ -1,0 +1,267 @@
+// Protects how `work` reads its input and prints its answers: strict keys, messages that name the
+// key, ten digits, no NaN or infinity, help that lists every key. The arithmetic is checked in
+// tests/outside and tests/unit/compute.
+#include "desktop/cli/work/work.h"
+
+#include <algorithm>
+#include <cmath>
+#include <gtest/gtest.h>
+#include <limits>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "core/compute/take_off.h"
+
+namespace {
+
+using ledgerboard::work::runWork;
+using ledgerboard::work::workExample;
+using ledgerboard::work::workHelp;
+using ledgerboard::work::workNames;
+using nlohmann::json;
+
+struct Wrong {
+    const char* name;
+    const char* input;
+    const char* named;  // the key (or, where there is none, the word) that the message must hold
+};
+
+void PrintTo(const Wrong& wrong, std::ostream* out) {
+    *out << wrong.name << " " << wrong.input;
+}
+
+class WorkRefuses : public testing::TestWithParam<Wrong> {};
+
+TEST_P(WorkRefuses, NamingTheKey) {
+    const Wrong& wrong = GetParam();
+    const auto out = runWork(wrong.name, json::parse(wrong.input));
+    ASSERT_FALSE(out.ok()) << out.value().dump();
+    EXPECT_EQ(out.error().code, ledgerboard::model::ErrorCode::WrongUse);
+    EXPECT_NE(out.error().message.find(wrong.named), std::string::npos) << out.error().message;
+}
+
+constexpr Wrong kWrongEarnedValue[] = {
+    {"earned-value", R"({})", "bac"},
+    {"earned-value", R"([1,2])", "one JSON object"},
+    {"earned-value", R"(null)", "one JSON object"},
+    {"earned-value", R"(7)", "one JSON object"},
+    {"earned-value", R"({"bac":1,"pv":1,"ev":1})", "ac is missing"},
+    {"earned-value", R"({"bac":1,"pv":1,"ac":1})", "ev is missing"},
+    {"earned-value", R"({"bac":1,"ev":1,"ac":1})", "pv is missing"},
+    {"earned-value", R"({"bac":1,"pv":1,"ev":1,"ac":1,"cost":2})", "unknown key \"cost\""},
+    {"earned-value", R"({"bac":1,"pv":1,"ev":1,"ac":1,"BAC":2})", "unknown key \"BAC\""},
+    {"earned-value", R"({"bac":1,"pv":1,"ev":1,"ac":1,"":2})", "unknown key \"\""},
+    {"earned-value", R"({"bac":-1,"pv":0,"ev":0,"ac":0})", "bac is -1"},
+    {"earned-value", R"({"bac":1,"pv":-0.01,"ev":0,"ac":0})", "pv is -0.01"},
+    {"earned-value", R"({"bac":1,"pv":0,"ev":-5,"ac":0})", "ev is -5"},
+    {"earned-value", R"({"bac":1,"pv":0,"ev":0,"ac":-5})", "ac is -5"},
+    {"earned-value", R"({"bac":1e13,"pv":0,"ev":0,"ac":0})", "bac is 1e+13"},
+    {"earned-value", R"({"bac":1e308,"pv":0,"ev":0,"ac":0})", "bac is 1e+308"},
+    {"earned-value", R"({"bac":"much","pv":0,"ev":0,"ac":0})", "bac: \"much\""},
+    {"earned-value", R"({"bac":"1,5","pv":0,"ev":0,"ac":0})", "bac: \"1,5\""},
+    {"earned-value", R"({"bac":"","pv":0,"ev":0,"ac":0})", "bac: \"\""},
+    {"earned-value", R"({"bac":true,"pv":0,"ev":0,"ac":0})", "bac must be a number"},
+    {"earned-value", R"({"bac":null,"pv":0,"ev":0,"ac":0})", "bac must be a number"},
+    {"earned-value", R"({"bac":[4],"pv":0,"ev":0,"ac":0})", "bac must be a number"},
+    {"earned-value", R"({"bac":4,"pv":{},"ev":0,"ac":0})", "pv must be a number"},
+    {"earned-value", R"({"bac":4,"pv":5,"ev":0,"ac":0})", "pv is more than bac"},
+    {"earned-value", R"({"bac":4,"pv":4,"ev":5,"ac":0})", "ev is more than bac"},
+    {"earned-value", R"({"bac":4,"pv":4,"ev":4,"ac":4,"eac":null})", "eac must be a number"},
+    {"earned-value", R"({"bac":4,"pv":4,"ev":4,"ac":4,"eac":-4})", "eac is -4"},
+    {"earned-value", R"({"bac":4,"pv":4,"ev":4,"ac":4,"spi_t":-1})", "spi_t is -1"},
+    {"earned-value", R"({"bac":4,"pv":4,"ev":4,"ac":4,"spi_t":1001})", "spi_t is 1001"},
+    {"earned-value", R"({"items":[]})", "items must be a list"},
+    {"earned-value", R"({"items":{}})", "items must be a list"},
+    {"earned-value", R"({"items":null})", "items must be a list"},
+    {"earned-value", R"({"items":[5]})", "item 1 in items"},
+    {"earned-value", R"({"items":[{}]})", "item 1 in items: budget is missing"},
+    {"earned-value",
+     R"({"items":[{"budget":1,"planned_percent":1,"percent":1,"actual":1},
+                  {"budget":1,"planned_percent":1,"percent":1}]})",
+     "item 2 in items: actual is missing"},
+    {"earned-value", R"({"items":[{"budget":1,"planned_percent":101,"percent":1,"actual":1}]})",
+     "planned_percent is 101"},
+    {"earned-value", R"({"items":[{"budget":1,"planned_percent":1,"percent":-1,"actual":1}]})",
+     "percent is -1"},
+    {"earned-value", R"({"items":[{"budget":-1,"planned_percent":1,"percent":1,"actual":1}]})",
+     "budget is -1"},
+    {"earned-value",
+     R"({"items":[{"budget":1,"planned_percent":1,"percent":1,"actual":1,"done":1}]})",
+     "unknown key \"done\""},
+    {"earned-value",
+     R"({"items":[{"budget":1,"planned_percent":1,"percent":1,"actual":1}],"bac":1})",
+     "unknown key \"bac\""},
+};
+
+constexpr Wrong kWrongInterest[] = {
+    {"interest", R"({})", "principal is missing"},
+    {"interest",
+     R"({"principal":1,"rate":1,"from":"2026-01-01","to":"2026-01-02","basis":"30/360"})",
+     "basis is \"30/360\""},
+    {"interest", R"({"principal":1,"rate":1,"from":"2026-01-01","to":"2026-01-02"})",
+     "basis is missing"},
+    {"interest", R"({"principal":1,"rate":1,"from":"2026-01-01","to":"2026-01-02","basis":365})",
+     "basis must be a text"},
+    {"interest",
+     R"({"principal":1,"rate":1,"from":"2026-02-30","to":"2026-03-02","basis":"actual/365"})",
+     "from: "},
+    {"interest",
+     R"({"principal":1,"rate":1,"from":"1/2/2026","to":"2026-03-02","basis":"actual/365"})",
+     "from: "},
+    {"interest",
+     R"({"principal":1,"rate":1,"from":20260101,"to":"2026-03-02","basis":"actual/365"})",
+     "from must be a date"},
+    {"interest", R"({"principal":1,"rate":1,"from":"2026-01-01","basis":"actual/365"})",
+     "to is missing"},
+    {"interest",
+     R"({"principal":1,"rate":1,"from":"2026-03-02","to":"2026-03-01","basis":"actual/365"})",
+     "to is before from"},
+    {"interest",
+     R"({"principal":1,"rate":101,"from":"2026-01-01","to":"2026-03-01","basis":"actual/365"})",
+     "rate is 101"},
+    {"interest",
+     R"({"principal":-1,"rate":1,"from":"2026-01-01","to":"2026-03-01","basis":"actual/365"})",
+     "principal is -1"},
+    {"interest",
+     R"({"principal":1,"rate":1,"from":"2026-01-01","to":"2026-03-01","basis":"actual/365",
+         "days":3})",
+     "unknown key \"days\""},
+};
+
+constexpr Wrong kWrongTakeOff[] = {
+    {"take-off", R"([])", "one JSON object"},
+    {"take-off", R"({})", "what is missing"},
+    {"take-off", R"({"what":7})", "what must be a text"},
+    {"take-off", R"({"what":"fence"})", "what is \"fence\""},
+    {"take-off", R"({"what":"slab"})", "length_ft is missing"},
+    {"take-off", R"({"what":"sod","area_sqft":true})", "area_sqft must be a number"},
+    {"take-off", R"({"what":"sod","area_sqft":null})", "area_sqft must be a number"},
+    {"take-off", R"({"what":"sod","area_sqft":[]})", "area_sqft must be a number"},
+    {"take-off", R"({"what":"sod","area_sqft":["a"]})", "area_sqft must be a number"},
+    {"take-off", R"({"what":"sod","area_sqft":"40"})", "area_sqft must be a number"},
+    {"take-off", R"({"what":"sod","area_sqft":-40})", "area_sqft is -40"},
+    {"take-off", R"({"what":"sod","area_sqft":0})", "area_sqft is 0"},
+    {"take-off", R"({"what":"sod","area_sqft":1e9})", "area_sqft is 1000000000"},
+    {"take-off", R"({"what":"sod","area_sqft":40,"rise_in":6})", "unknown key \"rise_in\""},
+    {"take-off", R"({"what":"sod","area_sqft":40,"waste_percent":51})", "waste_percent is 51"},
+    {"take-off", R"({"what":"tile","area_sqft":40,"pattern":5})", "pattern must be one of"},
+};
+
+INSTANTIATE_TEST_SUITE_P(EarnedValue, WorkRefuses, testing::ValuesIn(kWrongEarnedValue));
+INSTANTIATE_TEST_SUITE_P(Interest, WorkRefuses, testing::ValuesIn(kWrongInterest));
+INSTANTIATE_TEST_SUITE_P(TakeOff, WorkRefuses, testing::ValuesIn(kWrongTakeOff));
+
+TEST(Work, AnUnknownNameListsTheKnownOnes) {
+    const auto out = runWork("earned-valu", json::object());
+    ASSERT_FALSE(out.ok());
+    for (const std::string_view name : workNames()) {
+        EXPECT_NE(out.error().message.find(name), std::string::npos) << name;
+    }
+}
+
+// JSON can't say these, code can.
+TEST(Work, NanAndInfinityAreRefused) {
+    for (const double wrong :
+         {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+        const auto out =
+            runWork("earned-value", json{{"bac", wrong}, {"pv", 1}, {"ev", 1}, {"ac", 1}});
+        ASSERT_FALSE(out.ok());
+        EXPECT_EQ(out.error().message.rfind("bac is ", 0), 0U) << out.error().message;
+        EXPECT_FALSE(runWork("take-off", json{{"what", "sod"}, {"area_sqft", wrong}}).ok());
+    }
+}
+
+// A long key in another script is cut between characters, so that the message stays UTF-8.
+TEST(Work, MessagesStayPrintable) {
+    std::string key = "x";
+    for (int k = 0; k < 60; ++k) {
+        key += "\xC3\xA9";
+    }
+    for (const char* name : {"earned-value", "take-off"}) {
+        const auto out = runWork(name, json{{"what", "sod"}, {key, 1}});
+        ASSERT_FALSE(out.ok());
+        EXPECT_NO_THROW((void)json(out.error().message).dump()) << name;
+    }
+}
+
+TEST(Work, MoneyMayBeADecimalText) {
+    const auto out = runWork("earned-value",
+                             json{{"bac", "4,000.00"}, {"pv", "3000"}, {"ev", 2500}, {"ac", 2800}});
+    ASSERT_TRUE(out.ok()) << out.error().message;
+    EXPECT_EQ(out.value().at("bac"), 4000);
+    EXPECT_EQ(out.value().at("cv"), -300);
+}
+
+// 2500 / 2800 = 0.89285714285714...
+TEST(Work, TenSignificantDigits) {
+    const auto out =
+        runWork("earned-value", json{{"bac", 4000}, {"pv", 3000}, {"ev", 2500}, {"ac", 2800}});
+    ASSERT_TRUE(out.ok());
+    EXPECT_EQ(out.value().at("cpi").dump(), "0.8928571429");
+    EXPECT_EQ(out.value().at("sv").dump(), "-500");
+    EXPECT_EQ(out.value().at("tcpi").at("to_budget").dump(), "1.25");
+}
+
+TEST(Work, ZeroDivisorsAreNull) {
+    const auto out = runWork("earned-value", json{{"bac", 0}, {"pv", 0}, {"ev", 0}, {"ac", 0}});
+    ASSERT_TRUE(out.ok());
+    for (const char* key : {"cpi", "spi", "etc", "vac", "percent_complete", "percent_spent"}) {
+        EXPECT_TRUE(out.value().at(key).is_null()) << key;
+    }
+    EXPECT_TRUE(out.value().at("tcpi").at("to_budget").is_null());
+    EXPECT_EQ(out.value().at("eac").at("remaining_at_budget"), 0);
+}
+
+// The keys out are part of the command's contract, those without a figure too.
+TEST(Work, EarnedValueAlwaysHasAllItsKeys) {
+    const auto out = runWork("earned-value", json{{"bac", 9}, {"pv", 1}, {"ev", 1}, {"ac", 1}});
+    ASSERT_TRUE(out.ok());
+    std::vector<std::string> keys;
+    for (const auto& [key, value] : out.value().items()) {
+        keys.push_back(key);
+    }
+    const std::vector<std::string> expected = {
+        "ac", "bac", "cpi", "cv",   "eac", "etc", "ev", "percent_complete", "percent_spent",
+        "pv", "spi", "sv",  "tcpi", "vac"};
+    EXPECT_EQ(keys, expected);
+    const json& eac = out.value().at("eac");
+    EXPECT_EQ(eac.size(), 5U);
+    EXPECT_TRUE(eac.contains("remaining_at_spi_t") && eac.at("remaining_at_spi_t").is_null());
+    EXPECT_TRUE(eac.contains("remaining_at_weighted") && eac.contains("remaining_at_cpi_spi"));
+    EXPECT_TRUE(out.value().at("tcpi").contains("to_estimate"));
+}
+
+TEST(Work, EveryExampleWorks) {
+    ASSERT_EQ(workNames().size(), 3U);
+    for (const std::string_view name : workNames()) {
+        const auto out = runWork(name, json::parse(workExample(name)));
+        EXPECT_TRUE(out.ok()) << name << ": " << out.error().message;
+        EXPECT_NE(workHelp(name).find(workExample(name)), std::string::npos) << name;
+        EXPECT_NE(workHelp("").find(name), std::string::npos);
+    }
+    for (const auto& kind : ledgerboard::compute::takeOffKinds()) {
+        const auto out = runWork("take-off", json::parse(kind.example));
+        EXPECT_TRUE(out.ok()) << kind.what << ": " << out.error().message;
+    }
+}
+
+TEST(Work, HelpListsEveryKeyOfEveryKindIn80Columns) {
+    const std::string help = workHelp("take-off");
+    for (const auto& kind : ledgerboard::compute::takeOffKinds()) {
+        const auto at = help.find("\n" + std::string(kind.what) + ": ");
+        ASSERT_NE(at, std::string::npos) << kind.what;
+        for (const auto& key : kind.keys) {
+            EXPECT_NE(help.find("\n  " + std::string(key.name), at), std::string::npos) << key.name;
+        }
+    }
+    for (const std::string_view name : workNames()) {
+        std::istringstream lines(workHelp(name));
+        for (std::string line; std::getline(lines, line);) {
+            const bool isExample = line.find('{') != std::string::npos;
+            EXPECT_TRUE(isExample || line.size() <= 80) << line;
+        }
+    }
+}
+
+}  // namespace
