@@ -11,6 +11,7 @@
 
 #include "core/compute/budget.h"
 #include "core/compute/concern_levels.h"
+#include "core/compute/papers.h"
 #include "core/model/rows.h"
 
 namespace ledgerboard::compute {
@@ -62,21 +63,5 @@ struct Concern {
 // Requires: rows as of today. Errors: OverflowError.
 [[nodiscard]] std::vector<Concern> concernsOf(const model::JobRows& rows, const JobFigures& figures,
                                               model::Date today);
-
-// A paper that should be there and is not: for the list by name.
-struct MissingPaper {
-    enum class Kind { Receipt, Bill, Amount, Insurance, Waiver, Expected } kind = Kind::Receipt;
-    std::string name;  // "Receipt, Corner hardware, 2026-05-12"
-    std::optional<model::Money> amount;
-    std::optional<int> days;  // for how long
-    model::Kind recordKind = model::Kind::None;
-    model::RawId record;
-};
-
-// Receipts, fees and bills not seen, receipts without an amount, insurance papers of crews under a
-// signed contract, final waivers of accepted contracts, and papers listed but not received; each in
-// the order of its rows. Requires: rows as of today.
-[[nodiscard]] std::vector<MissingPaper> missingPapersOf(const model::JobRows& rows,
-                                                        model::Date today);
 
 }  // namespace ledgerboard::compute

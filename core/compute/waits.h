@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/compute/budget.h"
+#include "core/compute/orders.h"
 #include "core/model/rows.h"
 
 namespace ledgerboard::compute {
@@ -23,13 +24,6 @@ struct Wait {
     model::Kind recordKind = model::Kind::None;
     model::RawId record;
 };
-
-// The last day to order an item's goods: planned start - lead days - days to look them over, or the
-// day it is to be ordered on, whichever is earlier. Empty where neither is known.
-[[nodiscard]] std::optional<model::Date> orderBy(const model::Item& item, int checkDays);
-
-// Was it ordered? A delivery of it was ordered or arrived, or it is under a signed order.
-[[nodiscard]] bool isOrdered(const model::JobRows& rows, const model::Item& item);
 
 // From `today` for `days` days, and what is already late; in order of date, late first, those
 // without a day last. A draw is expected when the lender's own days say (asked + days to visit +

@@ -1,0 +1,416 @@
+#include "core/compute/concerns.h"
+
+#include <algorithm>
+#include <unordered_set>
+
+#include "core/compute/orders.h"
+#include "core/compute/positions.h"
+#include "core/compute/progress.h"
+
+namespace ledgerboard::compute {
+
+namespace {
+
+using model::Date;
+using model::Money;
+using model::Percent;
+using model::Wide;
+
+// part is at least `percent` of whole. Requires: whole > 0.
+bool isAtLeast(Money part, Percent percent, Money whole) {
+    return Wide{part.minor()} * 10'000 >= Wide{whole.minor()} * percent.basisPoints();
+}
+
+std::string days(int count) {
+    return std::to_string(count) + (count == 1 ? " day" : " days");
+}
+
+// Collects the concerns of a job, one kind of rule a function. Lives for one call of concernsOf.
+class Collector {
+  public:
+    Collector(const model::JobRows& rows, const JobFigures& figures, Date today)
+        : rows_(rows),
+          figures_(figures),
+          today_(today),
+          levels_(concernLevelsOf(rows.job)),
+          items_(rows.items),
+          marks_(rows),
+          orders_(rows) {}
+
+    std::vector<Concern> collect() {
+        addLines();
+        addJob();
+        addContracts();
+        addChanges();
+        addOrders();
+        addPapers();
+        addInsurance();
+        addNotMarked();
+        addOutsideBaseline();
+        std::stable_sort(out_.begin(), out_.end(), [](const Concern& a, const Concern& b) {
+            if (a.level != b.level) {
+                return a.level == Level::Act;
+            }
+            const Money moneyA = a.money.value_or(Money{});
+            const Money moneyB = b.money.value_or(Money{});
+            return moneyA != moneyB ? moneyA > moneyB : a.days.value_or(0) > b.days.value_or(0);
+        });
+        return std::move(out_);
+    }
+
+  private:
+    Concern& add(ConcernKind kind, Level level, std::string about, std::string rule, Page page) {
+        Concern concern;
+        concern.kind = kind;
+        concern.level = level;
+        concern.about = std::move(about);
+        concern.rule = std::move(rule);
+        concern.page = page;
+        out_.push_back(std::move(concern));
+        return out_.back();
+    }
+
+    // The same about a record.
+    template <class Row>
+    Concern& addAbout(const Row& row, ConcernKind kind, Level level, std::string about,
+                      std::string rule, Page page) {
+        Concern& concern = add(kind, level, std::move(about), std::move(rule), page);
+        concern.recordKind = Row::kKind;
+        concern.record = row.id.raw();
+        return concern;
+    }
+
+    bool isOverBy(const LineFigures& line, Percent percent, Money money) const {
+        const Money over = line.beyondBudget();
+        return over >= money ||
+               (line.budgetNow > Money{} && isAtLeast(over, percent, line.budgetNow));
+    }
+
+    void addLines() {
+        for (std::size_t k = 0; k < figures_.lines.size(); ++k) {
+            const LineFigures& line = figures_.lines[k];
+            if (line.beyondBudget() <= Money{} ||
+                !isOverBy(line, levels_.lineOverWatchPercent, levels_.lineOverWatchMoney)) {
+                continue;
+            }
+            const bool act = isOverBy(line, levels_.lineOverActPercent, levels_.lineOverActMoney);
+            const Percent percent = act ? levels_.lineOverActPercent : levels_.lineOverWatchPercent;
+            const Money money = act ? levels_.lineOverActMoney : levels_.lineOverWatchMoney;
+            const ScopeLine& scope = figures_.scope.lines[k];
+            Concern& concern = add(
+                ConcernKind::LineOver, act ? Level::Act : Level::Watch, scope.name,
+                "forecast over budget now by " + percent.toString() + " % or " + money.toString(),
+                Page::ScopeOfWork);
+            concern.money = line.beyondBudget();
+            if (scope.kind == LineKind::Item) {
+                concern.recordKind = model::Kind::Item;
+                concern.record = scope.item.raw();
+            } else if (scope.kind == LineKind::Option) {
+                concern.recordKind = model::Kind::Option;
+                concern.record = scope.option.raw();
+            }
+        }
+    }
+
+    void addJob() {
+        const Money first = figures_.scope.baselineTotal;
+        const Money forecast = figures_.job.forecast;
+        if (forecast > first && first > Money{}) {
+            const bool act = forecast > first + figures_.contingency.total;
+            add(ConcernKind::JobOver, act ? Level::Act : Level::Watch, "The whole job",
+                act ? "forecast over the first budget and its contingency"
+                    : "forecast over the first budget",
+                Page::ThisWeek)
+                .money = forecast - first;
+        }
+        const Contingency& contingency = figures_.contingency;
+        if (contingency.used <= Money{}) {
+            return;
+        }
+        const Percent done = figures_.job.shown;
+        const auto isUsedBeyond = [&](Percent percent) {
+            return Wide{contingency.used.minor()} * 10'000 >
+                   Wide{contingency.total.minor()} * percent.basisPoints();
+        };
+        if (isUsedBeyond(done)) {
+            const bool act = isUsedBeyond(done + levels_.contingencyActPoints);
+            add(ConcernKind::ContingencyRunsDown, act ? Level::Act : Level::Watch, "Contingency",
+                act ? "share used is more than " + levels_.contingencyActPoints.toString() +
+                          " points beyond the share of work done"
+                    : "share used is beyond the share of work done",
+                Page::ThisWeek)
+                .money = contingency.left;
+        }
+    }
+
+    void addContracts() {
+        for (const ContractFigures& contract : figures_.contracts) {
+            const model::Contract& row = rows_.contracts[contract.contract];
+            if (contract.paidAhead > Money{}) {
+                const bool act = contract.paidAheadPoints > levels_.paidAheadActPoints ||
+                                 contract.paidAhead > levels_.paidAheadActMoney;
+                addAbout(row, ConcernKind::PaidAhead, act ? Level::Act : Level::Watch, row.name,
+                         act ? "paid ahead of work seen by more than " +
+                                   levels_.paidAheadActPoints.toString() + " points or " +
+                                   levels_.paidAheadActMoney.toString()
+                             : std::string("paid ahead of work seen"),
+                         Page::ContractsAndOrders)
+                    .money = contract.paidAhead;
+            }
+            if (contract.beyond > Money{}) {
+                addAbout(row, ConcernKind::BeyondContract, Level::Act, row.name,
+                         contract.isSigned ? "billed beyond its sum and signed changes"
+                                           : "billed, and not signed",
+                         Page::ContractsAndOrders)
+                    .money = contract.beyond;
+            }
+            if (row.acceptedOn && !row.waiverReceivedOn && row.type != model::ContractKind::Order) {
+                addWaiver(row, contract.contract);
+            }
+        }
+    }
+
+    void addWaiver(const model::Contract& row, std::size_t contract) {
+        const int since = today_ - *row.acceptedOn;
+        const bool isPaymentDue = std::any_of(
+            figures_.spending.begin(), figures_.spending.end(), [&](const SpendRead& read) {
+                const auto& due = rows_.spends[read.spend].dueOn;
+                return read.contract == contract && read.openAmount > Money{} && due &&
+                       *due <= today_;
+            });
+        if (since < levels_.paperDays && !isPaymentDue) {
+            return;
+        }
+        addAbout(row, ConcernKind::WaiverMissing, isPaymentDue ? Level::Act : Level::Watch,
+                 row.name,
+                 isPaymentDue ? std::string("final waiver missing while a payment is due")
+                              : "final waiver missing for " + days(levels_.paperDays) + " or more",
+                 Page::Closing)
+            .days = since;
+    }
+
+    void addChanges() {
+        for (const model::Change& change : rows_.changes) {
+            if (change.signedOn || change.refusedOn) {
+                continue;
+            }
+            const bool begun = isBegun(change);
+            const int open = change.askedOn ? today_ - *change.askedOn : 0;
+            if (!begun && open <= levels_.unsignedChangeDays) {
+                continue;
+            }
+            Concern& concern = addAbout(
+                change, ConcernKind::UnsignedChange, begun ? Level::Act : Level::Watch, change.name,
+                begun ? std::string("work begun on a change that is not signed")
+                      : "change not signed after " + days(levels_.unsignedChangeDays),
+                Page::ContractsAndOrders);
+            concern.money = changeAmount(change);
+            concern.days = open;
+        }
+    }
+
+    // Some item of it shows more than on the day the change was asked for.
+    bool isBegun(const model::Change& change) const {
+        std::vector<model::Id<model::Kind::Item>> named = change.items;
+        for (const model::ItemAmount& part : change.split) {
+            named.push_back(part.item);
+        }
+        return std::any_of(named.begin(), named.end(), [&](const auto& item) {
+            const auto k = items_.of(item);
+            const Percent before =
+                k && change.askedOn ? marks_.shownOn(*k, *change.askedOn) : Percent{};
+            return k && marks_.shown(*k) > before;
+        });
+    }
+
+    void addOrders() {
+        for (std::size_t k = 0; k < rows_.items.size(); ++k) {
+            const model::Item& item = rows_.items[k];
+            const ScopeLine& scope = figures_.scope.lines[k];
+            if (scope.counting != Counting::Counts || figures_.lines[k].shown > Percent{}) {
+                continue;
+            }
+            const auto comes = orders_.comesOn(item);
+            if (comes && item.plannedStartOn && *comes > *item.plannedStartOn) {
+                addAbout(item, ConcernKind::ArrivesLate, Level::Act, scope.name,
+                         "comes after its planned start", Page::Schedule)
+                    .days = *comes - *item.plannedStartOn;
+            }
+            const auto by = orderBy(item, levels_.orderCheckDays);
+            if (!by || orders_.isOrdered(item) || *by - today_ > levels_.orderDays) {
+                continue;
+            }
+            const bool late = *by < today_;
+            addAbout(item, ConcernKind::Order, late ? Level::Act : Level::Watch, scope.name,
+                     late ? std::string("the day to order by has passed")
+                          : "to be ordered within " + days(levels_.orderDays),
+                     Page::Schedule)
+                .days = late ? today_ - *by : *by - today_;
+        }
+    }
+
+    // One concern for all rows without an amount, and one for all papers not seen: the list by
+    // name is missingPapersOf.
+    void addPapers() {
+        std::size_t unfinished = 0;
+        std::size_t unseen = 0;
+        Money unseenSum;
+        for (const model::Spend& spend : rows_.spends) {
+            const bool isOld = spend.spentOn && today_ - *spend.spentOn >= levels_.paperDays;
+            unfinished += spend.amount ? 0 : 1;
+            if (isOld && isPaperUnseen(spend)) {
+                ++unseen;
+                unseenSum += *spend.amount;
+            }
+        }
+        if (unfinished > 0) {
+            add(ConcernKind::Unfinished, Level::Watch,
+                std::to_string(unfinished) + (unfinished == 1 ? " spend" : " spends"),
+                "without an amount, so counted nowhere", Page::Spend);
+        }
+        if (unseen > 0) {
+            add(ConcernKind::PaperNotSeen, Level::Watch,
+                std::to_string(unseen) + (unseen == 1 ? " paper" : " papers"),
+                "bill or receipt not seen for " + days(levels_.paperDays) + " or more", Page::Spend)
+                .money = unseenSum;
+        }
+    }
+
+    void addInsurance() {
+        std::unordered_set<model::Id<model::Kind::Crew>> working;
+        for (std::size_t k = 0; k < rows_.items.size(); ++k) {
+            if (figures_.scope.lines[k].counting == Counting::Counts &&
+                figures_.lines[k].shown < Percent::whole()) {
+                working.insert(figures_.scope.lines[k].crew);
+            }
+        }
+        for (const model::Crew& crew : rows_.crews) {
+            const auto until = insuredUntil(rows_, crew);
+            if (!until || !working.contains(crew.id) || *until - today_ > levels_.insuranceDays) {
+                continue;
+            }
+            const bool lapsed = *until < today_;
+            addAbout(crew, ConcernKind::Insurance, lapsed ? Level::Act : Level::Watch, crew.name,
+                     lapsed ? std::string("insurance has lapsed and work is left")
+                            : "insurance lapses within " + days(levels_.insuranceDays),
+                     Page::ContractsAndOrders)
+                .days = lapsed ? today_ - *until : *until - today_;
+        }
+    }
+
+    void addNotMarked() {
+        for (std::size_t k = 0; k < rows_.items.size(); ++k) {
+            const LineFigures& line = figures_.lines[k];
+            const ScopeLine& scope = figures_.scope.lines[k];
+            const auto& start = rows_.items[k].plannedStartOn;
+            const bool isUnderWay = line.shown > Percent{} || (start && *start <= today_);
+            if (scope.counting != Counting::Counts || line.shown == Percent::whole() ||
+                !isUnderWay) {
+                continue;
+            }
+            // A mark made before its planned start starts the count there.
+            std::optional<Date> since = line.markedOn;
+            if (start && *start <= today_) {
+                since = std::max(since, start);
+            }
+            const int open = since ? today_ - *since : 0;
+            if (open < levels_.notMarkedWatchDays) {
+                continue;
+            }
+            const bool act = open >= levels_.notMarkedActDays;
+            addAbout(rows_.items[k], ConcernKind::NotMarked, act ? Level::Act : Level::Watch,
+                     scope.name,
+                     "not marked for " +
+                         days(act ? levels_.notMarkedActDays : levels_.notMarkedWatchDays) +
+                         " or more while work should go on",
+                     Page::ScopeOfWork)
+                .days = open;
+        }
+    }
+
+    void addOutsideBaseline() {
+        if (!figures_.scope.baseline) {
+            return;
+        }
+        for (std::size_t k = 0; k < rows_.items.size(); ++k) {
+            const ScopeLine& scope = figures_.scope.lines[k];
+            if (scope.counting == Counting::Counts && !scope.inBaseline &&
+                scope.baseline == Money{} && scope.changes.empty() &&
+                scope.pricing.line > Money{}) {
+                addAbout(rows_.items[k], ConcernKind::OutsideBaseline, Level::Watch, scope.name,
+                         "added after the baseline, and no signed change holds its cost",
+                         Page::ScopeOfWork)
+                    .money = scope.pricing.line;
+            }
+        }
+    }
+
+    const model::JobRows& rows_;
+    const JobFigures& figures_;
+    Date today_;
+    ConcernLevels levels_;
+    Positions<model::Item> items_;
+    Marks marks_;
+    Orders orders_;
+    std::vector<Concern> out_;
+};
+
+}  // namespace
+
+std::string_view wordsFor(ConcernKind kind) {
+    switch (kind) {
+        case ConcernKind::LineOver:
+            return "over";
+        case ConcernKind::JobOver:
+            return "whole job over";
+        case ConcernKind::ContingencyRunsDown:
+            return "contingency runs down";
+        case ConcernKind::PaidAhead:
+            return "paid ahead";
+        case ConcernKind::BeyondContract:
+            return "beyond contract";
+        case ConcernKind::UnsignedChange:
+            return "unsigned change";
+        case ConcernKind::Order:
+            return "order";
+        case ConcernKind::ArrivesLate:
+            return "arrives late";
+        case ConcernKind::Unfinished:
+            return "no amount";
+        case ConcernKind::PaperNotSeen:
+            return "paper not seen";
+        case ConcernKind::WaiverMissing:
+            return "waiver missing";
+        case ConcernKind::Insurance:
+            return "insurance";
+        case ConcernKind::NotMarked:
+            return "not marked";
+        case ConcernKind::OutsideBaseline:
+            return "outside the baseline";
+    }
+    return "";
+}
+
+std::string_view wordsFor(Page page) {
+    switch (page) {
+        case Page::ThisWeek:
+            return "This week";
+        case Page::ScopeOfWork:
+            return "Scope of work";
+        case Page::Schedule:
+            return "Schedule";
+        case Page::ContractsAndOrders:
+            return "Contracts and orders";
+        case Page::Spend:
+            return "Spend";
+        case Page::Closing:
+            return "Closing";
+    }
+    return "";
+}
+
+std::vector<Concern> concernsOf(const model::JobRows& rows, const JobFigures& figures, Date today) {
+    return Collector(rows, figures, today).collect();
+}
+
+}  // namespace ledgerboard::compute
