@@ -15,6 +15,7 @@ using model::Percent;
 using model::Wide;
 
 constexpr std::int64_t kWholeBasisPoints = 10'000;
+constexpr std::int64_t kDoubledWholeBasisPoints = 20'000;
 constexpr std::int64_t kMonthsPerYear = 12;
 constexpr std::int64_t kDaysPerYear = 365;
 constexpr int kLeastDaysExtended = 30;
@@ -216,7 +217,7 @@ void costOfTime(const model::Job& job, const DealFigures& figures, const Terms& 
     out.interest =
         model::roundedMoney(model::multiplyWide(doubledPrincipalTime(job, figures, terms, sale),
                                                 terms.rate.basisPoints()),
-                            model::multiplyWide(2 * kWholeBasisPoints, parts));
+                            model::multiplyWide(kDoubledWholeBasisPoints, parts));
 }
 
 double asPercent(Money part, double whole) {
