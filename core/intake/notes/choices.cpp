@@ -1,0 +1,156 @@
+#include "core/intake/notes/choices.h"
+
+#include <algorithm>
+#include <set>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+bool isMark(const Token& token, std::string_view marks) {
+    return token.kind == TokenKind::Mark && marks.find(token.mark) != std::string_view::npos;
+}
+
+bool wordIs(const Sentence& sentence, std::size_t at, std::string_view stem) {
+    return at < sentence.tokens.size() && sentence.tokens[at].word != kUnknown &&
+           sentence.tokens[at].word == tables().id(stem);
+}
+
+// "open" alone says so only as a label or at the end: "OPEN: the island", "…or oak? Open".
+bool saysOpen(const Sentence& sentence, const CueSpot& cue) {
+    const bool word =
+        wordIs(sentence, cue.span.begin, "open") && cue.span.end == cue.span.begin + 1;
+    if (!word) {
+        return true;
+    }
+    const bool ends = cue.span.end >= sentence.tokens.size();
+    if (ends) {
+        return cue.span.begin == 0 || isMark(sentence.tokens[cue.span.begin - 1], ".?,;");
+    }
+    return isMark(sentence.tokens[cue.span.end], ":") ||
+           (cue.span.begin == 0 && isMark(sentence.tokens[cue.span.end], ".-"));
+}
+
+// "might be", "maybe twenty": doubt about how things are, not about what to do.
+bool hintsAtWork(const Sentence& sentence, const Spots& spots, const CueSpot& cue) {
+    for (const std::string_view word : {"be", "need", "have", "want", "is"}) {
+        if (wordIs(sentence, cue.span.end, word)) {
+            return false;
+        }
+    }
+    const bool figure =
+        std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+            return amount.begin == cue.span.end || amount.begin == cue.span.end + 1;
+        });
+    if (figure) {
+        return false;
+    }
+    return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.begin >= cue.span.end && act.span.begin <= cue.span.end + 5 &&
+               tables().acts[act.row].weight > 1 &&
+               partedBy(sentence, spots, cue.span.end, act.span.begin) < 2.0;
+    });
+}
+
+bool within(const Spots& spots, Cue kind, std::size_t at) {
+    return std::any_of(spots.cues.begin(), spots.cues.end(),
+                       [&](const CueSpot& cue) { return cue.cue == kind && cue.span.holds(at); });
+}
+
+std::string optionName(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    while (begin < end && (sentence.tokens[begin].kind == TokenKind::Mark ||
+                           wordIs(sentence, begin, "or") || wordIs(sentence, begin, "either") ||
+                           wordIs(sentence, begin, "mayb") || wordIs(sentence, begin, "we") ||
+                           wordIs(sentence, begin, "could") || wordIs(sentence, begin, "so"))) {
+        ++begin;
+    }
+    while (end > begin && sentence.tokens[end - 1].kind == TokenKind::Mark) {
+        --end;
+    }
+    constexpr std::size_t kMostWords = 12;
+    end = std::min(end, begin + kMostWords);
+    return writtenAs(std::span(sentence.tokens).subspan(begin, end - begin));
+}
+
+void priceOption(DraftOption& option, const Spots& spots, std::size_t begin, std::size_t end) {
+    for (const Amount& amount : spots.amounts) {
+        if (amount.begin < begin || amount.begin >= end) {
+            continue;
+        }
+        const bool bare =
+            amount.kind == AmountKind::Plain && (amount.value >= 100'000 || amount.paired);
+        if ((amount.kind == AmountKind::Money || bare) && !option.cost && !amount.perUnit) {
+            option.cost = model::Money::fromMinor(amount.value / 10);
+        }
+        if (amount.kind == AmountKind::Time && !option.days) {
+            const std::string& unit = tables().units[amount.unit].name;
+            const std::int64_t days = unit == "week" ? 5 : unit == "month" ? 21 : 1;
+            option.days = model::Quantity::fromThousandths(amount.value * days);
+        }
+    }
+}
+
+}  // namespace
+
+Openness opennessOf(const Sentence& sentence, const Spots& spots) {
+    Openness open;
+    std::set<WordId> materials;
+    for (const CueSpot& cue : spots.cues) {
+        if (cue.cue == Cue::Open && saysOpen(sentence, cue)) {
+            open.surely = true;
+        } else if (cue.cue == Cue::Undecided && !open.hinted && hintsAtWork(sentence, spots, cue)) {
+            open.hinted = true;
+            open.hintAt = cue.span.begin;
+        } else if (cue.cue == Cue::Material) {
+            materials.insert(sentence.tokens[cue.span.begin].word);
+        }
+    }
+    open.materials = static_cast<int>(materials.size());
+    bool orWork = false;
+    bool question = false;
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        if (wordIs(sentence, i, "or") && !within(spots, Cue::Correction, i) &&
+            !within(spots, Cue::Filler, i)) {
+            open.both = true;
+            const auto near = [&](const ActSpot& act) {
+                return act.span.end <= i ? i - act.span.end < 14 : act.span.begin - i < 9;
+            };
+            const bool left =
+                std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                    return act.span.end <= i && near(act) && tables().acts[act.row].weight > 1;
+                });
+            const bool right =
+                std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                    return act.span.begin > i && near(act) && tables().acts[act.row].weight > 1;
+                });
+            orWork = orWork || (left && right);
+        }
+        question = question || isMark(sentence.tokens[i], "?");
+    }
+    const bool either = spots.has(Cue::Either) && open.both;
+    open.choice = either || orWork || (question && open.both && open.materials > 1) ||
+                  (open.both && open.materials > 1 && spots.amounts.size() > 1);
+    return open;
+}
+
+std::vector<DraftOption> optionsOf(const Sentence& sentence, const Spots& spots, std::size_t from) {
+    std::vector<DraftOption> options;
+    std::vector<std::size_t> cuts{from};
+    for (std::size_t i = from; i < sentence.tokens.size(); ++i) {
+        if (wordIs(sentence, i, "or") || wordIs(sentence, i, "vs")) {
+            cuts.push_back(i);
+        }
+    }
+    cuts.push_back(sentence.tokens.size());
+    for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
+        DraftOption option;
+        option.name = optionName(sentence, cuts[i], cuts[i + 1]);
+        priceOption(option, spots, cuts[i], cuts[i + 1]);
+        if (!option.name.empty()) {
+            options.push_back(std::move(option));
+        }
+    }
+    return options;
+}
+
+}  // namespace ledgerboard::intake

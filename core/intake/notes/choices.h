@@ -1,0 +1,37 @@
+// Which choices does the speaker leave open?
+//
+// A sentence that says a choice is open ("not sure yet", "either … or", "we could", "if the numbers
+// work") makes an alternate, and what it says of treatments is no item. Sentences that go on with
+// the same choice ("Soapstone is fifty-four hundred.") add to it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/intake/notes/draft.h"
+#include "core/intake/notes/links.h"
+#include "core/intake/notes/sentences.h"
+#include "core/intake/notes/spots.h"
+
+namespace ledgerboard::intake {
+
+// How open a sentence leaves what it says.
+struct Openness {
+    bool surely = false;     // an open choice, said so
+    bool choice = false;     // "either … or", "X or Y?"
+    bool hinted = false;     // "we could", "maybe": for the treatments after the hint
+    std::size_t hintAt = 0;  // token
+    int materials = 0;       // different materials named
+    bool both = false;       // "or" stands in it
+
+    [[nodiscard]] bool any() const { return surely || choice || hinted; }
+};
+
+[[nodiscard]] Openness opennessOf(const Sentence& sentence, const Spots& spots);
+
+// The options a sentence names, with what each costs and takes.
+[[nodiscard]] std::vector<DraftOption> optionsOf(const Sentence& sentence, const Spots& spots,
+                                                 std::size_t from);
+
+}  // namespace ledgerboard::intake

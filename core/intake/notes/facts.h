@@ -1,0 +1,42 @@
+// What do the notes say of the deal: price, resale, budget, area, rooms, year, dates?
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/intake/notes/draft.h"
+#include "core/intake/notes/sentences.h"
+#include "core/intake/notes/spots.h"
+
+namespace ledgerboard::intake {
+
+class FactReader {
+  public:
+    // Takes in the next sentence. Returns true when it speaks of the deal and not of work.
+    bool take(const Sentence& sentence, const Spots& spots);
+
+    // The facts in the order of the notes; each reading of a fact once.
+    [[nodiscard]] std::vector<DraftFact> facts() const { return facts_; }
+
+    // The year the house was built, 0 where the notes do not say.
+    [[nodiscard]] int built() const { return built_; }
+
+  private:
+    void add(const Sentence& sentence, const std::string& name, const std::string& value, int sure);
+    bool takeMoney(const Sentence& sentence, const Spots& spots);
+    bool takeArea(const Sentence& sentence, const Spots& spots);
+    bool takeRooms(const Sentence& sentence, const Spots& spots);
+    bool takeYear(const Sentence& sentence, const Spots& spots);
+    bool takeTimes(const Sentence& sentence, const Spots& spots);
+    bool takeBegin(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] bool has(const std::string& name) const;
+
+    std::vector<DraftFact> facts_;
+    int built_ = 0;
+    int yearSaid_ = 0;   // a year of our day met in the notes: dates without a year are of it
+    int taken_ = 0;      // sentences taken
+    int lastDeal_ = -9;  // the last sentence that spoke of the deal
+    bool askedMarket_ = false;
+};
+
+}  // namespace ledgerboard::intake

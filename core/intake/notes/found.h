@@ -1,0 +1,30 @@
+// What has been read so far, before repetitions are merged and groups of rooms are spelled out?
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/intake/notes/amounts.h"
+#include "core/intake/notes/draft.h"
+#include "core/intake/notes/tables.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+struct Found {
+    std::string place;  // key of a space; "bedrooms*3" stands for all three bedrooms
+    model::Treatment treatment = model::Treatment::Unset;
+    std::uint32_t object = kNone;
+    int weight = 0;       // as ActRow::weight
+    bool fresh = false;   // a new one was asked for
+    bool fromNo = false;  // read from a negation: "not replacing the windows"
+    DraftItem item;       // note, quantity, unit, cost, days, lead, source
+};
+
+// Merges what was said more than once of one object in one space, spells out groups of rooms, and
+// settles what contradicts itself: an order outranks a remark, the later order the earlier.
+// In: `found` in the order of the notes. Out: items in walking order.
+[[nodiscard]] std::vector<DraftItem> mergeFound(const std::vector<Found>& found, Walk& walk);
+
+}  // namespace ledgerboard::intake

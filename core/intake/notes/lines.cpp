@@ -1,0 +1,299 @@
+#include "core/intake/notes/lines.h"
+
+#include <algorithm>
+#include <map>
+#include <string>
+
+#include "core/intake/notes/tables.h"
+#include "core/intake/notes/tokens.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// A line at least this long that breaks off without a full stop goes on in the next one.
+constexpr std::size_t kWrappedFrom = 48;
+constexpr std::size_t kLongestName = 24;
+
+bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+bool isLetter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+bool isUpper(char c) {
+    return c >= 'A' && c <= 'Z';
+}
+
+std::string_view trimmed(std::string_view text) {
+    constexpr std::string_view kWhite = " \t\r\f\v";
+    const std::size_t begin = text.find_first_not_of(kWhite);
+    if (begin == std::string_view::npos) {
+        return {};
+    }
+    return text.substr(begin, text.find_last_not_of(kWhite) - begin + 1);
+}
+
+bool onlyOf(std::string_view text, std::string_view allowed) {
+    return text.find_first_not_of(allowed) == std::string_view::npos;
+}
+
+// The length of a clock reading at the start: "0:45", "00:12:30", "00:00:12,345". 0 if none.
+std::size_t clockLength(std::string_view text) {
+    std::size_t at = 0;
+    int parts = 0;
+    while (true) {
+        std::size_t digits = 0;
+        while (at + digits < text.size() && isDigit(text[at + digits])) {
+            ++digits;
+        }
+        if (digits == 0 || digits > 2) {
+            return 0;
+        }
+        at += digits;
+        ++parts;
+        if (at < text.size() && text[at] == ':' && parts < 4) {
+            ++at;
+            continue;
+        }
+        break;
+    }
+    if (parts < 2) {
+        return 0;
+    }
+    if (at + 1 < text.size() && (text[at] == '.' || text[at] == ',') && isDigit(text[at + 1])) {
+        ++at;
+        while (at < text.size() && isDigit(text[at])) {
+            ++at;
+        }
+    }
+    const std::string_view half = text.substr(at, 3);
+    if (half == " am" || half == " pm" || half == " AM" || half == " PM") {
+        at += 3;
+    }
+    return at;
+}
+
+// Takes "[00:12]", "(0:45)", "00:12 -" off the front. True when there was one.
+bool takeStamp(std::string_view& text) {
+    std::string_view rest = text;
+    const char open = rest.empty() ? '\0' : rest.front();
+    const bool bracket = open == '[' || open == '(' || open == '<';
+    if (bracket) {
+        rest.remove_prefix(1);
+    }
+    const std::size_t length = clockLength(rest);
+    if (length == 0) {
+        return false;
+    }
+    rest.remove_prefix(length);
+    if (bracket) {
+        if (rest.empty() || (rest.front() != ']' && rest.front() != ')' && rest.front() != '>')) {
+            return false;
+        }
+        rest.remove_prefix(1);
+    } else if (!rest.empty() && rest.front() != ' ' && rest.front() != '\t') {
+        return false;
+    }
+    rest = trimmed(rest);
+    if (rest.starts_with("- ") || rest.starts_with(": ")) {
+        rest = trimmed(rest.substr(1));
+    }
+    text = rest;
+    return true;
+}
+
+bool takeBullet(std::string_view& text) {
+    for (const std::string_view bullet :
+         {"- [ ] ", "- [x] ", "[ ] ", "[x] ", "- ", "* ", "+ ", "\xE2\x80\xA2 ", "\xE2\x80\xA2",
+          "\xE2\x80\x93 ", "\xE2\x80\x94 ", "> "}) {
+        if (text.starts_with(bullet)) {
+            text = trimmed(text.substr(bullet.size()));
+            return true;
+        }
+    }
+    std::size_t digits = 0;
+    while (digits < text.size() && isDigit(text[digits])) {
+        ++digits;
+    }
+    const bool numbered = digits > 0 && digits < 3 && digits + 1 < text.size() &&
+                          (text[digits] == '.' || text[digits] == ')') && text[digits + 1] == ' ';
+    if (numbered) {
+        text = trimmed(text.substr(digits + 1));
+    }
+    return numbered;
+}
+
+bool takeHeadingMarks(std::string_view& text) {
+    bool marked = false;
+    while (text.starts_with('#') || text.starts_with("**") || text.starts_with("==")) {
+        text = trimmed(text.substr(text.find_first_not_of("#*=") == std::string_view::npos
+                                       ? text.size()
+                                       : text.find_first_not_of("#*=")));
+        marked = true;
+    }
+    while (marked && (text.ends_with('*') || text.ends_with('#') || text.ends_with('='))) {
+        text = trimmed(text.substr(0, text.size() - 1));
+    }
+    return marked;
+}
+
+// The name before a colon at the start of a line, if it can be a speaker's: "DOT:", "Speaker 2:".
+std::string_view leadingName(std::string_view text) {
+    const std::size_t colon = text.find(':');
+    if (colon == std::string_view::npos || colon == 0 || colon > kLongestName ||
+        colon + 1 >= text.size() || !isUpper(text.front())) {
+        return {};
+    }
+    const std::string_view name = text.substr(0, colon);
+    const bool plain = std::all_of(name.begin(), name.end(), [](char c) {
+        return isLetter(c) || isDigit(c) || c == ' ' || c == '.' || c == '\'' || c == '-';
+    });
+    return plain && std::count(name.begin(), name.end(), ' ') <= 2 ? name : std::string_view{};
+}
+
+// True when a word of `name` means something to the tables: then it is a heading, not a person.
+bool meansSomething(std::string_view name, Speller& speller) {
+    std::vector<Token> tokens;
+    cutTokens(name, 0, speller, tables().lexicon, tokens);
+    for (const Token& token : tokens) {
+        const std::uint32_t node = tables().phrases.step(0, token.word);
+        for (const Meaning& meaning : tables().phrases.at(node)) {
+            const bool telling = meaning.from == From::Object || meaning.from == From::Act ||
+                                 meaning.from == From::Space || meaning.from == From::Fact;
+            if (node != 0 && telling) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+struct RawLine {
+    std::string_view text;
+    int number = 0;
+    int indent = 0;
+    bool stamped = false;
+    bool afterBlank = false;
+};
+
+std::vector<RawLine> rawLines(std::string_view notes, bool& anyStamp) {
+    std::vector<RawLine> lines;
+    bool blank = false;
+    bool stamp = false;
+    int number = 0;
+    while (!notes.empty()) {
+        const std::size_t end = std::min(notes.find('\n'), notes.size());
+        const std::string_view whole = notes.substr(0, end);
+        notes.remove_prefix(std::min(end + 1, notes.size()));
+        ++number;
+        std::string_view text = trimmed(whole);
+        const auto indent = static_cast<int>(
+            std::min<std::size_t>(whole.find_first_not_of(" \t") == std::string_view::npos
+                                      ? 0
+                                      : whole.find_first_not_of(" \t"),
+                                  200));
+        if (text.empty()) {
+            blank = true;
+            continue;
+        }
+        const bool cueTime = text.find("-->") != std::string_view::npos && clockLength(text) > 0;
+        const std::string_view nextLine = trimmed(notes.substr(0, notes.find('\n')));
+        const bool cueNumber =
+            onlyOf(text, "0123456789") && nextLine.find("-->") != std::string_view::npos;
+        if (cueTime || cueNumber || text == "WEBVTT") {
+            stamp = anyStamp = true;
+            continue;
+        }
+        const bool stamped = takeStamp(text);
+        anyStamp = anyStamp || stamped;
+        if (text.empty()) {
+            stamp = true;
+            continue;
+        }
+        lines.push_back(RawLine{.text = text,
+                                .number = number,
+                                .indent = indent,
+                                .stamped = stamped || stamp,
+                                .afterBlank = blank});
+        blank = false;
+        stamp = false;
+    }
+    return lines;
+}
+
+// The names that stand before a colon more than once and mean nothing to the tables.
+std::map<std::string_view, int> speakersOf(const std::vector<RawLine>& lines) {
+    constexpr std::size_t kMostNames = 200;
+    std::map<std::string_view, int> names;
+    for (const RawLine& line : lines) {
+        const std::string_view name = leadingName(line.text);
+        if (!name.empty() && (names.size() < kMostNames || names.contains(name))) {
+            ++names[name];
+        }
+    }
+    Speller speller(tables().lexicon);
+    std::erase_if(names, [&](const auto& entry) {
+        return entry.second < 2 || meansSomething(entry.first, speller);
+    });
+    return names;
+}
+
+bool endsSentence(std::string_view text) {
+    while (!text.empty() && (text.back() == '"' || text.back() == ')' || text.back() == '\'')) {
+        text.remove_suffix(1);
+    }
+    return !text.empty() &&
+           (text.back() == '.' || text.back() == '?' || text.back() == '!' || text.back() == ':');
+}
+
+}  // namespace
+
+std::vector<NoteLine> noteLines(std::string_view notes) {
+    bool anyStamp = false;
+    const std::vector<RawLine> raw = rawLines(notes, anyStamp);
+    const std::map<std::string_view, int> speakers = speakersOf(raw);
+    std::vector<NoteLine> lines;
+    std::size_t previousLength = 0;
+    bool previousEnds = true;
+    for (const RawLine& line : raw) {
+        std::string_view text = line.text;
+        if (onlyOf(text, "-=_*~ ")) {
+            if (!lines.empty() && text.size() > 2 && lines.back().text.size() < 40) {
+                lines.back().heading = true;
+            }
+            previousEnds = true;
+            continue;
+        }
+        NoteLine made;
+        made.number = line.number;
+        made.indent = line.indent;
+        if (const std::string_view name = leadingName(text); speakers.contains(name)) {
+            text = trimmed(text.substr(name.size() + 1));
+            made.spoken = true;
+            takeStamp(text);
+        }
+        made.bullet = takeBullet(text);
+        made.heading = takeHeadingMarks(text);
+        made.text = text;
+        if (text.empty()) {
+            continue;
+        }
+        const bool flows =
+            anyStamp ? !previousEnds
+                     : !line.afterBlank && !previousEnds && previousLength >= kWrappedFrom;
+        made.opens = !flows || made.bullet || made.spoken || made.heading ||
+                     (!lines.empty() && lines.back().heading);
+        previousLength = line.text.size();
+        previousEnds = endsSentence(text);
+        lines.push_back(made);
+    }
+    if (!lines.empty()) {
+        lines.front().opens = true;
+    }
+    return lines;
+}
+
+}  // namespace ledgerboard::intake

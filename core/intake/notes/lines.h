@@ -1,0 +1,22 @@
+// What are the lines of the notes once time stamps, speakers' names and bullets are taken off?
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+namespace ledgerboard::intake {
+
+struct NoteLine {
+    std::string_view text;  // without stamp, speaker, bullet, heading marks and outer white space
+    int number = 0;         // 1 is the first line of the notes
+    int indent = 0;         // columns before the text or its bullet
+    bool opens = false;     // a new sentence must begin here
+    bool bullet = false;
+    bool spoken = false;   // a speaker's name stood before it
+    bool heading = false;  // marked as one: "## Kitchen", "**Kitchen**", underlined
+};
+
+// The lines that say something, in order. Blank lines, stamps alone and rules are left out.
+[[nodiscard]] std::vector<NoteLine> noteLines(std::string_view notes);
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,518 @@
+#include "core/intake/notes/links.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr double kTooFar = 6.5;
+constexpr double kPerToken = 0.12;
+constexpr std::size_t kAdjectives = 5;  // between "new" and its object
+
+class Linker {
+  public:
+    Linker(const Sentence& sentence, Spots& spots, std::size_t from,
+           const std::vector<std::uint32_t>& before)
+        : sentence_(sentence), spots_(spots), from_(from), before_(before) {}
+
+    Linked run() {
+        std::erase_if(spots_.acts, [&](const ActSpot& act) { return act.span.begin < from_; });
+        std::erase_if(spots_.objects,
+                      [&](const ObjectSpot& object) { return object.span.begin < from_; });
+        joinCompounds();
+        narrowKinds();
+        markLandmarks();
+        markActs();
+        linkObjects();
+        linkBareActs();
+        return std::move(linked_);
+    }
+
+  private:
+    [[nodiscard]] const ActRow& row(const ActSpot& act) const { return tables().acts[act.row]; }
+
+    [[nodiscard]] bool word(std::size_t at, std::string_view stem) const {
+        return at < sentence_.tokens.size() && sentence_.tokens[at].word != kUnknown &&
+               sentence_.tokens[at].word == tables().id(stem);
+    }
+
+    // "vanity light": the last of two objects side by side is meant.
+    void joinCompounds() {
+        auto& objects = spots_.objects;
+        for (std::size_t i = 0; i + 1 < objects.size();) {
+            const bool adjacent = objects[i].span.end == objects[i + 1].span.begin;
+            const bool plural = sentence_.tokens[objects[i].span.end - 1].text.ends_with('s');
+            if (adjacent && !plural) {
+                objects[i + 1].place = objects[i].place;
+                objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i));
+            } else {
+                ++i;
+            }
+        }
+    }
+
+    // "the floor is oak": a wood floor.
+    void narrowKinds() {
+        for (ObjectSpot& object : spots_.objects) {
+            for (const KindRow& kind : tables().kinds) {
+                if (kind.general == object.object && nearWord(object.span, kind.word)) {
+                    object.object = kind.object;
+                    break;
+                }
+            }
+        }
+        // "the floor is sheet vinyl": one thing, named twice.
+        auto& objects = spots_.objects;
+        for (std::size_t i = 0; i + 1 < objects.size();) {
+            const std::string& family = tables().objects[objects[i].object].family;
+            const bool same = !family.empty() &&
+                              family == tables().objects[objects[i + 1].object].family &&
+                              copulaBetween(objects[i].span.end, objects[i + 1].span.begin);
+            if (same) {
+                objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i));
+            } else {
+                ++i;
+            }
+        }
+    }
+
+    [[nodiscard]] bool copulaBetween(std::size_t begin, std::size_t end) const {
+        bool copula = false;
+        for (std::size_t i = begin; i < end; ++i) {
+            const Token& token = sentence_.tokens[i];
+            if (token.kind == TokenKind::Mark && token.mark != '-' && token.mark != ':' &&
+                token.mark != ',') {
+                return false;
+            }
+            copula = copula || word(i, "is") || (token.kind == TokenKind::Mark);
+        }
+        return copula && end - begin < 9;
+    }
+
+    [[nodiscard]] bool nearWord(const Span& span, WordId wanted) const {
+        const std::size_t begin = span.begin > 4 ? span.begin - 4 : 0;
+        for (std::size_t i = begin; i < sentence_.tokens.size() && i < span.end + 5; ++i) {
+            const bool mark = sentence_.tokens[i].kind == TokenKind::Mark;
+            if (mark && i < span.begin && i >= begin) {
+                continue;
+            }
+            if (mark && i >= span.end && sentence_.tokens[i].mark != '-' &&
+                sentence_.tokens[i].mark != ':' && sentence_.tokens[i].mark != ',') {
+                return false;
+            }
+            if (sentence_.tokens[i].word == wanted && !span.holds(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // Where the words that lead up to an object begin: "under | the old kitchen | sink".
+    [[nodiscard]] std::size_t leadOf(std::size_t at) const {
+        int unknown = 0;
+        while (at > from_) {
+            const Token& token = sentence_.tokens[at - 1];
+            const bool small = smallEnds(at);
+            if (token.kind == TokenKind::Mark) {
+                break;
+            }
+            if (cueEnds(Cue::Landmark, at) || cueEnds(Cue::With, at)) {
+                break;
+            }
+            if (!small) {
+                ++unknown;
+            }
+            if (unknown > 2) {
+                break;
+            }
+            --at;
+        }
+        return at;
+    }
+
+    [[nodiscard]] bool smallEnds(std::size_t at) const { return cueEnds(Cue::Small, at); }
+
+    [[nodiscard]] bool cueEnds(Cue cue, std::size_t at) const {
+        return std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& spot) {
+            return spot.cue == cue && spot.span.end == at;
+        });
+    }
+
+    void markLandmarks() {
+        auto& objects = spots_.objects;
+        for (std::size_t i = 0; i < objects.size(); ++i) {
+            const std::size_t lead = leadOf(objects[i].span.begin);
+            if (cueEnds(Cue::With, lead) && i > 0) {
+                objects[i].with = true;
+            }
+            if (!cueEnds(Cue::Landmark, lead)) {
+                continue;
+            }
+            // Something else must be what is spoken of, close by.
+            const bool earlier = i > 0 && partedBy(sentence_, spots_, objects[i - 1].span.end,
+                                                   objects[i].span.begin) < 3.0;
+            const bool later =
+                i + 1 < objects.size() &&
+                partedBy(sentence_, spots_, objects[i].span.end, objects[i + 1].span.begin) < 4.0;
+            const bool actBetween =
+                i > 0 &&
+                std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+                    return act.span.begin >= objects[i - 1].span.end &&
+                           act.span.end <= objects[i].span.begin && row(act).side == Side::After &&
+                           row(act).weight > 1;
+                });
+            objects[i].landmark = (earlier && !actBetween) || later;
+        }
+    }
+
+    void markActs() {
+        for (ActSpot& act : spots_.acts) {
+            for (const CueSpot& cue : spots_.cues) {
+                if (cue.cue == Cue::Passive && cue.span.end == act.span.begin) {
+                    act.passive = true;
+                }
+                const bool near =
+                    cue.span.end <= act.span.begin && cue.span.end + 3 >= act.span.begin;
+                if (cue.cue == Cue::Negation && near &&
+                    partedBy(sentence_, spots_, cue.span.end, act.span.begin) < 1.0) {
+                    act.negated = true;
+                }
+            }
+        }
+        // A word like "off" is a treatment only right after an object, where the clause ends.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            return row(act).side == Side::Edge && !edgeHolds(act);
+        });
+    }
+
+    [[nodiscard]] bool edgeHolds(const ActSpot& act) const {
+        const bool after = std::any_of(
+            spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
+                std::size_t at = object.span.end;
+                while (at < act.span.begin &&
+                       (spots_.endOf(Cue::Small, at) > at || cueIsMark(at, "-:,"))) {
+                    ++at;
+                }
+                return at == act.span.begin;
+            });
+        if (!after) {
+            return false;
+        }
+        if (act.span.end >= sentence_.tokens.size()) {
+            return true;
+        }
+        return sentence_.tokens[act.span.end].kind == TokenKind::Mark ||
+               word(act.span.end, "and") || word(act.span.end, "so") || word(act.span.end, "but") ||
+               word(act.span.end, "of") || word(act.span.end, "then");
+    }
+
+    [[nodiscard]] bool cueIsMark(std::size_t at, std::string_view marks) const {
+        return sentence_.tokens[at].kind == TokenKind::Mark &&
+               marks.find(sentence_.tokens[at].mark) != std::string_view::npos;
+    }
+
+    // Whether an object stands right of the treatment before anything parts them.
+    [[nodiscard]] bool hasRight(std::size_t index) const {
+        const ActSpot& act = spots_.acts[index];
+        const std::size_t limit = index + 1 < spots_.acts.size() ? spots_.acts[index + 1].span.begin
+                                                                 : sentence_.tokens.size();
+        return std::any_of(
+            spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
+                return !object.landmark && object.span.begin >= act.span.end &&
+                       object.span.begin < limit &&
+                       partedBy(sentence_, spots_, act.span.end, object.span.begin) < 1.0;
+            });
+    }
+
+    // How far the treatment is from the object; kTooFar and more: not meant for it.
+    [[nodiscard]] double distance(const ObjectSpot& object, std::size_t index) const {
+        const ActSpot& act = spots_.acts[index];
+        const Side side = row(act).side;
+        if (act.tail.end > act.tail.begin && act.span.end <= object.span.begin &&
+            object.span.end <= act.tail.begin) {
+            return 0.0;
+        }
+        if (object.span.begin >= act.span.end) {
+            double far = partedBy(sentence_, spots_, act.span.end, object.span.begin) +
+                         kPerToken * static_cast<double>(object.span.begin - act.span.end) +
+                         3.0 * actsBetween(act.span.end, object.span.begin);
+            const std::size_t gap = object.span.begin - act.span.end;
+            const bool tied = row(act).phrase == "new" && !listReaches(act.span.end, object);
+            if (tied && gap > kAdjectives) {
+                return kTooFar;
+            }
+            if (side == Side::Before || side == Side::Edge || act.passive) {
+                far += 5.0;
+            }
+            return far;
+        }
+        const std::size_t end = act.span.begin;
+        double far = partedBy(sentence_, spots_, object.span.end, end) +
+                     kPerToken * static_cast<double>(end - object.span.end) +
+                     2.0 * actsBetween(object.span.end, end);
+        if ((side == Side::After) && !act.passive) {
+            far += hasRight(index) ? 5.0 : 0.8;
+        }
+        return far;
+    }
+
+    // "new cabinets, counters and sink": whether a row of objects leads from `at` to `object`.
+    [[nodiscard]] bool listReaches(std::size_t at, const ObjectSpot& object) const {
+        for (const ObjectSpot& step : spots_.objects) {
+            if (step.span.begin >= at && step.span.begin <= object.span.begin) {
+                if (step.span.begin - at > kAdjectives) {
+                    return false;
+                }
+                at = step.span.end;
+            }
+        }
+        return true;
+    }
+
+    [[nodiscard]] double actsBetween(std::size_t begin, std::size_t end) const {
+        double count = 0;
+        for (const ActSpot& act : spots_.acts) {
+            if (act.span.begin >= begin && act.span.end <= end && row(act).weight > 0) {
+                count += 1;
+            }
+        }
+        return count;
+    }
+
+    void linkObjects() {
+        taken_.assign(spots_.acts.size(), false);
+        for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
+            const ObjectSpot& object = spots_.objects[i];
+            if (object.landmark) {
+                continue;
+            }
+            double best = kTooFar;
+            std::uint32_t chosen = kNone;
+            for (std::size_t a = 0; a < spots_.acts.size(); ++a) {
+                const double far = distance(object, a);
+                if (far < best) {
+                    best = far;
+                    chosen = static_cast<std::uint32_t>(a);
+                }
+            }
+            if (chosen == kNone) {
+                linked_.loose.push_back(i);
+                continue;
+            }
+            taken_[chosen] = true;
+            linked_.said.push_back(
+                Said{.object = object.object, .act = chosen, .at = object.span.begin, .spot = i});
+        }
+    }
+
+    // Treatments that no object chose.
+    void linkBareActs() {
+        const std::size_t direct = linked_.said.size();
+        for (std::size_t a = 0; a < spots_.acts.size(); ++a) {
+            if (taken_[a]) {
+                continue;
+            }
+            const ActSpot& act = spots_.acts[a];
+            if (shareWithNext(a, direct)) {
+                continue;
+            }
+            const bool pronoun = hasPronoun(act);
+            if (shareWithPrevious(a, direct, pronoun)) {
+                continue;
+            }
+            const bool own = row(act).object != kNone;
+            if (!own || pronoun) {
+                if (fromLoose(a) || fromBefore(a, pronoun)) {
+                    continue;
+                }
+            }
+            if (own && row(act).weight > 0) {
+                linked_.said.push_back(Said{.object = row(act).object,
+                                            .act = static_cast<std::uint32_t>(a),
+                                            .at = act.span.begin,
+                                            .assumed = true});
+            }
+        }
+    }
+
+    // "sand and seal the floor": the first goes with the second's object.
+    bool shareWithNext(std::size_t index, std::size_t direct) {
+        const ActSpot& act = spots_.acts[index];
+        if (index + 1 >= spots_.acts.size() || row(act).side != Side::After || act.passive) {
+            return false;
+        }
+        const ActSpot& next = spots_.acts[index + 1];
+        if (next.span.begin > act.span.end + 2 || row(next).side == Side::Before ||
+            partedBy(sentence_, spots_, act.span.end, next.span.begin) > 2.5) {
+            return false;
+        }
+        bool shared = false;
+        for (std::size_t i = 0; i < direct; ++i) {
+            const Said said = linked_.said[i];
+            if (said.act == index + 1 && said.at > next.span.begin) {
+                linked_.said.push_back(said);
+                linked_.said.back().act = static_cast<std::uint32_t>(index);
+                shared = true;
+            }
+        }
+        return shared;
+    }
+
+    // "the cabinets are original and have to go", "the door drags, plane it".
+    bool shareWithPrevious(std::size_t index, std::size_t direct, bool pronoun) {
+        const ActSpot& act = spots_.acts[index];
+        std::size_t nearest = 0;
+        bool any = false;
+        for (std::size_t i = 0; i < direct; ++i) {
+            const Said& said = linked_.said[i];
+            if (said.spot != kNone && said.at < act.span.begin) {
+                nearest = !any || said.at > linked_.said[nearest].at ? i : nearest;
+                any = true;
+            }
+        }
+        if (!any) {
+            return false;
+        }
+        const Said model = linked_.said[nearest];
+        const double parted =
+            partedBy(sentence_, spots_, spots_.objects[model.spot].span.end, act.span.begin);
+        const bool weak = row(act).weight <= 1;
+        const bool ownObject = row(act).object != kNone && !pronoun && parted > 2.0;
+        if (ownObject || (weak && parted > 3.0) || (parted > 14.0 && !pronoun)) {
+            return false;
+        }
+        for (std::size_t i = 0; i < direct; ++i) {
+            const Said said = linked_.said[i];
+            const bool together =
+                said.act == model.act && said.spot != kNone && said.at < act.span.begin;
+            if (together) {
+                linked_.said.push_back(said);
+                linked_.said.back().act = static_cast<std::uint32_t>(index);
+            }
+        }
+        return true;
+    }
+
+    // An object of this sentence that has no treatment yet, before the treatment.
+    bool fromLoose(std::size_t index) {
+        const ActSpot& act = spots_.acts[index];
+        for (std::size_t i = linked_.loose.size(); i-- > 0;) {
+            const ObjectSpot& object = spots_.objects[linked_.loose[i]];
+            if (object.span.end <= act.span.begin && row(act).weight > 1) {
+                linked_.said.push_back(Said{.object = object.object,
+                                            .act = static_cast<std::uint32_t>(index),
+                                            .at = object.span.begin,
+                                            .spot = linked_.loose[i]});
+                linked_.loose.erase(linked_.loose.begin() + static_cast<std::ptrdiff_t>(i));
+                return true;
+            }
+        }
+        return false;
+    }
+
+    bool fromBefore(std::size_t index, bool pronoun) {
+        const ActSpot& act = spots_.acts[index];
+        const bool weak = row(act).weight <= 1;
+        // A sentence with objects of its own seldom speaks of an earlier one without saying so.
+        const bool others = std::any_of(
+            spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
+                return !object.landmark && object.span.end <= act.span.begin;
+            });
+        if (before_.empty() || row(act).phrase == "new" || (others && !pronoun) ||
+            (weak && act.span.begin > from_ + 6)) {
+            return false;
+        }
+        for (const std::uint32_t object : before_) {
+            linked_.said.push_back(Said{.object = object,
+                                        .act = static_cast<std::uint32_t>(index),
+                                        .at = act.span.begin,
+                                        .fromBefore = true});
+        }
+        return true;
+    }
+
+    [[nodiscard]] bool hasPronoun(const ActSpot& act) const {
+        const std::size_t end = act.tail.end > act.tail.begin ? act.tail.begin : act.span.end + 2;
+        return std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
+            const bool after = cue.span.begin >= act.span.end && cue.span.begin < end;
+            const bool subject =
+                cue.span.end <= act.span.begin && cue.span.end + 5 >= act.span.begin;
+            return cue.cue == Cue::Pronoun && (after || subject);
+        });
+    }
+
+    const Sentence& sentence_;
+    Spots& spots_;
+    std::size_t from_;
+    const std::vector<std::uint32_t>& before_;
+    Linked linked_;
+    std::vector<bool> taken_;
+};
+
+}  // namespace
+
+Linked linkSentence(const Sentence& sentence, Spots& spots, std::size_t from,
+                    const std::vector<std::uint32_t>& before) {
+    return Linker(sentence, spots, from, before).run();
+}
+
+double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin, std::size_t end) {
+    static const WordId kAnd = tables().id("and");
+    static const WordId kOr = tables().id("or");
+    static const WordId kBut = tables().id("but");
+    static const WordId kSo = tables().id("so");
+    static const WordId kThen = tables().id("then");
+    double cost = 0;
+    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
+        const Token& token = sentence.tokens[i];
+        if (token.kind == TokenKind::Mark) {
+            const bool hyphen = token.mark == '-' && token.glued;
+            switch (token.mark) {
+                case ',':
+                    cost += 1.2;
+                    break;
+                case '-':
+                    cost += hyphen ? 0.0 : 1.0;
+                    break;
+                case ':':
+                case '>':
+                case '(':
+                case ')':
+                    cost += 1.0;
+                    break;
+                case ';':
+                case '.':
+                case '?':
+                case '!':
+                    cost += 5.5;
+                    break;
+                case '+':
+                case '&':
+                    cost += 0.6;
+                    break;
+                default:
+                    cost += 0.2;
+            }
+            continue;
+        }
+        if (token.word == kUnknown) {
+            continue;
+        }
+        if (token.word == kAnd) {
+            cost += 0.6;
+        } else if (token.word == kOr) {
+            cost += 1.0;
+        } else if (token.word == kBut) {
+            cost += 4.0;
+        } else if (token.word == kSo || token.word == kThen) {
+            cost += 3.5;
+        } else if (spots.endOf(Cue::Because, i) > i) {
+            cost += 4.0;
+        }
+    }
+    return cost;
+}
+
+}  // namespace ledgerboard::intake

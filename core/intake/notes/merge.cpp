@@ -1,0 +1,173 @@
+#include <algorithm>
+#include <unordered_map>
+
+#include "core/intake/notes/found.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using model::Treatment;
+
+bool isWork(Treatment treatment) {
+    return treatment != Treatment::Keep && treatment != Treatment::Inspect;
+}
+
+bool isNew(const Found& found) {
+    return found.treatment == Treatment::Replace || found.treatment == Treatment::Add;
+}
+
+// "bedrooms*3" as its rooms; any other place as itself.
+std::vector<std::string> placesOf(const std::string& place, const Walk& walk) {
+    const std::size_t star = place.find('*');
+    if (star == std::string::npos) {
+        return {place};
+    }
+    return walk.membersOf(place.substr(0, star), std::atoi(place.c_str() + star + 1));
+}
+
+void fill(DraftItem& into, const DraftItem& from) {
+    if (!into.quantity) {
+        into.quantity = from.quantity;
+        into.unit = from.unit;
+    }
+    into.cost = into.cost ? into.cost : from.cost;
+    into.days = into.days ? into.days : from.days;
+    into.leadDays = into.leadDays ? into.leadDays : from.leadDays;
+}
+
+// What was said of one object in one space, settled. Requires: not empty, in order.
+std::vector<Found> settled(const std::vector<Found>& said) {
+    int strongest = 0;
+    bool anyReal = false;
+    for (const Found& found : said) {
+        strongest = std::max(strongest, found.weight);
+        anyReal = anyReal || (!found.fromNo && found.weight > 1);
+    }
+    std::vector<Found> left;
+    for (const Found& found : said) {
+        const bool outranked = (found.weight <= 1 && strongest > 1) || (found.fromNo && anyReal);
+        if (outranked) {
+            continue;
+        }
+        const auto same = std::find_if(left.begin(), left.end(), [&](const Found& held) {
+            return held.treatment == found.treatment;
+        });
+        if (same == left.end()) {
+            left.push_back(found);
+            continue;
+        }
+        fill(same->item, found.item);
+        same->fresh = same->fresh || found.fresh;
+        if (found.item.source.sure > same->item.source.sure) {
+            same->item.source = found.item.source;
+            same->weight = std::max(same->weight, found.weight);
+        }
+    }
+    // Taking out and putting in is replacing.
+    const auto has = [&](Treatment treatment) {
+        return std::any_of(left.begin(), left.end(),
+                           [&](const Found& f) { return f.treatment == treatment; });
+    };
+    if (has(Treatment::Replace)) {
+        std::erase_if(left, [](const Found& f) {
+            return f.treatment == Treatment::Remove || f.treatment == Treatment::Add;
+        });
+    } else if (has(Treatment::Remove) && has(Treatment::Add)) {
+        std::erase_if(left, [](const Found& f) { return f.treatment == Treatment::Remove; });
+        for (Found& found : left) {
+            found.treatment =
+                found.treatment == Treatment::Add ? Treatment::Replace : found.treatment;
+        }
+    }
+    // Keeping and working on it: the later of two orders; lesser work is no contradiction.
+    const bool keep = has(Treatment::Keep);
+    const bool work =
+        std::any_of(left.begin(), left.end(), [](const Found& f) { return isWork(f.treatment); });
+    if (keep && work) {
+        const bool keepsLast = left.back().treatment == Treatment::Keep && left.back().weight == 3;
+        std::erase_if(left, [&](const Found& f) {
+            const bool away = f.treatment == Treatment::Remove || f.treatment == Treatment::Replace;
+            return keepsLast ? away : f.treatment == Treatment::Keep;
+        });
+        if (left.size() > 1) {
+            std::erase_if(left, [](const Found& f) { return f.treatment == Treatment::Keep; });
+        }
+    }
+    if (has(Treatment::Inspect) && left.size() > 1) {
+        std::erase_if(
+            left, [](const Found& f) { return f.treatment == Treatment::Inspect && f.weight < 3; });
+    }
+    return left;
+}
+
+// A new floor in a space takes the old covering with it, and makes "the floor" plain.
+void settleFloors(std::vector<Found>& found) {
+    static const std::uint32_t kFloor = tables().objectNamed("floor");
+    const auto covering = [](const Found& f) {
+        return tables().objects[f.object].family == "floor";
+    };
+    std::unordered_map<std::string, int> laid;  // new named coverings by place
+    for (const Found& f : found) {
+        if (covering(f) && isNew(f) && f.object != kFloor) {
+            ++laid[f.place];
+        }
+    }
+    std::erase_if(found, [&](const Found& f) {
+        if (!covering(f) || !laid.contains(f.place)) {
+            return false;
+        }
+        const bool old = f.treatment == Treatment::Remove;
+        const bool plain = f.object == kFloor && (isNew(f) || f.weight <= 1);
+        return old || plain;
+    });
+}
+
+}  // namespace
+
+std::vector<DraftItem> mergeFound(const std::vector<Found>& found, Walk& walk) {
+    std::vector<std::vector<Found>> groups;
+    std::unordered_map<std::string, std::size_t> groupOf;
+    for (const Found& one : found) {
+        for (const std::string& place : placesOf(one.place, walk)) {
+            const std::string key = place + "\n" + std::to_string(one.object);
+            const auto [at, fresh] = groupOf.emplace(key, groups.size());
+            if (fresh) {
+                groups.emplace_back();
+            }
+            groups[at->second].push_back(one);
+            groups[at->second].back().place = place;
+        }
+    }
+    std::vector<Found> left;
+    for (const std::vector<Found>& group : groups) {
+        for (Found& one : settled(group)) {
+            left.push_back(std::move(one));
+        }
+    }
+    settleFloors(left);
+    std::vector<DraftItem> items;
+    for (Found& one : left) {
+        walk.learn(one.place, one.place, SpaceKind::Room);
+        const KnownSpace* space = walk.find(one.place);
+        one.item.space = space == nullptr ? one.place : space->shown;
+        one.item.treatment =
+            std::string(model::wordsOf<Treatment>()[static_cast<std::size_t>(one.treatment)]);
+        one.item.object = tables().objects[one.object].name;
+        items.push_back(std::move(one.item));
+    }
+    // In walking order of the spaces, then in the order of the notes.
+    std::unordered_map<std::string, std::size_t> order;
+    for (std::size_t i = 0; i < walk.known().size(); ++i) {
+        order.emplace(walk.known()[i].shown, i);
+    }
+    const auto rank = [&](const DraftItem& item) {
+        const auto at = order.find(item.space);
+        return at == order.end() ? walk.known().size() : at->second;
+    };
+    std::stable_sort(items.begin(), items.end(),
+                     [&](const DraftItem& a, const DraftItem& b) { return rank(a) < rank(b); });
+    return items;
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,40 @@
+// Which phrases of the tables begin at a word?
+//
+// A trie over word ids: one walk finds every phrase of every table that begins at a place.
+// Threads: read only once loaded.
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <unordered_map>
+#include <vector>
+
+#include "core/intake/notes/words.h"
+
+namespace ledgerboard::intake {
+
+// Which table a phrase is from.
+enum class From : std::uint8_t { Object, Act, GapHead, Space, Qualifier, Cue, Unit, Fact, Caution };
+
+struct Meaning {
+    From from = From::Object;
+    std::uint8_t flag = 0;  // what it says depends on the table
+    std::uint32_t row = 0;  // row of that table
+};
+
+class PhraseTrie {
+  public:
+    PhraseTrie();
+    // Requires: words not empty.
+    void add(std::span<const WordId> words, Meaning meaning);
+    // The node after `word` from `node`; 0 is the root and also "none".
+    [[nodiscard]] std::uint32_t step(std::uint32_t node, WordId word) const;
+    // What ends at `node`.
+    [[nodiscard]] std::span<const Meaning> at(std::uint32_t node) const;
+
+  private:
+    std::unordered_map<std::uint64_t, std::uint32_t> edges_;
+    std::vector<std::vector<Meaning>> meanings_;
+};
+
+}  // namespace ledgerboard::intake

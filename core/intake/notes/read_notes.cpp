@@ -1,0 +1,91 @@
+#include "core/intake/notes/read_notes.h"
+
+#include "core/intake/notes/reader.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// The share of bytes that no text holds, in thousandths, above which notes are taken for binary.
+constexpr std::size_t kMostOddPerThousand = 5;
+// Notes of at least this many words must hold some that the tables know.
+constexpr std::size_t kWordsToJudge = 40;
+constexpr std::size_t kLeastKnownPercent = 18;
+
+// Counts bytes that are neither text nor part of a well-formed UTF-8 character.
+std::size_t oddBytes(std::string_view text) {
+    std::size_t odd = 0;
+    for (std::size_t i = 0; i < text.size();) {
+        const auto byte = static_cast<unsigned char>(text[i]);
+        std::size_t length = 1;
+        if (byte >= 0xF0 && byte < 0xF5) {
+            length = 4;
+        } else if (byte >= 0xE0 && byte < 0xF0) {
+            length = 3;
+        } else if (byte >= 0xC2 && byte < 0xE0) {
+            length = 2;
+        } else if (byte >= 0x80 ||
+                   (byte < 32 && byte != '\n' && byte != '\r' && byte != '\t' && byte != '\f')) {
+            ++odd;
+        }
+        bool whole = i + length <= text.size();
+        for (std::size_t k = 1; k < length && whole; ++k) {
+            whole = (static_cast<unsigned char>(text[i + k]) & 0xC0) == 0x80;
+        }
+        odd += length > 1 && !whole ? 1 : 0;
+        i += whole ? length : 1;
+    }
+    return odd;
+}
+
+struct WordCount {
+    std::size_t words = 0;
+    std::size_t known = 0;
+};
+
+}  // namespace
+
+model::Result<Reading> explainNotes(std::string_view notes, const ReadOptions& options) {
+    if (notes.size() > options.mostBytes) {
+        return model::cannotBeMet("The notes are " + std::to_string(notes.size()) +
+                                  " bytes long and at most " + std::to_string(options.mostBytes) +
+                                  " are read at once: part them into smaller files.");
+    }
+    if (notes.starts_with("\xEF\xBB\xBF")) {
+        notes.remove_prefix(3);
+    }
+    if (notes.find('\0') != std::string_view::npos ||
+        oddBytes(notes) * 1000 > notes.size() * kMostOddPerThousand) {
+        return model::cannotBeMet(
+            "The notes are not plain text in UTF-8: save them as a text file and read that.");
+    }
+    Speller speller(tables().lexicon);
+    Reader reader(options);
+    WordCount count;
+    eachSentence(notes, speller, [&](Sentence& sentence) {
+        for (const Token& token : sentence.tokens) {
+            count.words += token.kind == TokenKind::Word ? 1 : 0;
+            count.known += token.kind == TokenKind::Word && token.word != kUnknown ? 1 : 0;
+        }
+        reader.take(sentence);
+    });
+    if (count.words >= kWordsToJudge && count.known * 100 < count.words * kLeastKnownPercent) {
+        return model::cannotBeMet(
+            "Of " + std::to_string(count.words) + " words in the notes only " +
+            std::to_string(count.known) +
+            " are known: the reader understands English alone. Translate the notes first.");
+    }
+    return reader.finish();
+}
+
+model::Result<Draft> readNotes(std::string_view notes, const ReadOptions& options) {
+    ReadOptions plain = options;
+    plain.explain = false;
+    model::Result<Reading> reading = explainNotes(notes, plain);
+    if (!reading.ok()) {
+        return reading.error();
+    }
+    return std::move(reading.value().draft);
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,64 @@
+// How do the stages follow one another, sentence by sentence?
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/intake/notes/choices.h"
+#include "core/intake/notes/facts.h"
+#include "core/intake/notes/found.h"
+#include "core/intake/notes/links.h"
+#include "core/intake/notes/read_notes.h"
+#include "core/intake/notes/sentences.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+class Reader {
+  public:
+    explicit Reader(const ReadOptions& options) : options_(options) {}
+
+    void take(Sentence& sentence);
+    [[nodiscard]] Reading finish();
+
+  private:
+    // What a heading that names no space makes of the lines under it.
+    enum class Section { Plain, Open, NotDoing, Keep };
+
+    bool takeSection(const Sentence& sentence, const Spots& spots);
+    void takeSame(const Sentence& sentence, const Spots& spots);
+    void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
+                   const Linked& linked, const Openness& open);
+    bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                    const Linked& linked, const Openness& open);
+    void noteCautions(const Sentence& sentence, const Spots& spots);
+    void remember(const Spots& spots, const Linked& linked);
+    [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
+                              int weight) const;
+    [[nodiscard]] std::vector<std::string> placesFor(const Spots& spots, const Placed& placed,
+                                                     const Said& said);
+    [[nodiscard]] Found foundOf(const Sentence& sentence, const Spots& spots, const Said& said);
+    void addAmounts(const Sentence& sentence, const Spots& spots, const Said& said, Found& found);
+    [[nodiscard]] bool absent(const Sentence& sentence, const Spots& spots, const Said& said) const;
+    void cautionItems(Draft& draft) const;
+    void explain(const Sentence& sentence, const Spots& spots, const Linked& linked,
+                 std::size_t foundBefore);
+
+    ReadOptions options_;
+    Walk walk_;
+    FactReader facts_;
+    std::vector<Found> found_;
+    std::vector<DraftAlternate> alternates_;
+    std::vector<DraftCaution> cautions_;
+    std::vector<std::uint32_t> before_;  // objects an "it" may mean
+    std::vector<std::uint32_t> absent_;  // objects just said to be missing
+    int beforeAge_ = 0;
+    Section section_ = Section::Plain;
+    int sentences_ = 0;
+    int choiceAge_ = 99;          // sentences since the last alternate was added to
+    bool choicePending_ = false;  // said to be open before it was said what
+    std::size_t lastFound_ = 0;   // found_ before the sentence before this one
+    Reading reading_;
+};
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,221 @@
+// The part of the reader that sees open choices, hazards, and what to show of each stage.
+#include <algorithm>
+
+#include "core/intake/notes/reader.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using model::Treatment;
+
+constexpr std::size_t kMostAlternates = 500;
+constexpr int kChoiceGoesOn = 3;  // sentences
+
+bool wordIs(const Sentence& sentence, std::size_t at, std::string_view stem) {
+    return at < sentence.tokens.size() && sentence.tokens[at].word != kUnknown &&
+           sentence.tokens[at].word == tables().id(stem);
+}
+
+void addOptions(DraftAlternate& alternate, std::vector<DraftOption> options) {
+    constexpr std::size_t kMostOptions = 6;
+    for (DraftOption& option : options) {
+        if (alternate.options.size() < kMostOptions) {
+            alternate.options.push_back(std::move(option));
+        }
+    }
+}
+
+}  // namespace
+
+// Whether the sentence is about an open choice; then what it says of treatments is no item.
+bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                        const Linked& linked, const Openness& open) {
+    const bool talk =
+        !spots.acts.empty() && isDead(sentence, spots, spots.acts.front().span.begin, 3);
+    const bool dead = talk || spots.has(Cue::Chatter) || section_ == Section::NotDoing;
+    const bool hasMatter = !spots.objects.empty() || !linked.said.empty();
+    const bool section = section_ == Section::Open && hasMatter;
+    const std::vector<std::string>& here = walk_.current();
+    std::string place = here.empty() ? "whole house" : here.front();
+    if (!placed.parts.empty() && !placed.parts.front().keys.empty()) {
+        place = placed.parts.front().keys.front();
+    }
+    const KnownSpace* known = walk_.find(place);
+    const std::string shown = known == nullptr ? place.substr(0, place.find('*')) : known->shown;
+    const bool goesOn =
+        choiceAge_ <= kChoiceGoesOn && !alternates_.empty() && alternates_.back().space == shown;
+    if (goesOn && !placed.moved && !dead) {
+        const bool more = open.surely || open.choice || wordIs(sentence, 0, "or") ||
+                          (open.materials > 0 && !spots.amounts.empty());
+        const bool freshBullet = sentence.bullet && sentence.opensLine && hasMatter;
+        if (more && !freshBullet) {
+            addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
+            choiceAge_ = 0;
+            return true;
+        }
+    }
+    const bool pending = choicePending_ && hasMatter;
+    choicePending_ = false;
+    if (dead || (!open.surely && !open.choice && !open.hinted && !section && !pending)) {
+        return false;
+    }
+    if (spots.has(Cue::Decided) && !open.surely) {
+        return false;
+    }
+    std::vector<std::uint32_t> matter;
+    for (const ObjectSpot& object : spots.objects) {
+        if (object.span.begin >= placed.from) {
+            matter.push_back(object.object);
+        }
+    }
+    if (matter.empty() && !linked.said.empty()) {
+        matter.push_back(linked.said.front().object);
+    }
+    if (matter.empty()) {
+        matter = before_;
+    }
+    if (matter.empty()) {
+        choicePending_ = open.surely;
+        return open.surely;
+    }
+    if (open.hinted && !open.surely && !open.choice && linked.said.empty()) {
+        return false;
+    }
+    // What the sentence before said of the same thing was not decided either.
+    const bool onlySays = open.surely && !hasMatter;
+    DraftAlternate alternate;
+    alternate.space = shown;
+    if (known == nullptr) {
+        walk_.learn(place, shown, SpaceKind::Room);
+    }
+    alternate.question = tables().objects[matter.front()].name;
+    alternate.source = {writtenAs(sentence.tokens), sentence.line, open.surely ? 88 : 70};
+    if (onlySays && lastFound_ < found_.size()) {
+        std::vector<Found> doubted(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
+                                   found_.end());
+        for (const Found& found : doubted) {
+            alternate.options.push_back(
+                {found.item.source.sentence, found.item.cost, found.item.days, {}});
+        }
+        if (open.materials < 2) {
+            found_.resize(lastFound_);
+        }
+    }
+    if (hasMatter) {
+        addOptions(alternate, optionsOf(sentence, spots, placed.from));
+    }
+    if (alternate.options.size() < 2) {
+        alternate.options.push_back({"leave as is", {}, {}, {}});
+    }
+    // A choice between materials: that the thing is replaced is decided.
+    const bool ofMaterial = open.materials > 1;
+    if (alternates_.size() < kMostAlternates) {
+        alternates_.push_back(std::move(alternate));
+        choiceAge_ = 0;
+    }
+    if (ofMaterial) {
+        alternates_.back().question += " material";
+        Found found;
+        found.object = matter.front();
+        found.treatment = Treatment::Replace;
+        found.weight = 2;
+        found.place = place;
+        found.item.source = {writtenAs(sentence.tokens), sentence.line, 72};
+        found_.push_back(std::move(found));
+    }
+    return !open.hinted || open.surely || open.choice;
+}
+
+void Reader::noteCautions(const Sentence& sentence, const Spots& spots) {
+    for (const RowSpot& spot : spots.cautions) {
+        const CautionRow& row = tables().cautions[spot.row];
+        const bool known =
+            std::any_of(cautions_.begin(), cautions_.end(),
+                        [&](const DraftCaution& caution) { return caution.about == row.about; });
+        if (!known && !isDead(sentence, spots, spot.span.begin, 2)) {
+            cautions_.push_back(
+                {row.about, row.why, {writtenAs(sentence.tokens), sentence.line, 85}});
+        }
+    }
+}
+
+// Hazards that an object of this age and what is done to it bring along.
+void Reader::cautionItems(Draft& draft) const {
+    for (const DraftItem& item : draft.items) {
+        const std::uint32_t object = tables().objectNamed(item.object);
+        for (const CautionRow& row : tables().cautions) {
+            const auto& hazards = tables().objects[object].hazards;
+            const bool hazard = std::find(hazards.begin(), hazards.end(), row.key) != hazards.end();
+            const bool treated =
+                row.treatments.empty() ||
+                std::any_of(row.treatments.begin(), row.treatments.end(), [&](Treatment one) {
+                    return model::wordsOf<Treatment>()[static_cast<std::size_t>(one)] ==
+                           item.treatment;
+                });
+            const bool aged =
+                row.builtBefore == 0 || (facts_.built() != 0 && facts_.built() < row.builtBefore);
+            const bool known = std::any_of(
+                draft.cautions.begin(), draft.cautions.end(),
+                [&](const DraftCaution& caution) { return caution.about == row.about; });
+            if (hazard && treated && aged && !known) {
+                draft.cautions.push_back({row.about, row.why, item.source});
+                draft.cautions.back().source.sure = std::min(80, item.source.sure);
+            }
+        }
+    }
+}
+
+void Reader::explain(const Sentence& sentence, const Spots& spots, const Linked& linked,
+                     std::size_t foundBefore) {
+    ExplainedSentence told;
+    told.line = sentence.line;
+    told.sentence = writtenAs(sentence.tokens);
+    const auto words = [&](const Span& span) {
+        return writtenAs(std::span(sentence.tokens).subspan(span.begin, span.end - span.begin));
+    };
+    std::string where;
+    for (const std::string& key : walk_.current()) {
+        where += (where.empty() ? "" : ", ") + key;
+    }
+    told.stages.push_back({"where", where});
+    std::string objects;
+    for (const ObjectSpot& spot : spots.objects) {
+        objects += (objects.empty() ? "" : ", ") + tables().objects[spot.object].name + " (" +
+                   words(spot.span) + (spot.landmark ? ", only a landmark" : "") + ")";
+    }
+    told.stages.push_back({"objects", objects});
+    std::string acts;
+    for (const ActSpot& spot : spots.acts) {
+        const ActRow& row = tables().acts[spot.row];
+        acts +=
+            (acts.empty() ? "" : ", ") +
+            std::string(
+                row.fresh ? "new"
+                          : model::wordsOf<Treatment>()[static_cast<std::size_t>(row.treatment)]) +
+            " (" + row.phrase + (spot.negated ? ", negated" : "") + ")";
+    }
+    told.stages.push_back({"treatments", acts});
+    std::string amounts;
+    for (const Amount& amount : spots.amounts) {
+        amounts += (amounts.empty() ? "" : ", ") + words({amount.begin, amount.end});
+    }
+    told.stages.push_back({"amounts", amounts});
+    std::string links;
+    for (const Said& said : linked.said) {
+        links += (links.empty() ? "" : ", ") + tables().acts[spots.acts[said.act].row].phrase +
+                 " > " + tables().objects[said.object].name;
+    }
+    told.stages.push_back({"links", links});
+    std::string items;
+    for (std::size_t i = foundBefore; i < found_.size(); ++i) {
+        items += (items.empty() ? "" : ", ") + found_[i].place + ": " +
+                 std::string(
+                     model::wordsOf<Treatment>()[static_cast<std::size_t>(found_[i].treatment)]) +
+                 " " + tables().objects[found_[i].object].name;
+    }
+    told.stages.push_back({"items", items});
+    reading_.explained.push_back(std::move(told));
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,258 @@
+#include "core/intake/notes/spaces.h"
+
+#include <algorithm>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::size_t kMostQualifiers = 3;
+
+struct Found {
+    std::size_t end = 0;
+    std::uint32_t row = kNone;
+    std::uint8_t flag = 0;
+};
+
+bool isHyphen(std::span<const Token> tokens, std::size_t at) {
+    return tokens[at].kind == TokenKind::Mark && tokens[at].mark == '-' && tokens[at].glued;
+}
+
+Found longest(std::span<const Token> tokens, std::size_t at, From from) {
+    Found found;
+    std::uint32_t node = 0;
+    for (std::size_t i = at; i < tokens.size(); ++i) {
+        if (i > at && isHyphen(tokens, i)) {
+            continue;
+        }
+        node = tokens[i].word == kUnknown ? 0 : tables().phrases.step(node, tokens[i].word);
+        if (node == 0) {
+            break;
+        }
+        for (const Meaning& meaning : tables().phrases.at(node)) {
+            if (meaning.from == from) {
+                found = {i + 1, meaning.row, meaning.flag};
+            }
+        }
+    }
+    return found;
+}
+
+// What the speaker wrote, where every word of it is whole; else empty.
+std::string spoken(std::span<const Token> tokens, std::size_t begin, std::size_t end) {
+    std::string text;
+    for (std::size_t i = begin; i < end; ++i) {
+        const std::string word = plainWord(tokens[i].text);
+        const std::string* meaning = tables().lexicon.respelling(word);
+        if ((meaning != nullptr && *meaning != word) || word.size() > 24) {
+            return {};
+        }
+        if (!text.empty() && !tokens[i].glued) {
+            text.push_back(' ');
+        }
+        text += word;
+    }
+    return text;
+}
+
+// 1 to 9 said or written at `at`, as in "bedroom two"; 0 if none.
+int smallNumber(std::span<const Token> tokens, std::size_t at) {
+    if (at >= tokens.size()) {
+        return 0;
+    }
+    if (tokens[at].kind == TokenKind::Number) {
+        const std::int64_t value = tokens[at].value;
+        return value % 1000 == 0 && value > 0 && value < 10'000 ? static_cast<int>(value / 1000)
+                                                                : 0;
+    }
+    const NumberRow row = tables().number(tokens[at].word);
+    return row.kind == NumberKind::Unit && row.value < 10'000 ? static_cast<int>(row.value / 1000)
+                                                              : 0;
+}
+
+class Finder {
+  public:
+    explicit Finder(std::span<const Token> tokens) : tokens_(tokens) {}
+
+    std::vector<SpaceSpot> run() {
+        std::size_t at = 0;
+        while (at < tokens_.size()) {
+            at = tokens_[at].kind == TokenKind::Word ? takeAt(at) : at + 1;
+        }
+        return std::move(spots_);
+    }
+
+  private:
+    std::size_t takeAt(std::size_t at) {
+        const Found whole = longest(tokens_, at, From::Space);
+        std::size_t base = at;
+        std::vector<std::string> names;
+        for (std::size_t i = 0; i < kMostQualifiers; ++i) {
+            const Found qualifier = longest(tokens_, base, From::Qualifier);
+            if (qualifier.row == kNone) {
+                break;
+            }
+            names.push_back(tables().qualifiers[qualifier.row]);
+            base = qualifier.end;
+            if (base < tokens_.size() && isHyphen(tokens_, base)) {
+                ++base;
+            }
+            const Found room = longest(tokens_, base, From::Space);
+            if (room.row != kNone && room.end > whole.end &&
+                qualifies(tables().spaces[room.row], room.flag)) {
+                return makeQualified(at, names, room);
+            }
+            if (base < tokens_.size() && isRoomWord(base) && base + 1 > whole.end) {
+                return makeRoom(at, base + 1, names);
+            }
+        }
+        if (whole.row == kNone) {
+            return at + 1;
+        }
+        return makePlain(at, whole);
+    }
+
+    [[nodiscard]] static bool qualifies(const SpaceRow& row, std::uint8_t) {
+        return row.kind == SpaceKind::Room || row.kind == SpaceKind::Outside;
+    }
+
+    [[nodiscard]] bool isRoomWord(std::size_t at) const {
+        static const WordId kRoom = tables().id("room");
+        return tokens_[at].word == kRoom && kRoom != kUnknown;
+    }
+
+    void push(std::size_t begin, std::size_t end, std::string key, SpaceKind kind, bool headingOnly,
+              int count = 0) {
+        SpaceSpot spot;
+        spot.span = {begin, end};
+        spot.shown = spoken(tokens_, begin, end);
+        spot.kind = kind;
+        spot.count = count;
+        spot.headingOnly = headingOnly;
+        if (spot.shown.empty() || kind == SpaceKind::Whole) {
+            spot.shown = key;
+        }
+        spot.key = std::move(key);
+        spots_.push_back(std::move(spot));
+    }
+
+    // "front left bedroom", "upstairs bath", "second bedroom".
+    std::size_t makeQualified(std::size_t begin, const std::vector<std::string>& names,
+                              const Found& room) {
+        const SpaceRow& row = tables().spaces[room.row];
+        std::string key;
+        std::string number;
+        for (const std::string& name : names) {
+            if (name.size() == 1) {
+                number = name;
+            } else {
+                key += name + " ";
+            }
+        }
+        key += row.name;
+        if (!number.empty()) {
+            key += " " + number;
+        }
+        if (key == "primary bathroom" || key == "main bedroom") {
+            key = key == "main bedroom" ? "primary bedroom" : "primary bath";
+        }
+        push(begin, room.end, key, row.kind, false);
+        return room.end;
+    }
+
+    // "blue room", "kids' room", "sewing room": a room known by its word alone.
+    std::size_t makeRoom(std::size_t begin, std::size_t end,
+                         const std::vector<std::string>& names) {
+        const std::string& first = names.back();
+        if (names.size() > 2 || first.size() == 1 || first == "other" || first == "big" ||
+            first == "small" || first == "main") {
+            if (first != "main") {
+                return begin + 1;
+            }
+        }
+        std::string key;
+        for (const std::string& name : names) {
+            key += name + " ";
+        }
+        push(begin, end, key + "room", SpaceKind::Room, false);
+        return end;
+    }
+
+    std::size_t makePlain(std::size_t begin, const Found& whole) {
+        const SpaceRow& row = tables().spaces[whole.row];
+        const bool numbered = row.name == "bedroom" || row.name == "bathroom" ||
+                              row.name == "bedrooms" || row.name == "bathrooms";
+        if (numbered) {
+            std::size_t at = whole.end;
+            static const WordId kNumber = tables().id("number");
+            if (at < tokens_.size() && kNumber != kUnknown && tokens_[at].word == kNumber) {
+                ++at;
+            }
+            const std::size_t end = makeNumbered(begin, at, row);
+            if (end > at) {
+                return end;
+            }
+        }
+        int count = 0;
+        std::size_t start = begin;
+        if (row.kind == SpaceKind::Group) {
+            for (std::size_t i = begin > 3 ? begin - 3 : 0; i < whole.end; ++i) {
+                if (const int said = smallNumber(tokens_, i); said > 1) {
+                    count = said;
+                }
+            }
+        }
+        // Said in the plural, as the stem does not tell: "bedrooms".
+        const bool plural = tokens_[whole.end - 1].text.ends_with('s') ||
+                            tokens_[whole.end - 1].text.ends_with('S');
+        std::string key = row.name;
+        SpaceKind kind = row.kind;
+        if (plural && (key == "bedroom" || key == "bathroom")) {
+            key += "s";
+            kind = SpaceKind::Group;
+            for (std::size_t i = begin > 2 ? begin - 2 : 0; i < begin; ++i) {
+                count = std::max(count, smallNumber(tokens_, i));
+            }
+        }
+        push(start, whole.end, key, kind, whole.flag != 0, count);
+        return whole.end;
+    }
+
+    // "bedroom 2", "bedrooms 1, 2 and 3".
+    std::size_t makeNumbered(std::size_t begin, std::size_t at, const SpaceRow& row) {
+        static const WordId kAnd = tables().id("and");
+        const std::string base = row.name.starts_with("bed") ? "bedroom" : "bathroom";
+        std::size_t end = at;
+        while (at < tokens_.size()) {
+            const int number = smallNumber(tokens_, at);
+            const bool unit = at + 1 < tokens_.size() && tokens_[at + 1].glued &&
+                              tokens_[at + 1].kind == TokenKind::Word;
+            if (number == 0 || unit) {
+                break;
+            }
+            push(end == at ? begin : at, at + 1, base + " " + std::to_string(number),
+                 SpaceKind::Room, false);
+            spots_.back().shown = spots_.back().key;
+            end = ++at;
+            const bool comma = at < tokens_.size() && tokens_[at].kind == TokenKind::Mark &&
+                               (tokens_[at].mark == ',' || tokens_[at].mark == '&');
+            const bool joined = at < tokens_.size() && tokens_[at].word == kAnd && kAnd != kUnknown;
+            at += comma || joined ? 1 : 0;
+            if (!comma && !joined) {
+                break;
+            }
+        }
+        return end;
+    }
+
+    std::span<const Token> tokens_;
+    std::vector<SpaceSpot> spots_;
+};
+
+}  // namespace
+
+std::vector<SpaceSpot> spacesIn(std::span<const Token> tokens) {
+    return Finder(tokens).run();
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,310 @@
+#include "core/intake/notes/spots.h"
+
+#include <algorithm>
+
+#include "core/intake/notes/spaces.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// The words after a gap stand at most this many tokens after its head: "rip all of that old … out".
+constexpr std::size_t kLongestGap = 9;
+constexpr std::size_t kLongestPhrase = 8;
+
+struct Longest {
+    std::size_t end = 0;
+    std::uint32_t row = kNone;
+    std::uint8_t flag = 0;
+};
+
+bool isBreak(const Token& token) {
+    return token.kind == TokenKind::Mark &&
+           (token.mark == '.' || token.mark == ';' || token.mark == ':' || token.mark == '!' ||
+            token.mark == '?');
+}
+
+// A hyphen between words is no more than a space: "double-hung".
+bool isHyphen(std::span<const Token> tokens, std::size_t at) {
+    return tokens[at].kind == TokenKind::Mark && tokens[at].mark == '-' && tokens[at].glued &&
+           at + 1 < tokens.size() && tokens[at + 1].glued;
+}
+
+class Finder {
+  public:
+    explicit Finder(std::span<const Token> tokens) : tokens_(tokens) {}
+
+    Spots run() {
+        for (std::size_t i = 0; i < tokens_.size(); ++i) {
+            if (tokens_[i].word != kUnknown) {
+                walk(i);
+            }
+        }
+        found_.amounts = amountsIn(tokens_);
+        settleStops();
+        settleVerbs();
+        found_.spaces = spacesIn(tokens_);
+        return std::move(found_);
+    }
+
+  private:
+    // Finds the longest phrase of each table that begins at `at`.
+    void walk(std::size_t at) {
+        Longest object;
+        Longest act;
+        Longest fact;
+        heads_.clear();
+        cueEnds_.assign(static_cast<std::size_t>(Cue::Count), 0);
+        std::uint32_t node = 0;
+        std::size_t words = 0;
+        for (std::size_t i = at; i < tokens_.size() && words < kLongestPhrase; ++i) {
+            if (i > at && isHyphen(tokens_, i)) {
+                continue;
+            }
+            node = tokens_[i].word == kUnknown ? 0 : tables().phrases.step(node, tokens_[i].word);
+            if (node == 0) {
+                break;
+            }
+            ++words;
+            for (const Meaning& meaning : tables().phrases.at(node)) {
+                note(meaning, i + 1, at, object, act, fact);
+            }
+        }
+        settle(at, object, act, fact);
+    }
+
+    void note(const Meaning& meaning, std::size_t end, std::size_t at, Longest& object,
+              Longest& act, Longest& fact) {
+        const Longest longest{end, meaning.row, meaning.flag};
+        switch (meaning.from) {
+            case From::Object:
+                if (meaning.flag == 0) {
+                    object = longest;
+                }
+                break;
+            case From::Act:
+                act = longest;
+                break;
+            case From::GapHead:
+                heads_.push_back(longest);
+                break;
+            case From::Fact:
+                fact = longest;
+                break;
+            case From::Caution:
+                found_.cautions.push_back({{at, end}, meaning.row});
+                break;
+            case From::Cue:
+                cueEnds_[meaning.row] = end;
+                break;
+            default:
+                break;
+        }
+    }
+
+    void settle(std::size_t at, const Longest& object, const Longest& act, const Longest& fact) {
+        for (std::size_t cue = 0; cue < cueEnds_.size(); ++cue) {
+            if (cueEnds_[cue] > 0) {
+                found_.cues.push_back({{at, cueEnds_[cue]}, static_cast<Cue>(cue)});
+            }
+        }
+        if (fact.row != kNone && at >= factsEnd_) {
+            found_.facts.push_back({{at, fact.end}, fact.row});
+            factsEnd_ = fact.end;
+        }
+        if (object.row != kNone && at >= objectsEnd_) {
+            found_.objects.push_back({.span = {at, object.end}, .object = object.row, .place = {}});
+            objectsEnd_ = object.end;
+        }
+        if (at < actsEnd_) {
+            return;
+        }
+        ActSpot spot;
+        if (act.row != kNone) {
+            spot.span = {at, act.end};
+            spot.row = act.row;
+        }
+        for (const Longest& head : heads_) {
+            const Span tail = tailOf(head);
+            if (tail.end > tail.begin && head.end >= spot.span.end) {
+                spot.span = {at, head.end};
+                spot.row = head.row;
+                spot.tail = tail;
+            }
+        }
+        if (spot.row != kNone) {
+            found_.acts.push_back(spot);
+            actsEnd_ = spot.span.end;
+            if (spot.tail.end > spot.tail.begin) {
+                tails_.push_back(spot.tail);
+            }
+        }
+    }
+
+    // Where the words after the gap stand, if they do before the clause ends.
+    [[nodiscard]] Span tailOf(const Longest& head) const {
+        const std::vector<WordId>& tail = tables().acts[head.row].tail;
+        for (std::size_t i = head.end; i < tokens_.size() && i < head.end + kLongestGap; ++i) {
+            if (isBreak(tokens_[i])) {
+                break;
+            }
+            bool same = i > head.end;
+            for (std::size_t k = 0; same && k < tail.size(); ++k) {
+                same = i + k < tokens_.size() && tokens_[i + k].word == tail[k];
+            }
+            // "take the wall out of": the words must close the clause or precede a joint.
+            if (same) {
+                return {i, i + tail.size()};
+            }
+        }
+        return {};
+    }
+
+    // What stands within a phrase that only looks like an object or a treatment is dropped.
+    void settleStops() {
+        const auto stopped = [&](const Span& span) {
+            return std::any_of(found_.cues.begin(), found_.cues.end(), [&](const CueSpot& cue) {
+                return cue.cue == Cue::Stop && cue.span.begin <= span.begin &&
+                       span.end <= cue.span.end;
+            });
+        };
+        const auto inTail = [&](const Span& span) {
+            return std::any_of(tails_.begin(), tails_.end(), [&](const Span& tail) {
+                return tail.begin <= span.begin && span.end <= tail.end;
+            });
+        };
+        std::erase_if(found_.objects, [&](const ObjectSpot& spot) { return stopped(spot.span); });
+        std::erase_if(found_.acts,
+                      [&](const ActSpot& spot) { return stopped(spot.span) || inTail(spot.span); });
+    }
+
+    [[nodiscard]] bool cueAt(Cue cue, std::size_t at) const { return found_.endOf(cue, at) > at; }
+
+    // "Paint the trim" or "the paint is peeling": a treatment or an object?
+    [[nodiscard]] bool actsHere(const Span& span) const {
+        if (span.begin == 0) {
+            return true;
+        }
+        const Token& before = tokens_[span.begin - 1];
+        if (before.kind == TokenKind::Mark) {
+            return true;
+        }
+        if (span.end < tokens_.size() &&
+            (cueAt(Cue::Small, span.end) || cueAt(Cue::Pronoun, span.end))) {
+            const bool copula = cueAt(Cue::Passive, span.end);
+            return !copula;
+        }
+        static const WordId kTo = tables().id("to");
+        static const WordId kWill = tables().id("will");
+        static const WordId kAnd = tables().id("and");
+        static const WordId kJust = tables().id("just");
+        static const WordId kWe = tables().id("we");
+        static const WordId kI = tables().id("i");
+        const WordId word = before.word;
+        return word != kUnknown && (word == kTo || word == kWill || word == kAnd || word == kJust ||
+                                    word == kWe || word == kI);
+    }
+
+    void settleVerbs() {
+        for (ObjectSpot& object : found_.objects) {
+            std::erase_if(found_.acts, [&](const ActSpot& act) {
+                const bool inside =
+                    object.span.begin <= act.span.begin && act.span.end <= object.span.end;
+                const bool shorter =
+                    act.span.end - act.span.begin < object.span.end - object.span.begin;
+                if (!inside) {
+                    const bool covered =
+                        act.span.begin <= object.span.begin && object.span.end <= act.span.end;
+                    object.verb = object.verb || covered;
+                    return false;
+                }
+                if (shorter || !actsHere(act.span)) {
+                    return true;
+                }
+                object.verb = true;
+                return false;
+            });
+        }
+        std::erase_if(found_.objects, [](const ObjectSpot& spot) { return spot.verb; });
+    }
+
+    std::span<const Token> tokens_;
+    Spots found_;
+    std::vector<Longest> heads_;
+    std::vector<std::size_t> cueEnds_;
+    std::vector<Span> tails_;
+    std::size_t objectsEnd_ = 0;
+    std::size_t actsEnd_ = 0;
+    std::size_t factsEnd_ = 0;
+};
+
+// What was recognised last before `at`, of one sort, is dropped.
+template <class Spot>
+void dropLastBefore(std::vector<Spot>& spots, std::size_t at, std::size_t reach) {
+    for (std::size_t i = spots.size(); i-- > 0;) {
+        if (spots[i].span.end <= at) {
+            if (spots[i].span.end + reach >= at) {
+                spots.erase(spots.begin() + static_cast<std::ptrdiff_t>(i));
+            }
+            return;
+        }
+    }
+}
+
+template <class Spot>
+bool anyWithin(const std::vector<Spot>& spots, std::size_t begin, std::size_t end) {
+    return std::any_of(spots.begin(), spots.end(), [&](const Spot& spot) {
+        return spot.span.begin >= begin && spot.span.begin < end;
+    });
+}
+
+}  // namespace
+
+bool Spots::has(Cue cue) const {
+    return std::any_of(cues.begin(), cues.end(),
+                       [&](const CueSpot& spot) { return spot.cue == cue; });
+}
+
+std::size_t Spots::endOf(Cue cue, std::size_t at) const {
+    for (const CueSpot& spot : cues) {
+        if (spot.cue == cue && spot.span.begin == at) {
+            return spot.span.end;
+        }
+    }
+    return at;
+}
+
+Spots findSpots(std::span<const Token> tokens) {
+    return Finder(tokens).run();
+}
+
+void applyCorrections(Spots& spots) {
+    constexpr std::size_t kAhead = 5;
+    constexpr std::size_t kBack = 8;
+    for (const CueSpot& cue : spots.cues) {
+        if (cue.cue != Cue::Correction) {
+            continue;
+        }
+        const std::size_t from = cue.span.end;
+        const std::size_t to = from + kAhead;
+        if (anyWithin(spots.spaces, from, to)) {
+            dropLastBefore(spots.spaces, cue.span.begin, kBack);
+        } else if (anyWithin(spots.objects, from, to)) {
+            dropLastBefore(spots.objects, cue.span.begin, kBack);
+        }
+        if (anyWithin(spots.acts, from, to)) {
+            dropLastBefore(spots.acts, cue.span.begin, kBack);
+        }
+        for (const Amount& next : spots.amounts) {
+            if (next.begin < from || next.begin >= to) {
+                continue;
+            }
+            std::erase_if(spots.amounts, [&](const Amount& amount) {
+                return amount.end <= cue.span.begin && amount.end + kBack >= cue.span.begin;
+            });
+            break;
+        }
+    }
+}
+
+}  // namespace ledgerboard::intake

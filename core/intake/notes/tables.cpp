@@ -1,0 +1,329 @@
+#include "core/intake/notes/tables.h"
+
+#include <array>
+#include <charconv>
+
+#include "core/intake/notes/tokens.h"
+#include "core/intake/tables/embedded.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::array<std::string_view, static_cast<std::size_t>(Cue::Count)> kCueNames = {
+    "filler",  "correction", "negation", "hypothetical", "undecided", "decided", "soft",
+    "chatter", "resume",     "enter",    "move",         "landmark",  "with",    "same",
+    "pronoun", "split",      "because",  "absent",       "small",     "passive", "refused",
+    "settled", "passing",    "stop",     "aside",        "either",    "open",    "material"};
+
+constexpr std::array<std::string_view, 12> kNumberKinds = {"none",  "unit",     "teen",  "ten",
+                                                           "times", "scale",    "money", "fraction",
+                                                           "few",   "currency", "cents", "digit"};
+
+template <std::size_t N>
+std::size_t indexOf(const std::array<std::string_view, N>& names, std::string_view name) {
+    std::size_t at = 0;
+    while (at < N && names[at] != name) {
+        ++at;
+    }
+    return at;
+}
+
+std::vector<std::string_view> split(std::string_view text, char by) {
+    std::vector<std::string_view> parts;
+    while (true) {
+        const std::size_t end = text.find(by);
+        parts.push_back(text.substr(0, end));
+        if (end == std::string_view::npos) {
+            return parts;
+        }
+        text.remove_prefix(end + 1);
+    }
+}
+
+std::int64_t numberIn(std::string_view text) {
+    std::int64_t value = 0;
+    std::from_chars(text.data(), text.data() + text.size(), value);
+    return value;
+}
+
+class Loader {
+  public:
+    explicit Loader(Tables& into) : into_(into), speller_(into.lexicon) {}
+
+    void run() {
+        loadWords();
+        rows("objects", 7, [&](const auto& cells) { loadObject(cells); });
+        rows("treatments", 4, [&](const auto& cells) { loadAct(cells); });
+        rows("spaces", 3, [&](const auto& cells) { loadSpace(cells); });
+        rows("qualifiers", 2, [&](const auto& cells) { loadQualifier(cells); });
+        rows("cues", 2, [&](const auto& cells) { loadCue(cells); });
+        rows("kinds", 3, [&](const auto& cells) { loadKind(cells); });
+        rows("units", 3, [&](const auto& cells) { loadUnit(cells); });
+        rows("numbers", 3, [&](const auto& cells) { loadNumber(cells); });
+        rows("cautions", 6, [&](const auto& cells) { loadCaution(cells); });
+        rows("facts", 2, [&](const auto& cells) { loadFact(cells); });
+    }
+
+  private:
+    using Cells = std::vector<std::string_view>;
+
+    template <class Use>
+    void rows(std::string_view table, std::size_t least, Use use) {
+        const std::string_view text = embeddedTable(table);
+        int line = 0;
+        for (std::string_view row : split(text, '\n')) {
+            ++line;
+            if (row.empty() || row.front() == '#') {
+                continue;
+            }
+            Cells cells = split(row, '\t');
+            if (cells.size() < least) {
+                fault(std::string(table) + ".tsv:" + std::to_string(line) + ": " +
+                      std::to_string(cells.size()) + " columns, at least " + std::to_string(least) +
+                      " are needed");
+                continue;
+            }
+            cells.resize(8);
+            where_ = std::string(table) + ".tsv:" + std::to_string(line) + ": ";
+            use(cells);
+        }
+    }
+
+    void fault(std::string what) { into_.faults.push_back(std::move(what)); }
+
+    void loadWords() {
+        rows("words", 2, [&](const auto& cells) {
+            into_.lexicon.addRespelling(std::string(cells[0]), std::string(cells[1]));
+        });
+    }
+
+    // The ids of a table's phrase, made where they are new. Hyphens part words, as in the notes.
+    std::vector<WordId> learn(std::string_view phrase) {
+        std::vector<Token> tokens;
+        cutTokens(phrase, 0, speller_, into_.lexicon, tokens);
+        std::vector<WordId> ids;
+        const char* last = nullptr;
+        for (const Token& token : tokens) {
+            if (token.kind == TokenKind::Number) {
+                ids.push_back(into_.lexicon.learn("#" + std::to_string(token.value / 1000)));
+            } else if (token.kind == TokenKind::Word && token.text.data() != last) {
+                last = token.text.data();
+                for (const std::string& stem : speller_.stemsOf(token.text)) {
+                    ids.push_back(into_.lexicon.learn(stem));
+                }
+            }
+        }
+        return ids;
+    }
+
+    void add(std::string_view phrase, Meaning meaning) {
+        const std::vector<WordId> ids = learn(phrase);
+        if (ids.empty()) {
+            fault(where_ + "a phrase without words");
+            return;
+        }
+        into_.phrases.add(ids, meaning);
+    }
+
+    void addAll(std::string_view phrases, From from, std::uint32_t row) {
+        for (std::string_view phrase : split(phrases, ';')) {
+            if (phrase.empty()) {
+                continue;
+            }
+            // "house!" means a heading alone, not a word in a sentence.
+            const bool only = phrase.ends_with('!');
+            phrase.remove_suffix(only ? 1 : 0);
+            add(phrase, Meaning{.from = from, .flag = static_cast<std::uint8_t>(only), .row = row});
+        }
+    }
+
+    void loadObject(const Cells& cells) {
+        ObjectRow row;
+        row.name = cells[0];
+        row.trade = cells[1];
+        row.unit = cells[2];
+        row.place = cells[3] == "in"    ? Place::Inside
+                    : cells[3] == "out" ? Place::Outside
+                                        : Place::Anywhere;
+        row.freshAdds = cells[4] == "a";
+        row.family = row.trade == "flooring" ? "floor" : "";
+        for (std::string_view hazard : split(cells[5], ',')) {
+            if (!hazard.empty()) {
+                row.hazards.emplace_back(hazard);
+            }
+        }
+        const auto index = static_cast<std::uint32_t>(into_.objects.size());
+        into_.objects.push_back(std::move(row));
+        addAll(cells[0], From::Object, index);
+        addAll(cells[6], From::Object, index);
+    }
+
+    void loadAct(const Cells& cells) {
+        ActRow row;
+        row.phrase = cells[0];
+        row.fresh = cells[1] == "fresh";
+        const std::string_view word = row.fresh ? "replace" : cells[1];
+        const auto words = model::wordsOf<model::Treatment>();
+        for (std::size_t i = 1; i < words.size(); ++i) {
+            if (words[i] == word) {
+                row.treatment = static_cast<model::Treatment>(i);
+            }
+        }
+        if (row.treatment == model::Treatment::Unset) {
+            fault(where_ + "no such treatment");
+            return;
+        }
+        row.side = cells[2] == "after"    ? Side::After
+                   : cells[2] == "before" ? Side::Before
+                   : cells[2] == "edge"   ? Side::Edge
+                                          : Side::Any;
+        row.weight = static_cast<int>(numberIn(cells[3]));
+        if (!cells[4].empty()) {
+            row.object = into_.objectNamed(cells[4]);
+            if (row.object == kNone) {
+                fault(where_ + "no such object: " + std::string(cells[4]));
+            }
+        }
+        std::string_view head = cells[0];
+        if (const std::size_t gap = head.find('~'); gap != std::string_view::npos) {
+            row.tail = learn(head.substr(gap + 1));
+            head = head.substr(0, gap);
+        }
+        const auto index = static_cast<std::uint32_t>(into_.acts.size());
+        const bool gapped = !row.tail.empty();
+        into_.acts.push_back(std::move(row));
+        if (gapped) {
+            // Several rows may share a head: each is its own meaning.
+            add(head, Meaning{.from = From::GapHead, .row = index});
+        } else {
+            add(head, Meaning{.from = From::Act, .row = index});
+        }
+    }
+
+    void loadSpace(const Cells& cells) {
+        SpaceRow row;
+        row.name = cells[0];
+        row.kind = cells[1] == "out"     ? SpaceKind::Outside
+                   : cells[1] == "whole" ? SpaceKind::Whole
+                   : cells[1] == "level" ? SpaceKind::Level
+                   : cells[1] == "group" ? SpaceKind::Group
+                                         : SpaceKind::Room;
+        const auto index = static_cast<std::uint32_t>(into_.spaces.size());
+        into_.spaces.push_back(std::move(row));
+        addAll(cells[0], From::Space, index);
+        addAll(cells[2], From::Space, index);
+    }
+
+    void loadQualifier(const Cells& cells) {
+        const auto index = static_cast<std::uint32_t>(into_.qualifiers.size());
+        into_.qualifiers.emplace_back(cells[1]);
+        addAll(cells[0], From::Qualifier, index);
+    }
+
+    void loadCue(const Cells& cells) {
+        const std::size_t kind = indexOf(kCueNames, cells[0]);
+        if (kind == kCueNames.size()) {
+            fault(where_ + "no such kind of cue");
+            return;
+        }
+        add(cells[1], Meaning{.from = From::Cue, .row = static_cast<std::uint32_t>(kind)});
+    }
+
+    void loadKind(const Cells& cells) {
+        KindRow row;
+        row.general = into_.objectNamed(cells[0]);
+        row.object = into_.objectNamed(cells[2]);
+        const auto ids = learn(cells[1]);
+        if (row.general == kNone || row.object == kNone || ids.size() != 1) {
+            fault(where_ + "not two objects and a word");
+            return;
+        }
+        row.word = ids.front();
+        into_.kinds.push_back(row);
+    }
+
+    void loadUnit(const Cells& cells) {
+        UnitRow row;
+        row.name = cells[0];
+        row.measure = cells[1] == "area"     ? Measure::Area
+                      : cells[1] == "length" ? Measure::Length
+                      : cells[1] == "volume" ? Measure::Volume
+                      : cells[1] == "time"   ? Measure::Time
+                                             : Measure::Count;
+        const auto index = static_cast<std::uint32_t>(into_.units.size());
+        into_.units.push_back(row);
+        for (std::string_view word : split(cells[2], ';')) {
+            if (!word.empty() && word != "'" && word != "\"" && !learn(word).empty()) {
+                add(word, Meaning{.from = From::Unit, .row = index});
+            }
+        }
+    }
+
+    void loadNumber(const Cells& cells) {
+        const std::size_t kind = indexOf(kNumberKinds, cells[1]);
+        const auto ids = learn(cells[0]);
+        if (kind == kNumberKinds.size() || ids.size() != 1) {
+            fault(where_ + "not a word and a kind of number");
+            return;
+        }
+        if (into_.numbers.size() <= ids.front()) {
+            into_.numbers.resize(ids.front() + 1);
+        }
+        into_.numbers[ids.front()] = {static_cast<NumberKind>(kind), numberIn(cells[2])};
+    }
+
+    void loadCaution(const Cells& cells) {
+        CautionRow row;
+        row.key = cells[0];
+        row.about = cells[1];
+        row.builtBefore = static_cast<int>(numberIn(cells[2]));
+        row.why = cells[5];
+        const auto words = model::wordsOf<model::Treatment>();
+        for (std::string_view treatment : split(cells[3], ',')) {
+            for (std::size_t i = 1; i < words.size(); ++i) {
+                if (words[i] == treatment) {
+                    row.treatments.push_back(static_cast<model::Treatment>(i));
+                }
+            }
+        }
+        const auto index = static_cast<std::uint32_t>(into_.cautions.size());
+        into_.cautions.push_back(std::move(row));
+        addAll(cells[4], From::Caution, index);
+    }
+
+    void loadFact(const Cells& cells) {
+        const auto index = static_cast<std::uint32_t>(into_.facts.size());
+        into_.facts.emplace_back(cells[0]);
+        addAll(cells[1], From::Fact, index);
+    }
+
+    Tables& into_;
+    Speller speller_;
+    std::string where_;
+};
+
+}  // namespace
+
+std::uint32_t Tables::objectNamed(std::string_view name) const {
+    for (std::size_t i = 0; i < objects.size(); ++i) {
+        if (objects[i].name == name) {
+            return static_cast<std::uint32_t>(i);
+        }
+    }
+    return kNone;
+}
+
+const Tables& tables() {
+    static const Tables kTables = [] {
+        Tables loaded;
+        Loader(loaded).run();
+        for (int i = 0; i <= 12; ++i) {
+            loaded.lexicon.learn("#" + std::to_string(i));
+        }
+        return loaded;
+    }();
+    return kTables;
+}
+
+}  // namespace ledgerboard::intake

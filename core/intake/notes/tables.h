@@ -1,0 +1,155 @@
+// What does the reader know of objects, treatments, rooms and ways of speaking?
+//
+// The tables of core/intake/tables, read once and made ready for matching. Their form is told in
+// core/intake/tables/README.md.
+// Threads: tables() may be called from any thread; what it gives is never changed.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "core/intake/notes/phrases.h"
+#include "core/intake/notes/words.h"
+#include "core/model/words.h"
+
+namespace ledgerboard::intake {
+
+inline constexpr std::uint32_t kNone = 0xFFFFFFFF;
+
+enum class Place : std::uint8_t { Inside, Anywhere, Outside };
+
+struct ObjectRow {
+    std::string name;
+    std::string trade;
+    std::string unit;
+    Place place = Place::Anywhere;
+    bool freshAdds = false;  // "a new one" adds it; else it replaces the old one
+    std::string family;      // objects of one family stand in for each other: floor coverings
+    std::vector<std::string> hazards;
+};
+
+// On which side of the phrase its objects stand.
+enum class Side : std::uint8_t { After, Before, Any, Edge };
+
+struct ActRow {
+    std::string phrase;
+    model::Treatment treatment = model::Treatment::Unset;
+    bool fresh = false;  // add or replace, as the object's row says
+    Side side = Side::Any;
+    // 3: an order; 2: implied by a judgement; 1: a condition; 0: a mere hint, used with others.
+    int weight = 0;
+    std::uint32_t object = kNone;  // what is meant when no object is named
+    std::vector<WordId> tail;      // the words after a gap: "rip ~ out"
+};
+
+enum class SpaceKind : std::uint8_t { Room, Outside, Whole, Level, Group };
+
+struct SpaceRow {
+    std::string name;
+    SpaceKind kind = SpaceKind::Room;
+};
+
+enum class Cue : std::uint8_t {
+    Filler,
+    Correction,
+    Negation,
+    Hypothetical,
+    Undecided,
+    Decided,
+    Soft,
+    Chatter,
+    Resume,
+    Enter,
+    Move,
+    Landmark,
+    With,
+    Same,
+    Pronoun,
+    Split,
+    Because,
+    Absent,
+    Small,
+    Passive,
+    Refused,
+    Settled,
+    Passing,
+    Stop,
+    Aside,
+    Either,
+    Open,
+    Material,
+    Count
+};
+
+enum class Measure : std::uint8_t { Area, Length, Count, Volume, Time };
+
+struct UnitRow {
+    std::string name;
+    Measure measure = Measure::Count;
+};
+
+enum class NumberKind : std::uint8_t {
+    None,
+    Unit,
+    Teen,
+    Ten,
+    Times,
+    Scale,
+    Money,
+    Fraction,
+    Few,
+    Currency,
+    Cents,
+    Digit
+};
+
+struct NumberRow {
+    NumberKind kind = NumberKind::None;
+    std::int64_t value = 0;  // thousandths
+};
+
+struct CautionRow {
+    std::string key;
+    std::string about;
+    int builtBefore = 0;                       // 0: whatever the year
+    std::vector<model::Treatment> treatments;  // empty: any
+    std::string why;
+};
+
+// "floor" said to be "oak" is a wood floor.
+struct KindRow {
+    std::uint32_t general = kNone;
+    WordId word = kUnknown;
+    std::uint32_t object = kNone;
+};
+
+struct Tables {
+    Lexicon lexicon;
+    PhraseTrie phrases;
+    std::vector<ObjectRow> objects;
+    std::vector<ActRow> acts;
+    std::vector<SpaceRow> spaces;
+    std::vector<std::string> qualifiers;
+    std::vector<UnitRow> units;
+    std::vector<std::string> facts;
+    std::vector<CautionRow> cautions;
+    std::vector<KindRow> kinds;
+    std::vector<NumberRow> numbers;   // by word id
+    std::vector<std::string> faults;  // rows that could not be used; a test keeps this empty
+
+    [[nodiscard]] std::uint32_t objectNamed(std::string_view name) const;  // kNone where unknown
+
+    [[nodiscard]] NumberRow number(WordId word) const {
+        return word < numbers.size() ? numbers[word] : NumberRow{};
+    }
+
+    // The id of a word the code itself asks about; kUnknown where no table holds it.
+    [[nodiscard]] WordId id(std::string_view stem) const { return lexicon.find(std::string(stem)); }
+};
+
+[[nodiscard]] const Tables& tables();
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,236 @@
+#include "core/intake/notes/tokens.h"
+
+#include <algorithm>
+#include <string>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+bool isLetter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+           (static_cast<unsigned char>(c) >= 0x80);
+}
+
+struct Sign {
+    std::string_view bytes;
+    char mark;  // 0: a number
+    std::int64_t value;
+};
+
+// Signs outside ASCII that mean something here. The rest are letters.
+constexpr Sign kSigns[] = {
+    {"\xE2\x80\x93", '-', 0},  {"\xE2\x80\x94", '-', 0}, {"\xE2\x86\x92", '>', 0},
+    {"\xC2\xA3", '$', 0},      {"\xE2\x82\xAC", '$', 0}, {"\xC2\xBD", 0, 500},
+    {"\xC2\xBC", 0, 250},      {"\xC2\xBE", 0, 750},     {"\xE2\x80\x9C", '"', 0},
+    {"\xE2\x80\x9D", '"', 0},  {"\xE2\x80\xA6", '.', 0}, {"\xC3\x97", 'x', 0},
+    {"\xE2\x80\xB2", '\'', 0}, {"\xE2\x80\xB3", '"', 0}, {"\xE2\x80\xA2", '*', 0},
+    {"\xC2\xA0", ' ', 0},      {"\xC2\xB2", '^', 0},
+};
+
+class Cutter {
+  public:
+    Cutter(std::string_view text, std::int32_t line, Speller& speller, const Lexicon& lexicon,
+           std::vector<Token>& tokens)
+        : text_(text), line_(line), speller_(speller), lexicon_(lexicon), tokens_(tokens) {}
+
+    void run() {
+        while (at_ < text_.size()) {
+            const char c = text_[at_];
+            if (c == ' ' || c == '\t' || c == '\r' || c == '\n' ||
+                static_cast<unsigned char>(c) < 32) {
+                ++at_;
+                glued_ = false;
+                continue;
+            }
+            if (isDigit(c) || (c == '.' && isDigit(peek(1)) && !glued_)) {
+                cutNumber();
+            } else if (!cutSign() && !cutWord()) {
+                push(Token{
+                    .kind = TokenKind::Mark, .text = text_.substr(at_, 1), .mark = text_[at_]});
+                ++at_;
+            }
+            glued_ = true;
+        }
+    }
+
+  private:
+    [[nodiscard]] char peek(std::size_t ahead) const {
+        return at_ + ahead < text_.size() ? text_[at_ + ahead] : '\0';
+    }
+
+    void push(Token token) {
+        token.line = line_;
+        token.glued = glued_;
+        tokens_.push_back(token);
+    }
+
+    bool cutSign() {
+        if (static_cast<unsigned char>(text_[at_]) < 0x80) {
+            return false;
+        }
+        for (const Sign& sign : kSigns) {
+            if (text_.substr(at_, sign.bytes.size()) != sign.bytes) {
+                continue;
+            }
+            if (sign.mark == 0) {
+                const bool joins = !tokens_.empty() && tokens_.back().kind == TokenKind::Number &&
+                                   tokens_.back().line == line_;
+                if (joins) {
+                    tokens_.back().value += sign.value;
+                } else {
+                    push(Token{.kind = TokenKind::Number,
+                               .text = text_.substr(at_, sign.bytes.size()),
+                               .value = sign.value});
+                }
+            } else if (sign.mark != ' ') {
+                push(Token{.kind = TokenKind::Mark,
+                           .text = text_.substr(at_, sign.bytes.size()),
+                           .mark = sign.mark});
+            }
+            at_ += sign.bytes.size();
+            return true;
+        }
+        return false;
+    }
+
+    // "1,250" "4.25" "1/2" "2 1/2"; "2nd" is a word.
+    void cutNumber() {
+        constexpr std::int64_t kMost = 1'000'000'000'000;
+        const std::size_t begin = at_;
+        std::int64_t whole = 0;
+        while (isDigit(peek(0)) || (peek(0) == ',' && isDigit(peek(1)) && isDigit(peek(2)) &&
+                                    isDigit(peek(3)) && !isDigit(peek(4)))) {
+            if (text_[at_] != ',') {
+                whole = std::min(whole * 10 + (text_[at_] - '0'), kMost);
+            }
+            ++at_;
+        }
+        std::int64_t thousandths = whole * 1000;
+        if (peek(0) == '.' && isDigit(peek(1))) {
+            ++at_;
+            for (std::int64_t place = 100; isDigit(peek(0)); place /= 10, ++at_) {
+                thousandths += place * (text_[at_] - '0');
+            }
+        } else if (peek(0) == '/' && isDigit(peek(1)) && whole < 10) {
+            cutFraction(whole, thousandths);
+        }
+        const std::string_view tail = text_.substr(at_, 2);
+        if ((tail == "st" || tail == "nd" || tail == "rd" || tail == "th") && !isLetter(peek(2))) {
+            at_ += 2;
+            pushWords(text_.substr(begin, at_ - begin));
+            return;
+        }
+        const bool small = thousandths % 1000 == 0 && whole <= 999;
+        push(Token{.kind = TokenKind::Number,
+                   .text = text_.substr(begin, at_ - begin),
+                   .word = small ? lexicon_.find("#" + std::to_string(whole)) : kUnknown,
+                   .value = thousandths});
+    }
+
+    void cutFraction(std::int64_t whole, std::int64_t& thousandths) {
+        const std::int64_t below = peek(1) - '0';
+        if (below < 2 || isDigit(peek(2))) {
+            return;
+        }
+        at_ += 2;
+        thousandths = whole * 1000 / below;
+        const bool joins = !tokens_.empty() && tokens_.back().kind == TokenKind::Number &&
+                           tokens_.back().line == line_ && thousandths < 1000 && !glued_;
+        if (joins) {
+            thousandths += tokens_.back().value;
+            tokens_.pop_back();
+        }
+    }
+
+    bool cutWord() {
+        const std::size_t begin = at_;
+        std::size_t end = at_;
+        // "10x12": the x stands between two figures.
+        if ((text_[at_] == 'x' || text_[at_] == 'X') && isDigit(peek(1)) && glued_ &&
+            !tokens_.empty() && tokens_.back().kind == TokenKind::Number) {
+            push(Token{.kind = TokenKind::Mark, .text = text_.substr(at_, 1), .mark = 'x'});
+            ++at_;
+            return true;
+        }
+        while (end < text_.size()) {
+            const char c = text_[end];
+            const bool curly = text_.substr(end, 3) == "\xE2\x80\x99";
+            if (curly) {
+                end += 3;
+            } else if (static_cast<unsigned char>(c) >= 0x80 && isKnownSign(end)) {
+                break;
+            } else if (isLetter(c) || (c == '\'' && end > begin && end + 1 < text_.size() &&
+                                       isLetter(text_[end + 1]))) {
+                ++end;
+            } else if (isDigit(c) && end > begin) {
+                ++end;
+            } else if ((c == '/' || c == '&') && end > begin) {
+                const std::size_t stop = joinedEnd(begin, end);
+                if (stop == end) {
+                    break;
+                }
+                end = stop;
+            } else {
+                break;
+            }
+        }
+        if (end == begin) {
+            return false;
+        }
+        at_ = end;
+        pushWords(text_.substr(begin, end - begin));
+        return true;
+    }
+
+    [[nodiscard]] bool isKnownSign(std::size_t at) const {
+        return std::any_of(std::begin(kSigns), std::end(kSigns), [&](const Sign& sign) {
+            return text_.substr(at, sign.bytes.size()) == sign.bytes;
+        });
+    }
+
+    // "w/d", "k&t", "w/": one word where the table of words holds it whole.
+    [[nodiscard]] std::size_t joinedEnd(std::size_t begin, std::size_t at) const {
+        std::size_t end = at + 1;
+        while (end < text_.size() && isLetter(text_[end])) {
+            ++end;
+        }
+        const std::string whole = plainWord(text_.substr(begin, end - begin));
+        if (lexicon_.respelling(whole) != nullptr) {
+            return end;
+        }
+        const std::string open = plainWord(text_.substr(begin, at + 1 - begin));
+        return lexicon_.respelling(open) != nullptr ? at + 1 : at;
+    }
+
+    void pushWords(std::string_view written) {
+        const char first = written.front();
+        for (const WordId id : speller_.idsOf(written)) {
+            push(Token{.kind = TokenKind::Word,
+                       .text = written,
+                       .word = id,
+                       .capital = first >= 'A' && first <= 'Z'});
+        }
+    }
+
+    std::string_view text_;
+    std::int32_t line_;
+    Speller& speller_;
+    const Lexicon& lexicon_;
+    std::vector<Token>& tokens_;
+    std::size_t at_ = 0;
+    bool glued_ = false;
+};
+
+}  // namespace
+
+void cutTokens(std::string_view text, std::int32_t line, Speller& speller, const Lexicon& lexicon,
+               std::vector<Token>& tokens) {
+    Cutter(text, line, speller, lexicon, tokens).run();
+}
+
+}  // namespace ledgerboard::intake

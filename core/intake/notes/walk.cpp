@@ -1,0 +1,449 @@
+#include "core/intake/notes/walk.h"
+
+#include <algorithm>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+bool isMark(const Token& token, std::string_view marks) {
+    return token.kind == TokenKind::Mark && marks.find(token.mark) != std::string_view::npos;
+}
+
+// Whether a clause ends at this token for good: what stands beyond speaks of something else.
+bool closesClause(const Token& token) {
+    return isMark(token, ".;!?");
+}
+
+bool contains(const std::vector<std::string>& keys, const std::string& key) {
+    return std::find(keys.begin(), keys.end(), key) != keys.end();
+}
+
+// The rooms that may be meant by "bedrooms".
+bool isBedroom(const std::string& key) {
+    return key.find("bedroom") != std::string::npos || key == "nursery" || key == "box room";
+}
+
+bool isBath(const std::string& key) {
+    return key.find("bath") != std::string::npos && key != "half bath";
+}
+
+// The last word of a space's name: what it is, without which of them.
+std::string headOf(const std::string& name) {
+    std::string text = name;
+    while (!text.empty() && (text.back() >= '0' && text.back() <= '9')) {
+        text.pop_back();
+        while (!text.empty() && text.back() == ' ') {
+            text.pop_back();
+        }
+    }
+    const std::size_t gap = text.rfind(' ');
+    std::string head = gap == std::string::npos ? text : text.substr(gap + 1);
+    if (head == "bathroom") {
+        head = "bath";
+    }
+    return head == "hallway" ? "hall" : head;
+}
+
+bool hasDigit(const std::string& key) {
+    return !key.empty() && key.back() >= '0' && key.back() <= '9';
+}
+
+// The end of a run of words that may stand between the start and a space: articles, "okay", marks.
+std::size_t skipSmall(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    while (at < sentence.tokens.size()) {
+        std::size_t next = at;
+        for (const Cue cue : {Cue::Move, Cue::Enter, Cue::Small, Cue::Filler, Cue::Split}) {
+            next = std::max(next, spots.endOf(cue, at));
+        }
+        if (next == at && isMark(sentence.tokens[at], ",-.:()*#&+/\"'")) {
+            next = at + 1;
+        }
+        if (next == at) {
+            break;
+        }
+        at = next;
+    }
+    return at;
+}
+
+// Where a cue of this kind ends right before `at`, articles between them allowed.
+bool cueBefore(const Sentence& sentence, const Spots& spots, Cue cue, std::size_t at) {
+    for (const CueSpot& spot : spots.cues) {
+        if (spot.cue != cue || spot.span.end > at || spot.span.end + 4 < at) {
+            continue;
+        }
+        std::size_t i = spot.span.end;
+        while (i < at) {
+            const std::size_t next = spots.endOf(Cue::Small, i);
+            if (next == i) {
+                break;
+            }
+            i = next;
+        }
+        if (i == at ||
+            (i + 1 == at && sentence.tokens[i].kind == TokenKind::Word && cue == Cue::Enter)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+bool wordIs(const Sentence& sentence, std::size_t at, std::string_view word) {
+    return at < sentence.tokens.size() && sentence.tokens[at].word != kUnknown &&
+           sentence.tokens[at].word == tables().id(word);
+}
+
+}  // namespace
+
+const KnownSpace* Walk::find(const std::string& key) const {
+    for (const KnownSpace& space : known_) {
+        if (space.key == key) {
+            return &space;
+        }
+    }
+    return nullptr;
+}
+
+void Walk::learn(const std::string& key, const std::string& shown, SpaceKind kind) {
+    constexpr std::size_t kMostSpaces = 400;
+    if (find(key) == nullptr && known_.size() < kMostSpaces) {
+        known_.push_back({key, shown.empty() ? key : shown, kind});
+    }
+}
+
+void Walk::stand(std::vector<std::string> keys) {
+    for (const std::string& key : current_) {
+        if (!contains(keys, key)) {
+            trail_.push_back(key);
+        }
+    }
+    current_ = std::move(keys);
+}
+
+std::string Walk::before(const std::string& key) const {
+    const std::string head = headOf(key);
+    for (std::size_t i = trail_.size(); i-- > 0;) {
+        const bool alike = headOf(trail_[i]) == head || (isBedroom(trail_[i]) && isBedroom(key));
+        if (alike && trail_[i] != key) {
+            return trail_[i];
+        }
+    }
+    for (std::size_t i = trail_.size(); i-- > 0;) {
+        if (trail_[i] != key) {
+            return trail_[i];
+        }
+    }
+    return {};
+}
+
+std::vector<std::string> Walk::membersOf(const std::string& key, int count) const {
+    std::vector<std::string> members;
+    std::vector<std::string> maybe;
+    const bool bedrooms = key == "bedrooms";
+    for (const KnownSpace& space : known_) {
+        if (space.kind == SpaceKind::Group) {
+            continue;
+        }
+        if (bedrooms ? isBedroom(space.key) : isBath(space.key)) {
+            members.push_back(space.key);
+        } else if (bedrooms && space.key.ends_with(" room") && space.key != "living room" &&
+                   space.key != "dining room" && space.key != "family room" &&
+                   space.key != "laundry room" && space.key != "main room") {
+            maybe.push_back(space.key);
+        }
+    }
+    if (count > static_cast<int>(members.size())) {
+        for (const std::string& key2 : maybe) {
+            if (static_cast<int>(members.size()) < count) {
+                members.push_back(key2);
+            }
+        }
+    }
+    // "all four bedrooms" of a house whose rooms go by number: those not named yet are the rest.
+    if (bedrooms && count > static_cast<int>(members.size()) && count < 9) {
+        const bool numbered = std::any_of(members.begin(), members.end(), hasDigit);
+        const bool primary = contains(members, "primary bedroom");
+        if (numbered) {
+            for (int i = primary ? 2 : 1; i <= count; ++i) {
+                const std::string made = "bedroom " + std::to_string(i);
+                if (!contains(members, made)) {
+                    members.push_back(made);
+                }
+            }
+        }
+    }
+    if (members.empty()) {
+        members.push_back(key);
+    }
+    return members;
+}
+
+std::string Walk::resolve(const SpaceSpot& spot) {
+    std::string key = spot.key;
+    if (key == "bathroom 1" || key == "bathroom 2") {
+        return key;
+    }
+    if (find(key) != nullptr || spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
+        return key;
+    }
+    // "the bathroom" is the one just named or the only one of its sort.
+    const bool bare = key.find(' ') == std::string::npos;
+    if (bare) {
+        const std::string head = headOf(key);
+        std::string only;
+        int count = 0;
+        for (const KnownSpace& space : known_) {
+            if (headOf(space.key) == head || headOf(space.shown) == head) {
+                if (contains(current_, space.key)) {
+                    return space.key;
+                }
+                only = space.key;
+                ++count;
+            }
+        }
+        const bool sortsApart = head == "bath" || head == "bedroom";
+        if (count == 1 && !(sortsApart && only == "primary bath") && only != "primary bedroom") {
+            return only;
+        }
+    }
+    return key;
+}
+
+void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
+    std::vector<std::string> keys;
+    for (const SpaceSpot* spot : spots) {
+        std::string key = resolve(*spot);
+        std::string shown = spot->shown;
+        if (spot->kind == SpaceKind::Level) {
+            level_ = key;
+        } else if (spot->kind == SpaceKind::Outside || key == "basement") {
+            level_.clear();
+        }
+        if (key == "bathroom" && level_ == "upstairs" && find(key) == nullptr) {
+            key = "upstairs bathroom";
+            shown = "upstairs bath";
+        }
+        if (spot->kind == SpaceKind::Group) {
+            keys.push_back(key + "*" + std::to_string(spot->count));
+            continue;
+        }
+        learn(key, shown, spot->kind);
+        if (!contains(keys, key)) {
+            keys.push_back(key);
+        }
+    }
+    if (!keys.empty()) {
+        stand(std::move(keys));
+    }
+}
+
+// Where a heading ends: "Kitchen:", "Living room / dining room", "BR1 - ". 0 if there is none.
+std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const {
+    std::size_t at = skipSmall(sentence, spots, 0);
+    if (spots.spaces.empty() || spots.spaces.front().span.begin != at) {
+        return 0;
+    }
+    std::size_t spaces = 0;
+    while (spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == at) {
+        at = spots.spaces[spaces].span.end;
+        ++spaces;
+        const std::size_t joint = at;
+        while (at < sentence.tokens.size() &&
+               (isMark(sentence.tokens[at], ",/&+") || wordIs(sentence, at, "and") ||
+                spots.endOf(Cue::Small, at) > at)) {
+            at = std::max(at + 1, spots.endOf(Cue::Small, at));
+        }
+        if (spaces >= spots.spaces.size() || spots.spaces[spaces].span.begin != at) {
+            at = joint;
+            break;
+        }
+    }
+    // A size or a remark in brackets may follow: "Kitchen 12x14:", "BR3 (up)".
+    std::size_t end = at;
+    int other = 0;
+    while (end < sentence.tokens.size() && !isMark(sentence.tokens[end], ":-.")) {
+        other += sentence.tokens[end].kind == TokenKind::Word ? 1 : 0;
+        ++end;
+    }
+    const bool closed = end < sentence.tokens.size();
+    const bool bracket = at < sentence.tokens.size() && isMark(sentence.tokens[at], "(");
+    if (sentence.heading || (sentence.alone && other <= 2) || bracket) {
+        return bracket && !sentence.alone ? at : sentence.tokens.size();
+    }
+    if (closed && other <= 1 && end - at <= 4) {
+        return end + 1;
+    }
+    return closed || other > 2 ? 0 : sentence.tokens.size();
+}
+
+Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    const SpaceSpot& spot = spots.spaces[index];
+    const std::size_t begin = spot.span.begin;
+    const bool first = skipSmall(sentence, spots, 0) == begin;
+    for (const ObjectSpot& object : spots.objects) {
+        const bool inside = object.span.begin <= begin && spot.span.end <= object.span.end;
+        const bool next = object.span.begin == spot.span.end;
+        if ((inside && object.span.end > spot.span.end) || next) {
+            return Role::OfObject;
+        }
+        if (inside && !first) {
+            const bool alone = std::none_of(
+                spots.objects.begin(), spots.objects.end(),
+                [&](const ObjectSpot& other) { return other.span.begin != object.span.begin; });
+            if (alone && !spots.acts.empty() && !cueBefore(sentence, spots, Cue::Move, begin)) {
+                return Role::Ignored;
+            }
+        }
+    }
+    if (spot.headingOnly) {
+        return Role::Ignored;
+    }
+    if (cueBefore(sentence, spots, Cue::Enter, begin)) {
+        return Role::Move;
+    }
+    if (first) {
+        return spot.kind == SpaceKind::Whole ? Role::Local : Role::Move;
+    }
+    const bool inIt = cueBefore(sentence, spots, Cue::Passing, begin);
+    if (inIt) {
+        return Role::Ignored;
+    }
+    static const std::vector<std::string_view> kIn = {
+        "in", "at", "on", "for", "through", "insid", "out", "throughout", "of"};
+    std::size_t at = begin;
+    while (at > 0 && spots.endOf(Cue::Small, at - 1) == at) {
+        --at;
+    }
+    if (at > 0) {
+        for (const std::string_view word : kIn) {
+            if (wordIs(sentence, at - 1, word)) {
+                return Role::Local;
+            }
+        }
+    }
+    if (spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
+        return Role::Local;
+    }
+    // One of a row of spaces, or the subject of its clause: "the hall bath needs a new toilet".
+    const bool joined = index > 0 && spots.spaces[index - 1].span.end + 3 >= begin;
+    const bool subject = spots.endOf(Cue::Passive, spot.span.end) > spot.span.end ||
+                         wordIs(sentence, spot.span.end, "too") ||
+                         wordIs(sentence, spot.span.end, "both");
+    const bool passing = cueBefore(sentence, spots, Cue::Landmark, begin);
+    const bool follows = begin > 0 && isMark(sentence.tokens[begin - 1], ",-(");
+    return (joined || subject || follows) && !passing ? Role::Local : Role::Ignored;
+}
+
+// "Bedrooms are the front one, the back one, and the box room."
+void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
+    const bool group = std::any_of(
+        spots.spaces.begin(), spots.spaces.end(),
+        [](const SpaceSpot& spot) { return spot.key == "bedrooms" || spot.key == "bathrooms"; });
+    if (!group) {
+        return;
+    }
+    const std::string base = spots.spaces.front().key == "bathrooms" ? " bath" : " bedroom";
+    for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
+        if (!wordIs(sentence, i + 1, "one") || sentence.tokens[i].word == kUnknown) {
+            continue;
+        }
+        const std::uint32_t node = tables().phrases.step(0, sentence.tokens[i].word);
+        for (const Meaning& meaning : tables().phrases.at(node)) {
+            if (node != 0 && meaning.from == From::Qualifier) {
+                const std::string name = tables().qualifiers[meaning.row] + base;
+                learn(name, name, SpaceKind::Room);
+            }
+        }
+    }
+}
+
+Placed Walk::take(const Sentence& sentence, Spots& spots) {
+    Placed placed;
+    learnOnes(sentence, spots);
+    if (const std::size_t end = headingEnd(sentence, spots); end > 0) {
+        std::vector<const SpaceSpot*> heading;
+        for (const SpaceSpot& spot : spots.spaces) {
+            if (spot.span.end <= end) {
+                heading.push_back(&spot);
+            }
+        }
+        moveTo(heading);
+        placed.from = end;
+        placed.moved = true;
+        placed.onlyPlace = end >= sentence.tokens.size();
+    }
+    std::size_t clause = placed.from;
+    Placing local;
+    const auto closeClause = [&](std::size_t end) {
+        if (!local.keys.empty()) {
+            local.span = {clause, end};
+            placed.parts.push_back(local);
+            local = {};
+        }
+        clause = end;
+    };
+    std::size_t next = 0;
+    for (std::size_t i = placed.from; i < sentence.tokens.size(); ++i) {
+        while (next < spots.spaces.size() && spots.spaces[next].span.begin < i) {
+            ++next;
+        }
+        if (closesClause(sentence.tokens[i])) {
+            closeClause(i + 1);
+            continue;
+        }
+        if (next >= spots.spaces.size() || spots.spaces[next].span.begin != i) {
+            continue;
+        }
+        const SpaceSpot& spot = spots.spaces[next];
+        const Role role = roleOf(sentence, spots, next);
+        if (role == Role::Move) {
+            if (local.keys.empty() && i > clause) {
+                local.keys = current_;  // what was said before the move stays where it was
+            }
+            closeClause(i);
+            moveTo({&spot});
+            placed.moved = true;
+        } else if (role == Role::Local) {
+            std::string key = resolve(spot);
+            if (spot.kind == SpaceKind::Group) {
+                key += "*" + std::to_string(spot.count);
+            } else {
+                learn(key, spot.shown, spot.kind);
+            }
+            // "here, in the hall, and in the bedrooms", "the hall too": also where one stands.
+            static const WordId kHere = tables().id("here");
+            static const WordId kToo = tables().id("too");
+            for (std::size_t k = clause; k < sentence.tokens.size() && local.keys.empty(); ++k) {
+                const WordId word = sentence.tokens[k].word;
+                const bool joins = word != kUnknown && (word == kHere || word == kToo);
+                if (joins && k + 3 > clause && !current_.empty() && k < spot.span.end + 2) {
+                    local.keys = current_;
+                }
+            }
+            if (!contains(local.keys, key)) {
+                local.keys.push_back(key);
+            }
+        } else if (role == Role::OfObject) {
+            const std::string key = resolve(spot);
+            const bool here =
+                std::any_of(current_.begin(), current_.end(), [&](const std::string& at) {
+                    return at == key || headOf(at) == headOf(key) ||
+                           at.find(spot.key) != std::string::npos;
+                });
+            for (ObjectSpot& object : spots.objects) {
+                if (object.span.end > spot.span.begin && object.span.begin <= spot.span.end &&
+                    !here && spot.kind != SpaceKind::Group) {
+                    object.place = key;
+                }
+            }
+            if (current_.empty()) {
+                moveTo({&spot});
+            }
+        }
+    }
+    closeClause(sentence.tokens.size());
+    return placed;
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,73 @@
+// Where is the speaker, and which space does each part of a sentence speak of?
+//
+// The walk keeps the spaces named so far, in order, and where the speaker stands. A heading or
+// "now we're in the hall bath" moves; "put the washer in the garage" names a space for that clause
+// alone; "the door to the garage" names none.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/intake/notes/sentences.h"
+#include "core/intake/notes/spots.h"
+
+namespace ledgerboard::intake {
+
+struct KnownSpace {
+    std::string key;
+    std::string shown;
+    SpaceKind kind = SpaceKind::Room;
+};
+
+// The spaces that hold for a run of tokens.
+struct Placing {
+    Span span;
+    std::vector<std::string> keys;
+};
+
+// What the walk makes of one sentence.
+struct Placed {
+    std::size_t from = 0;  // tokens before it are a heading or a move and say nothing else
+    bool moved = false;
+    bool onlyPlace = false;      // the sentence does nothing but name a space
+    std::vector<Placing> parts;  // clauses that speak of another space than where the speaker is
+};
+
+class Walk {
+  public:
+    // Takes in the next sentence. `spots.objects` that name their own space have it set.
+    Placed take(const Sentence& sentence, Spots& spots);
+
+    // Where the speaker is: one space as a rule, two after "living room / dining room", none before
+    // the first is named.
+    [[nodiscard]] const std::vector<std::string>& current() const { return current_; }
+
+    // The space the speaker was in before, of the same sort where there is one; empty if none.
+    [[nodiscard]] std::string before(const std::string& key) const;
+
+    [[nodiscard]] const std::vector<KnownSpace>& known() const { return known_; }
+
+    [[nodiscard]] const KnownSpace* find(const std::string& key) const;
+    // Makes sure the space is known; shown as given.
+    void learn(const std::string& key, const std::string& shown, SpaceKind kind);
+    // The rooms that a group like "all three bedrooms" stands for; the group itself where none is
+    // known by name.
+    [[nodiscard]] std::vector<std::string> membersOf(const std::string& key, int count) const;
+    void stand(std::vector<std::string> keys);
+
+  private:
+    enum class Role { Ignored, Move, Local, OfObject };
+
+    std::string resolve(const SpaceSpot& spot);
+    Role roleOf(const Sentence& sentence, const Spots& spots, std::size_t index);
+    std::size_t headingEnd(const Sentence& sentence, const Spots& spots) const;
+    void moveTo(const std::vector<const SpaceSpot*>& spots);
+    void learnOnes(const Sentence& sentence, const Spots& spots);
+
+    std::vector<KnownSpace> known_;
+    std::vector<std::string> current_;
+    std::vector<std::string> trail_;  // where the speaker has been, latest last
+    std::string level_;
+};
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,103 @@
+#include "core/intake/notes/words.h"
+
+#include <libstemmer.h>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// A word met in the notes is remembered, up to this many: a bound on memory for hostile input.
+constexpr std::size_t kMostWordsRemembered = 50'000;
+constexpr std::size_t kLongestWord = 48;
+
+}  // namespace
+
+WordId Lexicon::learn(const std::string& stem) {
+    const auto next = static_cast<WordId>(ids_.size() + 1);
+    return ids_.emplace(stem, next).first->second;
+}
+
+WordId Lexicon::find(const std::string& stem) const {
+    const auto found = ids_.find(stem);
+    return found == ids_.end() ? kUnknown : found->second;
+}
+
+void Lexicon::addRespelling(std::string word, std::string meaning) {
+    respellings_.insert_or_assign(std::move(word), std::move(meaning));
+}
+
+const std::string* Lexicon::respelling(const std::string& word) const {
+    const auto found = respellings_.find(word);
+    return found == respellings_.end() ? nullptr : &found->second;
+}
+
+Speller::Speller(const Lexicon& lexicon)
+    : lexicon_(lexicon), stemmer_(sb_stemmer_new("english", nullptr)) {}
+
+Speller::~Speller() {
+    sb_stemmer_delete(stemmer_);
+}
+
+std::string Speller::stemOf(const std::string& word) {
+    const auto* stem = sb_stemmer_stem(stemmer_, reinterpret_cast<const sb_symbol*>(word.data()),
+                                       static_cast<int>(word.size()));
+    return {reinterpret_cast<const char*>(stem),
+            static_cast<std::size_t>(sb_stemmer_length(stemmer_))};
+}
+
+std::vector<std::string> Speller::stemsOf(std::string_view written) {
+    std::string word = plainWord(written);
+    const std::string* meaning = lexicon_.respelling(word);
+    if (meaning == nullptr && word.size() > 2 && word.ends_with("'s")) {
+        word.resize(word.size() - 2);
+        meaning = lexicon_.respelling(word);
+    }
+    if (meaning == nullptr) {
+        return {stemOf(word)};
+    }
+    // A meaning of one word that is the word itself says: do not cut this one to its stem.
+    std::vector<std::string> stems;
+    std::size_t at = 0;
+    while (at < meaning->size()) {
+        const std::size_t end = std::min(meaning->find(' ', at), meaning->size());
+        const std::string part = meaning->substr(at, end - at);
+        const std::string* fixed = part == word ? &part : lexicon_.respelling(part);
+        stems.push_back(fixed != nullptr && *fixed == part ? part : stemOf(part));
+        at = end + 1;
+    }
+    return stems;
+}
+
+const std::vector<WordId>& Speller::idsOf(std::string_view written) {
+    std::string word = plainWord(written);
+    if (const auto found = met_.find(word); found != met_.end()) {
+        return found->second;
+    }
+    if (met_.size() >= kMostWordsRemembered) {
+        met_.clear();
+    }
+    std::vector<WordId> ids;
+    for (const std::string& stem : stemsOf(word)) {
+        ids.push_back(lexicon_.find(stem));
+    }
+    return met_.emplace(std::move(word), std::move(ids)).first->second;
+}
+
+std::string plainWord(std::string_view written) {
+    std::string word;
+    for (std::size_t i = 0; i < written.size() && word.size() < kLongestWord; ++i) {
+        const char c = written[i];
+        if (c >= 'A' && c <= 'Z') {
+            word.push_back(static_cast<char>(c - 'A' + 'a'));
+        } else if (written.substr(i, 3) == "\xE2\x80\x99" ||
+                   written.substr(i, 3) == "\xE2\x80\x98") {
+            word.push_back('\'');
+            i += 2;
+        } else {
+            word.push_back(c);
+        }
+    }
+    return word;
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,66 @@
+// How does a written word become the number that the tables know it by?
+//
+// Every word is brought to lower case, spelled out where it is short for something ("won't" is
+// "will not", "ctop" is "countertop"), and cut to its stem, so that "replacing", "replaced" and
+// "replace" are one. Words that no table holds share the id kUnknown.
+//
+// Source: stems are those of the Snowball English stemmer; exceptions stand in words.tsv.
+// Threads: a Lexicon may be read by several threads once the tables are loaded; a Speller belongs
+// to one reading.
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+struct sb_stemmer;
+
+namespace ledgerboard::intake {
+
+using WordId = std::uint32_t;
+inline constexpr WordId kUnknown = 0;
+
+// The words of the tables.
+class Lexicon {
+  public:
+    // The id of a stem; makes one when it is new. Only while tables are loaded.
+    WordId learn(const std::string& stem);
+    // kUnknown when no table holds it.
+    [[nodiscard]] WordId find(const std::string& stem) const;
+    void addRespelling(std::string word, std::string meaning);
+    // What `word` is short for, or nullptr.
+    [[nodiscard]] const std::string* respelling(const std::string& word) const;
+
+  private:
+    std::unordered_map<std::string, WordId> ids_;
+    std::unordered_map<std::string, std::string> respellings_;
+};
+
+// Turns written words into ids, remembering those it has met.
+class Speller {
+  public:
+    explicit Speller(const Lexicon& lexicon);
+    ~Speller();
+    Speller(const Speller&) = delete;
+    Speller& operator=(const Speller&) = delete;
+
+    // The ids that `word` stands for, one or more; valid until the next call.
+    const std::vector<WordId>& idsOf(std::string_view word);
+    // The stems that `word` stands for, for loading tables.
+    [[nodiscard]] std::vector<std::string> stemsOf(std::string_view word);
+
+  private:
+    [[nodiscard]] std::string stemOf(const std::string& word);
+
+    const Lexicon& lexicon_;
+    sb_stemmer* stemmer_;
+    std::unordered_map<std::string, std::vector<WordId>> met_;
+};
+
+// Lower case of ASCII letters; curly apostrophes made straight; at most 48 bytes are looked at.
+[[nodiscard]] std::string plainWord(std::string_view word);
+
+}  // namespace ledgerboard::intake

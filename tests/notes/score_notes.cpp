@@ -1,0 +1,333 @@
+// How well does the reader read? Scores drafts against a careful reader's lists.
+//
+//   score-notes [--bar R] [--misses] [--no-texts] FOLDER ...
+//
+// Each FOLDER holds pairs NAME.txt and NAME.json (tests/notes/README.md tells their form). Items
+// match one to one when space, treatment and object agree, spaces and objects brought to one name
+// through the reader's tables on both sides. Prints recall and precision per file, their means, the
+// same by manner of speaking, alternates and facts, and how often items of each sureness are right.
+// --misses prints what was missed and what was invented; --no-texts forbids that, for notes that
+// must stay unseen. Exit status: 0; 1 when a mean of items is below the bar; 2 for wrong use.
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+#include <nlohmann/json.hpp>
+
+#include "core/intake/notes/names.h"
+#include "core/intake/notes/read_notes.h"
+
+namespace {
+
+namespace intake = ledgerboard::intake;
+using nlohmann::json;
+
+struct Item {
+    std::string space;
+    std::string treatment;
+    std::string object;
+    std::string written;  // for printing
+    int sure = 0;
+    bool right = false;
+};
+
+struct Share {
+    int hits = 0;
+    int truths = 0;
+    int made = 0;
+
+    [[nodiscard]] double recall() const {
+        return truths == 0 ? 1.0 : static_cast<double>(hits) / truths;
+    }
+
+    [[nodiscard]] double precision() const {
+        return made == 0 ? 1.0 : static_cast<double>(hits) / made;
+    }
+};
+
+struct Score {
+    std::string name;
+    std::string manner;
+    Share items;
+    Share alternates;
+    Share facts;
+    int factsWrongButSure = 0;
+    std::vector<Item> made;
+};
+
+std::string slurp(const std::filesystem::path& path) {
+    std::ifstream in(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+Item itemOf(const std::string& space, const std::string& treatment, const std::string& object) {
+    return {intake::spaceName(space), treatment, intake::objectName(object),
+            space + " | " + treatment + " | " + object};
+}
+
+// Whether the two name one choice: the same space, and a word of the question or an option shared.
+bool sameChoice(const json& truth, const intake::DraftAlternate& made) {
+    if (intake::spaceName(truth.at("space").get<std::string>()) != intake::spaceName(made.space)) {
+        return false;
+    }
+    std::string words = truth.at("question").get<std::string>();
+    for (const json& option : truth.at("options")) {
+        words += " " + (option.is_string() ? option.get<std::string>()
+                                           : option.at("name").get<std::string>());
+    }
+    std::string ours = made.question;
+    for (const intake::DraftOption& option : made.options) {
+        ours += " " + option.name;
+    }
+    const std::set<std::string> plain = {"as", "is",   "the", "a",  "leave", "add", "material",
+                                         "no", "with", "and", "it", "keep",  "or"};
+    const std::vector<std::string> left = intake::stemsIn(words);
+    const std::vector<std::string> right = intake::stemsIn(ours);
+    return std::any_of(left.begin(), left.end(), [&](const std::string& word) {
+        return !plain.contains(word) && std::find(right.begin(), right.end(), word) != right.end();
+    });
+}
+
+void scoreItems(const json& truth, const intake::Draft& draft, Score& score, bool misses) {
+    std::vector<Item> wanted;
+    for (const json& item : truth.at("items")) {
+        wanted.push_back(itemOf(item.at("space"), item.at("treatment"), item.at("object")));
+    }
+    for (const intake::DraftItem& item : draft.items) {
+        Item made = itemOf(item.space, item.treatment, item.object);
+        made.sure = item.source.sure;
+        made.written += "   <" + std::to_string(item.source.line) + ": " +
+                        item.source.sentence.substr(0, 90) + ">";
+        const auto match = std::find_if(wanted.begin(), wanted.end(), [&](const Item& want) {
+            return !want.right && want.space == made.space && want.treatment == made.treatment &&
+                   want.object == made.object;
+        });
+        if (match != wanted.end()) {
+            match->right = made.right = true;
+            ++score.items.hits;
+        }
+        score.made.push_back(made);
+    }
+    score.items.truths = static_cast<int>(wanted.size());
+    score.items.made = static_cast<int>(draft.items.size());
+    if (misses) {
+        for (const Item& item : wanted) {
+            if (!item.right) {
+                std::printf("  missed   %s  (%s, %s)\n", item.written.c_str(), item.space.c_str(),
+                            item.object.c_str());
+            }
+        }
+        for (const Item& item : score.made) {
+            if (!item.right) {
+                std::printf("  invented %s\n", item.written.c_str());
+            }
+        }
+    }
+}
+
+void scoreAlternates(const json& truth, const intake::Draft& draft, Score& score, bool misses) {
+    std::vector<bool> used(draft.alternates.size(), false);
+    for (const json& want : truth.at("alternates")) {
+        bool found = false;
+        for (std::size_t i = 0; i < draft.alternates.size() && !found; ++i) {
+            if (!used[i] && sameChoice(want, draft.alternates[i])) {
+                used[i] = found = true;
+                ++score.alternates.hits;
+            }
+        }
+        if (!found && misses) {
+            std::printf("  missed   alternate %s: %s\n",
+                        want.at("space").get<std::string>().c_str(),
+                        want.at("question").get<std::string>().c_str());
+        }
+    }
+    for (std::size_t i = 0; i < used.size(); ++i) {
+        if (!used[i] && misses) {
+            std::printf("  invented alternate %s: %s   <%d: %s>\n",
+                        draft.alternates[i].space.c_str(), draft.alternates[i].question.c_str(),
+                        draft.alternates[i].source.line,
+                        draft.alternates[i].source.sentence.substr(0, 90).c_str());
+        }
+    }
+    score.alternates.truths = static_cast<int>(truth.at("alternates").size());
+    score.alternates.made = static_cast<int>(draft.alternates.size());
+}
+
+void scoreFacts(const json& truth, const intake::Draft& draft, Score& score, bool misses) {
+    std::set<std::string> wanted;
+    for (const auto& [name, values] : truth.at("facts").items()) {
+        for (const json& value : values) {
+            wanted.insert(name + " " +
+                          (value.is_string() ? value.get<std::string>() : value.dump()));
+        }
+    }
+    score.facts.truths = static_cast<int>(wanted.size());
+    for (const intake::DraftFact& fact : draft.facts) {
+        const std::string made = fact.name + " " + fact.value;
+        ++score.facts.made;
+        if (wanted.erase(made) > 0) {
+            ++score.facts.hits;
+            continue;
+        }
+        score.factsWrongButSure += fact.source.sure >= 90 ? 1 : 0;
+        if (misses) {
+            std::printf("  wrong    fact %s   <%d: %s>\n", made.c_str(), fact.source.line,
+                        fact.source.sentence.substr(0, 90).c_str());
+        }
+    }
+    for (const std::string& fact : wanted) {
+        if (misses) {
+            std::printf("  missed   fact %s\n", fact.c_str());
+        }
+    }
+}
+
+Score scoreFile(const std::filesystem::path& notes, bool misses) {
+    std::filesystem::path list = notes;
+    list.replace_extension(".json");
+    const json truth = json::parse(slurp(list));
+    Score score;
+    score.name = notes.stem().string();
+    score.manner = truth.at("manner").get<std::string>();
+    const auto draft = intake::readNotes(slurp(notes));
+    if (!draft.ok()) {
+        std::printf("%s: %s\n", score.name.c_str(), draft.error().message.c_str());
+        score.items.truths = static_cast<int>(truth.at("items").size());
+        return score;
+    }
+    if (misses) {
+        std::printf("%s\n", score.name.c_str());
+    }
+    scoreItems(truth, draft.value(), score, misses);
+    scoreAlternates(truth, draft.value(), score, misses);
+    scoreFacts(truth, draft.value(), score, misses);
+    return score;
+}
+
+void printLine(const char* name, const char* manner, double recall, double precision,
+               const Share& alternates, const Share& facts, int wrongSure) {
+    std::printf(
+        "%-24s %-18s recall %.2f  precision %.2f   alternates %d of %d, invented %d   "
+        "facts %d of %d, wrong %d, wrong at 90 and more %d\n",
+        name, manner, recall, precision, alternates.hits, alternates.truths,
+        alternates.made - alternates.hits, facts.hits, facts.truths, facts.made - facts.hits,
+        wrongSure);
+}
+
+// Prints the means of some scores; returns the lower of mean recall and mean precision.
+double printMean(const std::string& name, const std::vector<const Score*>& scores) {
+    double recall = 0;
+    double precision = 0;
+    Share alternates;
+    Share facts;
+    int wrongSure = 0;
+    const auto add = [](Share& sum, const Share& one) {
+        sum.hits += one.hits;
+        sum.truths += one.truths;
+        sum.made += one.made;
+    };
+    for (const Score* score : scores) {
+        recall += score->items.recall();
+        precision += score->items.precision();
+        add(alternates, score->alternates);
+        add(facts, score->facts);
+        wrongSure += score->factsWrongButSure;
+    }
+    const auto count = static_cast<double>(scores.size());
+    recall /= count;
+    precision /= count;
+    printLine(name.c_str(), "", recall, precision, alternates, facts, wrongSure);
+    return std::min(recall, precision);
+}
+
+void printCalibration(const std::vector<Score>& scores) {
+    constexpr std::array<int, 6> kFrom = {90, 80, 70, 60, 40, 0};
+    std::array<int, 6> made{};
+    std::array<int, 6> right{};
+    for (const Score& score : scores) {
+        for (const Item& item : score.made) {
+            std::size_t band = 0;
+            while (item.sure < kFrom[band]) {
+                ++band;
+            }
+            ++made[band];
+            right[band] += item.right ? 1 : 0;
+        }
+    }
+    std::printf("sure      items  right\n");
+    for (std::size_t i = 0; i < kFrom.size(); ++i) {
+        if (made[i] > 0) {
+            std::printf("from %-3d  %5d   %3d %%\n", kFrom[i], made[i], right[i] * 100 / made[i]);
+        }
+    }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    double bar = 0;
+    bool misses = false;
+    bool noTexts = false;
+    std::vector<std::filesystem::path> folders;
+    for (int i = 1; i < argc; ++i) {
+        const std::string argument = argv[i];
+        if (argument == "--bar" && i + 1 < argc) {
+            bar = std::atof(argv[++i]);
+        } else if (argument == "--misses") {
+            misses = true;
+        } else if (argument == "--no-texts") {
+            noTexts = true;
+        } else if (std::filesystem::is_directory(argument)) {
+            folders.emplace_back(argument);
+        } else {
+            std::fprintf(stderr, "score-notes: %s is no folder\n", argument.c_str());
+            return 2;
+        }
+    }
+    std::vector<std::filesystem::path> notes;
+    for (const std::filesystem::path& folder : folders) {
+        for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+            std::filesystem::path list = entry.path();
+            list.replace_extension(".json");
+            if (entry.path().extension() == ".txt" && std::filesystem::exists(list)) {
+                notes.push_back(entry.path());
+            }
+        }
+    }
+    if (notes.empty()) {
+        std::fprintf(stderr, "score-notes: no notes with a list beside them in the folders\n");
+        return 2;
+    }
+    std::sort(notes.begin(), notes.end());
+    std::vector<Score> scores;
+    for (const std::filesystem::path& path : notes) {
+        scores.push_back(scoreFile(path, misses && !noTexts));
+    }
+    std::map<std::string, std::vector<const Score*>> byManner;
+    std::vector<const Score*> all;
+    for (const Score& score : scores) {
+        printLine(score.name.c_str(), score.manner.c_str(), score.items.recall(),
+                  score.items.precision(), score.alternates, score.facts, score.factsWrongButSure);
+        byManner[score.manner].push_back(&score);
+        all.push_back(&score);
+    }
+    std::printf("\n");
+    for (const auto& [manner, group] : byManner) {
+        printMean(manner, group);
+    }
+    const double lower = printMean("mean of all", all);
+    printCalibration(scores);
+    if (bar > 0 && lower < bar) {
+        std::printf("Below the bar of %.2f.\n", bar);
+        return 1;
+    }
+    return 0;
+}
