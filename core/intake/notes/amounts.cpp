@@ -79,6 +79,9 @@ class Counter {
             amount.kind = AmountKind::Money;
             ++at;
         }
+        if (isPronoun(at)) {
+            return false;
+        }
         const bool article = word(at) != kUnknown && (word(at) == ids().a || word(at) == ids().an);
         if (article) {
             const NumberKind next = number(at + 1).kind;
@@ -99,6 +102,27 @@ class Counter {
         amount.end = at;
         amount.value = std::min(state.total + state.group, kMostValue);
         return true;
+    }
+
+    // "that one", "new ones": no figure.
+    [[nodiscard]] bool isPronoun(std::size_t at) const {
+        static const WordId kOne = tables().id("one");
+        if (word(at) != kOne || tokens_[at].kind != TokenKind::Word) {
+            return false;
+        }
+        if (tokens_[at].text.ends_with('s') || tokens_[at].text.ends_with('S')) {
+            return true;
+        }
+        static const std::vector<WordId> kBefore = [] {
+            std::vector<WordId> before;
+            for (const std::string_view stem : {"that", "this", "new", "the", "which", "anoth",
+                                                "add", "no", "each", "everi", "old", "a"}) {
+                before.push_back(tables().id(stem));
+            }
+            return before;
+        }();
+        return at > 0 && word(at - 1) != kUnknown &&
+               std::find(kBefore.begin(), kBefore.end(), word(at - 1)) != kBefore.end();
     }
 
     // Takes the token at `at` into the figure; false when it does not belong to it.

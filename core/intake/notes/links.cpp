@@ -67,10 +67,11 @@ class Linker {
         auto& objects = spots_.objects;
         for (std::size_t i = 0; i + 1 < objects.size();) {
             const std::string& family = tables().objects[objects[i].object].family;
-            const bool same = !family.empty() &&
-                              family == tables().objects[objects[i + 1].object].family &&
-                              copulaBetween(objects[i].span.end, objects[i + 1].span.begin);
-            if (same) {
+            const bool alike =
+                objects[i].object == objects[i + 1].object ||
+                (!family.empty() && family == tables().objects[objects[i + 1].object].family);
+            if (alike && copulaBetween(objects[i].span.end, objects[i + 1].span.begin)) {
+                objects[i + 1].place = objects[i].place;
                 objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i));
             } else {
                 ++i;
@@ -243,6 +244,9 @@ class Linker {
             if (tied && gap > kAdjectives) {
                 return kTooFar;
             }
+            if (row(act).fresh && gap > kAdjectives + 2 && !listReaches(act.span.end, object)) {
+                return kTooFar;
+            }
             if (side == Side::Before || side == Side::Edge || act.passive) {
                 far += 5.0;
             }
@@ -252,6 +256,9 @@ class Linker {
         double far = partedBy(sentence_, spots_, object.span.end, end) +
                      kPerToken * static_cast<double>(end - object.span.end) +
                      2.0 * actsBetween(object.span.end, end);
+        if (row(act).fresh && side == Side::After && row(act).weight < 3) {
+            return kTooFar;
+        }
         if ((side == Side::After) && !act.passive) {
             far += hasRight(index) ? 5.0 : 0.8;
         }

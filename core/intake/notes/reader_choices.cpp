@@ -72,10 +72,16 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (matter.empty() && !linked.said.empty()) {
         matter.push_back(linked.said.front().object);
     }
+    const auto named = std::find_if(spots.spaces.begin(), spots.spaces.end(),
+                                    [&](const SpaceSpot& spot) {
+                                        return spot.span.begin >= placed.from &&
+                                               spot.kind == SpaceKind::Room;
+                                    });
+    const bool ofSpace = matter.empty() && named != spots.spaces.end();
     if (matter.empty()) {
         matter = before_;
     }
-    if (matter.empty()) {
+    if (matter.empty() && !ofSpace) {
         choicePending_ = open.surely;
         return open.surely;
     }
@@ -89,7 +95,7 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (known == nullptr) {
         walk_.learn(place, shown, SpaceKind::Room);
     }
-    alternate.question = tables().objects[matter.front()].name;
+    alternate.question = ofSpace ? named->shown : tables().objects[matter.front()].name;
     alternate.source = {writtenAs(sentence.tokens), sentence.line, open.surely ? 88 : 70};
     if (onlySays && lastFound_ < found_.size()) {
         std::vector<Found> doubted(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
@@ -109,7 +115,7 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
         alternate.options.push_back({"leave as is", {}, {}, {}});
     }
     // A choice between materials: that the thing is replaced is decided.
-    const bool ofMaterial = open.materials > 1;
+    const bool ofMaterial = open.materials > 1 && !matter.empty();
     if (alternates_.size() < kMostAlternates) {
         alternates_.push_back(std::move(alternate));
         choiceAge_ = 0;

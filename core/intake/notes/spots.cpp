@@ -152,12 +152,29 @@ class Finder {
             for (std::size_t k = 0; same && k < tail.size(); ++k) {
                 same = i + k < tokens_.size() && tokens_[i + k].word == tail[k];
             }
-            // "take the wall out of": the words must close the clause or precede a joint.
-            if (same) {
+            // "put my head in the hatch": a lone particle must close its clause.
+            if (same && (tail.size() > 1 || closes(i + 1))) {
                 return {i, i + tail.size()};
             }
         }
         return {};
+    }
+
+    // Whether a clause can end before token `at`.
+    [[nodiscard]] bool closes(std::size_t at) const {
+        if (at >= tokens_.size() || tokens_[at].kind == TokenKind::Mark) {
+            return true;
+        }
+        static const std::vector<WordId> kJoints = [] {
+            std::vector<WordId> ids;
+            for (const std::string_view word : {"and", "but", "so", "then", "for", "with", "of",
+                                                "befor", "too", "becaus", "or", "if", "while"}) {
+                ids.push_back(tables().id(word));
+            }
+            return ids;
+        }();
+        return tokens_[at].word != kUnknown &&
+               std::find(kJoints.begin(), kJoints.end(), tokens_[at].word) != kJoints.end();
     }
 
     // What stands within a phrase that only looks like an object or a treatment is dropped.

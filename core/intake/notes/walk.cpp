@@ -94,6 +94,19 @@ bool wordIs(const Sentence& sentence, std::size_t at, std::string_view word) {
            sentence.tokens[at].word == tables().id(word);
 }
 
+// "Porch first, the porch floor …": where a space is entered by its name, the name is no object of
+// its own, as long as the sentence has another.
+void dropNamesake(Spots& spots, const Span& span) {
+    const bool others = std::any_of(
+        spots.objects.begin(), spots.objects.end(),
+        [&](const ObjectSpot& object) { return object.span.begin >= span.end; });
+    if (others) {
+        std::erase_if(spots.objects, [&](const ObjectSpot& object) {
+            return span.begin <= object.span.begin && object.span.end <= span.end;
+        });
+    }
+}
+
 }  // namespace
 
 const KnownSpace* Walk::find(const std::string& key) const {
@@ -281,6 +294,9 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
     const bool first = skipSmall(sentence, spots, 0) == begin;
+    if (spot.headingOnly) {
+        return Role::Ignored;
+    }
     for (const ObjectSpot& object : spots.objects) {
         const bool inside = object.span.begin <= begin && spot.span.end <= object.span.end;
         const bool next = object.span.begin == spot.span.end;
@@ -295,9 +311,6 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
                 return Role::Ignored;
             }
         }
-    }
-    if (spot.headingOnly) {
-        return Role::Ignored;
     }
     if (cueBefore(sentence, spots, Cue::Enter, begin)) {
         return Role::Move;
@@ -373,10 +386,22 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         placed.moved = true;
         placed.onlyPlace = end >= sentence.tokens.size();
     }
+    if (sentence.opensLine || placed.moved) {
+        whole_ = false;
+    }
     std::size_t clause = placed.from;
     Placing local;
+    if (spots.has(Cue::Rooms) && lastPlaces_.size() > 1) {
+        local.keys = lastPlaces_;
+    } else if (whole_) {
+        local.keys = {"whole house"};
+        learn("whole house", "whole house", SpaceKind::Whole);
+    }
     const auto closeClause = [&](std::size_t end) {
         if (!local.keys.empty()) {
+            if (local.keys.size() > 1) {
+                lastPlaces_ = local.keys;
+            }
             local.span = {clause, end};
             placed.parts.push_back(local);
             local = {};
@@ -398,6 +423,11 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         const SpaceSpot& spot = spots.spaces[next];
         const Role role = roleOf(sentence, spots, next);
         if (role == Role::Move) {
+            dropNamesake(spots, spot.span);
+            whole_ = false;
+            if (local.keys == std::vector<std::string>{"whole house"}) {
+                local.keys.clear();
+            }
             if (local.keys.empty() && i > clause) {
                 local.keys = current_;  // what was said before the move stays where it was
             }
@@ -421,9 +451,14 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
                     local.keys = current_;
                 }
             }
+            if (whole_) {
+                local.keys.clear();
+                whole_ = false;
+            }
             if (!contains(local.keys, key)) {
                 local.keys.push_back(key);
             }
+            whole_ = spot.kind == SpaceKind::Whole && local.keys.size() == 1;
         } else if (role == Role::OfObject) {
             const std::string key = resolve(spot);
             const bool here =

@@ -68,6 +68,8 @@ class Walk {
     std::vector<std::string> current_;
     std::vector<std::string> trail_;  // where the speaker has been, latest last
     std::string level_;
+    std::vector<std::string> lastPlaces_;  // what "those rooms" means
+    bool whole_ = false;  // the rest of this line speaks of the whole house
 };
 
 }  // namespace ledgerboard::intake
