@@ -69,6 +69,10 @@ std::string shortText(Money money, Script script) {
     return columnsOf(whole) <= kNarrow ? whole : axisText(money, script);
 }
 
+std::string shortSignedText(Money money, Script script) {
+    return (dollarsOf(money) > 0 ? "+" : "") + shortText(money, script);
+}
+
 std::string axisText(Money money, Script script) {
     const std::int64_t dollars = dollarsOf(money);
     const std::string sign = dollars < 0 ? minus(script) : "";

@@ -27,6 +27,7 @@ namespace ledgerboard::report {
 // Where columns are narrow: whole up to 11 letters ("123,320"), beyond that in millions
 // ("10,000,000M").
 [[nodiscard]] std::string shortText(model::Money money, Script script);
+[[nodiscard]] std::string shortSignedText(model::Money money, Script script);
 
 // For the ends of an axis, in as few letters as keep it exact to a tenth: "0", "950", "30k",
 // "7.5k", "1.2M".

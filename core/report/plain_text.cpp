@@ -199,6 +199,10 @@ std::string clipped(std::string_view text, std::size_t columns, Script script) {
     return cut + (script == Script::Unicode ? "…" : "~");
 }
 
+std::string_view frontOf(std::string_view text, std::size_t columns) {
+    return text.substr(0, bytesWithin(text, columns));
+}
+
 std::string padded(std::string_view text, std::size_t columns) {
     const std::size_t used = columnsOf(text);
     return std::string(text) + std::string(used < columns ? columns - used : 0, ' ');

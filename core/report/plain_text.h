@@ -30,6 +30,9 @@ enum class Script { Unicode, Ascii };
 // Zero columns: empty.
 [[nodiscard]] std::string clipped(std::string_view text, std::size_t columns, Script script);
 
+// The front of `text` that fills at most `columns`, with no sign that it was cut.
+[[nodiscard]] std::string_view frontOf(std::string_view text, std::size_t columns);
+
 // `text` with spaces added at its end, or at its start, to fill `columns`; longer text is left.
 [[nodiscard]] std::string padded(std::string_view text, std::size_t columns);
 [[nodiscard]] std::string paddedLeft(std::string_view text, std::size_t columns);

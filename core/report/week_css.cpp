@@ -60,7 +60,7 @@ td .small,th .small{display:block}
 .chip{display:inline-block;min-width:32px;padding:3px 6px;border-radius:3px;text-align:center;
  font-weight:700;font-size:.8125rem;line-height:1.2;letter-spacing:.03em}
 .rooms td,.rooms th{vertical-align:middle;padding-top:5px;padding-bottom:5px}
-.room{display:flex;gap:8px;align-items:center}.room .chip{flex:none}
+.room{min-width:6.5rem;display:flex;gap:8px;align-items:center}.room .chip{flex:none}
 .rooms .drawn{width:24%;min-width:72px}
 .rooms td,.rooms thead th{padding-left:10px}.rooms th:first-child{padding-left:0}
 .rooms thead th{padding-top:0;vertical-align:bottom}
@@ -139,6 +139,7 @@ constexpr const char* kPrint = R"(
  .rooms td,.rooms th{padding-top:2px;padding-bottom:2px}
  li{padding:3px 0}
  section,tr,li,figure{break-inside:avoid}
+ .moneypart{break-inside:auto}
  h2{break-after:avoid}
  .beyond{display:none}
  .more{display:block}

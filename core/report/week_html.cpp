@@ -103,7 +103,7 @@ std::string moversPart(const WeekPage& page) {
     auto row = [&rows](const std::string& what, const std::string& why, Money amount) {
         rows += "<tr><th scope=\"row\">" + what +
                 (why.empty() ? "" : "<span class=\"small\">" + why + "</span>") +
-                "</th><td class=\"n\">" + signedText(amount, kPage) + "</td></tr>\n";
+                "</th><td class=\"n\">" + shortSignedText(amount, kPage) + "</td></tr>\n";
     };
     for (const auto& mover : page.movers->largest) {
         row(name(mover.what), words(mover.why), mover.amount);
@@ -114,8 +114,8 @@ std::string moversPart(const WeekPage& page) {
     return headed("", "What moved it",
                   "<table>\n<tbody>\n" + rows + "</tbody>\n<tfoot>\n<tr><th scope=\"row\">" +
                       htmlText(sinceText(page)) + "</th><td class=\"n\">" +
-                      signedText(page.movers->total, kPage) + "</td></tr>\n</tfoot>\n</table>\n" +
-                      small(htmlText(askedText(page, kPage))));
+                      shortSignedText(page.movers->total, kPage) +
+                      "</td></tr>\n</tfoot>\n</table>\n" + small(htmlText(askedText(page, kPage))));
 }
 
 std::string amountCells(const Amounts& amounts) {
@@ -162,7 +162,7 @@ std::string roomsPart(const WeekPage& page) {
                 tapeSvg(room.done, room.planned) + "</td><td class=\"n\">" +
                 htmlText(doneText(room.done, kPage)) + "</td><td class=\"n small\">" +
                 (room.planned ? percentText(*room.planned, kPage) : "none") +
-                "</td><td class=\"n\">" + signedText(room.over, kPage) + "</td></tr>\n";
+                "</td><td class=\"n\">" + shortSignedText(room.over, kPage) + "</td></tr>\n";
     }
     return headed("", "By room",
                   "<table class=\"rooms\">\n" + rows + "</tbody>\n</table>\n" +
@@ -181,7 +181,7 @@ std::string nextPart(const WeekPage& page) {
                  htmlText(nextDayText(event, page.today)) + "</span><span class=\"what\">" +
                  htmlClipped(nextText(event), kLongestLine) + (event.isLate ? " <b>late</b>" : "") +
                  "</span>" +
-                 (event.amount ? "<span class=\"n\">" + wholeText(*event.amount, kPage) + "</span>"
+                 (event.amount ? "<span class=\"n\">" + shortText(*event.amount, kPage) + "</span>"
                                : "") +
                  "</li>\n";
     }

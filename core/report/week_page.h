@@ -9,6 +9,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/compute/waits.h"
@@ -41,6 +42,7 @@ struct WillFinish {
     std::optional<int> workingDaysLate;  // less than 0: early
     std::optional<model::Date> before;
     std::optional<int> workingDaysLateBefore;
+    bool isFinished = false;  // everything is shown finished; `on` is the day of the last mark
 };
 
 struct WillEarn {
@@ -88,9 +90,11 @@ struct Movers {
     model::Money total;
 };
 
-struct Unsigned {
-    std::int64_t changes = 0;
+// What stands beside the forecast and is never in it.
+struct Outside {
+    std::int64_t unsignedChanges = 0;
     model::Money ifSigned;
+    model::Money unknownsExpected;
 };
 
 // Money of the whole job or of one trade; six figures that are never mixed.
@@ -112,8 +116,7 @@ struct TradeMoney {
 
 struct Contingency {
     model::Money total;
-    model::Money left;
-    model::Money unknownsExpected;
+    model::Money left;  // less than 0 where more was taken than there was
 };
 
 struct RoomProgress {
@@ -157,6 +160,9 @@ struct WeekPhoto {
     std::string bytes;      // of the picture, small enough to be carried within a page
 };
 
+// What a review keeps of a page beside the figures of compute/movers.h.
+inline constexpr std::string_view kWillEarn = "will earn";
+
 struct WeekPage {
     std::string job;
     std::string jobId;
@@ -166,9 +172,11 @@ struct WeekPage {
     std::optional<int> weeks;
     Since since;
 
-    std::int64_t items = 0;     // that count
-    std::int64_t undated = 0;   // of them without planned dates: left out of the plan
-    std::int64_t unpriced = 0;  // of them without a price: in the forecast as nothing
+    std::int64_t items = 0;                // that count
+    std::int64_t undated = 0;              // of them without planned dates: left out of the plan
+    std::int64_t unpriced = 0;             // of them without a price: in the forecast as nothing
+    std::int64_t withoutDays = 0;          // unfinished ones left out of "will finish"
+    std::int64_t spendsWithoutAmount = 0;  // unfinished receipts: counted nowhere
 
     WillCost cost;
     WillFinish finish;
@@ -177,7 +185,7 @@ struct WeekPage {
     Progress progress;
     std::vector<CurvePoint> curve;
     std::optional<Movers> movers;  // where there is something to compare with
-    Unsigned asked;
+    Outside outside;
     std::optional<Contingency> contingency;
     std::vector<TradeMoney> trades;  // 14 at most, the last "All other trades" where there are more
     Amounts total;
@@ -187,5 +195,16 @@ struct WeekPage {
     std::vector<ToDo> monday;       // most pressing first
     std::vector<WeekPhoto> photos;  // three at most
 };
+
+// The week's page of a job as of the end of `today`: rows dated later are left out here, whoever
+// passes them in. Photos are the caller's choice, for they are kept outside the book's rows; the
+// first three are taken. What was not entered leaves its part empty; what the page leaves out is
+// counted. Errors: OverflowError.
+[[nodiscard]] WeekPage weekPage(const model::JobRows& rows, model::Date today,
+                                std::vector<WeekPhoto> photos = {});
+
+// The review that keeps this week's figures for the next one to stand beside. id is empty.
+// Errors: OverflowError.
+[[nodiscard]] model::Review weekReview(const model::JobRows& rows, model::Date today);
 
 }  // namespace ledgerboard::report

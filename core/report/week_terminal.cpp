@@ -16,6 +16,9 @@ using model::Money;
 constexpr std::size_t kNarrowest = 48;
 constexpr std::size_t kWidest = 100;
 constexpr std::size_t kChartRows = 11;
+// Letters of what people typed that the page has room for; `list` shows all of it.
+constexpr std::size_t kLongestTrade = 32;
+constexpr std::size_t kLongestWords = 200;
 constexpr std::size_t kIndent = 2;
 constexpr std::size_t kSwatch = 3;  // two letters and a space
 
@@ -61,7 +64,8 @@ class Sheet {
     void paragraph(std::string_view text, const std::string& lead = "", bool isStrong = false) {
         const std::size_t hang = columnsOf(lead);
         std::string start = lead;
-        for (const auto& part : wrapped(shown(text), width_ - hang)) {
+        for (const auto& part :
+             wrapped(clipped(shown(text), kLongestWords, script_), width_ - hang)) {
             isStrong ? strong(start + part) : line(start + part);
             start = std::string(hang, ' ');
         }
@@ -72,7 +76,8 @@ class Sheet {
                bool isStrong = false) {
         const std::size_t hang = columnsOf(lead);
         const std::size_t room = width_ - hang - columnsOf(figure) - (figure.empty() ? 0 : 2);
-        const auto parts = wrapped(shown(text), std::max<std::size_t>(room, 8));
+        const auto parts =
+            wrapped(clipped(shown(text), kLongestWords, script_), std::max<std::size_t>(room, 8));
         std::string start = lead;
         for (std::size_t k = 0; k < parts.size(); ++k) {
             std::string full = start + parts[k];
@@ -168,15 +173,16 @@ void printMovers(const WeekPage& page, Sheet& sheet) {
         sheet.paragraph("Nothing to compare with until a baseline is set.");
     } else {
         for (const auto& mover : page.movers->largest) {
-            sheet.entry(mover.what, signedText(mover.amount, sheet.script()));
+            sheet.entry(mover.what, shortSignedText(mover.amount, sheet.script()));
             if (!mover.why.empty()) {
                 sheet.paragraph(mover.why, std::string(kIndent, ' '));
             }
         }
         if (page.movers->otherCount > 0) {
-            sheet.entry(othersText(*page.movers), signedText(page.movers->others, sheet.script()));
+            sheet.entry(othersText(*page.movers),
+                        shortSignedText(page.movers->others, sheet.script()));
         }
-        sheet.entry(sinceText(page), signedText(page.movers->total, sheet.script()), "", true);
+        sheet.entry(sinceText(page), shortSignedText(page.movers->total, sheet.script()), "", true);
     }
     if (!asked.empty()) {
         sheet.paragraph(asked);
@@ -190,7 +196,8 @@ void printMoney(const WeekPage& page, Sheet& sheet) {
                      {"Billed", true},   {"Held", true},         {"Paid", true},
                      {"Forecast", true}, {"Over or early", true}};
     auto row = [&](const TradeMoney& trade) {
-        std::vector<std::string> cells = {trade.trade};
+        std::vector<std::string> cells = {
+            clipped(sheet.shown(trade.trade), kLongestTrade, sheet.script())};
         for (const Money money :
              {trade.amounts.budgetNow, trade.amounts.committed, trade.amounts.billed,
               trade.amounts.held, trade.amounts.paid, trade.amounts.forecast}) {
@@ -243,7 +250,7 @@ void printRooms(const WeekPage& page, Sheet& sheet) {
         const std::string plan = room.planned ? percentText(*room.planned, sheet.script()) : "none";
         figures.push_back(paddedLeft(doneText(room.done, sheet.script()), 6) + "  " +
                           paddedLeft(plan, 6) + "  " +
-                          paddedLeft(signedText(room.over, sheet.script()), 8));
+                          paddedLeft(shortSignedText(room.over, sheet.script()), 8));
         widest = std::max(widest, columnsOf(figures.back()));
     }
     const RoomColumns columns = roomColumns(page, sheet, widest);
@@ -270,7 +277,7 @@ void printLists(const WeekPage& page, Sheet& sheet) {
     for (const auto& event : page.next) {
         const std::string day = padded(nextDayText(event, page.today), 12);
         sheet.entry(nextText(event) + (event.isLate ? " (late)" : ""),
-                    event.amount ? wholeText(*event.amount, sheet.script()) : "", day);
+                    event.amount ? shortText(*event.amount, sheet.script()) : "", day);
     }
     if (page.next.empty()) {
         sheet.paragraph("Nothing is due in the next 14 days.");

@@ -55,6 +55,9 @@ HeadFigure finishFigure(const WeekPage& page) {
         return figure;
     }
     figure.figure = dateText(*finish.on, page.today);
+    if (finish.isFinished) {
+        figure.name = "Finished";
+    }
     figure.rest = "no finish was planned to compare with";
     if (finish.workingDaysLate) {
         figure.strong = lateText(*finish.workingDaysLate);
@@ -163,17 +166,17 @@ std::string progressText(const Progress& progress, Script script) {
 }
 
 std::string askedText(const WeekPage& page, Script script) {
+    const Outside& outside = page.outside;
     std::string text;
-    if (page.asked.changes > 0) {
-        text = page.asked.changes == 1 ? "If the unsigned change is signed: "
-                                       : "If the " + std::to_string(page.asked.changes) +
-                                             " unsigned changes are signed: ";
-        text += signedText(page.asked.ifSigned, script) + ".";
+    if (outside.unsignedChanges > 0) {
+        text = outside.unsignedChanges == 1 ? "If the unsigned change is signed: "
+                                            : "If the " + std::to_string(outside.unsignedChanges) +
+                                                  " unsigned changes are signed: ";
+        text += signedText(outside.ifSigned, script) + ".";
     }
-    if (page.contingency && !isNothing(page.contingency->unknownsExpected)) {
+    if (!isNothing(outside.unknownsExpected)) {
         text += text.empty() ? "" : " ";
-        text +=
-            "Unknowns expected: " + signedText(page.contingency->unknownsExpected, script) + ".";
+        text += "Unknowns expected: " + signedText(outside.unknownsExpected, script) + ".";
     }
     return text;
 }
@@ -182,27 +185,32 @@ std::string contingencyText(const WeekPage& page, Script script) {
     if (!page.contingency) {
         return {};
     }
-    const Contingency& contingency = *page.contingency;
-    std::string text = "Contingency left " + wholeText(contingency.left, script) + " of " +
-                       wholeText(contingency.total, script);
-    if (!isNothing(contingency.unknownsExpected)) {
-        text += ", against unknowns of " + wholeText(contingency.unknownsExpected, script);
+    std::string text = "Contingency left " + wholeText(page.contingency->left, script) + " of " +
+                       wholeText(page.contingency->total, script);
+    if (!isNothing(page.outside.unknownsExpected)) {
+        text += ", against unknowns of " + wholeText(page.outside.unknownsExpected, script);
     }
     return text + ".";
 }
 
 std::string leftOutText(const WeekPage& page) {
     std::string text;
-    auto say = [&](std::int64_t count, const char* one, const char* many) {
+    auto say = [&text](std::int64_t count, const std::string& whole, const char* one,
+                       const char* many) {
         if (count > 0) {
-            text += (text.empty() ? "" : " ") + std::to_string(count) + " of " +
-                    countText(page.items, "item", "items") + (count == 1 ? one : many);
+            text += (text.empty() ? "" : " ") + std::to_string(count) + whole +
+                    (count == 1 ? one : many);
         }
     };
-    say(page.undated, " has no planned dates and is left out of what is planned.",
+    const std::string of = " of " + countText(page.items, "item", "items");
+    say(page.undated, of, " has no planned dates and is left out of what is planned.",
         " have no planned dates and are left out of what is planned.");
-    say(page.unpriced, " has no price and counts as nothing.",
+    say(page.withoutDays, of, " has neither days nor dates and is left out of the finish.",
+        " have neither days nor dates and are left out of the finish.");
+    say(page.unpriced, of, " has no price and counts as nothing.",
         " have no price and count as nothing.");
+    say(page.spendsWithoutAmount, "", " bill or receipt has no amount and counts nowhere.",
+        " bills or receipts have no amount and count nowhere.");
     return text;
 }
 
@@ -241,7 +249,7 @@ std::string nextText(const NextEvent& event) {
         case compute::WaitKind::Payment:
             return "Pay " + event.what;
         case compute::WaitKind::Draw:
-            return "Draw: " + event.what;
+            return event.what + ", money expected";
     }
     return event.what;
 }

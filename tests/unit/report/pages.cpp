@@ -87,8 +87,8 @@ WeekPage fullPage() {
                Money::of(-110),
                7,
                Money::of(1'240)};
-    page.asked = {1, Money::of(1'350)};
-    page.contingency = Contingency{Money::of(9'100), Money::of(3'350), Money::of(610)};
+    page.outside = {1, Money::of(1'350), Money::of(610)};
+    page.contingency = Contingency{Money::of(9'100), Money::of(3'350)};
     page.trades = trades();
     page.total = amounts(121'180, 102'230, 94'860, 7'214, 87'646, 123'320);
     page.rooms = rooms();

@@ -1,0 +1,272 @@
+#include "core/report/week_page.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "core/compute/as_of.h"
+#include "core/compute/budget.h"
+#include "core/compute/deal.h"
+#include "core/compute/finish.h"
+#include "core/compute/movers.h"
+#include "core/compute/planned_value.h"
+#include "core/compute/series.h"
+#include "core/report/deal_figures.h"
+#include "core/report/week_parts.h"
+
+namespace ledgerboard::report {
+
+namespace {
+
+using compute::JobFigures;
+using model::Date;
+using model::JobRows;
+using model::Money;
+using model::Percent;
+
+constexpr std::size_t kMostPhotos = 3;
+
+// All that is computed of a job, once for the page and for the review.
+struct Computed {
+    JobRows rows;
+    JobFigures figures;
+    compute::RoughFinish finish;
+    compute::Movers movers;
+    std::optional<compute::Deal> deal;
+    std::string dealError;
+};
+
+Computed computedOf(const JobRows& rows, Date today) {
+    Computed out{compute::asOf(rows, today), {}, {}, {}, {}, {}};
+    out.figures = compute::figuresOf(out.rows, today);
+    out.finish = compute::roughFinishOf(out.rows, out.figures, today);
+    out.movers = compute::moversOf(out.rows, out.figures, today);
+    auto deal =
+        compute::deal(out.rows.job, dealFiguresOf(out.rows, out.figures, out.finish.on, today));
+    if (deal.ok()) {
+        out.deal = std::move(deal).value();
+    } else {
+        out.dealError = deal.error().message;
+    }
+    return out;
+}
+
+const model::Review* reviewBefore(const JobRows& rows, Date today) {
+    const auto at = compute::lastReview(rows, today);
+    return at ? &rows.reviews[*at] : nullptr;
+}
+
+const model::Baseline* baselineOf(const JobRows& rows) {
+    const auto at = compute::latestBaseline(rows);
+    return at ? &rows.baselines[*at] : nullptr;
+}
+
+WillCost willCost(const Computed& all, Date today) {
+    WillCost cost{all.figures.job.forecast, all.figures.job.budgetNow, {}, {}};
+    if (all.movers.since == compute::Since::Nothing) {
+        return cost;
+    }
+    cost.forecastBefore = all.movers.willCostThen;
+    if (all.movers.since == compute::Since::Baseline) {
+        cost.overBefore = Money{};  // a baseline is its own budget
+    } else if (const auto* review = reviewBefore(all.rows, today)) {
+        if (const auto budget = compute::keptFigure(*review, compute::kBudgetNow)) {
+            cost.overBefore = *cost.forecastBefore - *budget;
+        }
+    }
+    return cost;
+}
+
+// Working days from the planned day to the other: more than 0 where it is later.
+int workingDaysLate(const compute::WorkCalendar& calendar, Date planned, Date on) {
+    return on >= planned ? calendar.workDays(planned + 1, on) : -calendar.workDays(on + 1, planned);
+}
+
+WillFinish willFinish(const Computed& all, Date today) {
+    WillFinish finish;
+    finish.on = all.finish.on;
+    finish.isFinished = all.finish.finished;
+    const model::Baseline* baseline = baselineOf(all.rows);
+    finish.planned = baseline != nullptr && baseline->finishOn ? baseline->finishOn
+                                                               : all.rows.job.targetFinishOn;
+    const compute::WorkCalendar calendar(all.rows.job);
+    if (finish.planned && finish.on) {
+        finish.workingDaysLate = workingDaysLate(calendar, *finish.planned, *finish.on);
+    }
+    if (const auto* review = reviewBefore(all.rows, today)) {
+        finish.before = review->willFinishOn;
+    } else if (baseline != nullptr) {
+        finish.before = baseline->finishOn;
+    }
+    if (finish.planned && finish.before) {
+        finish.workingDaysLateBefore = workingDaysLate(calendar, *finish.planned, *finish.before);
+    }
+    return finish;
+}
+
+// "enter purchase price and resale to see it".
+std::string askFor(const std::vector<compute::AbsentInput>& missing) {
+    std::string text;
+    for (std::size_t k = 0; k < missing.size(); ++k) {
+        text += k == 0 ? "" : k + 1 == missing.size() ? " and " : ", ";
+        text += missing[k].heading;
+    }
+    return text.empty() ? "not enough is entered to tell" : "not entered: " + text;
+}
+
+WillEarn willEarn(const Computed& all, Date today) {
+    WillEarn earn;
+    if (!all.deal) {
+        earn.whatIsMissing = all.dealError;
+        return earn;
+    }
+    earn.profit = all.deal->profit;
+    earn.dayCosts = all.deal->dayCosts;
+    if (all.deal->marginPercent && std::isfinite(*all.deal->marginPercent)) {
+        earn.ofResale = Percent::fromBasisPoints(std::llround(*all.deal->marginPercent * 100));
+    }
+    if (!earn.profit) {
+        earn.whatIsMissing = askFor(all.deal->missing);
+    }
+    if (const auto* review = reviewBefore(all.rows, today)) {
+        earn.before = compute::keptFigure(*review, kWillEarn);
+    }
+    return earn;
+}
+
+std::optional<Level> levelOf(const JobFigures& figures) {
+    if (figures.job.budgetNow <= Money{}) {
+        return std::nullopt;
+    }
+    Level level;
+    level.over = figures.job.beyondBudget();
+    level.hairline = share(Percent::of(2), figures.job.budgetNow);
+    level.end = figures.contingency.left;
+    // The hairlines must stand within the vial.
+    const Money least = model::roundedMoney(model::multiplyWide(level.hairline.minor(), 5), 4);
+    if (level.end < least) {
+        level.end = least;
+        level.endIsContingencyLeft = false;
+    }
+    return level;
+}
+
+std::vector<CurvePoint> curveOf(const Computed& all, Date today) {
+    std::vector<CurvePoint> curve;
+    const auto span = compute::spanOf(all.rows, all.figures.scope, today);
+    if (!span) {
+        return curve;
+    }
+    bool isPlanned = false;
+    for (const auto& point : compute::seriesOf(all.rows, all.figures.scope, span->first, span->last,
+                                               today, compute::Every::Week)) {
+        curve.push_back({point.on, point.planned, point.earned, point.billed});
+        isPlanned = isPlanned || point.planned != Money{};
+    }
+    if (!isPlanned) {
+        for (auto& point : curve) {
+            point.planned.reset();
+        }
+    }
+    return curve;
+}
+
+std::optional<Movers> moversOf(const Computed& all) {
+    if (all.movers.since == compute::Since::Nothing) {
+        return std::nullopt;
+    }
+    Movers movers;
+    for (const auto& mover : all.movers.largest) {
+        movers.largest.push_back(
+            {all.figures.scope.lines[mover.line].name, mover.why, mover.moved});
+    }
+    movers.others = all.movers.others;
+    movers.otherCount = static_cast<std::int64_t>(all.movers.othersCount);
+    movers.total = all.movers.moved;
+    return movers;
+}
+
+void fillWeeks(const Computed& all, Date today, WeekPage& page) {
+    const auto span = compute::spanOf(all.rows, all.figures.scope, today);
+    std::optional<Date> begin = all.rows.job.beginOn;
+    if (!begin && span) {
+        begin = span->first;
+    }
+    if (!begin) {
+        return;
+    }
+    const int days = today - *begin;
+    page.week = days < 0 ? 0 : days / 7 + 1;
+    if (page.finish.planned && *page.finish.planned >= *begin) {
+        page.weeks = (*page.finish.planned - *begin) / 7 + 1;
+    }
+}
+
+void fillCounts(const JobFigures& figures, const compute::RoughFinish& finish, WeekPage& page) {
+    auto count = [](std::size_t number) { return static_cast<std::int64_t>(number); };
+    page.items = count(figures.job.items);
+    page.undated = count(figures.undated);
+    page.unpriced = count(figures.unpriced);
+    page.withoutDays = count(finish.withoutDays);
+    page.spendsWithoutAmount = count(figures.spendsWithoutAmount);
+    page.outside = {count(figures.unsignedChanges), figures.ifAllSigned, figures.unknownsExpected};
+}
+
+Since sinceOf(const compute::Movers& movers) {
+    switch (movers.since) {
+        case compute::Since::Baseline:
+            return {Against::Baseline, movers.sinceOn};
+        case compute::Since::Review:
+            return {Against::Review, movers.sinceOn};
+        case compute::Since::Nothing:
+            break;
+    }
+    return {};
+}
+
+}  // namespace
+
+WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos) {
+    const Computed all = computedOf(rows, today);
+    const JobFigures& figures = all.figures;
+    WeekPage page;
+    page.job = all.rows.job.name;
+    page.jobId = all.rows.job.id.raw().toString();
+    page.currency = all.rows.job.currency;
+    page.today = today;
+    page.since = sinceOf(all.movers);
+    page.cost = willCost(all, today);
+    page.finish = willFinish(all, today);
+    page.earn = willEarn(all, today);
+    fillWeeks(all, today, page);
+    fillCounts(figures, all.finish, page);
+    page.level = levelOf(figures);
+    page.progress = progressOf(figures);
+    page.curve = curveOf(all, today);
+    page.movers = moversOf(all);
+    if (figures.contingency.total != Money{} || figures.contingency.left != Money{}) {
+        page.contingency = Contingency{figures.contingency.total, figures.contingency.left};
+    }
+    page.trades = tradesOf(figures);
+    page.total = amountsOf(figures.job);
+    page.rooms = roomsOf(all.rows, figures);
+    page.next = nextOf(all.rows, figures, today);
+    page.papers = papersOf(all.rows, today);
+    page.monday = mondayOf(all.rows, figures, today);
+    photos.resize(std::min(photos.size(), kMostPhotos));
+    page.photos = std::move(photos);
+    return page;
+}
+
+model::Review weekReview(const JobRows& rows, Date today) {
+    const Computed all = computedOf(rows, today);
+    model::Review review = compute::reviewOf(all.figures, today);
+    review.job = all.rows.job.id;
+    review.willFinishOn = all.finish.on;
+    if (all.deal && all.deal->profit) {
+        review.figures.push_back({std::string(kWillEarn), *all.deal->profit});
+    }
+    return review;
+}
+
+}  // namespace ledgerboard::report

@@ -1,0 +1,139 @@
+// Protects the wording of the figures: over and under, late and early, a loss said as one, and
+// nothing called good because little was paid.
+#include "core/report/week_words.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/unit/report/pages.h"
+
+namespace ledgerboard::report {
+
+namespace {
+
+using model::Date;
+using model::Money;
+using model::Percent;
+
+constexpr Script kUnicode = Script::Unicode;
+
+std::string said(const WeekPage& page, std::size_t figure) {
+    const auto figures = headFigures(page, kUnicode);
+    return figures[figure].figure + " | " + figures[figure].strong + figures[figure].rest;
+}
+
+TEST(HeadFigures, SayOverUnderAndOnBudget) {
+    auto page = test::fullPage();
+    EXPECT_EQ(said(page, 0), "123,320 | 2,140 over budget, was 900 over");
+    page.cost = {Money::of(90), Money::of(100), Money::of(100), Money{}};
+    EXPECT_EQ(said(page, 0), "90 | 10 under budget, was on budget");
+    page.cost = {Money::fromMinor(10'049), Money::of(100), {}, {}};
+    EXPECT_EQ(said(page, 0), "100 | on budget");
+}
+
+TEST(HeadFigures, SayLateEarlyAndOnTime) {
+    auto page = test::fullPage();
+    page.finish.workingDaysLate = 1;
+    page.finish.workingDaysLateBefore = -3;
+    EXPECT_EQ(said(page, 1), "Tue 2 Jun | 1 working day late, was 3 working days early");
+    page.finish.workingDaysLate = 0;
+    page.finish.workingDaysLateBefore = {};
+    page.finish.before = {};
+    EXPECT_EQ(said(page, 1), "Tue 2 Jun | on time");
+    page.finish = {page.finish.on, {}, {}, {}, {}, false};
+    EXPECT_EQ(said(page, 1), "Tue 2 Jun | no finish was planned to compare with");
+    page.finish.isFinished = true;
+    EXPECT_EQ(headFigures(page, kUnicode)[1].name, "Finished");
+}
+
+TEST(HeadFigures, SayALossAsOne) {
+    auto page = test::fullPage();
+    page.earn = {Money::of(-12'300), Percent::fromBasisPoints(-412), Money::of(800), Money{}, ""};
+    EXPECT_EQ(said(page, 2), "−12,300 | a loss, −4.1 % of resale, was 800");
+    page.earn = {{}, {}, {}, Money{}, "not entered: Resale"};
+    EXPECT_EQ(said(page, 2), "not known | not entered: Resale");
+}
+
+TEST(WhenText, KnowsWeeksBeforeWithinAndAfter) {
+    auto page = test::fullPage();
+    page.week = 10;
+    EXPECT_EQ(whenText(page), "Week 10, planned for 8. Last review Fri 8 May.");
+    page.week = 0;
+    page.since = {Against::Baseline, page.today};
+    EXPECT_EQ(whenText(page), "Work has not begun. Beside the baseline of Fri 15 May.");
+    page.week = {};
+    page.since = {};
+    EXPECT_EQ(whenText(page), "No baseline yet, so nothing to compare with.");
+}
+
+TEST(LevelText, SaysMoreLessAndWhereTheEndsAre) {
+    Level level{Money::of(2'140), Money::of(2'000), Money::of(3'350), true};
+    EXPECT_EQ(levelText(level, kUnicode), "Will cost 2,140 more than budget");
+    level.over = Money::of(-5);
+    EXPECT_EQ(levelText(level, kUnicode), "Will cost 5 less than budget");
+    level.over = Money{};
+    EXPECT_EQ(levelText(level, kUnicode), "Will cost what was budgeted");
+    level.endIsContingencyLeft = false;
+    EXPECT_EQ(levelScaleText(level, Script::Ascii),
+              "hairlines at +/-2 % of budget, ends at +/-3,350, for the contingency left is less "
+              "than the hairlines");
+}
+
+TEST(StandingText, TellsOverFromEarly) {
+    auto trade = [](std::int64_t budget, std::int64_t forecast, std::int64_t early) {
+        TradeMoney out;
+        out.amounts.budgetNow = Money::of(budget);
+        out.amounts.forecast = Money::of(forecast);
+        out.early = Money::of(early);
+        return standingText(out, kUnicode);
+    };
+    EXPECT_EQ(trade(100, 110, 0), "over 10");
+    EXPECT_EQ(trade(100, 110, 30), "over 10");  // over is never softened to early
+    EXPECT_EQ(trade(100, 100, 30), "early 30");
+    EXPECT_EQ(trade(100, 90, 0), "under 10");
+    EXPECT_EQ(trade(100, 100, 0), "on budget");
+}
+
+TEST(DoneText, CallsNothingDoneThatIsNot) {
+    EXPECT_EQ(doneText(Percent::whole(), kUnicode), "done");
+    EXPECT_EQ(doneText(Percent::fromBasisPoints(9'999), kUnicode), "99 %");
+    EXPECT_EQ(doneText(Percent::fromBasisPoints(9'950), kUnicode), "99 %");
+    EXPECT_EQ(doneText(Percent::of(72), kUnicode), "72 %");
+    EXPECT_EQ(doneText(Percent{}, kUnicode), "0 %");
+}
+
+TEST(AskedText, StandsApartFromTheForecast) {
+    auto page = test::fullPage();
+    page.outside = {2, Money::of(-500), Money{}};
+    EXPECT_EQ(askedText(page, kUnicode), "If the 2 unsigned changes are signed: −500.");
+    page.outside = {0, Money{}, Money::of(610)};
+    EXPECT_EQ(askedText(page, kUnicode), "Unknowns expected: +610.");
+    page.outside = {};
+    EXPECT_EQ(askedText(page, kUnicode), "");
+}
+
+TEST(LeftOutText, CountsAloud) {
+    WeekPage page;
+    page.items = 12;
+    EXPECT_EQ(leftOutText(page), "");
+    page.undated = 1;
+    page.unpriced = 3;
+    page.withoutDays = 2;
+    page.spendsWithoutAmount = 1;
+    EXPECT_EQ(leftOutText(page),
+              "1 of 12 items has no planned dates and is left out of what is planned. "
+              "2 of 12 items have neither days nor dates and are left out of the finish. "
+              "3 of 12 items have no price and count as nothing. "
+              "1 bill or receipt has no amount and counts nowhere.");
+}
+
+TEST(NextText, SaysWhatToDo) {
+    using compute::WaitKind;
+    EXPECT_EQ(nextText({WaitKind::Order, {}, false, "Bath/tub", {}}), "Order Bath/tub");
+    EXPECT_EQ(nextText({WaitKind::Draw, {}, false, "Draw 4", {}}), "Draw 4, money expected");
+    EXPECT_EQ(nextText({WaitKind::Decision, {}, false, "Keep the wall?", {}}),
+              "Decide: Keep the wall?");
+}
+
+}  // namespace
+
+}  // namespace ledgerboard::report
