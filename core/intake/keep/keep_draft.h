@@ -1,0 +1,36 @@
+// How does the draft that was read from walk notes come into the job?
+//
+// One action: spaces, scope items, alternates with their options, facts of the deal that the job
+// does not have yet, cautions; each with the sentence it was read from. What is already there (a
+// space of that name; an item of that space, treatment and object; an alternate with that question)
+// is left as it is, so that keeping the same notes twice adds nothing.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "core/intake/notes/draft.h"
+#include "core/model/id.h"
+#include "core/model/result.h"
+#include "core/store/book.h"
+
+namespace ledgerboard::intake {
+
+struct KeepReport {
+    std::size_t spaces = 0;
+    std::size_t items = 0;
+    std::size_t alternates = 0;
+    std::size_t cautions = 0;
+    std::size_t alreadyThere = 0;
+    std::vector<std::string> factsSet;   // "Built 1936"
+    std::vector<std::string> factsLeft;  // why a fact was not taken: the notes conflict, or the job
+                                         // says otherwise
+};
+
+// Errors: as Book::commit; the book is then as it was. Requires: `job` is in the book.
+[[nodiscard]] model::Result<KeepReport> keepDraft(store::Book& book,
+                                                  model::Id<model::Kind::Job> job,
+                                                  const Draft& draft, model::Instant now);
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,112 @@
+// The program `ledgerboard`: the one place that reads the clock, chance, the environment and the
+// terminal, and hands them on.
+#include <chrono>
+#include <cstdlib>
+#include <ctime>
+#include <filesystem>
+#include <iostream>
+#include <sys/ioctl.h>
+#include <sys/random.h>
+#include <unistd.h>
+
+#include "desktop/cli/run.h"
+
+namespace {
+
+using namespace ledgerboard;
+
+model::Instant clockNow() {
+    const auto now = std::chrono::system_clock::now().time_since_epoch();
+    return model::Instant::fromMilliseconds(
+        std::chrono::duration_cast<std::chrono::milliseconds>(now).count());
+}
+
+std::string environment(const char* name) {
+    const char* value = std::getenv(name);
+    return value == nullptr ? "" : value;
+}
+
+// Runs before any thread is made: TZ belongs to the whole process.
+model::Date dayIn(model::Instant instant, const std::string& zone) {
+    const std::string before = environment("TZ");
+    const bool known = !zone.empty() && std::filesystem::exists("/usr/share/zoneinfo/" + zone);
+    if (known) {
+        ::setenv("TZ", zone.c_str(), 1);
+    }
+    ::tzset();
+    const std::time_t seconds = instant.milliseconds() / 1000;
+    std::tm local{};
+    ::localtime_r(&seconds, &local);
+    if (known) {
+        if (before.empty()) {
+            ::unsetenv("TZ");
+        } else {
+            ::setenv("TZ", before.c_str(), 1);
+        }
+        ::tzset();
+    }
+    auto day = model::Date::fromYmd(local.tm_year + 1900, local.tm_mon + 1, local.tm_mday);
+    return day.ok() ? day.value() : instant.utcDate();
+}
+
+std::string thisZone() {
+    if (const std::string zone = environment("TZ"); !zone.empty()) {
+        return zone;
+    }
+    std::error_code problem;
+    const std::string link = std::filesystem::read_symlink("/etc/localtime", problem).string();
+    const std::string mark = "/zoneinfo/";
+    const auto at = link.find(mark);
+    return at == std::string::npos ? "" : link.substr(at + mark.size());
+}
+
+void fillRandom(std::uint8_t* bytes, std::size_t count) {
+    while (count > 0) {
+        const ssize_t got = ::getrandom(bytes, count, 0);
+        if (got > 0) {
+            bytes += got;
+            count -= static_cast<std::size_t>(got);
+        }
+    }
+}
+
+bool showsUnicode() {
+    for (const auto* name : {"LC_ALL", "LC_CTYPE", "LANG"}) {
+        const std::string value = environment(name);
+        if (!value.empty()) {
+            return value.find("UTF-8") != std::string::npos ||
+                   value.find("utf8") != std::string::npos;
+        }
+    }
+    return false;
+}
+
+std::size_t terminalWidth() {
+    winsize size{};
+    if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col >= 40) {
+        return size.ws_col;
+    }
+    return 80;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const bool terminal = ::isatty(STDOUT_FILENO) != 0;
+    const bool dumb = environment("TERM") == "dumb";
+    std::string book = environment("LEDGERBOARD_BOOK");
+    cli::Surroundings surroundings{
+        clockNow,
+        dayIn,
+        thisZone(),
+        fillRandom,
+        std::cin,
+        std::cout,
+        std::cerr,
+        book.empty() ? "ledgerboard.book" : book,
+        terminal ? terminalWidth() : 80,
+        terminal && !dumb,
+        showsUnicode() && !dumb,
+    };
+    return cli::run({argv + 1, argv + argc}, surroundings);
+}

@@ -1,0 +1,319 @@
+#include "desktop/cli/run.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+
+#include <nlohmann/json.hpp>
+
+#include "core/intake/files/bring_kinds.h"
+#include "core/intake/files/nearest.h"
+
+#include "desktop/cli/verbs.h"
+#include "desktop/cli/work/work.h"
+
+namespace ledgerboard::cli {
+
+namespace {
+
+constexpr const char* kAbout =
+    "Ledgerboard: the numbers of a house under renovation, from walk notes to the sale.";
+
+constexpr const char* kBegin =
+    "To begin:\n"
+    "  ledgerboard start \"14 Quince Row\" --built 1936 --budget 105000\n"
+    "  ledgerboard read walk-notes.txt --keep\n"
+    "  ledgerboard list scope\n"
+    "  ledgerboard week\n"
+    "'ledgerboard VERB --help' tells more of each, with an example.";
+
+// All that can be said on the command line, and the verb that was said.
+struct Spoken {
+    Globals globals;
+    StartOptions start;
+    ReadOptions read;
+    BringOptions bring;
+    EditOptions set;
+    AddOptions add;
+    ListOptions list;
+    MarkOptions mark;
+    BaselineOptions baseline;
+    WeekOptions week;
+    GiveOptions give;
+    RestoreOptions restore;
+    std::string record;  // of drop and history
+    std::string file;    // of backup
+    std::string name;    // of work
+    bool mend = false;
+    std::function<Done(Session&)> verb;
+};
+
+std::string kindList() {
+    std::string list;
+    for (const auto& info : model::kinds()) {
+        list += (list.empty() ? "" : ", ") + std::string(info.title);
+    }
+    return list;
+}
+
+CLI::App* addVerb(CLI::App& app, Spoken& spoken, const char* name, const char* says,
+                  const std::string& example, std::function<Done(Session&)> verb) {
+    CLI::App* sub = app.add_subcommand(name, says);
+    sub->fallthrough();
+    sub->footer("Example:\n  " + example);
+    sub->callback([&spoken, verb = std::move(verb)] { spoken.verb = verb; });
+    return sub;
+}
+
+void addBeginning(CLI::App& app, Spoken& s) {
+    CLI::App* start = addVerb(app, s, "start", "A new job; makes the book where there is none",
+                              "ledgerboard start \"14 Quince Row\" --built 1936 --budget 105000",
+                              [&s](Session& session) { return verbStart(session, s.start); });
+    start->add_option("NAME", s.start.name, "What you call the house")->required();
+    start->add_option("--built", s.start.built, "Year it was built");
+    start->add_option("--area", s.start.area, "Living area in sq ft");
+    start->add_option("--purchase", s.start.purchase, "What it cost");
+    start->add_option("--resale", s.start.resale, "What it will likely sell for");
+    start->add_option("--budget", s.start.budget, "Your ceiling for the work");
+    start->add_option("--begin", s.start.begin, "Day work begins, such as 2026-04-06");
+    start->add_option("--finish", s.start.finish, "Day it is to be finished");
+    start->add_option("--owner", s.start.owner, "Your name, for a new book");
+
+    CLI::App* read = addVerb(app, s, "read", "Walk notes to a draft scope of work",
+                             "ledgerboard read walk-notes.txt --keep",
+                             [&s](Session& session) { return verbRead(session, s.read); });
+    read->add_option("FILE", s.read.file, "Plain text; - for standard input")->required();
+    read->add_flag("--keep", s.read.keep, "Put the draft into the job");
+    read->add_flag("--explain", s.read.explain, "What each stage made of each sentence");
+
+    std::string kinds;
+    for (const auto& kind : intake::bringKinds()) {
+        kinds += (kinds.empty() ? "" : ", ") + std::string(kind.word);
+    }
+    CLI::App* bring = addVerb(app, s, "bring", "Rows from a CSV file",
+                              "ledgerboard bring spend april.csv --match \"Paid to=Payee\" --try",
+                              [&s](Session& session) { return verbBring(session, s.bring); });
+    bring->add_option("KIND", s.bring.kind, "One of: " + kinds)->required();
+    bring->add_option("FILE", s.bring.file, "CSV with a row of headings")->required();
+    bring->add_option("--match", s.bring.match,
+                      "Where headings differ: theirs=ours,... ('-' leaves a column out)");
+    bring->add_flag("--try", s.bring.tryOnly, "Show what would come in; write nothing");
+}
+
+void addEditing(CLI::App& app, Spoken& s) {
+    const char* recordHelp =
+        "SPACE/OBJECT, a name, 'job', or four or more digits from either end of an id";
+    CLI::App* set = addVerb(app, s, "set", "Give one field of one record a value",
+                            "ledgerboard set kitchen/cabinets \"Lead days\" 35",
+                            [&s](Session& session) { return verbSet(session, s.set); });
+    set->add_option("RECORD", s.set.record, recordHelp)->required();
+    set->add_option("FIELD", s.set.field, "Its heading, such as \"Lump sum\"")->required();
+    set->add_option("VALUE", s.set.value, "\"\" clears it")->required();
+
+    CLI::App* add =
+        addVerb(app, s, "add", "A new record", "ledgerboard add crew Name=\"Tile crew\" Trade=tile",
+                [&s](Session& session) { return verbAdd(session, s.add); });
+    add->add_option("KIND", s.add.kind, "One of: " + kindList())->required();
+    add->add_option("FIELD=VALUE", s.add.fields, "As many as are known")->required();
+
+    CLI::App* drop = addVerb(app, s, "drop", "A record no longer counts; it stays in history",
+                             "ledgerboard drop kitchen/pantry",
+                             [&s](Session& session) { return verbDrop(session, s.record); });
+    drop->add_option("RECORD", s.record, recordHelp)->required();
+
+    addVerb(app, s, "undo", "Take back the last thing done", "ledgerboard undo",
+            [](Session& session) { return verbUndo(session); });
+    addVerb(app, s, "redo", "Do again what was taken back", "ledgerboard redo",
+            [](Session& session) { return verbRedo(session); });
+}
+
+void addLooking(CLI::App& app, Spoken& s) {
+    CLI::App* list =
+        addVerb(app, s, "list", "The rows of a kind", "ledgerboard list scope --as-of 2026-05-08",
+                [&s](Session& session) { return verbList(session, s.list); });
+    list->add_option("KIND", s.list.kind, "One of: " + kindList() + "; or scope, spend, punch, ...")
+        ->required();
+    list->add_flag("--csv", s.list.csv, "As CSV, every field");
+    list->add_flag("--all", s.list.all, "Every field in the table");
+
+    CLI::App* history = addVerb(app, s, "history", "Who changed what, when, on which device",
+                                "ledgerboard history kitchen/cabinets",
+                                [&s](Session& session) { return verbHistory(session, s.record); });
+    history->add_option("RECORD", s.record, "As for set")->required();
+
+    CLI::App* week =
+        addVerb(app, s, "week", "The weekly review", "ledgerboard week --as-of 2026-05-15 --keep",
+                [&s](Session& session) { return verbWeek(session, s.week); });
+    week->add_flag("--keep", s.week.keep, "Keep it, for the next review to stand beside");
+
+    addVerb(app, s, "deal", "Profit, margin, break-even resale, what a day costs",
+            "ledgerboard deal", [](Session& session) { return verbDeal(session); });
+
+    CLI::App* give = addVerb(app, s, "give", "A page or a list as a file",
+                             "ledgerboard give week html week.html",
+                             [&s](Session& session) { return verbGive(session, s.give); });
+    give->add_option("WHAT", s.give.what, "week, job, or a kind such as scope")->required();
+    give->add_option("FORMAT", s.give.format, "csv, json or html, as fits")->required();
+    give->add_option("FILE", s.give.file, "Where to write it")->required();
+}
+
+void addDoing(CLI::App& app, Spoken& s) {
+    CLI::App* mark = addVerb(app, s, "mark", "How far an item is",
+                             "ledgerboard mark kitchen/cabinets 50 --at 2026-05-08",
+                             [&s](Session& session) { return verbMark(session, s.mark); });
+    mark->add_option("ITEM", s.mark.item, "SPACE/OBJECT, or part of its id")->required();
+    mark->add_option("PERCENT", s.mark.percent, "0 to 100");
+    mark->add_option("--count", s.mark.count, "Units done in all, where it is counted");
+    mark->add_option("--step", s.mark.steps, "A step done, where it has steps; may be repeated");
+    mark->add_option("--at", s.mark.at, "Day it was seen; today where not said");
+    mark->add_option("--note", s.mark.note, "What was seen");
+
+    CLI::App* baseline = addVerb(
+        app, s, "baseline", "Freeze today's budget and plan as what progress is measured against",
+        "ledgerboard baseline --on 2026-04-06",
+        [&s](Session& session) { return verbBaseline(session, s.baseline); });
+    baseline->add_option("--on", s.baseline.on, "Its day; today where not said");
+}
+
+void addKeeping(CLI::App& app, Spoken& s) {
+    CLI::App* verify = addVerb(app, s, "verify", "Read the whole book and check that it adds up",
+                               "ledgerboard verify",
+                               [&s](Session& session) { return verbVerify(session, s.mend); });
+    verify->add_flag("--mend", s.mend, "Repair what can be rebuilt from the log");
+
+    CLI::App* backup = addVerb(app, s, "backup", "A copy of the whole book, made while in use",
+                               "ledgerboard backup quince-row-may.book",
+                               [&s](Session& session) { return verbBackup(session, s.file); });
+    backup->add_option("FILE", s.file, "Where to; nothing may be there yet")->required();
+
+    CLI::App* restore = addVerb(app, s, "restore", "A backup back into use, checked first",
+                                "ledgerboard restore quince-row-may.book --replace",
+                                [&s](Session& session) { return verbRestore(session, s.restore); });
+    restore->add_option("FILE", s.restore.file, "The backup")->required();
+    restore->add_flag("--replace", s.restore.replace, "Set the book that is there aside");
+
+    CLI::App* work = addVerb(app, s, "work", "The arithmetic alone: JSON in, JSON out, no book",
+                             "echo '{\"bac\":4000,\"pv\":3000,\"ev\":2500,\"ac\":2800}' | "
+                             "ledgerboard work earned-value",
+                             [&s](Session& session) { return verbWork(session, s.name); });
+    work->add_option("NAME", s.name, "What to work out");
+}
+
+void addGlobals(CLI::App& app, Globals& globals) {
+    app.add_option("--book", globals.book, "The book's file (also $LEDGERBOARD_BOOK)");
+    app.add_option("--job", globals.job, "Which job, where the book has several");
+    app.add_option("--as-of", globals.asOf, "Rows dated on or before this day, as known now");
+    app.add_option("--known-at", globals.knownAt, "What the book knew at this instant");
+    app.add_flag("--json", globals.json, "One JSON document on standard output");
+}
+
+int statusOf(const model::Error& error) {
+    switch (error.code) {
+        case model::ErrorCode::CannotBeMet:
+            return kCannotBeMet;
+        case model::ErrorCode::WrongUse:
+            return kWrongUse;
+        case model::ErrorCode::Damaged:
+            return kDamaged;
+    }
+    return kCannotBeMet;
+}
+
+// "did you mean": for a verb that is none.
+std::string suggestion(const CLI::App& app, const std::vector<std::string>& arguments) {
+    std::vector<std::string> verbs;
+    for (const auto* sub : app.get_subcommands([](const CLI::App*) { return true; })) {
+        verbs.push_back(sub->get_name());
+    }
+    for (std::size_t k = 0; k < arguments.size(); ++k) {
+        const std::string& argument = arguments[k];
+        if (argument.rfind("--", 0) == 0) {
+            k += argument != "--json" && argument.find('=') == std::string::npos ? 1 : 0;
+            continue;
+        }
+        if (std::find(verbs.begin(), verbs.end(), argument) != verbs.end()) {
+            return "";
+        }
+        const std::string near = intake::nearestName(argument, verbs);
+        return "there is no verb \"" + argument + "\"" +
+               (near.empty() ? "" : ": did you mean '" + near + "'?") +
+               " 'ledgerboard --help' lists them all";
+    }
+    return "";
+}
+
+// `work NAME --help` tells of the name; `work --help` of all of them.
+bool toldOfWork(const std::vector<std::string>& arguments, Surroundings& surroundings) {
+    const auto work = std::find(arguments.begin(), arguments.end(), "work");
+    if (work == arguments.end()) {
+        return false;
+    }
+    std::string name;
+    bool help = work + 1 == arguments.end();
+    for (auto at = work + 1; at != arguments.end(); ++at) {
+        if (*at == "--help" || *at == "-h") {
+            help = true;
+        } else if (name.empty() && at->rfind("--", 0) != 0) {
+            name = *at;
+        }
+    }
+    if (help) {
+        surroundings.out << work::workHelp(name);
+    }
+    return help;
+}
+
+}  // namespace
+
+int run(const std::vector<std::string>& arguments, Surroundings& surroundings) {
+    Spoken spoken;
+    CLI::App app(kAbout, "ledgerboard");
+    app.footer(kBegin);
+    app.require_subcommand(1);
+    app.set_help_flag("-h,--help", "Print this and leave");
+    addGlobals(app, spoken.globals);
+    addBeginning(app, spoken);
+    addDoing(app, spoken);
+    addLooking(app, spoken);
+    addEditing(app, spoken);
+    addKeeping(app, spoken);
+    if (arguments.empty()) {
+        surroundings.out << app.help();
+        return kDone;
+    }
+    if (toldOfWork(arguments, surroundings)) {
+        return kDone;
+    }
+    try {
+        std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
+        app.parse(reversed);
+    } catch (const CLI::CallForHelp&) {
+        const auto subs = app.get_subcommands();
+        surroundings.out << (subs.empty() ? app.help()
+                                          : subs.front()->help("", CLI::AppFormatMode::Sub));
+        return kDone;
+    } catch (const CLI::ParseError& error) {
+        const std::string near = suggestion(app, arguments);
+        surroundings.err << "ledgerboard: " << (near.empty() ? error.what() : near) << "\n";
+        if (near.empty()) {
+            const auto subs = app.get_subcommands();
+            surroundings.err << "'ledgerboard "
+                             << (subs.empty() ? "" : subs.front()->get_name() + " ")
+                             << "--help' shows how it is written.\n";
+        }
+        return kWrongUse;
+    }
+    Session session(spoken.globals, surroundings);
+    const Done done = spoken.verb(session);
+    if (!done.ok()) {
+        surroundings.err << "ledgerboard: " << done.error().message << "\n";
+        return statusOf(done.error());
+    }
+    surroundings.out.flush();
+    if (!surroundings.out) {
+        surroundings.err << "ledgerboard: standard output cannot be written\n";
+        return kCannotBeMet;
+    }
+    return kDone;
+}
+
+}  // namespace ledgerboard::cli

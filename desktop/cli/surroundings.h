@@ -1,0 +1,31 @@
+// What does the command line get from outside? Everything that only main may touch: the clock,
+// chance, the streams, the terminal. Tests hand in their own.
+#pragma once
+
+#include <cstddef>
+#include <functional>
+#include <istream>
+#include <ostream>
+#include <string>
+
+#include "core/model/date.h"
+#include "core/model/id.h"
+
+namespace ledgerboard::cli {
+
+struct Surroundings {
+    std::function<model::Instant()> now;
+    // The day it is at an instant in a time zone ("America/Chicago"); empty zone: this computer's.
+    std::function<model::Date(model::Instant, const std::string& zone)> dayIn;
+    std::string timeZone;  // of this computer, for a new job; may be empty
+    model::FillRandom random;
+    std::istream& in;
+    std::ostream& out;
+    std::ostream& err;
+    std::string book;         // where --book is not given
+    std::size_t width = 80;   // columns of the terminal
+    bool isTerminal = false;  // whether out is one
+    bool unicode = true;      // whether it can show more than ASCII
+};
+
+}  // namespace ledgerboard::cli

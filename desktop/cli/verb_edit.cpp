@@ -1,0 +1,251 @@
+// set, add, drop, undo, redo: any edit.
+#include <nlohmann/json.hpp>
+
+#include "core/intake/files/find.h"
+
+#include "desktop/cli/verbs.h"
+
+namespace ledgerboard::cli {
+
+namespace {
+
+using model::Kind;
+using model::RawId;
+using model::Result;
+
+// What a person names as RECORD: "job" is the job itself.
+Result<std::pair<Kind, RawId>> meant(Session& session, const std::string& text) {
+    if (model::folded(text) == "job") {
+        auto job = session.job();
+        if (!job.ok()) {
+            return job.error();
+        }
+        return std::pair(Kind::Job, job.value().raw());
+    }
+    auto finder = session.finder();
+    if (!finder.ok()) {
+        return finder.error();
+    }
+    return finder.value()->findAny(text);
+}
+
+// Percent is read from marks and is nobody's to set.
+bool isProgress(Kind kind, const std::string& field) {
+    const std::string name = model::folded(field);
+    return kind == Kind::Item && (name == "percent" || name == "done" || name == "progress" ||
+                                  name == "percentdone" || name == "%" || name == "shown");
+}
+
+Result<const model::Field*> fieldMeant(Kind kind, const std::string& name) {
+    if (isProgress(kind, name)) {
+        return model::wrongUse(
+            "percent is never set; it is read from marks: use 'ledgerboard mark ITEM PERCENT'");
+    }
+    if (const model::Field* field = model::fieldNamed(kind, name)) {
+        return field;
+    }
+    std::string known;
+    for (const auto& field : model::infoOf(kind).fields) {
+        known += (known.empty() ? "" : ", ") + std::string(field.heading);
+    }
+    return model::wrongUse("a " + std::string(model::infoOf(kind).title) + " has no field \"" +
+                           name + "\"; it has: " + known);
+}
+
+Result<model::Value> valueMeant(const model::Field& field, const std::string& text,
+                                const intake::Finder& finder) {
+    auto value = model::parseValue(field, text, finder.findRecord());
+    if (value.ok()) {
+        if (auto good = model::checkValue(field, value.value()); !good.ok()) {
+            return good.error();
+        }
+        return value;
+    }
+    return model::Error{value.error().code,
+                        std::string(field.heading) + ": " + value.error().message};
+}
+
+Done commit(Session& session, const store::Action& action) {
+    auto book = session.book();
+    if (!book.ok()) {
+        return book.error();
+    }
+    auto done = book.value()->commit(action, session.now());
+    session.forgetRows();
+    return done;
+}
+
+}  // namespace
+
+Done verbSet(Session& session, const EditOptions& options) {
+    if (auto good = session.refusePast("set", false); !good.ok()) {
+        return good.error();
+    }
+    auto record = meant(session, options.record);
+    if (!record.ok()) {
+        return record.error();
+    }
+    auto field = fieldMeant(record.value().first, options.field);
+    if (!field.ok()) {
+        return field.error();
+    }
+    auto finder = session.finder();
+    if (!finder.ok()) {
+        return finder.error();
+    }
+    auto value = valueMeant(*field.value(), options.value, *finder.value());
+    if (!value.ok()) {
+        return value.error();
+    }
+    const std::string name = finder.value()->nameOf(record.value().second);
+    const std::string heading(field.value()->heading);
+    auto before = session.book().value()->record(record.value().first, record.value().second);
+    if (!before.ok()) {
+        return before.error();
+    }
+    const auto names = finder.value()->nameRecord();
+    const std::string was =
+        before.value()
+            ? model::printValue(*field.value(), before.value()->at(field.value()->code), names)
+            : "";
+    const std::string is = model::printValue(*field.value(), value.value(), names);
+    store::Action action("set " + name + ", " + heading);
+    action.set(record.value().second, field.value()->code, value.value());
+    if (auto done = commit(session, action); !done.ok()) {
+        return done.error();
+    }
+    if (session.json()) {
+        session.printJson({{"record", record.value().second.toString()},
+                           {"field", field.value()->name},
+                           {"value", is},
+                           {"was", was}});
+        return {};
+    }
+    session.print(name + ", " + heading + ": " + (is.empty() ? "nothing" : is) +
+                  (was == is     ? " (as it was)"
+                   : was.empty() ? ""
+                                 : " (was " + was + ")") +
+                  "\n");
+    return {};
+}
+
+Done verbAdd(Session& session, const AddOptions& options) {
+    if (auto good = session.refusePast("add", false); !good.ok()) {
+        return good.error();
+    }
+    const auto kind = model::kindNamed(options.kind);
+    if (!kind) {
+        return model::wrongUse("KIND: there is no kind \"" + options.kind +
+                               "\": 'ledgerboard add --help' names them all");
+    }
+    if (*kind == Kind::Job) {
+        return model::wrongUse("a job is added with 'ledgerboard start NAME'");
+    }
+    auto finder = session.finder();
+    auto book = session.book();
+    if (!finder.ok() || !book.ok()) {
+        return finder.ok() ? book.error() : finder.error();
+    }
+    const RawId id = book.value()->newId(session.now());
+    store::Action action("add " + std::string(model::infoOf(*kind).title));
+    bool saidSomething = false;
+    for (const auto& pair : options.fields) {
+        const auto equals = pair.find('=');
+        if (equals == std::string::npos) {
+            return model::wrongUse("\"" + pair +
+                                   "\" is not FIELD=VALUE, such as Name=\"Tile crew\"");
+        }
+        auto field = fieldMeant(*kind, pair.substr(0, equals));
+        if (!field.ok()) {
+            return field.error();
+        }
+        auto value = valueMeant(*field.value(), pair.substr(equals + 1), *finder.value());
+        if (!value.ok()) {
+            return value.error();
+        }
+        saidSomething = saidSomething || !model::isEmpty(value.value());
+        action.set(id, field.value()->code, value.value());
+    }
+    if (!saidSomething) {
+        return model::wrongUse("say at least one FIELD=VALUE of the new " +
+                               std::string(model::infoOf(*kind).title));
+    }
+    if (const model::Field* jobField = model::jobFieldOf(*kind)) {
+        auto job = session.job();
+        if (!job.ok()) {
+            return job.error();
+        }
+        action.set(id, jobField->code, job.value().raw());
+    }
+    if (auto done = commit(session, action); !done.ok()) {
+        return done.error();
+    }
+    auto after = session.finder();
+    const std::string name = after.ok() ? after.value()->nameOf(id) : id.toString();
+    if (session.json()) {
+        session.printJson({{"kind", model::infoOf(*kind).name}, {"id", id.toString()}});
+        return {};
+    }
+    session.print("Added " + std::string(model::infoOf(*kind).title) + " " + name + ".\n");
+    return {};
+}
+
+Done verbDrop(Session& session, const std::string& record) {
+    if (auto good = session.refusePast("drop", false); !good.ok()) {
+        return good.error();
+    }
+    auto found = meant(session, record);
+    if (!found.ok()) {
+        return found.error();
+    }
+    const std::string name = session.finder().value()->nameOf(found.value().second);
+    const std::string title(model::infoOf(found.value().first).title);
+    store::Action action("drop " + title + " " + name);
+    action.drop(found.value().first, found.value().second);
+    if (auto done = commit(session, action); !done.ok()) {
+        return done.error();
+    }
+    if (session.json()) {
+        session.printJson({{"dropped", found.value().second.toString()}});
+        return {};
+    }
+    session.print("Dropped " + title + " " + name + ". It stays in history; 'ledgerboard undo' " +
+                  "brings it back.\n");
+    return {};
+}
+
+namespace {
+
+Done walkBack(Session& session, bool undo) {
+    if (auto good = session.refusePast(undo ? "undo" : "redo", false); !good.ok()) {
+        return good.error();
+    }
+    auto book = session.book();
+    if (!book.ok()) {
+        return book.error();
+    }
+    auto report = undo ? book.value()->undo(session.now()) : book.value()->redo(session.now());
+    if (!report.ok()) {
+        return report.error();
+    }
+    session.forgetRows();
+    if (session.json()) {
+        session.printJson(
+            {{undo ? "undone" : "redone", report.value().what}, {"edits", report.value().edits}});
+        return {};
+    }
+    session.print(std::string(undo ? "Undone: " : "Done again: ") + report.value().what + ".\n");
+    return {};
+}
+
+}  // namespace
+
+Done verbUndo(Session& session) {
+    return walkBack(session, true);
+}
+
+Done verbRedo(Session& session) {
+    return walkBack(session, false);
+}
+
+}  // namespace ledgerboard::cli

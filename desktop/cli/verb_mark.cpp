@@ -1,0 +1,193 @@
+// mark and baseline: progress, and what it is measured against.
+#include <nlohmann/json.hpp>
+
+#include "core/compute/progress.h"
+#include "core/compute/scope_lines.h"
+#include "core/report/money_text.h"
+
+#include "desktop/cli/verbs.h"
+
+namespace ledgerboard::cli {
+
+namespace {
+
+using model::Kind;
+using model::Result;
+
+// The day a dated statement is for: --at or --on, else --as-of, else today.
+Result<model::Date> dayOf(Session& session, const char* option, const std::string& text) {
+    if (text.empty()) {
+        return session.today();
+    }
+    auto day = model::Date::parseLoose(text);
+    if (!day.ok()) {
+        return model::wrongUse(std::string(option) + ": " + day.error().message);
+    }
+    return day;
+}
+
+// What is said of the item: a percent, a count, or the steps done.
+Result<void> readStatement(const MarkOptions& options, model::Mark& mark) {
+    const int said = static_cast<int>(!options.percent.empty()) +
+                     static_cast<int>(!options.count.empty()) +
+                     static_cast<int>(!options.steps.empty());
+    if (said != 1) {
+        return model::wrongUse(
+            "say one of: a PERCENT, --count N, or --step NAME (as often as steps are done)");
+    }
+    if (!options.percent.empty()) {
+        auto percent = model::Percent::parse(options.percent);
+        if (!percent.ok()) {
+            return model::wrongUse("PERCENT: " + percent.error().message);
+        }
+        mark.percent = percent.value();
+    } else if (!options.count.empty()) {
+        auto count = model::Quantity::parse(options.count);
+        if (!count.ok()) {
+            return model::wrongUse("--count: " + count.error().message);
+        }
+        mark.count = count.value();
+    } else {
+        for (const auto& step : options.steps) {
+            mark.stepsDone += (mark.stepsDone.empty() ? "" : "; ") + step;
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+Done verbMark(Session& session, const MarkOptions& options) {
+    if (auto good = session.refusePast("mark", true); !good.ok()) {
+        return good.error();
+    }
+    auto finder = session.finder();
+    if (!finder.ok()) {
+        return finder.error();
+    }
+    auto job = session.job();
+    if (!job.ok()) {
+        return job.error();
+    }
+    auto item = finder.value()->find(Kind::Item, options.item);
+    if (!item.ok()) {
+        return item.error();
+    }
+    auto day = dayOf(session, "--at", options.at);
+    if (!day.ok()) {
+        return day.error();
+    }
+    store::Book& book = *session.book().value();
+    model::Mark mark;
+    mark.id = book.newId<Kind::Mark>(session.now());
+    mark.job = job.value();
+    mark.item = model::Id<Kind::Item>(item.value());
+    mark.markedOn = day.value();
+    mark.by = book.me();
+    mark.onDevice = book.thisDevice();
+    mark.note = options.note;
+    if (auto read = readStatement(options, mark); !read.ok()) {
+        return read.error();
+    }
+    const std::string name = finder.value()->nameOf(item.value());
+    auto items = book.rows<model::Item>(job.value());
+    if (!items.ok()) {
+        return items.error();
+    }
+    std::optional<model::Percent> shown;
+    for (const auto& one : items.value()) {
+        if (one.id == mark.item) {
+            if (auto good = compute::checkMark(one, mark, name); !good.ok()) {
+                return good.error();
+            }
+            shown = compute::percentOf(one, mark);
+        }
+    }
+    store::Action action("mark " + name);
+    action.add(mark);
+    if (auto done = book.commit(action, session.now()); !done.ok()) {
+        return done.error();
+    }
+    const std::string percent = shown ? shown->toString() : "0";
+    if (session.json()) {
+        session.printJson({{"mark", mark.id.raw().toString()},
+                           {"item", item.value().toString()},
+                           {"percent", nlohmann::json::parse(percent)},
+                           {"date", day.value().toString()}});
+        return {};
+    }
+    session.print(name + ": " + percent + " % on " + day.value().toString() + ".\n");
+    return {};
+}
+
+Done verbBaseline(Session& session, const BaselineOptions& options) {
+    if (auto good = session.refusePast("baseline", true); !good.ok()) {
+        return good.error();
+    }
+    auto rows = session.rows();
+    if (!rows.ok()) {
+        return rows.error();
+    }
+    auto day = dayOf(session, "--on", options.on);
+    if (!day.ok()) {
+        return day.error();
+    }
+    return model::guarded([&]() -> Done {
+        const compute::Frozen frozen = compute::freeze(rows.value());
+        if (frozen.items.empty()) {
+            return model::cannotBeMet(
+                "there is no scope to freeze: read walk notes or bring a scope first");
+        }
+        store::Book& book = *session.book().value();
+        model::Baseline baseline;
+        baseline.id = book.newId<Kind::Baseline>(session.now());
+        baseline.job = rows.value().job.id;
+        baseline.frozenOn = day.value();
+        baseline.contingency = frozen.contingency;
+        baseline.finishOn = frozen.finishOn;
+        store::Action action("baseline of " + day.value().toString());
+        action.add(baseline);
+        model::Money total;
+        for (const auto& item : frozen.items) {
+            model::BaselineItem one;
+            one.id = book.newId<Kind::BaselineItem>(session.now());
+            one.job = baseline.job;
+            one.baseline = baseline.id;
+            one.item = item.item;
+            one.budget = item.budget;
+            one.plannedStartOn = item.plannedStartOn;
+            one.plannedFinishOn = item.plannedFinishOn;
+            action.add(one);
+            total += item.budget;
+        }
+        if (auto done = book.commit(action, session.now()); !done.ok()) {
+            return done.error();
+        }
+        if (session.json()) {
+            session.printJson({{"baseline", baseline.id.raw().toString()},
+                               {"date", day.value().toString()},
+                               {"items", frozen.items.size()},
+                               {"budget", total.toString()},
+                               {"contingency", frozen.contingency.toString()},
+                               {"unpriced", frozen.unpriced},
+                               {"undated", frozen.undated}});
+            return {};
+        }
+        std::string text = "Baseline of " + day.value().toString() + ": " +
+                           std::to_string(frozen.items.size()) + " items, " +
+                           report::centsText(total, session.script()) + ", contingency " +
+                           report::centsText(frozen.contingency, session.script()) + ".\n";
+        if (frozen.unpriced > 0) {
+            text += std::to_string(frozen.unpriced) +
+                    " of them have no price and count as 0: bring prices, or set a lump sum.\n";
+        }
+        if (frozen.undated > 0) {
+            text += std::to_string(frozen.undated) +
+                    " of them lack planned dates and are left out of the plan.\n";
+        }
+        session.print(text);
+        return {};
+    });
+}
+
+}  // namespace ledgerboard::cli

@@ -1,0 +1,87 @@
+// What can be asked for? One function per verb; each carries it out whole or leaves all as it was.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/model/result.h"
+
+#include "desktop/cli/session.h"
+
+namespace ledgerboard::cli {
+
+struct StartOptions {
+    std::string name, owner, built, area, purchase, resale, budget, begin, finish;
+};
+
+struct ReadOptions {
+    std::string file;
+    bool keep = false;
+    bool explain = false;
+};
+
+struct BringOptions {
+    std::string kind, file, match;
+    bool tryOnly = false;
+};
+
+struct EditOptions {
+    std::string record, field, value;
+};
+
+struct AddOptions {
+    std::string kind;
+    std::vector<std::string> fields;
+};
+
+struct ListOptions {
+    std::string kind;
+    bool csv = false;
+    bool all = false;
+};
+
+struct MarkOptions {
+    std::string item, percent, count, at, note;
+    std::vector<std::string> steps;
+};
+
+struct BaselineOptions {
+    std::string on;
+};
+
+struct WeekOptions {
+    bool keep = false;
+};
+
+struct GiveOptions {
+    std::string what, format, file;
+};
+
+struct RestoreOptions {
+    std::string file;
+    bool replace = false;
+};
+
+using Done = model::Result<void>;
+
+[[nodiscard]] Done verbStart(Session& session, const StartOptions& options);
+[[nodiscard]] Done verbRead(Session& session, const ReadOptions& options);
+[[nodiscard]] Done verbBring(Session& session, const BringOptions& options);
+[[nodiscard]] Done verbSet(Session& session, const EditOptions& options);
+[[nodiscard]] Done verbAdd(Session& session, const AddOptions& options);
+[[nodiscard]] Done verbDrop(Session& session, const std::string& record);
+[[nodiscard]] Done verbUndo(Session& session);
+[[nodiscard]] Done verbRedo(Session& session);
+[[nodiscard]] Done verbList(Session& session, const ListOptions& options);
+[[nodiscard]] Done verbMark(Session& session, const MarkOptions& options);
+[[nodiscard]] Done verbBaseline(Session& session, const BaselineOptions& options);
+[[nodiscard]] Done verbWeek(Session& session, const WeekOptions& options);
+[[nodiscard]] Done verbDeal(Session& session);
+[[nodiscard]] Done verbHistory(Session& session, const std::string& record);
+[[nodiscard]] Done verbGive(Session& session, const GiveOptions& options);
+[[nodiscard]] Done verbVerify(Session& session, bool mend);
+[[nodiscard]] Done verbBackup(Session& session, const std::string& file);
+[[nodiscard]] Done verbRestore(Session& session, const RestoreOptions& options);
+[[nodiscard]] Done verbWork(Session& session, const std::string& name);
+
+}  // namespace ledgerboard::cli
