@@ -35,6 +35,7 @@ enum class ToGoRule {
     OwnEstimate,      // the owner's own estimate
     Commitment,       // contract now - billed on it
     Quote,            // bought goods: quote - billed
+    Finished,         // shown finished, without estimate, contract or quote: nothing
     GoodsBudgetLeft,  // bought goods without a quote: budget left
     TradeCpi,         // past 20 %: (budget now - earned) / CPI of its trade
     BudgetLeft,       // budget now - billed

@@ -11,20 +11,11 @@ namespace {
 using model::Money;
 using model::Percent;
 
-// now x percent x (1 - retainage), rounded once.
-Money payableShare(Money now, Percent seen, Percent retainage) {
-    const model::Wide kept = std::max<model::Wide>(0, 10'000 - retainage.basisPoints());
-    return model::roundedMoney(
-        model::multiplyWide(model::multiplyWide(now.minor(), seen.basisPoints()), kept),
-        100'000'000);
-}
-
-// paid - now x value seen, less the deposit as far as work is still unseen.
-void setPaidAhead(ContractFigures& figures, const model::Contract& contract, Percent valueSeen) {
+// now x seen, less the deposit as far as work is still unseen, taken from what was paid.
+void setPaidAhead(ContractFigures& figures, const model::Contract& contract, Money seenValue) {
     if (contract.type == model::ContractKind::Order || figures.paid <= Money{}) {
         return;
     }
-    const Money seenValue = share(valueSeen, figures.now);
     const Money unseen = std::max(Money{}, figures.now - seenValue);
     const Money deposit = std::min(std::max(Money{}, contract.deposit.value_or(Money{})), unseen);
     figures.paidAhead = std::max(Money{}, figures.paid - seenValue - deposit);
@@ -43,21 +34,21 @@ void setSeen(ContractFigures& figures, const model::Contract& contract, const Sc
              const std::vector<bool>& isOnSite) {
     WeightedPercent shown;
     WeightedPercent seen;
-    WeightedPercent valueSeen;  // goods on site count as seen
+    WeightedPercent seenOrOnSite;
     for (const std::size_t item : items) {
         const Money budget = scope.lines[item].budgetNow();
         shown.add(budget, marks.shown(item));
         seen.add(budget, marks.seen(item));
-        valueSeen.add(budget, isOnSite[item] ? Percent::whole() : marks.seen(item));
+        seenOrOnSite.add(budget, isOnSite[item] ? Percent::whole() : marks.seen(item));
     }
     figures.shown = shown.value();
     figures.seen = seen.value();
-    figures.seenValue = share(figures.seen, figures.now);
+    figures.seenValue = seen.of(figures.now);
     const bool isReleased = contract.acceptedOn && contract.waiverReceivedOn;
     const Percent retainage = isReleased ? Percent{} : contract.retainage.value_or(Percent{});
-    const Money allowed = payableShare(figures.now, figures.seen, retainage) - figures.paid;
+    const Money allowed = seen.of(figures.now, Percent::whole() - retainage) - figures.paid;
     figures.payableToday = std::max(Money{}, std::min(figures.owed, allowed));
-    setPaidAhead(figures, contract, valueSeen.value());
+    setPaidAhead(figures, contract, seenOrOnSite.of(figures.now));
 }
 
 // Bought goods that have arrived, by item.

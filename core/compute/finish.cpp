@@ -37,30 +37,28 @@ struct Worked {
     Wide planned = 0;
 };
 
-// What the marks of one item tell: from its actual start, else from its first mark, to the mark
-// that first showed the latest percent.
+// What the marks of one item tell: the working days from one mark to the next wherever the percent
+// rose between them, and from the actual start, where it is entered, to the first mark. A percent
+// that falls is a correction: it takes back the work, not the days.
 Worked workedOn(const model::Item& item, std::span<const MarkRead> marks,
                 const WorkCalendar& calendar) {
-    if (marks.empty() || !marks.back().on) {
-        return {};
+    std::optional<Date> before;
+    if (item.actualStartOn) {
+        before = *item.actualStartOn - 1;
     }
-    const Percent last = marks.back().percent;
-    auto reached = marks.end() - 1;
-    while (reached != marks.begin() && (reached - 1)->percent == last) {
-        --reached;
+    Percent last;
+    Wide days = 0;
+    std::int64_t gained = 0;
+    for (const MarkRead& mark : marks) {
+        if (before && mark.on) {
+            gained += mark.percent.basisPoints() - last.basisPoints();
+            days += mark.percent > last ? calendar.workDays(*before + 1, *mark.on) : 0;
+        }
+        before = mark.on;
+        last = mark.percent;
     }
-    std::optional<Date> start = item.actualStartOn;
-    Percent from;
-    if (!start) {
-        start = marks.front().on ? std::optional<Date>(*marks.front().on + 1) : std::nullopt;
-        from = marks.front().percent;
-    }
-    if (!start || !reached->on || last <= from) {
-        return {};
-    }
-    const Wide days = calendar.workDays(*start, *reached->on);
-    const std::int64_t gained = last.basisPoints() - from.basisPoints();
-    return {days * 10'000'000, Wide{likelyDays(item, calendar)} * gained};
+    const Wide planned = Wide{likelyDays(item, calendar)} * gained;
+    return gained > 0 ? Worked{days * 10'000'000, planned} : Worked{};
 }
 
 std::vector<Pace> pacesOf(const model::JobRows& rows, const JobFigures& figures, const Marks& marks,

@@ -16,8 +16,10 @@
 namespace ledgerboard::compute {
 
 // Actual over planned days of a crew so far, in thousandths, within 800 to 2000; 1000 where nothing
-// tells. Actual days are counted between marks (from the actual start where it is entered) up to
-// the mark that first shows the latest percent; planned days are likely days x the percent gained.
+// tells. Actual days are the working days between two marks of an item wherever its percent rose
+// (from the actual start to the first mark where that start is entered); planned days are likely
+// days x the percent gained. Where marks are far apart, days on other work are in it too: then it
+// is slow rather than fast.
 struct Pace {
     model::Id<model::Kind::Crew> crew;
     std::int64_t thousandths = 1000;

@@ -80,14 +80,19 @@ void explain(Mover& mover, const model::JobRows& rows, const JobFigures& figures
     } else if (line.rule == ToGoRule::Commitment && line.billedOnCommitment > line.committed) {
         mover.reason = MoveReason::BilledBeyondContract;
         mover.why = "billed beyond its contract";
-    } else if (line.rule == ToGoRule::TradeCpi && line.kept == Kept::AsComputed &&
-               line.toGo != line.budgetNow - line.billed) {
-        mover.reason = MoveReason::TradeCpi;
-        mover.why = "work left at what " + (scope.trade.empty() ? "its trade" : scope.trade) +
-                    " has cost so far";
+    } else if (line.rule == ToGoRule::Commitment) {
+        mover.reason = MoveReason::Contract;
+        mover.why = "at its contract now";
     } else if (line.billed > line.budgetNow) {
         mover.reason = MoveReason::BilledBeyondBudget;
         mover.why = "billed beyond its budget";
+    } else if (line.rule == ToGoRule::Finished) {
+        mover.reason = MoveReason::Finished;
+        mover.why = "finished, at what was billed";
+    } else if (line.rule == ToGoRule::TradeCpi) {
+        mover.reason = MoveReason::TradeCpi;
+        mover.why = "work left at what " + (scope.trade.empty() ? "its trade" : scope.trade) +
+                    " has cost so far";
     } else if (isItem && !wasThere) {
         mover.reason = MoveReason::NewItem;
         mover.why = "it was not there then";

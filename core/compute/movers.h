@@ -48,6 +48,8 @@ enum class MoveReason {
     OwnEstimate,           // the owner's own estimate
     BilledBeyondBudget,    // more was billed than its budget now
     BilledBeyondContract,  // more was billed than its contract now
+    Contract,              // it goes by its contract now
+    Finished,              // finished, at what was billed
     TradeCpi,              // what its trade costs for what it earns
 };
 

@@ -22,6 +22,16 @@ using model::Wide;
 
 constexpr std::int64_t kWhole = 10'000;  // basis points
 
+// part / whole, to the nearest hundredth of a percent, 100 only where nothing is missing.
+// Requires: 0 <= part, 0 < whole.
+Percent fraction(Wide part, Wide whole) {
+    if (part >= whole) {
+        return Percent::whole();
+    }
+    const std::int64_t nearest = model::divideRounded(part * kWhole, whole);
+    return Percent::fromBasisPoints(std::min(nearest, kWhole - 1));
+}
+
 Percent within(Wide basisPoints) {
     const Wide clamped = std::clamp<Wide>(basisPoints, 0, kWhole);
     return Percent::fromBasisPoints(static_cast<std::int64_t>(clamped));
@@ -37,7 +47,7 @@ const model::NamedShare* stepNamed(const model::Item& item, std::string_view nam
     return nullptr;
 }
 
-// The weights of the steps done over the weights of all, rounded down.
+// The weights of the steps done over the weights of all.
 Percent stepsPercent(const model::Item& item, std::string_view stepsDone) {
     std::unordered_set<const model::NamedShare*> done;
     for (const std::string& name : stepsIn(stepsDone)) {
@@ -52,7 +62,7 @@ Percent stepsPercent(const model::Item& item, std::string_view stepsDone) {
         all += weight;
         sum += done.contains(&step) ? weight : 0;
     }
-    return all == 0 ? Percent{} : within(sum * kWhole / all);
+    return all == 0 ? Percent{} : fraction(sum, all);
 }
 
 std::optional<Percent> rawPercent(const model::Item& item, const Mark& mark) {
@@ -64,7 +74,7 @@ std::optional<Percent> rawPercent(const model::Item& item, const Mark& mark) {
             return std::nullopt;
         }
         const Wide done = std::max<std::int64_t>(0, mark.count->thousandths());
-        return within(done * kWhole / item.quantity->thousandths());
+        return fraction(done, item.quantity->thousandths());
     }
     if (!stepsIn(mark.stepsDone).empty()) {
         return stepsPercent(item, mark.stepsDone);
@@ -288,6 +298,17 @@ Percent WeightedPercent::value() const {
         return Percent::fromBasisPoints(model::divideRounded(weighted_, weights_));
     }
     return count_ == 0 ? Percent{} : Percent::fromBasisPoints(model::divideRounded(plain_, count_));
+}
+
+model::Money WeightedPercent::of(model::Money money, Percent part) const {
+    const Wide numerator = weights_ > 0 ? weighted_ : Wide{plain_};
+    const Wide denominator = weights_ > 0 ? weights_ : Wide{count_};
+    if (denominator == 0) {
+        return model::Money{};
+    }
+    const Wide ofMoney = model::multiplyWide(money.minor(), part.basisPoints());
+    return model::roundedMoney(model::multiplyWide(numerator, ofMoney),
+                               model::multiplyWide(denominator, Wide{kWhole} * kWhole));
 }
 
 }  // namespace ledgerboard::compute

@@ -11,8 +11,8 @@
 //   weighted steps  the weights of the steps done over the weights of all
 //   counted units   units done over the quantity
 //   judged percent  as marked
-// A share that is not whole is rounded down to a hundredth of a percent, so that 100 always means
-// finished.
+// A share that is not whole is rounded to a hundredth of a percent, and never to 100: that always
+// means finished.
 #pragma once
 
 #include <optional>
@@ -82,6 +82,9 @@ class WeightedPercent {
   public:
     void add(model::Money budgetNow, model::Percent percent);
     [[nodiscard]] model::Percent value() const;
+    // `money` x the percent before it is rounded x `part`; rounded once. Errors: OverflowError.
+    [[nodiscard]] model::Money of(model::Money money,
+                                  model::Percent part = model::Percent::whole()) const;
 
   private:
     model::Wide weighted_ = 0;

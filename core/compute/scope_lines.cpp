@@ -35,7 +35,7 @@ class Builder {
         addOptions();
         ScopeLine whole;
         whole.kind = LineKind::WholeJob;
-        whole.name = "Whole job";
+        whole.name = "Whole-job spend";
         scope_.lines.push_back(whole);
         findHeirs();
         if (scope_.baseline) {

@@ -46,7 +46,7 @@ struct ScopeLine {
     model::Id<model::Kind::Crew> crew;  // the item's, else its contract's
     model::Id<model::Kind::Contract> contract;
     std::string trade;  // the item's, else its crew's, else the price row's; "" where none
-    std::string name;   // "Hall bath/tile"; an option by its name; "Whole job"
+    std::string name;   // "Hall bath/tile"; an option by its name; "Whole-job spend"
     Pricing pricing;
     model::Money baseline;
     std::vector<ChangePart> changes;  // in order of signing

@@ -33,6 +33,8 @@ ToGo byRule(const ToGoInput& in) {
     } else if (in.item != nullptr && in.item->boughtGoods && in.item->quote) {
         out.rule = ToGoRule::Quote;
         out.asComputed = notBelowZero(*in.item->quote - in.billed);
+    } else if (in.item != nullptr && in.counts && in.shown == model::Percent::whole()) {
+        out.rule = ToGoRule::Finished;
     } else if (in.item != nullptr && in.item->boughtGoods) {
         out.rule = ToGoRule::GoodsBudgetLeft;
         out.asComputed = budgetLeft;
@@ -49,7 +51,7 @@ ToGo byRule(const ToGoInput& in) {
 
 bool isKeptInRange(ToGoRule rule) {
     return rule != ToGoRule::NotCounted && rule != ToGoRule::OwnEstimate &&
-           rule != ToGoRule::Commitment;
+           rule != ToGoRule::Commitment && rule != ToGoRule::Finished;
 }
 
 }  // namespace
@@ -64,6 +66,8 @@ std::string_view wordsFor(ToGoRule rule) {
             return "contract now less billed";
         case ToGoRule::Quote:
             return "quote less billed";
+        case ToGoRule::Finished:
+            return "finished, nothing left";
         case ToGoRule::GoodsBudgetLeft:
             return "budget left for bought goods";
         case ToGoRule::TradeCpi:
