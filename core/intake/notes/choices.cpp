@@ -127,7 +127,15 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
         }
         question = question || isMark(sentence.tokens[i], "?");
     }
-    const bool either = spots.has(Cue::Either) && open.both;
+    const bool matter = open.materials > 1 ||
+                        std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+                            return tables().acts[act.row].weight > 1;
+                        });
+    bool either = false;
+    for (const CueSpot& cue : spots.cues) {
+        either = either || (cue.cue == Cue::Either && open.both && matter &&
+                            !wordIs(sentence, cue.span.end, "way"));
+    }
     open.choice = either || orWork || (question && open.both && open.materials > 1) ||
                   (open.both && open.materials > 1 && spots.amounts.size() > 1);
     return open;

@@ -249,12 +249,25 @@ bool endsSentence(std::string_view text) {
            (text.back() == '.' || text.back() == '?' || text.back() == '!' || text.back() == ':');
 }
 
+// Whether the writer's lines break off where the page ends rather than where the thought does: most
+// of those that are not lists are long, and none runs on for ever.
+bool isWrapped(const std::vector<RawLine>& lines) {
+    std::size_t plain = 0;
+    std::size_t full = 0;
+    for (const RawLine& line : lines) {
+        plain += line.text.size() < 130 ? 1 : 4;
+        full += line.text.size() >= kWrappedFrom && line.text.size() < 130 ? 1 : 0;
+    }
+    return full * 10 >= plain * 4;
+}
+
 }  // namespace
 
 std::vector<NoteLine> noteLines(std::string_view notes) {
     bool anyStamp = false;
     const std::vector<RawLine> raw = rawLines(notes, anyStamp);
     const std::map<std::string_view, int> speakers = speakersOf(raw);
+    const bool wrapped = isWrapped(raw);
     std::vector<NoteLine> lines;
     std::size_t previousLength = 0;
     bool previousEnds = true;
@@ -283,7 +296,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         }
         const bool flows =
             anyStamp ? !previousEnds
-                     : !line.afterBlank && !previousEnds && previousLength >= kWrappedFrom;
+                     : wrapped && !line.afterBlank && !previousEnds && previousLength >= kWrappedFrom;
         made.opens = !flows || made.bullet || made.spoken || made.heading ||
                      (!lines.empty() && lines.back().heading);
         previousLength = line.text.size();

@@ -14,8 +14,13 @@ constexpr std::size_t kAdjectives = 5;  // between "new" and its object
 class Linker {
   public:
     Linker(const Sentence& sentence, Spots& spots, std::size_t from,
-           const std::vector<std::uint32_t>& before)
-        : sentence_(sentence), spots_(spots), from_(from), before_(before) {}
+           const Context& context)
+        : sentence_(sentence),
+          spots_(spots),
+          from_(from),
+          before_(context.before),
+          loose_(context.loose),
+          placeWord_(context.placeWord) {}
 
     Linked run() {
         std::erase_if(spots_.acts, [&](const ActSpot& act) { return act.span.begin < from_; });
@@ -23,6 +28,7 @@ class Linker {
                       [&](const ObjectSpot& object) { return object.span.begin < from_; });
         joinCompounds();
         narrowKinds();
+        dropMaterials();
         markLandmarks();
         markActs();
         linkObjects();
@@ -57,7 +63,10 @@ class Linker {
     void narrowKinds() {
         for (ObjectSpot& object : spots_.objects) {
             for (const KindRow& kind : tables().kinds) {
-                if (kind.general == object.object && nearWord(object.span, kind.word)) {
+                if (kind.general != object.object) {
+                    continue;
+                }
+                if (kind.place ? kind.word == placeWord_ : nearWord(object.span, kind.word)) {
                     object.object = kind.object;
                     break;
                 }
@@ -77,6 +86,46 @@ class Linker {
                 ++i;
             }
         }
+    }
+
+    // "siding: vinyl": a material is no object of its own where another is by it. A tile laid where a
+    // floor is spoken of is floor tile.
+    void dropMaterials() {
+        static const std::uint32_t kTile = tables().objectNamed("tile");
+        static const std::uint32_t kFloorTile = tables().objectNamed("floor tile");
+        auto& objects = spots_.objects;
+        const bool floor = speaksOfFloor();
+        for (ObjectSpot& object : objects) {
+            if (object.object == kTile && floor) {
+                object.object = kFloorTile;
+                object.material = false;
+            }
+        }
+        std::erase_if(objects, [&](const ObjectSpot& object) {
+            return object.material &&
+                   std::any_of(objects.begin(), objects.end(), [&](const ObjectSpot& other) {
+                       const std::size_t begin = std::min(object.span.end, other.span.end);
+                       const std::size_t end = std::max(object.span.begin, other.span.begin);
+                       return !other.material && &other != &object && begin <= end &&
+                              end - begin < 6 && partedBy(sentence_, spots_, begin, end) < 2.3 &&
+                              !actBetween(begin, end);
+                   });
+        });
+    }
+
+    [[nodiscard]] bool speaksOfFloor() const {
+        const auto isFloor = [](std::uint32_t object) {
+            return tables().objects[object].family == "floor";
+        };
+        return std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                           [&](const ObjectSpot& object) { return isFloor(object.object); }) ||
+               std::any_of(before_.begin(), before_.end(), isFloor);
+    }
+
+    [[nodiscard]] bool actBetween(std::size_t begin, std::size_t end) const {
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+            return act.span.begin >= begin && act.span.end <= end && row(act).weight > 1;
+        });
     }
 
     [[nodiscard]] bool copulaBetween(std::size_t begin, std::size_t end) const {
@@ -182,6 +231,13 @@ class Linker {
                 }
             }
         }
+        // "gets painted": the second says what is done.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            return row(act).fresh && row(act).side == Side::After &&
+                   std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& next) {
+                       return next.span.begin == act.span.end && row(next).side != Side::After;
+                   });
+        });
         // A word like "off" is a treatment only right after an object, where the clause ends.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             return row(act).side == Side::Edge && !edgeHolds(act);
@@ -256,7 +312,7 @@ class Linker {
         double far = partedBy(sentence_, spots_, object.span.end, end) +
                      kPerToken * static_cast<double>(end - object.span.end) +
                      2.0 * actsBetween(object.span.end, end);
-        if (row(act).fresh && side == Side::After && row(act).weight < 3) {
+        if (row(act).fresh && side == Side::After && (row(act).weight < 3 && !closesAfter(act))) {
             return kTooFar;
         }
         if ((side == Side::After) && !act.passive) {
@@ -326,11 +382,14 @@ class Linker {
                 continue;
             }
             const bool pronoun = hasPronoun(act);
+            if (row(act).fresh && row(act).side == Side::After && !pronoun && !closesAfter(act)) {
+                continue;
+            }
             if (shareWithPrevious(a, direct, pronoun)) {
                 continue;
             }
             const bool own = row(act).object != kNone;
-            if (!own || pronoun) {
+            if (!own || pronoun || loose_) {
                 if (fromLoose(a) || fromBefore(a, pronoun)) {
                     continue;
                 }
@@ -427,7 +486,8 @@ class Linker {
             spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
                 return !object.landmark && object.span.end <= act.span.begin;
             });
-        if (before_.empty() || row(act).phrase == "new" || (others && !pronoun) ||
+        const bool bareNew = row(act).phrase == "new" && !closesAfter(act);
+        if (before_.empty() || bareNew || (others && !pronoun) ||
             (weak && act.span.begin > from_ + 6)) {
             return false;
         }
@@ -438,6 +498,12 @@ class Linker {
                                         .fromBefore = true});
         }
         return true;
+    }
+
+    // "All of it new.": nothing follows that could be its object.
+    [[nodiscard]] bool closesAfter(const ActSpot& act) const {
+        return act.span.end >= sentence_.tokens.size() ||
+               sentence_.tokens[act.span.end].kind == TokenKind::Mark;
     }
 
     [[nodiscard]] bool hasPronoun(const ActSpot& act) const {
@@ -454,6 +520,8 @@ class Linker {
     Spots& spots_;
     std::size_t from_;
     const std::vector<std::uint32_t>& before_;
+    bool loose_;
+    WordId placeWord_;
     Linked linked_;
     std::vector<bool> taken_;
 };
@@ -461,8 +529,8 @@ class Linker {
 }  // namespace
 
 Linked linkSentence(const Sentence& sentence, Spots& spots, std::size_t from,
-                    const std::vector<std::uint32_t>& before) {
-    return Linker(sentence, spots, from, before).run();
+                    const Context& context) {
+    return Linker(sentence, spots, from, context).run();
 }
 
 double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin, std::size_t end) {

@@ -22,15 +22,22 @@ struct Said {
     std::size_t spot = kNone;   // index into spots.objects, kNone if not in this sentence
 };
 
+// What earlier sentences leave behind.
+struct Context {
+    std::vector<std::uint32_t> before;  // the objects an "it" may mean
+    bool loose = false;                 // nothing has been said yet of what to do with them
+    WordId placeWord = kUnknown;        // the last word of the space's name: "porch"
+};
+
 struct Linked {
     std::vector<Said> said;
     std::vector<std::size_t> loose;  // indexes of objects without a treatment
 };
 
-// Links the part of the sentence from token `from`. `before` are the objects an "it" may mean.
-// Marks objects that only say where something is as landmarks.
+// Links the part of the sentence from token `from`. Marks objects that only say where something is as
+// landmarks.
 [[nodiscard]] Linked linkSentence(const Sentence& sentence, Spots& spots, std::size_t from,
-                                  const std::vector<std::uint32_t>& before);
+                                  const Context& context);
 
 // How hard the tokens from `begin` to `end` part what stands before from what stands after; 8 and
 // more is another clause.

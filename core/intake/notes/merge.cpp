@@ -80,6 +80,13 @@ std::vector<Found> settled(const std::vector<Found>& said) {
                 found.treatment == Treatment::Add ? Treatment::Replace : found.treatment;
         }
     }
+    // What is replaced or taken out is not worked on as well.
+    if (has(Treatment::Replace)) {
+        std::erase_if(left, [](const Found& f) {
+            return f.treatment == Treatment::Repair || f.treatment == Treatment::Clean ||
+                   (f.treatment == Treatment::Refinish && f.weight < 3);
+        });
+    }
     // Keeping and working on it: the later of two orders; lesser work is no contradiction.
     const bool keep = has(Treatment::Keep);
     const bool work =

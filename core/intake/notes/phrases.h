@@ -16,6 +16,10 @@ namespace ledgerboard::intake {
 // Which table a phrase is from.
 enum class From : std::uint8_t { Object, Act, GapHead, Space, Qualifier, Cue, Unit, Fact, Caution };
 
+// Flags of a Meaning.
+inline constexpr std::uint8_t kHeadingOnly = 1;  // of a space: means it in a heading alone
+inline constexpr std::uint8_t kMaterial = 2;     // of an object: a material, unless it stands alone
+
 struct Meaning {
     From from = From::Object;
     std::uint8_t flag = 0;  // what it says depends on the table

@@ -45,10 +45,12 @@ void Reader::take(Sentence& sentence) {
         return;
     }
     const bool deal = facts_.take(sentence, spots);
-    const Placed placed = walk_.take(sentence, spots);
+    const bool onlyDeal = deal && spots.acts.empty();
+    const Placed placed = onlyDeal ? Placed{} : walk_.take(sentence, spots);
     if (placed.moved) {
         before_.clear();
         absent_.clear();
+        recent_.clear();
         if (sentence.heading || sentence.alone) {
             section_ = Section::Plain;
         }
@@ -64,9 +66,12 @@ void Reader::take(Sentence& sentence) {
     if (!placed.onlyPlace) {
         takeSame(sentence, spots);
         const Openness open = opennessOf(sentence, spots);
-        linked = linkSentence(sentence, spots, placed.from, before_);
+        recall(spots);
+        linked = linkSentence(sentence, spots, placed.from,
+                              {before_, looseBefore_, walk_.placeWord()});
         noteCautions(sentence, spots);
-        const bool money = deal && spots.objects.size() + spots.acts.size() < 2;
+        extendPlaces(sentence, spots, placed, linked);
+        const bool money = deal && spots.acts.empty();
         if (!money && !takeChoice(sentence, spots, placed, linked, open)) {
             takeItems(sentence, spots, placed, linked, open);
         }
@@ -357,6 +362,55 @@ void Reader::takeSame(const Sentence& sentence, const Spots& spots) {
     }
 }
 
+// "The door" is the patio door just spoken of.
+void Reader::recall(Spots& spots) const {
+    for (ObjectSpot& spot : spots.objects) {
+        if (spot.span.end != spot.span.begin + 1) {
+            continue;
+        }
+        const std::string& plain = tables().objects[spot.object].name;
+        const std::string head = plain.substr(plain.rfind(' ') + 1);
+        for (const std::uint32_t recent : recent_) {
+            const std::string& name = tables().objects[recent].name;
+            const bool narrower = name.size() > head.size() && name.ends_with(" " + head) &&
+                                  tables().objects[recent].place ==
+                                      tables().objects[spot.object].place;
+            if (narrower && recent != spot.object) {
+                spot.object = recent;
+                break;
+            }
+        }
+    }
+}
+
+// "This, the dining room, and the hall too.": what was said last holds there as well.
+void Reader::extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                          const Linked& linked) {
+    const bool bare = linked.said.empty() && spots.objects.empty() && !placed.parts.empty() &&
+                      !placed.moved && lastFound_ < found_.size();
+    static const WordId kToo = tables().id("too");
+    static const WordId kBoth = tables().id("both");
+    static const WordId kAlso = tables().id("also");
+    const bool said = std::any_of(
+        sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+            return token.word != kUnknown &&
+                   (token.word == kToo || token.word == kBoth || token.word == kAlso);
+        });
+    if (!bare || !said || isDead(sentence, spots, 0, 2)) {
+        return;
+    }
+    const std::vector<Found> last(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
+                                  found_.end());
+    for (const Found& found : last) {
+        for (const std::string& key : placed.parts.front().keys) {
+            if (key != found.place && found_.size() < kMostItems) {
+                found_.push_back(found);
+                found_.back().place = key;
+            }
+        }
+    }
+}
+
 // Keeps the objects that an "it" in the next sentence may mean.
 void Reader::remember(const Spots& spots, const Linked& linked) {
     std::vector<std::uint32_t> objects;
@@ -383,9 +437,16 @@ void Reader::remember(const Spots& spots, const Linked& linked) {
         }
     }
     if (!objects.empty()) {
+        looseBefore_ = act == kNone;
         before_ = std::move(objects);
         beforeAge_ = 0;
+    } else if (!linked.said.empty()) {
+        looseBefore_ = false;
     }
+    for (const ObjectSpot& object : spots.objects) {
+        recent_.insert(recent_.begin(), object.object);
+    }
+    recent_.resize(std::min<std::size_t>(recent_.size(), 8));
     for (const ObjectSpot& object : spots.objects) {
         for (const CueSpot& cue : spots.cues) {
             if (cue.cue == Cue::Absent && cue.span.end <= object.span.begin &&

@@ -32,6 +32,9 @@ class Reader {
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked, const Openness& open);
     void noteCautions(const Sentence& sentence, const Spots& spots);
+    void recall(Spots& spots) const;
+    void extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                      const Linked& linked);
     void remember(const Spots& spots, const Linked& linked);
     [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
                               int weight) const;
@@ -52,6 +55,8 @@ class Reader {
     std::vector<DraftCaution> cautions_;
     std::vector<std::uint32_t> before_;  // objects an "it" may mean
     std::vector<std::uint32_t> absent_;  // objects just said to be missing
+    std::vector<std::uint32_t> recent_;  // objects named in this space, latest first
+    bool looseBefore_ = false;  // nothing was said yet of what to do with before_
     int beforeAge_ = 0;
     Section section_ = Section::Plain;
     int sentences_ = 0;

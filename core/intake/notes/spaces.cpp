@@ -112,8 +112,8 @@ class Finder {
         return makePlain(at, whole);
     }
 
-    [[nodiscard]] static bool qualifies(const SpaceRow& row, std::uint8_t) {
-        return row.kind == SpaceKind::Room || row.kind == SpaceKind::Outside;
+    [[nodiscard]] static bool qualifies(const SpaceRow& row, std::uint8_t flag) {
+        return flag != kHeadingOnly && (row.kind == SpaceKind::Room || row.kind == SpaceKind::Outside);
     }
 
     [[nodiscard]] bool isRoomWord(std::size_t at) const {

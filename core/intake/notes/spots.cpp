@@ -78,9 +78,7 @@ class Finder {
         const Longest longest{end, meaning.row, meaning.flag};
         switch (meaning.from) {
             case From::Object:
-                if (meaning.flag == 0) {
-                    object = longest;
-                }
+                object = longest;
                 break;
             case From::Act:
                 act = longest;
@@ -113,7 +111,11 @@ class Finder {
             factsEnd_ = fact.end;
         }
         if (object.row != kNone && at >= objectsEnd_) {
-            found_.objects.push_back({.span = {at, object.end}, .object = object.row, .place = {}});
+            ObjectSpot spot;
+            spot.span = {at, object.end};
+            spot.object = object.row;
+            spot.material = object.flag == kMaterial;
+            found_.objects.push_back(spot);
             objectsEnd_ = object.end;
         }
         if (at < actsEnd_) {
@@ -199,6 +201,10 @@ class Finder {
 
     // "Paint the trim" or "the paint is peeling": a treatment or an object?
     [[nodiscard]] bool actsHere(const Span& span) const {
+        const std::string_view last = tokens_[span.end - 1].text;
+        if (last.ends_with('s') || last.ends_with('S')) {
+            return false;
+        }
         if (span.begin == 0) {
             return true;
         }

@@ -26,6 +26,7 @@ struct ObjectSpot {
     std::uint32_t object = kNone;
     bool landmark = false;  // only says where something is, or what it is made of
     bool with = false;      // what another thing is exchanged for
+    bool material = false;  // named by its material: "the oak"
     bool verb = false;      // the same words are a treatment here ("paint it")
     std::string place;      // key of the space it names itself: "bathroom fan"
 };

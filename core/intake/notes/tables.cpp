@@ -133,8 +133,11 @@ class Loader {
             }
             // "house!" means a heading alone, not a word in a sentence.
             const bool only = phrase.ends_with('!');
-            phrase.remove_suffix(only ? 1 : 0);
-            add(phrase, Meaning{.from = from, .flag = static_cast<std::uint8_t>(only), .row = row});
+            // "oak~" names a material, and the object only where no other stands by it.
+            const bool material = phrase.ends_with('~');
+            phrase.remove_suffix(only || material ? 1 : 0);
+            const int flag = only ? kHeadingOnly : material ? kMaterial : 0;
+            add(phrase, Meaning{.from = from, .flag = static_cast<std::uint8_t>(flag), .row = row});
         }
     }
 
@@ -190,15 +193,27 @@ class Loader {
             row.tail = learn(head.substr(gap + 1));
             head = head.substr(0, gap);
         }
-        const auto index = static_cast<std::uint32_t>(into_.acts.size());
-        const bool gapped = !row.tail.empty();
-        into_.acts.push_back(std::move(row));
-        if (gapped) {
-            // Several rows may share a head: each is its own meaning.
-            add(head, Meaning{.from = From::GapHead, .row = index});
-        } else {
-            add(head, Meaning{.from = From::Act, .row = index});
+        pushAct(head, row);
+        // "rip out" may part around its object: "rip the carpet out".
+        const std::size_t gap = head.rfind(' ');
+        const bool two = gap != std::string_view::npos && head.find(' ') == gap;
+        if (two && row.tail.empty() && row.side == Side::After && isParticle(head.substr(gap + 1))) {
+            row.tail = learn(head.substr(gap + 1));
+            pushAct(head.substr(0, gap), row);
         }
+    }
+
+    [[nodiscard]] static bool isParticle(std::string_view word) {
+        return word == "up" || word == "out" || word == "down" || word == "off" ||
+               word == "away" || word == "in" || word == "over" || word == "back";
+    }
+
+    void pushAct(std::string_view head, const ActRow& row) {
+        const auto index = static_cast<std::uint32_t>(into_.acts.size());
+        into_.acts.push_back(row);
+        // Several rows with a gap may share a head.
+        const From from = row.tail.empty() ? From::Act : From::GapHead;
+        add(head, Meaning{.from = from, .row = index});
     }
 
     void loadSpace(const Cells& cells) {
@@ -234,7 +249,8 @@ class Loader {
         KindRow row;
         row.general = into_.objectNamed(cells[0]);
         row.object = into_.objectNamed(cells[2]);
-        const auto ids = learn(cells[1]);
+        row.place = cells[1].starts_with('@');
+        const auto ids = learn(cells[1].substr(row.place ? 1 : 0));
         if (row.general == kNone || row.object == kNone || ids.size() != 1) {
             fault(where_ + "not two objects and a word");
             return;

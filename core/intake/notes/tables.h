@@ -123,6 +123,7 @@ struct CautionRow {
 struct KindRow {
     std::uint32_t general = kNone;
     WordId word = kUnknown;
+    bool place = false;  // the word is the last of a space's name: "floor" of a porch
     std::uint32_t object = kNone;
 };
 

@@ -6,6 +6,8 @@ namespace ledgerboard::intake {
 
 namespace {
 
+const std::string kOutside = "outside";
+
 bool isMark(const Token& token, std::string_view marks) {
     return token.kind == TokenKind::Mark && marks.find(token.mark) != std::string_view::npos;
 }
@@ -118,7 +120,17 @@ const KnownSpace* Walk::find(const std::string& key) const {
     return nullptr;
 }
 
-void Walk::learn(const std::string& key, const std::string& shown, SpaceKind kind) {
+WordId Walk::placeWord() const {
+    const std::vector<std::string>& keys = lineKeys_.empty() ? current_ : lineKeys_;
+    if (keys.empty()) {
+        return kUnknown;
+    }
+    return tables().id(headOf(keys.front()));
+}
+
+void Walk::learn(const std::string& key, const std::string& written, SpaceKind kind) {
+    const bool plain = kind == SpaceKind::Whole || kind == SpaceKind::Level;
+    const std::string& shown = key == "exterior" ? kOutside : plain ? key : written;
     constexpr std::size_t kMostSpaces = 400;
     if (find(key) == nullptr && known_.size() < kMostSpaces) {
         known_.push_back({key, shown.empty() ? key : shown, kind});
@@ -239,7 +251,11 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
         }
         if (spot->kind == SpaceKind::Group) {
             keys.push_back(key + "*" + std::to_string(spot->count));
+            group_ = key == "bathrooms" ? "bathroom" : "bedroom";
             continue;
+        }
+        if (!isBedroom(key) && !isBath(key)) {
+            group_.clear();
         }
         learn(key, shown, spot->kind);
         if (!contains(keys, key)) {
@@ -247,8 +263,50 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
         }
     }
     if (!keys.empty()) {
+        sinceMove_ = 0;
         stand(std::move(keys));
     }
+}
+
+// "Front left, the windows …" after "Bedrooms.": the front left bedroom.
+bool Walk::takeQualified(const Sentence& sentence) {
+    if (group_.empty()) {
+        return false;
+    }
+    std::string key;
+    std::size_t at = 0;
+    while (at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word && at < 4) {
+        const std::uint32_t node = tables().phrases.step(0, sentence.tokens[at].word);
+        std::string name;
+        for (const Meaning& meaning : tables().phrases.at(node)) {
+            if (node != 0 && sentence.tokens[at].word != kUnknown &&
+                meaning.from == From::Qualifier) {
+                name = tables().qualifiers[meaning.row];
+            }
+        }
+        if (name.empty()) {
+            if (at == 0 && wordIs(sentence, at, "the")) {
+                ++at;
+                continue;
+            }
+            break;
+        }
+        key += name + " ";
+        ++at;
+    }
+    if (wordIs(sentence, at, "one")) {
+        ++at;
+    }
+    const bool closes = at < sentence.tokens.size() &&
+                        (isMark(sentence.tokens[at], ",:-.") || wordIs(sentence, at, "have") ||
+                         wordIs(sentence, at, "is") || wordIs(sentence, at, "need"));
+    if (key.empty() || !closes) {
+        return false;
+    }
+    key += group_;
+    learn(key, key, SpaceKind::Room);
+    stand({key});
+    return true;
 }
 
 // Where a heading ends: "Kitchen:", "Living room / dining room", "BR1 - ". 0 if there is none.
@@ -312,10 +370,21 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
             }
         }
     }
-    if (cueBefore(sentence, spots, Cue::Enter, begin)) {
+    // "a powder room", "another bath": one that is not there yet.
+    if (begin > 0 && (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
+                      wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&
+        spot.kind == SpaceKind::Room) {
+        return Role::Ignored;
+    }
+    // "Third floor. This is the fifth bedroom.": another name for where one stands.
+    const bool alias = sinceMove_ <= 1 && !current_.empty() && wordIs(sentence, 0, "this");
+    if (cueBefore(sentence, spots, Cue::Enter, begin) && !alias) {
         return Role::Move;
     }
-    if (first) {
+    if (begin > 0 && wordIs(sentence, begin - 1, "this") && spot.kind == SpaceKind::Room && !alias) {
+        return Role::Move;
+    }
+    if (first && !alias) {
         return spot.kind == SpaceKind::Whole ? Role::Local : Role::Move;
     }
     const bool inIt = cueBefore(sentence, spots, Cue::Passing, begin);
@@ -336,6 +405,20 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         }
     }
     if (spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
+        return Role::Local;
+    }
+    if (spot.kind == SpaceKind::Level) {
+        return Role::Local;
+    }
+    // "rewire the upstairs", "paint the bedroom".
+    const bool worked = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        std::size_t to = act.span.end;
+        while (to < begin && spots.endOf(Cue::Small, to) > to) {
+            to = spots.endOf(Cue::Small, to);
+        }
+        return to == begin && tables().acts[act.row].object != kNone;
+    });
+    if (worked) {
         return Role::Local;
     }
     // One of a row of spaces, or the subject of its clause: "the hall bath needs a new toilet".
@@ -373,15 +456,28 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
 
 Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placed placed;
+    ++sinceMove_;
     learnOnes(sentence, spots);
+    if (sentence.opensLine && sentence.indent <= lineIndent_) {
+        lineKeys_.clear();
+    }
+    if (sentence.opensLine && (sentence.heading || (sentence.alone && !sentence.bullet))) {
+        headingIndent_ = sentence.indent;
+    }
+    placed.moved = takeQualified(sentence);
+    // A list line under a heading that begins with a space speaks of it, and the next does not.
+    const bool listed = sentence.opensLine && !sentence.alone && headingIndent_ >= 0 &&
+                        (sentence.bullet || sentence.indent > headingIndent_) &&
+                        !current_.empty();
+    const std::vector<std::string> heading = current_;
     if (const std::size_t end = headingEnd(sentence, spots); end > 0) {
-        std::vector<const SpaceSpot*> heading;
+        std::vector<const SpaceSpot*> named;
         for (const SpaceSpot& spot : spots.spaces) {
             if (spot.span.end <= end) {
-                heading.push_back(&spot);
+                named.push_back(&spot);
             }
         }
-        moveTo(heading);
+        moveTo(named);
         placed.from = end;
         placed.moved = true;
         placed.onlyPlace = end >= sentence.tokens.size();
@@ -391,7 +487,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     }
     std::size_t clause = placed.from;
     Placing local;
-    if (spots.has(Cue::Rooms) && lastPlaces_.size() > 1) {
+    if (spots.has(Cue::Rooms) && !lastPlaces_.empty()) {
         local.keys = lastPlaces_;
     } else if (whole_) {
         local.keys = {"whole house"};
@@ -399,7 +495,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     }
     const auto closeClause = [&](std::size_t end) {
         if (!local.keys.empty()) {
-            if (local.keys.size() > 1) {
+            if (local.keys.size() > 1 || local.keys.front().find('*') != std::string::npos) {
                 lastPlaces_ = local.keys;
             }
             local.span = {clause, end};
@@ -478,6 +574,20 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         }
     }
     closeClause(sentence.tokens.size());
+    if (listed && placed.moved && current_ != heading) {
+        lineKeys_ = current_;
+        lineIndent_ = sentence.indent;
+        current_ = heading;
+    }
+    if (!lineKeys_.empty() && placed.parts.empty() && !placed.onlyPlace) {
+        placed.parts.push_back({{0, sentence.tokens.size()}, lineKeys_});
+    }
+    if (!placed.moved && !placed.parts.empty() && spots.acts.empty() && spots.objects.empty() &&
+        placed.parts.size() == 1 && placed.parts.front().keys.size() == 1 && lineKeys_.empty() &&
+        sentence.tokens.size() <= 6 && !whole_) {
+        stand(placed.parts.front().keys);
+        placed.moved = true;
+    }
     return placed;
 }
 

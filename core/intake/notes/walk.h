@@ -54,6 +54,8 @@ class Walk {
     // known by name.
     [[nodiscard]] std::vector<std::string> membersOf(const std::string& key, int count) const;
     void stand(std::vector<std::string> keys);
+    // The last word of the name of where the speaker is: "porch".
+    [[nodiscard]] WordId placeWord() const;
 
   private:
     enum class Role { Ignored, Move, Local, OfObject };
@@ -62,6 +64,7 @@ class Walk {
     Role roleOf(const Sentence& sentence, const Spots& spots, std::size_t index);
     std::size_t headingEnd(const Sentence& sentence, const Spots& spots) const;
     void moveTo(const std::vector<const SpaceSpot*>& spots);
+    [[nodiscard]] bool takeQualified(const Sentence& sentence);
     void learnOnes(const Sentence& sentence, const Spots& spots);
 
     std::vector<KnownSpace> known_;
@@ -69,6 +72,11 @@ class Walk {
     std::vector<std::string> trail_;  // where the speaker has been, latest last
     std::string level_;
     std::vector<std::string> lastPlaces_;  // what "those rooms" means
+    std::vector<std::string> lineKeys_;    // a list line under a heading that names its own space
+    int lineIndent_ = 0;
+    int headingIndent_ = -1;  // of the heading the lines stand under; -1 if none
+    std::string group_;       // "bedroom" after "Bedrooms.": "front left" is one of them
+    int sinceMove_ = 99;      // sentences
     bool whole_ = false;  // the rest of this line speaks of the whole house
 };
 
