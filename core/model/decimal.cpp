@@ -121,8 +121,10 @@ Result<std::int64_t> parseDecimal(std::string_view text, int decimals) {
         }
         if (k >= static_cast<std::size_t>(decimals)) {
             if (c != '0') {
-                return wrongUse(quoted + " has more than " + std::to_string(decimals) +
-                                " decimals: round it to that many");
+                return wrongUse(quoted + (decimals == 0
+                                              ? " is not a whole number: round it"
+                                              : " has more than " + std::to_string(decimals) +
+                                                    " decimals: round it to that many"));
             }
             continue;
         }

@@ -43,6 +43,22 @@ model::Result<const BringKind*> kindFor(std::string_view word) {
                            " (it can be: " + all + ")");
 }
 
+// One letter off, which is more likely a slip than another name; "Bedroom 2" is no slip of
+// "Bedroom 1".
+bool isSlipOf(std::string_view name, std::string_view other) {
+    const auto digits = [](std::string_view text) {
+        std::string out;
+        for (const char c : text) {
+            if (c >= '0' && c <= '9') {
+                out += c;
+            }
+        }
+        return out;
+    };
+    return digits(name) == digits(other) &&
+           editDistance(model::folded(name), model::folded(other)) == 1;
+}
+
 // One file on its way into the book.
 class Bringing {
   public:
@@ -69,7 +85,8 @@ class Bringing {
         knowBankIds();
         readRowsOfFile();
         const HeadingOf headingOf = [this](FieldCode code) { return headingFor(code); };
-        auto paired = pairRows(kind_, rows_, existing_, book_, *finder_, headingOf, problems_);
+        auto paired =
+            pairRows({kind_, rows_, columns_, existing_, book_, *finder_, headingOf}, problems_);
         if (!paired.ok()) {
             return paired.error();
         }
@@ -152,10 +169,12 @@ class Bringing {
                 continue;
             }
             const auto space = maker.make(book_.newId<Kind::Space>(now_), job_, name);
-            if (const std::string near = nearestName(name, known); !near.empty()) {
-                report_.remarks.push_back("the new space \"" + name + "\" (line " +
-                                          std::to_string(row.line) + ") is written much like \"" +
-                                          near + "\": is it another one?");
+            for (const auto& other : known) {
+                if (isSlipOf(name, other)) {
+                    report_.remarks.push_back(
+                        "the new space \"" + name + "\" (line " + std::to_string(row.line) +
+                        ") is written much like \"" + other + "\": is it another one?");
+                }
             }
             finder_->add(space);
             action_.add(space);
@@ -220,11 +239,11 @@ class Bringing {
             if (pairings_[at].as == PairedAs::Same) {
                 continue;
             }
-            FieldValues record = rows_[at].values;
+            BroughtRow record = rows_[at];
             if (pairings_[at].as == PairedAs::Different) {
-                record = recordWith(*pairings_[at].record, pairings_[at].changes);
+                record.values = recordWith(*pairings_[at].record, pairings_[at].changes);
             }
-            checkRecord(kind_.kind, rows_[at].line, record, around, headingOf, problems_);
+            checkRecord(kind_.kind, record, around, headingOf, problems_);
         }
     }
 

@@ -163,7 +163,8 @@ std::vector<BringKind> makeKinds() {
     kinds[4] = {.word = "contracts",
                 .kind = Kind::Contract,
                 .needed = {f::Contract::name},
-                .key = {f::Contract::name, f::Contract::crew}};
+                .key = {f::Contract::name, f::Contract::crew},
+                .keyFillsIn = true};
     kinds[5] = {.word = "changes",
                 .kind = Kind::Change,
                 .needed = {f::Change::name},

@@ -25,6 +25,10 @@ struct BringKind {
     // What names a record: a row with the same key speaks of the same record. Empty for facts
     // (spend, marks), which are known by all they say.
     std::vector<model::FieldCode> key{};
+    // Whether a record that lacks part of its key takes it from a row: a contract entered before
+    // its crew was known is that contract, while a punch item without a space is of the whole
+    // house.
+    bool keyFillsIn = false;
     // Whether items may be named in two columns, Space and Item.
     bool spaceBesideItem = false;
 };

@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "core/intake/files/bring_kinds.h"
+#include "core/intake/files/headings.h"
 #include "core/intake/files/problems.h"
 #include "core/intake/files/row_check.h"
 #include "core/intake/files/row_reader.h"
@@ -34,13 +35,22 @@ struct Pairing {
     std::string remark;                 // something the owner should look at; may be empty
 };
 
-// One for each of `rows`. `existing`: every record of the kind (and job), dropped ones too. Adds to
-// `problems`: two rows with one key, a key that two records have, a bank id seen with other facts.
-// Errors: those of reading history.
-[[nodiscard]] model::Result<std::vector<Pairing>> pairRows(
-    const BringKind& kind, const std::vector<BroughtRow>& rows,
-    const std::vector<store::Record>& existing, const store::Book& book, const Finder& finder,
-    const HeadingOf& headingOf, Problems& problems);
+// What pairing goes by. Must outlive it.
+struct PairingInput {
+    const BringKind& kind;
+    const std::vector<BroughtRow>& rows;
+    const std::vector<Column>& columns;  // that the rows were read from
+    const std::vector<store::Record>&
+        existing;  // every one of the kind (and job), dropped ones too
+    const store::Book& book;
+    const Finder& finder;
+    const HeadingOf& headingOf;
+};
+
+// One for each row. Adds to `problems`: two rows with one key, a key that two records have, a bank
+// id seen with other facts. Errors: those of reading history.
+[[nodiscard]] model::Result<std::vector<Pairing>> pairRows(const PairingInput& in,
+                                                           Problems& problems);
 
 // A value as keys are compared: texts without case, spaces and hyphens.
 [[nodiscard]] std::string keyOf(const model::Value& value);

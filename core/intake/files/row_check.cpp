@@ -1,5 +1,6 @@
 #include "core/intake/files/row_check.h"
 
+#include <algorithm>
 #include <array>
 #include <optional>
 
@@ -60,11 +61,11 @@ constexpr std::array kNotOnKept = {f::Item::unitCostMaterial,
 
 class Check {
   public:
-    Check(Kind kind, std::int64_t line, const FieldValues& record, const RowSurroundings& around,
+    Check(Kind kind, const BroughtRow& row, const RowSurroundings& around,
           const HeadingOf& headingOf, Problems& problems)
         : kind_(kind),
-          line_(line),
-          record_(record),
+          row_(row),
+          record_(row.values),
           around_(around),
           headingOf_(headingOf),
           problems_(problems) {}
@@ -96,6 +97,12 @@ class Check {
   private:
     [[nodiscard]] bool has(FieldCode code) const { return record_.contains(code); }
 
+    // Nothing was said; not even something that could not be read.
+    [[nodiscard]] bool lacks(FieldCode code) const {
+        return !has(code) && std::find(row_.unreadable.begin(), row_.unreadable.end(), code) ==
+                                 row_.unreadable.end();
+    }
+
     [[nodiscard]] std::optional<std::int64_t> units(FieldCode code) const {
         const auto found = record_.find(code);
         const auto* value =
@@ -123,7 +130,7 @@ class Check {
     }
 
     void problem(FieldCode code, const std::string& message) {
-        problems_.add(line_, headingOf_(code), message);
+        problems_.add(row_.line, headingOf_(code), message);
     }
 
     void ordered(const Ordered& pair) {
@@ -187,12 +194,12 @@ class Check {
             }
         }
         const std::string measure = text(f::Item::measure);
-        if (measure == model::wordOf(model::Measure::WeightedSteps) && !has(f::Item::steps)) {
+        if (measure == model::wordOf(model::Measure::WeightedSteps) && lacks(f::Item::steps)) {
             problem(f::Item::steps,
                     "is empty, and the item is measured by weighted steps: write "
                     "them like prep 20; set 60; grout 20");
         }
-        if (measure == model::wordOf(model::Measure::CountedUnits) && !has(f::Item::quantity)) {
+        if (measure == model::wordOf(model::Measure::CountedUnits) && lacks(f::Item::quantity)) {
             problem(f::Item::quantity,
                     "is empty, and the item is measured by counted units: say how many there are");
         }
@@ -211,7 +218,7 @@ class Check {
     void spend() {
         wholeSplit(f::Spend::split, f::Spend::amount);
         const std::string type = text(f::Spend::type);
-        if (!type.empty() && !has(f::Spend::amount) &&
+        if (!type.empty() && lacks(f::Spend::amount) &&
             type != model::wordOf(model::SpendKind::Receipt)) {
             problem(f::Spend::amount,
                     "is empty: say how much; only a receipt may come in without an amount");
@@ -221,11 +228,12 @@ class Check {
                     "a spend is for one item or split over several: leave one of "
                     "\"Item\" and \"Split\" empty");
         }
-        if (has(f::Spend::held) && type != model::wordOf(model::SpendKind::Invoice)) {
+        if (has(f::Spend::held) && !type.empty() &&
+            type != model::wordOf(model::SpendKind::Invoice)) {
             problem(f::Spend::held, "retainage is held from invoices, and this is a " + type +
                                         ": leave the cell empty, or write the kind invoice");
         }
-        if (has(f::Spend::pays)) {
+        if (has(f::Spend::pays) && !type.empty()) {
             pays(type);
         }
     }
@@ -245,7 +253,7 @@ class Check {
 
     void mark() {
         const auto item = around_.items.find(id(f::Mark::item));
-        if (item == around_.items.end()) {
+        if (item == around_.items.end() || !row_.unreadable.empty()) {
             return;  // a problem of its own cell
         }
         model::Mark mark;
@@ -268,14 +276,14 @@ class Check {
     }
 
     void punch() {
-        if (has(f::Punch::chargeBack) && !has(f::Punch::chargeBackTo)) {
+        if (has(f::Punch::chargeBack) && lacks(f::Punch::chargeBackTo)) {
             problem(f::Punch::chargeBackTo,
                     "is empty, and there is an amount to charge back: name the crew that pays");
         }
     }
 
     Kind kind_;
-    std::int64_t line_;
+    const BroughtRow& row_;
     const FieldValues& record_;
     const RowSurroundings& around_;
     const HeadingOf& headingOf_;
@@ -284,9 +292,9 @@ class Check {
 
 }  // namespace
 
-void checkRecord(Kind kind, std::int64_t line, const FieldValues& record,
-                 const RowSurroundings& around, const HeadingOf& headingOf, Problems& problems) {
-    Check(kind, line, record, around, headingOf, problems).run();
+void checkRecord(Kind kind, const BroughtRow& row, const RowSurroundings& around,
+                 const HeadingOf& headingOf, Problems& problems) {
+    Check(kind, row, around, headingOf, problems).run();
 }
 
 }  // namespace ledgerboard::intake

@@ -28,9 +28,10 @@ struct RowSurroundings {
 // What a field's column is called in the file.
 using HeadingOf = std::function<std::string(model::FieldCode)>;
 
-// Adds to `problems` whatever of `record` contradicts itself, at `line`. Requires: every value of
-// `record` passed checkValue.
-void checkRecord(model::Kind kind, std::int64_t line, const FieldValues& record,
-                 const RowSurroundings& around, const HeadingOf& headingOf, Problems& problems);
+// Adds to `problems`, at the line of `row`, whatever of `row` contradicts itself. `row` holds the
+// record as it will stand; what it could not read is not held against it. Requires: every value
+// passed checkValue.
+void checkRecord(model::Kind kind, const BroughtRow& row, const RowSurroundings& around,
+                 const HeadingOf& headingOf, Problems& problems);
 
 }  // namespace ledgerboard::intake

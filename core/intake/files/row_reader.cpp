@@ -203,7 +203,7 @@ class Reading {
     }
 
     BroughtRow read(const CsvRow& row) {
-        BroughtRow out{row.line, {}};
+        BroughtRow out{row.line, {}, {}};
         bool itemRead = false;
         for (std::size_t k = 0; k < columns_.size(); ++k) {
             const Column& column = columns_[k];
@@ -213,6 +213,7 @@ class Reading {
             auto value = readCell(*column.field, row, column, orders_[k]);
             if (!value.ok()) {
                 problems_.add(row.line, column.heading, value.error().message);
+                out.unreadable.push_back(column.field->code);
             } else if (!model::isEmpty(value.value())) {
                 out.values.emplace(column.field->code, std::move(value).value());
             } else if (isIn(kind_.needed, column.field->code)) {

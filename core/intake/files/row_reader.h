@@ -21,6 +21,8 @@ using FieldValues = std::map<model::FieldCode, model::Value>;  // filled ones on
 struct BroughtRow {
     std::int64_t line = 0;
     FieldValues values;
+    // Fields whose cells are filled and could not be read: problems already, and not empty.
+    std::vector<model::FieldCode> unreadable;
 };
 
 // Days that a date of the job may fall on: from 1900, and within five years of its beginning.

@@ -1,0 +1,243 @@
+// Facts (spend, marks): which record did this row once make?
+#include <algorithm>
+#include <unordered_map>
+#include <unordered_set>
+
+#include "core/intake/files/pairing.h"
+#include "core/intake/files/pairing_ways.h"
+#include "core/intake/files/past.h"
+#include "core/model/value.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+namespace f = model::field;
+using model::FieldCode;
+using model::Value;
+using store::Record;
+
+bool isFact(FieldCode code) {
+    return model::fieldOf(code)->merge == model::Merge::Kept;
+}
+
+class ByContent {
+  public:
+    ByContent(const PairingInput& in, Problems& problems)
+        : kind_(in.kind),
+          rows_(in.rows),
+          existing_(in.existing),
+          finder_(in.finder),
+          headingOf_(in.headingOf),
+          problems_(problems),
+          past_(in.book),
+          pairings_(in.rows.size()),
+          used_(in.existing.size(), false) {}
+
+    model::Result<std::vector<Pairing>> run() {
+        pairFacts();
+        if (past_.error()) {
+            return *past_.error();
+        }
+        return std::move(pairings_);
+    }
+
+  private:
+    [[nodiscard]] std::string printed(FieldCode code, const Value& value) const {
+        const std::string text =
+            model::printValue(*model::fieldOf(code), value, finder_.nameRecord());
+        return text.empty() ? "nothing" : text;
+    }
+
+    template <class Read>
+    [[nodiscard]] std::string factsOf(Read&& read) const {
+        std::string key;
+        for (const auto* field : columnsOf(kind_)) {
+            if (isFact(field->code)) {
+                key += keyOf(read(field->code)) + "\n";
+            }
+        }
+        return key;
+    }
+
+    void readExisting() {
+        const FieldCode voids = kind_.kind == model::Kind::Spend ? f::Spend::voids : f::Mark::voids;
+        for (std::size_t k = 0; k < existing_.size(); ++k) {
+            if (const auto* id = std::get_if<model::RawId>(&existing_[k].at(voids))) {
+                voided_.insert(*id);
+            }
+            byFacts_[factsOf([&](FieldCode code) { return existing_[k].at(code); })].push_back(k);
+            if (kind_.kind == model::Kind::Spend) {
+                const Value bankId = existing_[k].at(f::Spend::bankId);
+                if (!model::isEmpty(bankId)) {
+                    byBankId_[std::get<std::string>(bankId)].push_back(k);
+                }
+            }
+        }
+    }
+
+    void pairFacts() {
+        readExisting();
+        std::unordered_map<std::string, std::int64_t> lineOf;
+        std::vector<std::size_t> open;
+        for (std::size_t at = 0; at < rows_.size(); ++at) {
+            const Value bankId = valueIn(rows_[at].values, f::Spend::bankId);
+            if (!rows_[at].unreadable.empty()) {
+                continue;  // what it says is not known
+            }
+            if (model::isEmpty(bankId)) {
+                open.push_back(at);
+                continue;
+            }
+            const auto& text = std::get<std::string>(bankId);
+            const auto [earlier, isNew] = lineOf.emplace(text, rows_[at].line);
+            if (isNew) {
+                pairByBankId(at, text);
+            } else {
+                problems_.add(rows_[at].line, headingOf_(f::Spend::bankId),
+                              "\"" + text + "\" stands in line " + std::to_string(earlier->second) +
+                                  " too: take out one of the two rows");
+            }
+        }
+        // The closest first, so that a row never takes the record another row made.
+        for (const auto closeness : {Closeness::Equal, Closeness::SaysMore, Closeness::Once}) {
+            std::erase_if(open, [&](std::size_t at) { return takeClosest(at, closeness); });
+        }
+        for (const auto at : open) {
+            remarkLike(at);
+        }
+    }
+
+    enum class Closeness {
+        Equal,     // the record says what the row says and nothing else
+        SaysMore,  // the record says all the row says
+        Once,      // what differs, the record once said, or has not said yet
+    };
+
+    [[nodiscard]] std::string rowFacts(std::size_t at) const {
+        return factsOf([&](FieldCode code) { return valueIn(rows_[at].values, code); });
+    }
+
+    bool isClose(const BroughtRow& row, const Record& record, Closeness closeness) {
+        for (const auto* field : columnsOf(kind_)) {
+            const Value said = valueIn(row.values, field->code);
+            const Value& has = record.at(field->code);
+            if (said == has) {
+                continue;
+            }
+            if (closeness == Closeness::Equal ||
+                (closeness == Closeness::SaysMore && !model::isEmpty(said))) {
+                return false;
+            }
+            if (closeness == Closeness::Once && !model::isEmpty(said) && !model::isEmpty(has) &&
+                !past_.held(record.id, field->code, said)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    bool takeClosest(std::size_t at, Closeness closeness) {
+        const auto found = byFacts_.find(rowFacts(at));
+        if (found == byFacts_.end()) {
+            return false;
+        }
+        for (const auto k : found->second) {
+            if (!used_[k] && isClose(rows_[at], existing_[k], closeness)) {
+                take(at, k);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // The row is this record. Filing the record lacks is filled in; what the owner changed since
+    // stays changed.
+    void take(std::size_t at, std::size_t k) {
+        used_[k] = true;
+        pairings_[at] = {PairedAs::Same, k, {}, ""};
+        if (existing_[k].gone || voided_.contains(existing_[k].id)) {
+            return;
+        }
+        for (const auto& [code, value] : rows_[at].values) {
+            if (!isFact(code) && existing_[k].at(code) != value &&
+                !past_.held(existing_[k].id, code, value)) {
+                pairings_[at].changes.emplace(code, value);
+                pairings_[at].as = PairedAs::Different;
+            }
+        }
+    }
+
+    void pairByBankId(std::size_t at, const std::string& bankId) {
+        const auto found = byBankId_.find(bankId);
+        if (found == byBankId_.end()) {
+            remarkLike(at);
+            return;
+        }
+        const std::string facts = rowFacts(at);
+        for (const auto k : found->second) {
+            if (factsOf([&](FieldCode code) { return existing_[k].at(code); }) == facts) {
+                take(at, k);
+                return;
+            }
+        }
+        const Record& other = existing_[found->second.back()];
+        std::string differs;
+        FieldCode column = f::Spend::amount;
+        for (const auto code : {f::Spend::amount, f::Spend::spentOn, f::Spend::type}) {
+            const Value said = valueIn(rows_[at].values, code);
+            if (said != other.at(code)) {
+                column = differs.empty() ? code : column;
+                differs += (differs.empty() ? "" : "; ") + headingOf_(code) + " " +
+                           printed(code, other.at(code)) + " there, " + printed(code, said) +
+                           " here";
+            }
+        }
+        problems_.add(rows_[at].line, headingOf_(column),
+                      "the bank id \"" + bankId + "\" is already in the book with other facts (" +
+                          differs +
+                          "), and spend is never edited: mend the row, or drop the one in the "
+                          "book and give this one another bank id");
+    }
+
+    // A new row with the facts of a record that pairs with no row may be that record written anew.
+    void remarkLike(std::size_t at) {
+        const auto found = byFacts_.find(rowFacts(at));
+        if (found == byFacts_.end() || model::isEmpty(valueIn(rows_[at].values, amountOf()))) {
+            return;
+        }
+        for (const auto k : found->second) {
+            if (!used_[k] && !existing_[k].gone && !voided_.contains(existing_[k].id)) {
+                pairings_[at].remark = "has the same kind, date and amount as " +
+                                       finder_.nameOf(existing_[k].id) +
+                                       " in the book: drop one if they are one and the same";
+                return;
+            }
+        }
+    }
+
+    [[nodiscard]] FieldCode amountOf() const {
+        return kind_.kind == model::Kind::Spend ? f::Spend::amount : FieldCode{0};
+    }
+
+    const BringKind& kind_;
+    const std::vector<BroughtRow>& rows_;
+    const std::vector<Record>& existing_;
+    const Finder& finder_;
+    const HeadingOf& headingOf_;
+    Problems& problems_;
+    Past past_;
+    std::vector<Pairing> pairings_;
+    std::vector<bool> used_;  // records that a row is paired with
+    std::unordered_set<model::RawId, model::RawIdHash> voided_;
+    std::unordered_map<std::string, std::vector<std::size_t>> byFacts_;
+    std::unordered_map<std::string, std::vector<std::size_t>> byBankId_;
+};
+
+}  // namespace
+
+model::Result<std::vector<Pairing>> pairByContent(const PairingInput& in, Problems& problems) {
+    return ByContent(in, problems).run();
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,202 @@
+// Rows with a key: which record has it?
+#include <algorithm>
+#include <unordered_map>
+#include <unordered_set>
+
+#include "core/intake/files/pairing.h"
+#include "core/intake/files/pairing_ways.h"
+#include "core/intake/files/past.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using model::FieldCode;
+using model::Value;
+using store::Record;
+
+class ByKey {
+  public:
+    ByKey(const PairingInput& in, Problems& problems)
+        : kind_(in.kind),
+          rows_(in.rows),
+          existing_(in.existing),
+          finder_(in.finder),
+          headingOf_(in.headingOf),
+          problems_(problems),
+          past_(in.book),
+          pairings_(in.rows.size()),
+          used_(in.existing.size(), false) {
+        for (const auto& column : in.columns) {
+            if (column.field != nullptr) {
+                brought_.insert(column.field->code);
+            }
+        }
+    }
+
+    model::Result<std::vector<Pairing>> run() {
+        pairKeys();
+        if (past_.error()) {
+            return *past_.error();
+        }
+        return std::move(pairings_);
+    }
+
+  private:
+    // The part of the key that every row fills; by it records are looked up.
+    template <class Read>
+    [[nodiscard]] std::string neededKey(Read&& read) const {
+        std::string key;
+        for (const auto code : kind_.key) {
+            if (std::find(kind_.needed.begin(), kind_.needed.end(), code) != kind_.needed.end()) {
+                key += keyOf(read(code)) + "\n";
+            }
+        }
+        return key;
+    }
+
+    [[nodiscard]] std::string wholeKey(const BroughtRow& row) const {
+        std::string key;
+        for (const auto code : kind_.key) {
+            key += keyOf(valueIn(row.values, code)) + "\n";
+        }
+        return key;
+    }
+
+    // What the row says of its key is what the record says. A column that the file does not have
+    // leaves its part of the key open; an empty cell of one that it has says that there is none.
+    // With `fillIn`, a record that has none yet may take the row's.
+    [[nodiscard]] bool sameKey(const BroughtRow& row, const Record& record, bool fillIn) const {
+        return std::all_of(kind_.key.begin(), kind_.key.end(), [&](FieldCode code) {
+            return !brought_.contains(code) ||
+                   keyOf(valueIn(row.values, code)) == keyOf(record.at(code)) ||
+                   (fillIn && model::isEmpty(record.at(code)));
+        });
+    }
+
+    [[nodiscard]] bool keyFilled(const BroughtRow& row) const {
+        return std::all_of(kind_.needed.begin(), kind_.needed.end(),
+                           [&](FieldCode code) { return row.values.contains(code); });
+    }
+
+    [[nodiscard]] std::string keyWords() const {
+        std::string out;
+        for (const auto code : kind_.key) {
+            out += (out.empty() ? "\"" : ", \"") + headingOf_(code) + "\"";
+        }
+        return out;
+    }
+
+    void pairKeys() {
+        std::unordered_map<std::string, std::vector<std::size_t>> byKey;
+        for (std::size_t k = 0; k < existing_.size(); ++k) {
+            byKey[neededKey([&](FieldCode code) { return existing_[k].at(code); })].push_back(k);
+        }
+        std::unordered_map<std::string, std::int64_t> lineOf;
+        std::vector<std::size_t> open;
+        for (std::size_t at = 0; at < rows_.size(); ++at) {
+            const auto& row = rows_[at];
+            if (!keyFilled(row)) {
+                continue;  // already a problem
+            }
+            const auto [earlier, isNew] = lineOf.emplace(wholeKey(row), row.line);
+            if (!isNew) {
+                problems_.add(row.line, headingOf_(kind_.needed.back()),
+                              "says again what line " + std::to_string(earlier->second) +
+                                  " says (" + keyWords() +
+                                  " are the same): make one row of the two, or tell them apart "
+                                  "there");
+                continue;
+            }
+            open.push_back(at);
+        }
+        // Equal keys first, so that no row fills in the record that another row names.
+        for (const bool fillIn : {false, true}) {
+            if (fillIn && !kind_.keyFillsIn) {
+                break;
+            }
+            std::erase_if(open, [&](std::size_t at) {
+                const auto found = byKey.find(
+                    neededKey([&](FieldCode code) { return valueIn(rows_[at].values, code); }));
+                return found == byKey.end() || settle(at, found->second, fillIn);
+            });
+        }
+    }
+
+    // True where the row is settled.
+    bool settle(std::size_t at, const std::vector<std::size_t>& candidates, bool fillIn) {
+        const auto& row = rows_[at];
+        std::vector<std::size_t> alive;
+        std::optional<std::size_t> dropped;
+        for (const auto k : candidates) {
+            if (!sameKey(row, existing_[k], fillIn) || used_[k]) {
+                continue;
+            }
+            if (!existing_[k].gone) {
+                alive.push_back(k);
+            } else if (!dropped && past_.everHeld(existing_[k], toWrite(row, existing_[k]))) {
+                dropped = k;
+            }
+        }
+        if (alive.size() > 1 && fillIn) {
+            return false;  // which of them it would be is not known: it is one of its own
+        }
+        if (alive.size() > 1) {
+            std::string names;
+            for (const auto k : alive) {
+                names += (names.empty() ? "" : ", ") + finder_.nameOf(existing_[k].id);
+            }
+            problems_.add(row.line, "",
+                          "may mean " + std::to_string(alive.size()) + " records (" + names +
+                              "): tell them apart in the book first, or drop one");
+            return true;
+        }
+        if (alive.empty() && dropped) {
+            pairings_[at] = {
+                PairedAs::Same, *dropped, {}, "was dropped from the book and stays so"};
+            return true;
+        }
+        if (alive.empty()) {
+            return false;
+        }
+        used_[alive.front()] = true;
+        pairings_[at] = {PairedAs::Same, alive.front(), {}, ""};
+        for (const auto& [code, value] : toWrite(row, existing_[alive.front()])) {
+            if (existing_[alive.front()].at(code) != value) {
+                pairings_[at].changes.emplace(code, value);
+                pairings_[at].as = PairedAs::Different;
+            }
+        }
+        return true;
+    }
+
+    // A key that differs only in how it is written is left as the book has it.
+    [[nodiscard]] FieldValues toWrite(const BroughtRow& row, const Record& record) const {
+        FieldValues values = row.values;
+        for (const auto code : kind_.key) {
+            if (!model::isEmpty(record.at(code))) {
+                values.erase(code);
+            }
+        }
+        return values;
+    }
+
+    const BringKind& kind_;
+    const std::vector<BroughtRow>& rows_;
+    const std::vector<Record>& existing_;
+    const Finder& finder_;
+    const HeadingOf& headingOf_;
+    Problems& problems_;
+    Past past_;
+    std::vector<Pairing> pairings_;
+    std::vector<bool> used_;                 // records that a row is paired with
+    std::unordered_set<FieldCode> brought_;  // what the file has columns for
+};
+
+}  // namespace
+
+model::Result<std::vector<Pairing>> pairByKey(const PairingInput& in, Problems& problems) {
+    return ByKey(in, problems).run();
+}
+
+}  // namespace ledgerboard::intake
