@@ -7,6 +7,7 @@
 #include "core/compute/budget.h"
 #include "core/compute/deal.h"
 #include "core/compute/finish.h"
+#include "core/report/deal_figures.h"
 #include "core/report/money_text.h"
 #include "core/report/week_json.h"
 #include "core/report/week_page.h"
@@ -46,22 +47,6 @@ struct DealLine {
     const char* words;
     std::optional<Money> money;
 };
-
-// What the deal is worked out from, as of a day.
-compute::DealFigures dealFigures(const model::JobRows& rows, model::Date today) {
-    const auto figures = compute::figuresOf(rows, today);
-    compute::DealFigures in;
-    in.work = figures.job.forecast;
-    in.contingencyLeft = figures.contingency.left;
-    in.willFinishOn = compute::roughFinishOf(rows, figures, today).on;
-    in.asOf = today;
-    for (const auto& draw : rows.draws) {
-        if (draw.fundedOn && draw.amount) {
-            in.workDraws.push_back({*draw.fundedOn, *draw.amount});
-        }
-    }
-    return in;
-}
 
 std::vector<DealLine> linesOf(const model::Job& job, const compute::DealFigures& in,
                               const compute::Deal& deal) {
@@ -172,7 +157,10 @@ Done verbDeal(Session& session) {
         return today.error();
     }
     return model::guarded([&]() -> Done {
-        const compute::DealFigures in = dealFigures(rows.value(), today.value());
+        const auto figures = compute::figuresOf(rows.value(), today.value());
+        const auto finish = compute::roughFinishOf(rows.value(), figures, today.value());
+        const compute::DealFigures in =
+            report::dealFiguresOf(rows.value(), figures, finish.on, today.value());
         auto worked = compute::deal(rows.value().job, in);
         if (!worked.ok()) {
             return worked.error();
