@@ -46,8 +46,10 @@ bool hintsAtWork(const Sentence& sentence, const Spots& spots, const CueSpot& cu
         return false;
     }
     return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        const model::Treatment treatment = tables().acts[act.row].treatment;
         return act.span.begin >= cue.span.end && act.span.begin <= cue.span.end + 5 &&
-               tables().acts[act.row].weight > 1 &&
+               tables().acts[act.row].weight > 1 && treatment != model::Treatment::Keep &&
+               treatment != model::Treatment::Inspect &&
                partedBy(sentence, spots, cue.span.end, act.span.begin) < 2.0;
     });
 }
@@ -108,10 +110,12 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     open.materials = static_cast<int>(materials.size());
     bool orWork = false;
     bool question = false;
+    std::size_t lastOr = 0;
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         if (wordIs(sentence, i, "or") && !within(spots, Cue::Correction, i) &&
             !within(spots, Cue::Filler, i)) {
             open.both = true;
+            lastOr = i;
             const auto near = [&](const ActSpot& act) {
                 return act.span.end <= i ? i - act.span.end < 14 : act.span.begin - i < 9;
             };
@@ -134,6 +138,7 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     bool either = false;
     for (const CueSpot& cue : spots.cues) {
         either = either || (cue.cue == Cue::Either && open.both && matter &&
+                            cue.span.begin < lastOr &&
                             !wordIs(sentence, cue.span.end, "way"));
     }
     open.choice = either || orWork || (question && open.both && open.materials > 1) ||

@@ -177,6 +177,9 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
 }
 
 bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
+    if (!spots.objects.empty() && !spots.acts.empty()) {
+        return false;  // a price of work
+    }
     bool any = false;
     std::string last;
     std::size_t lastEnd = 0;
@@ -225,8 +228,8 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (value < leastOf(best) * 1000 || value > 100'000 * kThousand) {
             continue;
         }
-        const bool item = !spots.objects.empty() && amount.kind == AmountKind::Plain;
-        if (item && best == "budget") {
+        const bool item = !spots.objects.empty() || spots.has(Cue::Open);
+        if (item && (best == "budget" || best == "profit" || spots.has(Cue::Open))) {
             continue;
         }
         add(sentence, best, moneyText(value), nearest < 5.0 ? 92 : 75);
@@ -251,7 +254,7 @@ bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
         if (unit->name == "sq m") {
             feet = (amount.value * 10'764 / 1000 + 500) / 1000 * 1000;
         }
-        const bool ofObject = !spots.objects.empty() && taken_ > 12;
+        const bool ofObject = !spots.objects.empty() || (taken_ > 12 && !spots.acts.empty());
         if (feet < 450'000 || feet > 20'000'000 || ofObject || (taken_ > 40 && has("area_sqft"))) {
             continue;
         }

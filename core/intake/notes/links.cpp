@@ -28,8 +28,8 @@ class Linker {
                       [&](const ObjectSpot& object) { return object.span.begin < from_; });
         joinCompounds();
         narrowKinds();
-        dropMaterials();
         markLandmarks();
+        dropMaterials();
         markActs();
         linkObjects();
         linkBareActs();
@@ -50,7 +50,7 @@ class Linker {
         for (std::size_t i = 0; i + 1 < objects.size();) {
             const bool adjacent = objects[i].span.end == objects[i + 1].span.begin;
             const bool plural = sentence_.tokens[objects[i].span.end - 1].text.ends_with('s');
-            if (adjacent && !plural) {
+            if (adjacent && !plural && !objects[i + 1].material) {
                 objects[i + 1].place = objects[i].place;
                 objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i));
             } else {
@@ -106,7 +106,7 @@ class Linker {
                    std::any_of(objects.begin(), objects.end(), [&](const ObjectSpot& other) {
                        const std::size_t begin = std::min(object.span.end, other.span.end);
                        const std::size_t end = std::max(object.span.begin, other.span.begin);
-                       return !other.material && &other != &object && begin <= end &&
+                       return !other.material && !other.landmark && &other != &object && begin <= end &&
                               end - begin < 6 && partedBy(sentence_, spots_, begin, end) < 2.3 &&
                               !actBetween(begin, end);
                    });
@@ -168,7 +168,7 @@ class Linker {
             if (token.kind == TokenKind::Mark) {
                 break;
             }
-            if (cueEnds(Cue::Landmark, at) || cueEnds(Cue::With, at)) {
+            if (cueEnds(Cue::Landmark, at) || cueEnds(Cue::Locus, at) || cueEnds(Cue::With, at)) {
                 break;
             }
             if (!small) {
@@ -196,6 +196,10 @@ class Linker {
             const std::size_t lead = leadOf(objects[i].span.begin);
             if (cueEnds(Cue::With, lead) && i > 0) {
                 objects[i].with = true;
+            }
+            if (cueEnds(Cue::Locus, lead)) {
+                objects[i].landmark = true;
+                continue;
             }
             if (!cueEnds(Cue::Landmark, lead)) {
                 continue;
@@ -304,7 +308,7 @@ class Linker {
                 return kTooFar;
             }
             if (side == Side::Before || side == Side::Edge || act.passive) {
-                far += 5.0;
+                return kTooFar;
             }
             return far;
         }
@@ -313,6 +317,11 @@ class Linker {
                      kPerToken * static_cast<double>(end - object.span.end) +
                      2.0 * actsBetween(object.span.end, end);
         if (row(act).fresh && side == Side::After && (row(act).weight < 3 && !closesAfter(act))) {
+            return kTooFar;
+        }
+        // "the pan moves": what the thing does, not what is to be done.
+        const std::string_view last = sentence_.tokens[act.span.end - 1].text;
+        if (side == Side::After && !act.passive && last.ends_with('s') && !last.ends_with("ss")) {
             return kTooFar;
         }
         if ((side == Side::After) && !act.passive) {
@@ -348,7 +357,7 @@ class Linker {
         taken_.assign(spots_.acts.size(), false);
         for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
             const ObjectSpot& object = spots_.objects[i];
-            if (object.landmark) {
+            if (object.landmark || (object.with && onlyComesWith(i))) {
                 continue;
             }
             double best = kTooFar;
@@ -361,7 +370,9 @@ class Linker {
                 }
             }
             if (chosen == kNone) {
-                linked_.loose.push_back(i);
+                if (!object.material) {
+                    linked_.loose.push_back(i);
+                }
                 continue;
             }
             taken_[chosen] = true;
@@ -370,14 +381,41 @@ class Linker {
         }
     }
 
+    // "the cabinet with the glass doors", "replace it with hard pipe": not an item of its own, unless
+    // it is of the sort it takes the place of.
+    [[nodiscard]] bool onlyComesWith(std::size_t index) const {
+        const ObjectSpot& object = spots_.objects[index];
+        const ActSpot* act = nullptr;
+        for (const ActSpot& one : spots_.acts) {
+            if (one.span.end <= object.span.begin) {
+                act = &one;
+            }
+        }
+        if (act == nullptr || row(*act).treatment != model::Treatment::Replace) {
+            return true;
+        }
+        if (row(*act).fresh) {
+            return false;
+        }
+        std::uint32_t old = before_.empty() ? kNone : before_.front();
+        for (const ObjectSpot& other : spots_.objects) {
+            const bool between = other.span.begin >= act->span.end &&
+                                 other.span.end <= object.span.begin && !other.landmark;
+            const bool left = other.span.end <= act->span.begin && !other.landmark;
+            old = between || left ? other.object : old;
+        }
+        return old == kNone || tables().objects[old].trade != tables().objects[object.object].trade ||
+               tables().objects[object.object].name.find(' ') == std::string::npos;
+    }
+
     // Treatments that no object chose.
     void linkBareActs() {
         const std::size_t direct = linked_.said.size();
         for (std::size_t a = 0; a < spots_.acts.size(); ++a) {
-            if (taken_[a]) {
+            const ActSpot& act = spots_.acts[a];
+            if (taken_[a] || row(act).weight == 0) {
                 continue;
             }
-            const ActSpot& act = spots_.acts[a];
             if (shareWithNext(a, direct)) {
                 continue;
             }
@@ -393,6 +431,9 @@ class Linker {
                 if (fromLoose(a) || fromBefore(a, pronoun)) {
                     continue;
                 }
+            }
+            if (!own && shareAssumed(a)) {
+                continue;
             }
             if (own && row(act).weight > 0) {
                 linked_.said.push_back(Said{.object = row(act).object,
@@ -458,6 +499,18 @@ class Linker {
                 linked_.said.back().act = static_cast<std::uint32_t>(index);
             }
         }
+        return true;
+    }
+
+    // "a hole by the door, patch": what the remark before it implies.
+    bool shareAssumed(std::size_t index) {
+        if (linked_.said.empty() || !linked_.said.back().assumed ||
+            spots_.acts[linked_.said.back().act].span.end > spots_.acts[index].span.begin) {
+            return false;
+        }
+        const Said said = linked_.said.back();
+        linked_.said.push_back(said);
+        linked_.said.back().act = static_cast<std::uint32_t>(index);
         return true;
     }
 

@@ -69,6 +69,14 @@ std::vector<Found> settled(const std::vector<Found>& said) {
         return std::any_of(left.begin(), left.end(),
                            [&](const Found& f) { return f.treatment == treatment; });
     };
+    // A judgement ("it is dead") gives way to the order that follows from it ("pull it out").
+    int ordered = 0;
+    for (const Found& found : left) {
+        ordered = found.treatment == Treatment::Remove ? found.weight : ordered;
+    }
+    std::erase_if(left, [&](const Found& f) {
+        return f.treatment == Treatment::Replace && !f.fresh && f.weight < ordered;
+    });
     if (has(Treatment::Replace)) {
         std::erase_if(left, [](const Found& f) {
             return f.treatment == Treatment::Remove || f.treatment == Treatment::Add;

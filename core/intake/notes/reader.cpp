@@ -159,6 +159,32 @@ bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& sa
     return std::find(absent_.begin(), absent_.end(), said.object) != absent_.end();
 }
 
+// Whether the sentence says of a treatment that it has been carried out already.
+bool Reader::isDone(const Sentence& sentence, const Spots& spots, const ActSpot& act) const {
+    static const WordId kAlready = tables().id("alreadi");
+    static const WordId kWill = tables().id("will");
+    static const WordId kTo = tables().id("to");
+    static const WordId kBe = tables().id("be");
+    for (std::size_t i = act.span.begin > 4 ? act.span.begin - 4 : 0; i < act.span.begin; ++i) {
+        const WordId word = sentence.tokens[i].word;
+        if (word != kUnknown && (word == kWill || word == kTo || word == kBe)) {
+            return false;
+        }
+    }
+    for (std::size_t i = act.span.begin; i < sentence.tokens.size() && i < act.span.end + 6; ++i) {
+        if (sentence.tokens[i].word != kUnknown && sentence.tokens[i].word == kAlready) {
+            return true;
+        }
+    }
+    const std::string_view last = sentence.tokens[act.span.end - 1].text;
+    return last.ends_with("ed") &&
+           std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+               const std::int64_t year = amount.value / 1000;
+               return amount.kind == AmountKind::Plain && year >= 1990 && year <= 2060 &&
+                      amount.begin >= act.span.end && amount.begin <= act.span.end + 4;
+           });
+}
+
 Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& said) {
     const ActSpot& act = spots.acts[said.act];
     const ActRow& row = tables().acts[act.row];
@@ -184,6 +210,13 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     sure -= said.assumed ? 6 : 0;
     sure -= spots.has(Cue::Soft) ? 4 : 0;
     sure -= sentence.tokens.size() > 40 ? 5 : 0;
+    // "replaced 2019", "new windows already": done, not to be done.
+    const bool toDo = found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
+                      found.treatment == Treatment::Repair;
+    if (toDo && isDone(sentence, spots, act)) {
+        found.treatment = Treatment::Keep;
+        found.fresh = false;
+    }
     if (act.negated) {
         found.fromNo = true;
         found.weight = std::min(found.weight, 2);
@@ -303,7 +336,7 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
         const bool lost = act.negated && row.treatment != Treatment::Replace &&
                           row.treatment != Treatment::Remove && row.treatment != Treatment::Keep &&
                           row.treatment != Treatment::Refinish;
-        if (lost || (act.negated && row.weight < 3)) {
+        if (lost || (act.negated && (row.weight < 3 || spots.has(Cue::Nobody)))) {
             continue;
         }
         Found found = foundOf(sentence, spots, said);
@@ -317,7 +350,7 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
 }
 
 // "Same in here", "same floor", "ditto": what was said of the space before holds here too.
-void Reader::takeSame(const Sentence& sentence, const Spots& spots) {
+void Reader::takeSame(const Sentence& sentence, Spots& spots) {
     if (!spots.has(Cue::Same) || walk_.current().empty() || isDead(sentence, spots, 0, 3)) {
         return;
     }
@@ -345,6 +378,10 @@ void Reader::takeSame(const Sentence& sentence, const Spots& spots) {
                           (!family.empty() && family == tables().objects[object].family);
                });
     };
+    // They have had their say.
+    std::erase_if(spots.objects, [&](const ObjectSpot& object) {
+        return object.span.begin <= cue->span.end + 4 && object.span.end > cue->span.begin;
+    });
     std::vector<Found> copies;
     for (const Found& found : found_) {
         if (found.place == from && wanted(found.object) && found.weight > 1) {
@@ -386,7 +423,7 @@ void Reader::recall(Spots& spots) const {
 // "This, the dining room, and the hall too.": what was said last holds there as well.
 void Reader::extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                           const Linked& linked) {
-    const bool bare = linked.said.empty() && spots.objects.empty() && !placed.parts.empty() &&
+    const bool bare = linked.said.empty() && !placed.parts.empty() &&
                       !placed.moved && lastFound_ < found_.size();
     static const WordId kToo = tables().id("too");
     static const WordId kBoth = tables().id("both");
@@ -444,6 +481,9 @@ void Reader::remember(const Spots& spots, const Linked& linked) {
         looseBefore_ = false;
     }
     for (const ObjectSpot& object : spots.objects) {
+        if (object.material) {
+            continue;
+        }
         recent_.insert(recent_.begin(), object.object);
     }
     recent_.resize(std::min<std::size_t>(recent_.size(), 8));

@@ -26,7 +26,7 @@ class Reader {
     enum class Section { Plain, Open, NotDoing, Keep };
 
     bool takeSection(const Sentence& sentence, const Spots& spots);
-    void takeSame(const Sentence& sentence, const Spots& spots);
+    void takeSame(const Sentence& sentence, Spots& spots);
     void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                    const Linked& linked, const Openness& open);
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
@@ -42,6 +42,8 @@ class Reader {
                                                      const Said& said);
     [[nodiscard]] Found foundOf(const Sentence& sentence, const Spots& spots, const Said& said);
     void addAmounts(const Sentence& sentence, const Spots& spots, const Said& said, Found& found);
+    [[nodiscard]] bool isDone(const Sentence& sentence, const Spots& spots,
+                              const ActSpot& act) const;
     [[nodiscard]] bool absent(const Sentence& sentence, const Spots& spots, const Said& said) const;
     void cautionItems(Draft& draft) const;
     void explain(const Sentence& sentence, const Spots& spots, const Linked& linked,

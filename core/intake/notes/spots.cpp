@@ -54,6 +54,7 @@ class Finder {
         Longest act;
         Longest fact;
         heads_.clear();
+        facts_.clear();
         cueEnds_.assign(static_cast<std::size_t>(Cue::Count), 0);
         std::uint32_t node = 0;
         std::size_t words = 0;
@@ -78,7 +79,9 @@ class Finder {
         const Longest longest{end, meaning.row, meaning.flag};
         switch (meaning.from) {
             case From::Object:
-                object = longest;
+                if (meaning.flag != kHeadingOnly) {
+                    object = longest;
+                }
                 break;
             case From::Act:
                 act = longest;
@@ -87,7 +90,11 @@ class Finder {
                 heads_.push_back(longest);
                 break;
             case From::Fact:
+                if (fact.end < end) {
+                    facts_.clear();
+                }
                 fact = longest;
+                facts_.push_back(meaning.row);
                 break;
             case From::Caution:
                 found_.cautions.push_back({{at, end}, meaning.row});
@@ -107,7 +114,9 @@ class Finder {
             }
         }
         if (fact.row != kNone && at >= factsEnd_) {
-            found_.facts.push_back({{at, fact.end}, fact.row});
+            for (const std::uint32_t row : facts_) {
+                found_.facts.push_back({{at, fact.end}, row});
+            }
             factsEnd_ = fact.end;
         }
         if (object.row != kNone && at >= objectsEnd_) {
@@ -254,6 +263,7 @@ class Finder {
     std::span<const Token> tokens_;
     Spots found_;
     std::vector<Longest> heads_;
+    std::vector<std::uint32_t> facts_;
     std::vector<std::size_t> cueEnds_;
     std::vector<Span> tails_;
     std::size_t objectsEnd_ = 0;

@@ -14,7 +14,7 @@ constexpr std::array<std::string_view, static_cast<std::size_t>(Cue::Count)> kCu
     "filler",  "correction", "negation", "hypothetical", "undecided", "decided", "soft",
     "chatter", "resume",     "enter",    "move",         "landmark",  "with",    "same",
     "pronoun", "split",      "because",  "absent",       "small",     "passive", "refused",
-    "settled", "passing",    "stop",     "aside",        "either",    "open",    "material", "rooms"};
+    "settled", "passing",    "stop",     "aside",        "either",    "open",    "material", "rooms", "locus", "here", "nobody"};
 
 constexpr std::array<std::string_view, 12> kNumberKinds = {"none",  "unit",     "teen",  "ten",
                                                            "times", "scale",    "money", "fraction",
@@ -143,14 +143,17 @@ class Loader {
 
     void loadObject(const Cells& cells) {
         ObjectRow row;
-        row.name = cells[0];
+        // "house!" is a name to write, not a word to look for.
+        row.name = cells[0].substr(0, cells[0].find('!'));
         row.trade = cells[1];
         row.unit = cells[2];
         row.place = cells[3] == "in"    ? Place::Inside
                     : cells[3] == "out" ? Place::Outside
                                         : Place::Anywhere;
         row.freshAdds = cells[4] == "a";
-        row.family = row.trade == "flooring" ? "floor" : "";
+        const bool covering = row.trade == "flooring" || row.name == "floor tile" ||
+                              row.name == "slate floor" || row.name == "brick floor";
+        row.family = covering ? "floor" : "";
         for (std::string_view hazard : split(cells[5], ',')) {
             if (!hazard.empty()) {
                 row.hazards.emplace_back(hazard);

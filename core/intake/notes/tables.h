@@ -80,7 +80,7 @@ enum class Cue : std::uint8_t {
     Aside,
     Either,
     Open,
-    Material, Rooms,
+    Material, Rooms, Locus, Here, Nobody,
     Count
 };
 

@@ -358,6 +358,12 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     for (const ObjectSpot& object : spots.objects) {
         const bool inside = object.span.begin <= begin && spot.span.end <= object.span.end;
         const bool next = object.span.begin == spot.span.end;
+        const bool named = spot.key == "stairs" || spot.key == tables().objects[object.object].name ||
+                           (spot.kind == SpaceKind::Outside &&
+                            tables().objects[object.object].place != Place::Outside);
+        if (named && ((inside && object.span.end > spot.span.end) || next)) {
+            return Role::Ignored;
+        }
         if ((inside && object.span.end > spot.span.end) || next) {
             return Role::OfObject;
         }
@@ -489,6 +495,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placing local;
     if (spots.has(Cue::Rooms) && !lastPlaces_.empty()) {
         local.keys = lastPlaces_;
+    } else if (whole_ && spots.has(Cue::Here)) {
+        whole_ = false;
     } else if (whole_) {
         local.keys = {"whole house"};
         learn("whole house", "whole house", SpaceKind::Whole);
@@ -584,7 +592,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     }
     if (!placed.moved && !placed.parts.empty() && spots.acts.empty() && spots.objects.empty() &&
         placed.parts.size() == 1 && placed.parts.front().keys.size() == 1 && lineKeys_.empty() &&
-        sentence.tokens.size() <= 6 && !whole_) {
+        sentence.tokens.size() <= 11 && !whole_) {
         stand(placed.parts.front().keys);
         placed.moved = true;
     }
