@@ -12,6 +12,34 @@ namespace ledgerboard::model {
 
 namespace {
 
+// What stands in catalog.def as a type.
+struct TypeWord {
+    FieldType type;
+    bool maySubtract = false;
+};
+
+// Named as catalog.def names them.
+// NOLINTBEGIN(readability-identifier-naming)
+namespace typeword {
+constexpr TypeWord Text{FieldType::Text};
+constexpr TypeWord Flag{FieldType::Flag};
+constexpr TypeWord Count{FieldType::Count};
+constexpr TypeWord Money{FieldType::Money};
+constexpr TypeWord SignedMoney{FieldType::Money, true};
+constexpr TypeWord Quantity{FieldType::Quantity};
+constexpr TypeWord SignedQuantity{FieldType::Quantity, true};
+constexpr TypeWord Percent{FieldType::Percent};
+constexpr TypeWord Date{FieldType::Date};
+constexpr TypeWord Instant{FieldType::Instant};
+constexpr TypeWord Weekdays{FieldType::Weekdays};
+constexpr TypeWord Amounts{FieldType::Amounts};
+constexpr TypeWord Steps{FieldType::Steps};
+constexpr TypeWord ItemAmounts{FieldType::ItemAmounts};
+constexpr TypeWord Dates{FieldType::Dates};
+}  // namespace typeword
+
+// NOLINTEND(readability-identifier-naming)
+
 std::string snakeCase(std::string_view camel) {
     std::string out;
     for (const char c : camel) {
@@ -60,17 +88,18 @@ struct Tables {
 
     std::string_view keep(std::string text) { return names.emplace_back(std::move(text)); }
 
-    Field make(Kind kind, int number, std::string_view memberName, FieldType type) {
+    Field make(Kind kind, int number, std::string_view memberName, TypeWord type) {
         Field field{};
         field.kind = kind;
         field.code = static_cast<int>(kind) * 1000 + number;
         field.name = keep(snakeCase(memberName));
-        field.column = keep(std::string(field.name) + std::string(columnSuffix(type)));
-        field.type = type;
+        field.column = keep(std::string(field.name) + std::string(columnSuffix(type.type)));
+        field.type = type.type;
+        field.maySubtract = type.maySubtract;
         return field;
     }
 
-    void addField(Kind kind, int number, std::string_view memberName, FieldType type,
+    void addField(Kind kind, int number, std::string_view memberName, TypeWord type,
                   std::string_view unit, Reads reads, Writes writes, Merge merge,
                   std::string_view heading, std::string_view says) {
         Field field = make(kind, number, memberName, type);
@@ -97,20 +126,20 @@ Tables::Tables() {
 #define KIND(kind, number, plural, title, aliases)                                               \
     starts.push_back({KindInfo{Kind::kind, keep(snakeCase(#kind)), #plural, title, aliases, {}}, \
                       fields.size()});
-#define FIELD(kind, number, member, type, unit, reads, writes, merge, heading, says)           \
-    addField(Kind::kind, number, #member, FieldType::type, unit, Reads::reads, Writes::writes, \
+#define FIELD(kind, number, member, type, unit, reads, writes, merge, heading, says)          \
+    addField(Kind::kind, number, #member, typeword::type, unit, Reads::reads, Writes::writes, \
              Merge::merge, heading, says);
-#define WORDS(kind, number, member, type, reads, writes, merge, heading, says)                \
-    addField(Kind::kind, number, #member, FieldType::Words, "", Reads::reads, Writes::writes, \
-             Merge::merge, heading, says);                                                    \
+#define WORDS(kind, number, member, type, reads, writes, merge, heading, says)          \
+    addField(Kind::kind, number, #member, TypeWord{FieldType::Words}, "", Reads::reads, \
+             Writes::writes, Merge::merge, heading, says);                              \
     fields.back().words = wordsOf<type>();
-#define REF(kind, number, member, meant_, reads, writes, merge, heading, says)              \
-    addField(Kind::kind, number, #member, FieldType::Ref, "", Reads::reads, Writes::writes, \
-             Merge::merge, heading, says);                                                  \
+#define REF(kind, number, member, meant_, reads, writes, merge, heading, says)        \
+    addField(Kind::kind, number, #member, TypeWord{FieldType::Ref}, "", Reads::reads, \
+             Writes::writes, Merge::merge, heading, says);                            \
     fields.back().meant = Kind::meant_;
-#define REFS(kind, number, member, meant_, reads, writes, merge, heading, says)              \
-    addField(Kind::kind, number, #member, FieldType::Refs, "", Reads::reads, Writes::writes, \
-             Merge::merge, heading, says);                                                   \
+#define REFS(kind, number, member, meant_, reads, writes, merge, heading, says)        \
+    addField(Kind::kind, number, #member, TypeWord{FieldType::Refs}, "", Reads::reads, \
+             Writes::writes, Merge::merge, heading, says);                             \
     fields.back().meant = Kind::meant_;
 #include "core/model/catalog.def"
     for (std::size_t k = 0; k < starts.size(); ++k) {

@@ -49,6 +49,7 @@ struct Field {
     std::string_view name;    // snake_case: JSON
     std::string_view column;  // SQL: the name with its unit
     FieldType type;
+    bool maySubtract;  // whether a figure may be below 0
     std::string_view unit;
     Kind meant;                               // of a Ref or Refs
     std::span<const std::string_view> words;  // of Words; element 0 is empty

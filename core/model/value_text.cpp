@@ -191,12 +191,20 @@ Result<void> checkInteger(const Field& field, std::int64_t units) {
             return units >= kFirstDay * kDayMs && units < (kLastDay + 1) * kDayMs
                        ? Result<void>{}
                        : wrongUse(place + "an instant outside the years 1600 to 2999");
+        case FieldType::Percent:
+            if (units < 0 || units > Percent::whole().basisPoints()) {
+                return wrongUse(place + Percent::fromBasisPoints(units).toString() +
+                                " is not within 0 to 100 percent");
+            }
+            return {};
         case FieldType::Count:
         case FieldType::Quantity:
         case FieldType::Money:
-        case FieldType::Percent:
             if (units > kLargestUnits || units < -kLargestUnits) {
                 return wrongUse(place + "too large to be kept");
+            }
+            if (units < 0 && !field.maySubtract) {
+                return wrongUse(place + "it can't be below 0");
             }
             return {};
         default:

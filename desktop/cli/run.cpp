@@ -287,9 +287,7 @@ int run(const std::vector<std::string>& arguments, Surroundings& surroundings) {
         std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
         app.parse(reversed);
     } catch (const CLI::CallForHelp&) {
-        const auto subs = app.get_subcommands();
-        surroundings.out << (subs.empty() ? app.help()
-                                          : subs.front()->help("", CLI::AppFormatMode::Sub));
+        surroundings.out << app.help();  // of the verb, where one was said
         return kDone;
     } catch (const CLI::ParseError& error) {
         const std::string near = suggestion(app, arguments);

@@ -1,0 +1,53 @@
+// A command line as a person would type it, run within the test: streams, clock and chance are the
+// test's own.
+#pragma once
+
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "desktop/cli/run.h"
+#include "tests/support/fixed_chance.h"
+
+namespace ledgerboard::cli {
+
+struct Answer {
+    int status = 0;
+    std::string out;
+    std::string err;
+};
+
+class CommandLine {
+  public:
+    explicit CommandLine(std::string book) : book_(std::move(book)) {}
+
+    Answer operator()(const std::vector<std::string>& arguments, const std::string& in = "") {
+        std::istringstream input(in);
+        std::ostringstream out;
+        std::ostringstream err;
+        Surroundings surroundings{
+            [this] { return clock_(); },
+            [](model::Instant instant, const std::string&) { return instant.utcDate(); },
+            "America/Chicago",
+            chance_,
+            input,
+            out,
+            err,
+            book_,
+            80,
+            false,
+            true};
+        Answer answer;
+        answer.status = run(arguments, surroundings);
+        answer.out = out.str();
+        answer.err = err.str();
+        return answer;
+    }
+
+  private:
+    std::string book_;
+    tests::SteppingClock clock_;
+    model::FillRandom chance_ = tests::fixedChance(4);
+};
+
+}  // namespace ledgerboard::cli

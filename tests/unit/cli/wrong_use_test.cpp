@@ -1,0 +1,200 @@
+// Protects: every wrong turn on the command line gets a message that names the place and the mend,
+// the right exit status, nothing on standard output, and a book left byte for byte as it was.
+#include <filesystem>
+#include <fstream>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/cli/command_line.h"
+
+namespace ledgerboard::cli {
+namespace {
+
+using testing::HasSubstr;
+using tests::TestFolder;
+
+std::string bytesOf(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    std::stringstream bytes;
+    bytes << file.rdbuf();
+    return bytes.str();
+}
+
+struct Wrong {
+    std::vector<std::string> arguments;
+    int status;
+    const char* says;
+    std::string in = "";
+};
+
+class WrongUseTest : public testing::Test {
+  protected:
+    TestFolder folder_{"wrong-use"};
+    std::string book_ = folder_.file("house.book");
+    CommandLine line_{book_};
+
+    void SetUp() override {
+        ok({"start", "Test house", "--built", "1936", "--budget", "100000"});
+        ok({"add", "space", "Space=Kitchen"});
+        ok({"add", "space", "Space=Hall"});
+        ok({"add", "crew", "Crew=Tile crew", "Trade=tile"});
+        ok({"add", "scope", "Space=Kitchen", "Treatment=replace", "Object=cabinets",
+            "Lump sum=4200"});
+        ok({"add", "scope", "Space=Kitchen", "Treatment=keep", "Object=window"});
+        ok({"add", "scope", "Space=Hall", "Treatment=repair", "Object=stairs",
+            "Measured by=weighted steps", "Steps=treads 60; rail 40"});
+        ok({"add", "scope", "Space=Hall", "Treatment=add", "Object=outlets", "Quantity=6",
+            "Measured by=counted units"});
+    }
+
+    void ok(const std::vector<std::string>& arguments) {
+        const Answer answer = line_(arguments);
+        ASSERT_EQ(answer.status, kDone) << answer.err;
+    }
+
+    std::string write(const std::string& name, const std::string& bytes) {
+        std::ofstream(folder_.file(name), std::ios::binary) << bytes;
+        return folder_.file(name);
+    }
+
+    void refuses(const std::vector<Wrong>& cases) {
+        // A first opening may tidy the write-ahead log; from here on nothing may change.
+        line_({"list", "scope"});
+        const std::string before = bytesOf(book_);
+        for (const auto& one : cases) {
+            std::string said;
+            for (const auto& argument : one.arguments) {
+                said += " " + argument;
+            }
+            const Answer answer = line_(one.arguments, one.in);
+            EXPECT_EQ(answer.status, one.status) << said << "\n" << answer.err;
+            EXPECT_THAT(answer.err, HasSubstr(one.says)) << said;
+            EXPECT_EQ(answer.out, "") << said;
+            EXPECT_TRUE(bytesOf(book_) == before) << said << ": the book was changed";
+        }
+    }
+};
+
+TEST_F(WrongUseTest, VerbsAndOptions) {
+    refuses({
+        {{"wek"}, kWrongUse, "did you mean 'week'"},
+        {{"frobnicate"}, kWrongUse, "there is no verb \"frobnicate\""},
+        {{"--jsn", "week"}, kWrongUse, "--help"},
+        {{"mark"}, kWrongUse, "ITEM is required"},
+        {{"set", "kitchen/cabinets"}, kWrongUse, "FIELD is required"},
+        {{"bring", "spend"}, kWrongUse, "FILE is required"},
+        {{"list"}, kWrongUse, "KIND is required"},
+        {{"list", "gadgets"}, kWrongUse, "there is no kind \"gadgets\""},
+        {{"add", "gadget", "Name=x"}, kWrongUse, "there is no kind \"gadget\""},
+        {{"week", "--as-of", "yesterday"}, kWrongUse, "--as-of: \"yesterday\" is not a date"},
+        {{"week", "--as-of", "5/6/2026"}, kWrongUse, "two different days"},
+        {{"week", "--known-at", "2026-05-01"}, kWrongUse, "--known-at"},
+        {{"week", "--job", "Other house"}, kCannotBeMet, "--job"},
+        {{"week", "extra"}, kWrongUse, "--help"},
+    });
+}
+
+TEST_F(WrongUseTest, Edits) {
+    refuses({
+        {{"set", "kitchen/cabinets", "percent", "50"}, kWrongUse, "mark"},
+        {{"set", "kitchen/cabinets", "Colour of money", "5"}, kWrongUse, "has no field"},
+        {{"set", "kitchen/cabinets", "Quantity", "lots"}, kWrongUse, "Quantity: \"lots\""},
+        {{"set", "kitchen/cabinets", "Quantity", "1.2345"}, kWrongUse, "more than 3 decimals"},
+        {{"set", "kitchen/cabinets", "Lump sum", "12,34"}, kWrongUse, "comma"},
+        {{"set", "kitchen/cabinets", "Lump sum", "-5"}, kWrongUse, "Lump sum"},
+        {{"set", "kitchen/cabinets", "Treatment", "smash"}, kWrongUse, "keep, inspect, clean"},
+        {{"set", "kitchen/cabinets", "Crew", "No such crew"}, kCannotBeMet, "Crew:"},
+        {{"set", "kitchen/cabinets", "Planned start", "2026-02-30"}, kWrongUse, "Planned start"},
+        {{"set", "kitchen/cabinets", "Waste", "250"}, kWrongUse, "Waste"},
+        {{"set", "kitchen/cupboards", "Note", "x"}, kCannotBeMet, "kitchen/cupboards"},
+        {{"set", "job", "Built", "nineteen"}, kWrongUse, "Built"},
+        {{"set", "job", "Work week", "Funday"}, kWrongUse, "not a work week"},
+        {{"set", "job", "Holding costs", "taxes"}, kWrongUse, "a name and a figure"},
+        {{"add", "crew"}, kWrongUse, "required"},
+        {{"add", "crew", "Tile crew"}, kWrongUse, "is not FIELD=VALUE"},
+        {{"add", "crew", "Hat size=7"}, kWrongUse, "has no field \"Hat size\""},
+        {{"add", "crew", "Crew="}, kWrongUse, "at least one"},
+        {{"add", "job", "Job=Another"}, kWrongUse, "ledgerboard start"},
+        {{"drop", "attic/ghosts"}, kCannotBeMet, "attic/ghosts"},
+        {{"start", "Test house"}, kCannotBeMet, "already a job"},
+        {{"start", ""}, kWrongUse, "NAME"},
+        {{"start", "B", "--budget", "a lot"}, kWrongUse, "--budget: \"a lot\""},
+        {{"start", "B", "--built", "-3"}, kWrongUse, "--built"},
+        {{"redo"}, kCannotBeMet, "nothing to redo"},
+    });
+}
+
+TEST_F(WrongUseTest, Marks) {
+    refuses({
+        {{"mark", "kitchen/cabinets"}, kWrongUse, "say one of"},
+        {{"mark", "kitchen/cabinets", "50", "--count", "3"}, kWrongUse, "say one of"},
+        {{"mark", "kitchen/cabinets", "150"}, kWrongUse, "0 to 100"},
+        {{"mark", "kitchen/cabinets", "half"}, kWrongUse, "PERCENT: \"half\""},
+        {{"mark", "kitchen/cabinets", "50", "--at", "soon"}, kWrongUse, "--at: \"soon\""},
+        {{"mark", "kitchen/window", "50"}, kCannotBeMet, "change its treatment"},
+        {{"mark", "hall/stairs", "--step", "paint"}, kWrongUse, "treads"},
+        {{"mark", "hall/outlets", "--count", "9"}, kWrongUse, "6"},
+        {{"mark", "hall/outlets", "--count", "-1"}, kWrongUse, "0 to 6"},
+        {{"mark", "pantry/shelves", "50"}, kCannotBeMet, "pantry/shelves"},
+    });
+}
+
+TEST_F(WrongUseTest, FilesThatAreNot) {
+    const std::string binary = write("binary.txt", std::string("\x89PNG\r\n\0\0\1\2\3", 11));
+    const std::string wrong = write("wrong.csv", "Kind,Date,Amount\nreceipt,soon,12\nreceipt,2026-05-01,-4.555\n");
+    const std::string noHead = write("none.csv", "");
+    const std::string notes = write("notes.txt", "Kitchen. New sink.");
+    const std::string sound = folder_.file("sound.book");
+    ok({"backup", sound});
+    refuses({
+        {{"read", folder_.file("missing.txt")}, kCannotBeMet, "missing.txt"},
+        {{"read", binary}, kCannotBeMet, "binary.txt"},
+        {{"bring", "spend", folder_.file("missing.csv")}, kCannotBeMet, "missing.csv"},
+        {{"bring", "spend", noHead}, kCannotBeMet, "none.csv"},
+        {{"bring", "spend", wrong}, kCannotBeMet, "line 2"},
+        {{"bring", "spend", wrong}, kCannotBeMet, "line 3"},
+        {{"bring", "gadgets", wrong}, kWrongUse, "gadgets"},
+        {{"give", "week", "xlsx", folder_.file("w.xlsx")}, kWrongUse, "html or json"},
+        {{"give", "scope", "html", folder_.file("s.html")}, kWrongUse, "csv or json"},
+        {{"give", "weather", "csv", folder_.file("s.csv")}, kWrongUse, "WHAT"},
+        {{"give", "scope", "csv", folder_.file("no/such/folder.csv")}, kCannotBeMet, "written"},
+        {{"give", "scope", "csv", book_}, kCannotBeMet, "database"},
+        {{"backup", book_}, kCannotBeMet, "already something"},
+        {{"restore", sound}, kCannotBeMet, "--replace"},
+        {{"restore", notes, "--replace"}, kDamaged, "not a Ledgerboard book"},
+        {{"restore", folder_.file("missing.book"), "--replace"}, kCannotBeMet, "missing.book"},
+        {{"read", notes, "--keep", "--as-of", "2026-05-01"}, kWrongUse, "--as-of looks back"},
+        {{"set", "job", "Built", "1930", "--known-at", "2026-05-01T00:00Z"},
+         kWrongUse,
+         "--known-at looks back"},
+    });
+    EXPECT_FALSE(std::filesystem::exists(folder_.file("w.xlsx")));
+}
+
+TEST_F(WrongUseTest, Work) {
+    refuses({
+        {{"work", "alchemy"}, kWrongUse, "alchemy", "{}"},
+        {{"work", "earned-value"}, kWrongUse, "not JSON", "{bac:1}"},
+        {{"work", "earned-value"}, kWrongUse, "not JSON", ""},
+        {{"work", "earned-value"}, kWrongUse, "bad", R"({"bad":1})"},
+        {{"work", "take-off"}, kWrongUse, "what", R"({})"},
+    });
+}
+
+TEST(WrongUseWithoutABook, SaysHowToBegin) {
+    TestFolder folder("no-book");
+    CommandLine line(folder.file("none.book"));
+    for (const auto& verb : std::vector<std::vector<std::string>>{
+             {"week"}, {"list", "scope"}, {"undo"}, {"verify"}, {"deal"}, {"mark", "a/b", "5"}}) {
+        const Answer answer = line(verb);
+        EXPECT_EQ(answer.status, kDamaged) << verb[0];
+        EXPECT_THAT(answer.err, HasSubstr("ledgerboard start NAME")) << verb[0];
+        EXPECT_FALSE(std::filesystem::exists(folder.file("none.book"))) << verb[0];
+    }
+    const Answer bare = line({});
+    EXPECT_EQ(bare.status, kDone);
+    EXPECT_THAT(bare.out, HasSubstr("To begin"));
+}
+
+}  // namespace
+}  // namespace ledgerboard::cli
