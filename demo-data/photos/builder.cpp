@@ -43,6 +43,7 @@ Shape& Builder::box(Vec low, Vec high, const Material& material) {
 Shape& Builder::turned(Vec centre, Vec size, double turn, double lean, double tip,
                        const Material& material) {
     Shape& shape = box(centre - size * 0.5, centre + size * 0.5, material);
+    shape.isTurned = true;
     for (Vec& axis : shape.axes) {
         axis = turnAbout(turnAbout(turnAbout(axis, 0, tip), 2, lean), 1, turn);
     }

@@ -11,8 +11,9 @@ namespace ledgerboard::photos {
 
 namespace {
 
-constexpr int kCoarseWidth = kWidth / 2;  // light is soft: half the detail is enough
-constexpr int kCoarseHeight = kHeight / 2;
+constexpr int kCoarse = 3;  // light is soft: a third of the detail is enough
+constexpr int kCoarseWidth = kWidth / kCoarse;
+constexpr int kCoarseHeight = kHeight / kCoarse;
 constexpr double kFar = 400.0;
 constexpr int kLightSamplesAcross = 2;
 constexpr int kOpenSamples = 5;
@@ -106,7 +107,7 @@ std::vector<Lit> coarseLight(const Scene& scene, const View& view) {
     std::vector<Lit> lit(static_cast<std::size_t>(kCoarseWidth) * kCoarseHeight);
     for (int y = 0; y < kCoarseHeight; ++y) {
         for (int x = 0; x < kCoarseWidth; ++x) {
-            const Ray ray = view.through(2.0 * x + 1.0, 2.0 * y + 1.0);
+            const Ray ray = view.through(kCoarse * (x + 0.5), kCoarse * (y + 0.5));
             const Hit hit = scene.nearest(ray, kFar);
             if (hit.shape >= 0) {
                 const Vec place = ray.from + ray.to * hit.distance;
@@ -124,17 +125,17 @@ Colour softLight(const Scene& scene, const std::vector<Lit>& lit, const Hit& hit
                  int y) {
     Colour sum;
     double weight = 0;
-    constexpr int kReach = 3;
+    constexpr int kReach = 2;
     for (int dy = -kReach; dy <= kReach; ++dy) {
         for (int dx = -kReach; dx <= kReach; ++dx) {
-            const int cx = x / 2 + dx;
-            const int cy = y / 2 + dy;
+            const int cx = x / kCoarse + dx;
+            const int cy = y / kCoarse + dy;
             if (cx < 0 || cy < 0 || cx >= kCoarseWidth || cy >= kCoarseHeight) {
                 continue;
             }
             const Lit& one = lit[static_cast<std::size_t>(cy * kCoarseWidth + cx)];
             if (one.shape == hit.shape && dot(one.normal, hit.normal) > 0.9) {
-                const double w = 1.0 / (2.0 + dx * dx + dy * dy);
+                const double w = 1.0 / (1.5 + dx * dx + dy * dy);
                 sum = sum + one.light * w;
                 weight += w;
             }

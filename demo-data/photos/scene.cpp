@@ -10,10 +10,16 @@ namespace {
 constexpr double kTouching = 1e-5;
 
 Vec into(const Shape& shape, Vec v) {
+    if (!shape.isTurned) {
+        return v;
+    }
     return {dot(v, shape.axes[0]), dot(v, shape.axes[1]), dot(v, shape.axes[2])};
 }
 
 Vec outOf(const Shape& shape, Vec v) {
+    if (!shape.isTurned) {
+        return v;
+    }
     return shape.axes[0] * v.x + shape.axes[1] * v.y + shape.axes[2] * v.z;
 }
 

@@ -22,6 +22,7 @@ struct Shape {
     Vec centre;
     Vec half;
     std::array<Vec, 3> axes{Vec{1, 0, 0}, Vec{0, 1, 0}, Vec{0, 0, 1}};
+    bool isTurned = false;  // whether the axes differ from their default
     Material material;
     bool glows = false;  // a pane or a lamp: shows its own colour whatever the light
     bool shadows = true;
