@@ -61,7 +61,30 @@ struct Score {
     Share facts;
     int factsWrongButSure = 0;
     std::vector<Item> made;
+    // How many of the list's items would match if one part were forgiven, and how many objects of
+    // the list no table holds: where to look next, in figures alone.
+    int butForSpace = 0;
+    int butForTreatment = 0;
+    int butForObject = 0;
+    int objectsUnknown = 0;
 };
+
+// Matches one to one by the parts that `same` compares.
+template <class Same>
+int matches(const std::vector<Item>& wanted, const std::vector<Item>& made, Same same) {
+    std::vector<bool> used(made.size(), false);
+    int hits = 0;
+    for (const Item& want : wanted) {
+        for (std::size_t i = 0; i < made.size(); ++i) {
+            if (!used[i] && same(want, made[i])) {
+                used[i] = true;
+                ++hits;
+                break;
+            }
+        }
+    }
+    return hits;
+}
 
 std::string slurp(const std::filesystem::path& path) {
     std::ifstream in(path, std::ios::binary);
@@ -118,6 +141,19 @@ void scoreItems(const json& truth, const intake::Draft& draft, Score& score, boo
     }
     score.items.truths = static_cast<int>(wanted.size());
     score.items.made = static_cast<int>(draft.items.size());
+    const int hits = score.items.hits;
+    score.butForSpace = matches(wanted, score.made, [](const Item& a, const Item& b) {
+                            return a.treatment == b.treatment && a.object == b.object;
+                        }) - hits;
+    score.butForTreatment = matches(wanted, score.made, [](const Item& a, const Item& b) {
+                                return a.space == b.space && a.object == b.object;
+                            }) - hits;
+    score.butForObject = matches(wanted, score.made, [](const Item& a, const Item& b) {
+                             return a.space == b.space && a.treatment == b.treatment;
+                         }) - hits;
+    for (const json& item : truth.at("items")) {
+        score.objectsUnknown += intake::isKnownObject(item.at("object").get<std::string>()) ? 0 : 1;
+    }
     if (misses) {
         for (const Item& item : wanted) {
             if (!item.right) {
@@ -316,6 +352,10 @@ int main(int argc, char** argv) {
     for (const Score& score : scores) {
         printLine(score.name.c_str(), score.manner.c_str(), score.items.recall(),
                   score.items.precision(), score.alternates, score.facts, score.factsWrongButSure);
+        std::printf("%24s %d of %d; but for the space +%d, the treatment +%d, the object +%d; "
+                    "objects in no table %d\n",
+                    "", score.items.hits, score.items.truths, score.butForSpace,
+                    score.butForTreatment, score.butForObject, score.objectsUnknown);
         byManner[score.manner].push_back(&score);
         all.push_back(&score);
     }

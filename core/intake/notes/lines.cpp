@@ -249,16 +249,23 @@ bool endsSentence(std::string_view text) {
            (text.back() == '.' || text.back() == '?' || text.back() == '!' || text.back() == ':');
 }
 
-// Whether the writer's lines break off where the page ends rather than where the thought does: most
-// of those that are not lists are long, and none runs on for ever.
-bool isWrapped(const std::vector<RawLine>& lines) {
-    std::size_t plain = 0;
-    std::size_t full = 0;
+// The width at which the writer's lines break off; 0 where the page has none.
+std::size_t wrapWidth(const std::vector<RawLine>& lines) {
+    std::size_t width = 0;
     for (const RawLine& line : lines) {
-        plain += line.text.size() < 130 ? 1 : 4;
-        full += line.text.size() >= kWrappedFrom && line.text.size() < 130 ? 1 : 0;
+        if (line.text.size() < 130) {
+            width = std::max(width, line.text.size());
+        }
     }
-    return full * 10 >= plain * 4;
+    return width >= kWrappedFrom ? width : 0;
+}
+
+// A line goes on in the next where its first word would not have fitted.
+bool isFull(std::size_t length, std::string_view next, std::size_t width) {
+    const std::size_t word = std::min(next.find(' '), next.size());
+    const std::size_t label = next.substr(0, 24).find(':');
+    return width > 0 && length >= kWrappedFrom && length + 1 + word + 2 >= width &&
+           label == std::string_view::npos;
 }
 
 }  // namespace
@@ -267,7 +274,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     bool anyStamp = false;
     const std::vector<RawLine> raw = rawLines(notes, anyStamp);
     const std::map<std::string_view, int> speakers = speakersOf(raw);
-    const bool wrapped = isWrapped(raw);
+    const std::size_t width = wrapWidth(raw);
     std::vector<NoteLine> lines;
     std::size_t previousLength = 0;
     bool previousEnds = true;
@@ -294,9 +301,9 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         if (text.empty()) {
             continue;
         }
-        const bool flows =
-            anyStamp ? !previousEnds
-                     : wrapped && !line.afterBlank && !previousEnds && previousLength >= kWrappedFrom;
+        const bool flows = anyStamp ? !previousEnds
+                                    : !line.afterBlank && !previousEnds &&
+                                          isFull(previousLength, line.text, width);
         made.opens = !flows || made.bullet || made.spoken || made.heading ||
                      (!lines.empty() && lines.back().heading);
         previousLength = line.text.size();

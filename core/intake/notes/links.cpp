@@ -138,7 +138,7 @@ class Linker {
             }
             copula = copula || word(i, "is") || (token.kind == TokenKind::Mark);
         }
-        return copula && end - begin < 9;
+        return copula && end - begin < 9 && !actBetween(begin, end);
     }
 
     [[nodiscard]] bool nearWord(const Span& span, WordId wanted) const {
@@ -186,7 +186,14 @@ class Linker {
 
     [[nodiscard]] bool cueEnds(Cue cue, std::size_t at) const {
         return std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& spot) {
-            return spot.cue == cue && spot.span.end == at;
+            return spot.cue == cue && spot.span.end == at && !withinAct(spot.span);
+        });
+    }
+
+    // "paint over the valve": the preposition belongs to the treatment.
+    [[nodiscard]] bool withinAct(const Span& span) const {
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+            return act.span.begin < span.begin && span.end <= act.span.end;
         });
     }
 
@@ -229,6 +236,10 @@ class Linker {
                 }
                 const bool near =
                     cue.span.end <= act.span.begin && cue.span.end + 3 >= act.span.begin;
+                // "walls skimmed and painted"
+                const std::string_view last = sentence_.tokens[act.span.end - 1].text;
+                act.passive = act.passive || (last.ends_with("ed") && last.size() > 4 &&
+                                              row(act).side == Side::After && !row(act).fresh);
                 if (cue.cue == Cue::Negation && near &&
                     partedBy(sentence_, spots_, cue.span.end, act.span.begin) < 1.0) {
                     act.negated = true;
@@ -593,6 +604,15 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
     static const WordId kSo = tables().id("so");
     static const WordId kThen = tables().id("then");
     double cost = 0;
+    // Where nothing but breath parts clauses: once it is said what is done to the things before.
+    for (const ActSpot& act : spots.acts) {
+        const Side side = tables().acts[act.row].side;
+        if ((side == Side::Before || side == Side::Edge) && act.span.end > begin &&
+            act.span.end < end && sentence.tokens[act.span.end].kind == TokenKind::Word &&
+            sentence.tokens[act.span.end].word != kAnd) {
+            cost += 1.5;
+        }
+    }
     for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
         const Token& token = sentence.tokens[i];
         if (token.kind == TokenKind::Mark) {
@@ -627,6 +647,9 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
         }
         if (token.word == kUnknown) {
             continue;
+        }
+        if (spots.endOf(Cue::Turn, i) > i && i > begin) {
+            cost += 1.5;
         }
         if (token.word == kAnd) {
             cost += 0.6;

@@ -44,6 +44,10 @@ std::string objectName(std::string_view written) {
     return stems;
 }
 
+bool isKnownObject(std::string_view written) {
+    return tables().objectNamed(objectName(written)) != kNone;
+}
+
 std::vector<std::string> stemsIn(std::string_view written) {
     Speller speller(tables().lexicon);
     std::vector<Token> tokens;

@@ -14,6 +14,9 @@ namespace ledgerboard::intake {
 // "worktop" gives "countertop"; an unknown object gives its stems.
 [[nodiscard]] std::string objectName(std::string_view written);
 
+// Whether the objects table holds it.
+[[nodiscard]] bool isKnownObject(std::string_view written);
+
 // The stems of the words, in order.
 [[nodiscard]] std::vector<std::string> stemsIn(std::string_view written);
 

@@ -14,7 +14,7 @@ constexpr std::array<std::string_view, static_cast<std::size_t>(Cue::Count)> kCu
     "filler",  "correction", "negation", "hypothetical", "undecided", "decided", "soft",
     "chatter", "resume",     "enter",    "move",         "landmark",  "with",    "same",
     "pronoun", "split",      "because",  "absent",       "small",     "passive", "refused",
-    "settled", "passing",    "stop",     "aside",        "either",    "open",    "material", "rooms", "locus", "here", "nobody"};
+    "settled", "passing",    "stop",     "aside",        "either",    "open",    "material", "rooms", "locus", "here", "nobody", "turn"};
 
 constexpr std::array<std::string_view, 12> kNumberKinds = {"none",  "unit",     "teen",  "ten",
                                                            "times", "scale",    "money", "fraction",

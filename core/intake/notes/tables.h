@@ -80,7 +80,7 @@ enum class Cue : std::uint8_t {
     Aside,
     Either,
     Open,
-    Material, Rooms, Locus, Here, Nobody,
+    Material, Rooms, Locus, Here, Nobody, Turn,
     Count
 };
 

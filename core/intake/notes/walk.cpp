@@ -351,7 +351,14 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
 Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_t index) {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
-    const bool first = skipSmall(sentence, spots, 0) == begin;
+    bool first = begin <= skipSmall(sentence, spots, 0);
+    // "Upstairs, the front bedroom …", "down the hall the hall bath …": the second is meant.
+    if (index > 0 && spots.spaces[index - 1].span.end + 2 >= begin && lastMoved_ == index &&
+        (spots.spaces[index - 1].kind == SpaceKind::Level ||
+         spots.spaces[index - 1].span.end + 1 >= begin)) {
+        const std::size_t end = spots.spaces[index - 1].span.end;
+        first = first || (!wordIs(sentence, end, "and") && !isMark(sentence.tokens[end], "/&+"));
+    }
     if (spot.headingOnly) {
         return Role::Ignored;
     }
@@ -365,7 +372,17 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
             return Role::Ignored;
         }
         if ((inside && object.span.end > spot.span.end) || next) {
-            return Role::OfObject;
+            // "Living room plaster's cracked …" begins a room as well.
+            const bool opens = spot.kind == SpaceKind::Room && !sentence.bullet && index == 0 &&
+                               !sentence.alone &&
+                               std::none_of(spots.acts.begin(), spots.acts.end(),
+                                            [&](const ActSpot& act) {
+                                                return act.span.begin < begin &&
+                                                       tables().acts[act.row].weight > 1;
+                                            }) &&
+                               spots.objects.front().span.end > begin &&
+                               sentence.tokens.size() > 12;
+            return opens && !inside ? Role::Move : Role::OfObject;
         }
         if (inside && !first) {
             const bool alone = std::none_of(
@@ -377,6 +394,11 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         }
     }
     // "a powder room", "another bath": one that is not there yet.
+    const bool thereIs = begin > 2 && (wordIs(sentence, begin - 3, "there") ||
+                                       wordIs(sentence, begin - 2, "there"));
+    if (begin > 0 && thereIs && spot.kind == SpaceKind::Room && sentence.tokens.size() > 14) {
+        return Role::Move;
+    }
     if (begin > 0 && (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
                       wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&
         spot.kind == SpaceKind::Room) {
@@ -462,6 +484,7 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
 
 Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placed placed;
+    lastMoved_ = 0;
     ++sinceMove_;
     learnOnes(sentence, spots);
     if (sentence.opensLine && sentence.indent <= lineIndent_) {
@@ -537,6 +560,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
             }
             closeClause(i);
             moveTo({&spot});
+            lastMoved_ = next + 1;
             placed.moved = true;
         } else if (role == Role::Local) {
             std::string key = resolve(spot);
