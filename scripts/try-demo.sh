@@ -1,0 +1,161 @@
+#!/usr/bin/env bash
+# The whole job on the demo house, through the real program: each command is printed, then run, then
+# the first lines of what it said.
+#
+# Usage: scripts/try-demo.sh PROGRAM FOLDER
+#   PROGRAM  the built ledgerboard
+#   FOLDER   where the book and the pages go; no book may be in it yet
+# Stops at the first command that fails, with all that it said and its exit status.
+set -uo pipefail
+
+if (($# != 2)); then
+    sed -n '2,8s/^# \{0,1\}//p' "$0" >&2
+    exit 2
+fi
+root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+program=$(cd "$(dirname "$1")" && pwd)/$(basename "$1")
+mkdir -p "$2"
+folder=$(cd "$2" && pwd)
+said=$folder/last-command.txt
+cd "$root" || exit 1
+export LC_ALL=C.UTF-8
+# Inside the checkout the commands name files from its root, so that they can be typed there.
+short=${folder#"$root/"}
+export LEDGERBOARD_BOOK=$short/quince-row.book
+unset LEDGERBOARD_JOB
+
+if [[ -e $LEDGERBOARD_BOOK ]]; then
+    echo "try-demo: there is a book at $LEDGERBOARD_BOOK already: name an empty folder" >&2
+    exit 1
+fi
+
+chapter() { printf '\n%s\n' "$*"; }
+
+# An argument as it would be typed.
+typed() {
+    if [[ $1 =~ ^[A-Za-z0-9_./,:=@%+-]+$ ]]; then
+        printf '%s' "$1"
+    else
+        printf '"%s"' "$1"
+    fi
+}
+
+# quietly ARGUMENTS...: runs the program. Where it fails, shows all that it said and stops.
+quietly() {
+    local status=0
+    "$program" "$@" >"$said" 2>&1 </dev/null || status=$?
+    if ((status != 0)); then
+        cat "$said"
+        printf '\ntry-demo: the command above failed with exit status %d\n' "$status" >&2
+        exit "$status"
+    fi
+}
+
+print_command() {
+    local argument
+    printf '\n  $ ledgerboard'
+    for argument in "$@"; do
+        printf ' %s' "$(typed "$argument")"
+    done
+    printf '\n'
+}
+
+# show LINES ARGUMENTS...: prints the command, runs it, prints at most LINES lines of what it said.
+show() {
+    local lines=$1 count
+    shift
+    print_command "$@"
+    quietly "$@"
+    count=$(wc -l <"$said")
+    head -n "$lines" "$said" | sed 's/^/    /'
+    if ((count > lines)); then
+        printf '    (and %d lines more)\n' "$((count - lines))"
+    fi
+}
+
+# The settings of the job: one field a row, under the catalog's headings.
+set_job_fields() {
+    local field value count=0
+    while IFS=, read -r field value || [[ -n $field ]]; do
+        value=${value%$'\r'}
+        if [[ $field == Field ]]; then
+            continue
+        fi
+        if [[ $value == \"*\" ]]; then
+            value=${value:1:-1}
+        fi
+        count=$((count + 1))
+        if ((count <= 3)); then
+            show 2 set job "$field" "$value"
+        else
+            quietly set job "$field" "$value"
+        fi
+    done <demo-data/job.csv
+    printf '\n  and so on for all %d fields of demo-data/job.csv\n' "$count"
+}
+
+# Drops what the draft has and the decided scope has not: a draft is there to be corrected.
+strike_out() {
+    local name count=0
+    quietly list scope --csv
+    # Space, treatment and object stand first in both files and have no commas in them; names are
+    # compared as the program does, without case and spaces.
+    awk -F, 'function key() { k = tolower($1 FS $2 FS $3); gsub(/[ _-]/, "", k); return k }
+             NR == FNR { decided[key()]; next }
+             FNR > 1 && !(key() in decided) { print $1 "/" $2 " " $3 }' \
+        demo-data/scope.csv "$said" >"$folder/struck-out.txt"
+    while IFS= read -r name; do
+        count=$((count + 1))
+        if ((count <= 2)); then
+            show 2 drop "$name"
+        else
+            quietly drop "$name"
+        fi
+    done <"$folder/struck-out.txt"
+    printf '\n  %d draft lines in all are not in the decided scope and are struck out\n' "$count"
+    rm -f "$folder/struck-out.txt"
+}
+
+printf 'Commands are run in %s\n' "$root"
+printf 'The book is %s\n' "$LEDGERBOARD_BOOK"
+
+chapter "1. A new book and a new job"
+show 4 start "14 Quince Row" --owner "Wren" --begin 2026-04-06 --finish 2026-05-29
+set_job_fields
+
+chapter "2. The price book, the crews, the contracts"
+show 6 bring prices demo-data/prices.csv
+show 6 bring crews demo-data/crews.csv
+show 6 bring contracts demo-data/contracts.csv
+
+chapter "3. Walk notes become a draft scope, each line with the sentence it came from"
+show 24 read demo-data/walk-notes.txt
+print_command read demo-data/walk-notes.txt --keep
+quietly read demo-data/walk-notes.txt --keep
+sed -n '/^Kept:/,$p' "$said" | head -n 12 | sed 's/^/    /'
+
+chapter "4. The draft corrected: the scope as it was decided, priced and planned; then frozen"
+show 8 bring scope demo-data/scope.csv
+strike_out
+show 16 list scope
+show 8 baseline --on 2026-04-03
+
+chapter "5. Seven weeks on site: changes, spend, progress, draws, punch items"
+show 5 bring changes demo-data/changes.csv
+show 5 bring spend demo-data/spend.csv
+show 5 bring marks demo-data/marks.csv
+show 5 bring draws demo-data/draws.csv
+show 5 bring punch demo-data/punch.csv
+printf '\n  The same file a second time adds nothing:\n'
+show 2 bring spend demo-data/spend.csv
+
+chapter "6. The week's page: first the Friday before, kept to compare with, then this Friday"
+print_command week --as-of 2026-05-15 --keep
+quietly week --as-of 2026-05-15 --keep
+show 60 week --as-of 2026-05-22
+show 3 give week html "$short/week.html" --as-of 2026-05-22
+
+chapter "7. The deal, and the book checked from end to end"
+show 30 deal --as-of 2026-05-22
+show 5 verify
+rm -f "$said"
