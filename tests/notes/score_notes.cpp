@@ -92,7 +92,7 @@ std::string slurp(const std::filesystem::path& path) {
 }
 
 Item itemOf(const std::string& space, const std::string& treatment, const std::string& object) {
-    return {intake::spaceName(space), treatment, intake::objectName(object),
+    return {intake::spaceName(space), treatment, intake::objectName(object, space),
             space + " | " + treatment + " | " + object};
 }
 
@@ -142,15 +142,21 @@ void scoreItems(const json& truth, const intake::Draft& draft, Score& score, boo
     score.items.truths = static_cast<int>(wanted.size());
     score.items.made = static_cast<int>(draft.items.size());
     const int hits = score.items.hits;
-    score.butForSpace = matches(wanted, score.made, [](const Item& a, const Item& b) {
-                            return a.treatment == b.treatment && a.object == b.object;
-                        }) - hits;
-    score.butForTreatment = matches(wanted, score.made, [](const Item& a, const Item& b) {
-                                return a.space == b.space && a.object == b.object;
-                            }) - hits;
-    score.butForObject = matches(wanted, score.made, [](const Item& a, const Item& b) {
-                             return a.space == b.space && a.treatment == b.treatment;
-                         }) - hits;
+    score.butForSpace = matches(wanted, score.made,
+                                [](const Item& a, const Item& b) {
+                                    return a.treatment == b.treatment && a.object == b.object;
+                                }) -
+                        hits;
+    score.butForTreatment = matches(wanted, score.made,
+                                    [](const Item& a, const Item& b) {
+                                        return a.space == b.space && a.object == b.object;
+                                    }) -
+                            hits;
+    score.butForObject = matches(wanted, score.made,
+                                 [](const Item& a, const Item& b) {
+                                     return a.space == b.space && a.treatment == b.treatment;
+                                 }) -
+                         hits;
     for (const json& item : truth.at("items")) {
         score.objectsUnknown += intake::isKnownObject(item.at("object").get<std::string>()) ? 0 : 1;
     }
@@ -352,10 +358,11 @@ int main(int argc, char** argv) {
     for (const Score& score : scores) {
         printLine(score.name.c_str(), score.manner.c_str(), score.items.recall(),
                   score.items.precision(), score.alternates, score.facts, score.factsWrongButSure);
-        std::printf("%24s %d of %d; but for the space +%d, the treatment +%d, the object +%d; "
-                    "objects in no table %d\n",
-                    "", score.items.hits, score.items.truths, score.butForSpace,
-                    score.butForTreatment, score.butForObject, score.objectsUnknown);
+        std::printf(
+            "%24s %d of %d; but for the space +%d, the treatment +%d, the object +%d; "
+            "objects in no table %d\n",
+            "", score.items.hits, score.items.truths, score.butForSpace, score.butForTreatment,
+            score.butForObject, score.objectsUnknown);
         byManner[score.manner].push_back(&score);
         all.push_back(&score);
     }

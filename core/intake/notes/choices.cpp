@@ -138,8 +138,7 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     bool either = false;
     for (const CueSpot& cue : spots.cues) {
         either = either || (cue.cue == Cue::Either && open.both && matter &&
-                            cue.span.begin < lastOr &&
-                            !wordIs(sentence, cue.span.end, "way"));
+                            cue.span.begin < lastOr && !wordIs(sentence, cue.span.end, "way"));
     }
     open.choice = either || orWork || (question && open.both && open.materials > 1) ||
                   (open.both && open.materials > 1 && spots.amounts.size() > 1);

@@ -13,6 +13,7 @@ namespace {
 
 // A line at least this long that breaks off without a full stop goes on in the next one.
 constexpr std::size_t kWrappedFrom = 48;
+constexpr std::size_t kNeverWrapped = 130;
 constexpr std::size_t kLongestName = 24;
 
 bool isDigit(char c) {
@@ -253,19 +254,23 @@ bool endsSentence(std::string_view text) {
 std::size_t wrapWidth(const std::vector<RawLine>& lines) {
     std::size_t width = 0;
     for (const RawLine& line : lines) {
-        if (line.text.size() < 130) {
+        if (line.text.size() < kNeverWrapped) {
             width = std::max(width, line.text.size());
         }
     }
-    return width >= kWrappedFrom ? width : 0;
+    const auto longer = std::count_if(lines.begin(), lines.end(), [](const RawLine& line) {
+        return line.text.size() >= kNeverWrapped;
+    });
+    const bool some = static_cast<std::size_t>(longer) * 10 > lines.size();
+    return width >= kWrappedFrom && !some ? width : 0;
 }
 
 // A line goes on in the next where its first word would not have fitted.
 bool isFull(std::size_t length, std::string_view next, std::size_t width) {
     const std::size_t word = std::min(next.find(' '), next.size());
     const std::size_t label = next.substr(0, 24).find(':');
-    return width > 0 && length >= kWrappedFrom && length + 1 + word + 2 >= width &&
-           label == std::string_view::npos;
+    return width > 0 && length <= width && length >= kWrappedFrom &&
+           length + 1 + word + 2 >= width && label == std::string_view::npos;
 }
 
 }  // namespace

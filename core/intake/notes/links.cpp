@@ -13,8 +13,7 @@ constexpr std::size_t kAdjectives = 5;  // between "new" and its object
 
 class Linker {
   public:
-    Linker(const Sentence& sentence, Spots& spots, std::size_t from,
-           const Context& context)
+    Linker(const Sentence& sentence, Spots& spots, std::size_t from, const Context& context)
         : sentence_(sentence),
           spots_(spots),
           from_(from),
@@ -80,16 +79,17 @@ class Linker {
                 objects[i].object == objects[i + 1].object ||
                 (!family.empty() && family == tables().objects[objects[i + 1].object].family);
             if (alike && copulaBetween(objects[i].span.end, objects[i + 1].span.begin)) {
-                objects[i + 1].place = objects[i].place;
-                objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i));
+                const bool second = objects[i].object == objects[i + 1].object;
+                objects[second ? i : i + 1].place = objects[i].place;
+                objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(second ? i + 1 : i));
             } else {
                 ++i;
             }
         }
     }
 
-    // "siding: vinyl": a material is no object of its own where another is by it. A tile laid where a
-    // floor is spoken of is floor tile.
+    // "siding: vinyl": a material is no object of its own where another is by it. A tile laid where
+    // a floor is spoken of is floor tile.
     void dropMaterials() {
         static const std::uint32_t kTile = tables().objectNamed("tile");
         static const std::uint32_t kFloorTile = tables().objectNamed("floor tile");
@@ -106,8 +106,9 @@ class Linker {
                    std::any_of(objects.begin(), objects.end(), [&](const ObjectSpot& other) {
                        const std::size_t begin = std::min(object.span.end, other.span.end);
                        const std::size_t end = std::max(object.span.begin, other.span.begin);
-                       return !other.material && !other.landmark && &other != &object && begin <= end &&
-                              end - begin < 6 && partedBy(sentence_, spots_, begin, end) < 2.3 &&
+                       return !other.material && !other.landmark && &other != &object &&
+                              begin <= end && end - begin < 6 &&
+                              partedBy(sentence_, spots_, begin, end) < 2.3 &&
                               !actBetween(begin, end);
                    });
         });
@@ -165,7 +166,7 @@ class Linker {
         while (at > from_) {
             const Token& token = sentence_.tokens[at - 1];
             const bool small = smallEnds(at);
-            if (token.kind == TokenKind::Mark) {
+            if (token.kind == TokenKind::Mark || word(at - 1, "is")) {
                 break;
             }
             if (cueEnds(Cue::Landmark, at) || cueEnds(Cue::Locus, at) || cueEnds(Cue::With, at)) {
@@ -253,6 +254,12 @@ class Linker {
                        return next.span.begin == act.span.end && row(next).side != Side::After;
                    });
         });
+        // "a moving blanket": no treatment.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const std::size_t at = act.span.begin;
+            return at > 0 && act.span.end == at + 1 && sentence_.tokens[at].text.ends_with("ing") &&
+                   (word(at - 1, "a") || word(at - 1, "the") || word(at - 1, "an"));
+        });
         // A word like "off" is a treatment only right after an object, where the clause ends.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             return row(act).side == Side::Edge && !edgeHolds(act);
@@ -302,6 +309,11 @@ class Linker {
     [[nodiscard]] double distance(const ObjectSpot& object, std::size_t index) const {
         const ActSpot& act = spots_.acts[index];
         const Side side = row(act).side;
+        // A mere hint takes nothing; "no" takes what stands right after it.
+        if (row(act).weight == 0 &&
+            (row(act).treatment != model::Treatment::Add || object.span.begin > act.span.end + 2)) {
+            return kTooFar;
+        }
         if (act.tail.end > act.tail.begin && act.span.end <= object.span.begin &&
             object.span.end <= act.tail.begin) {
             return 0.0;
@@ -336,9 +348,16 @@ class Linker {
             return kTooFar;
         }
         if ((side == Side::After) && !act.passive) {
-            far += hasRight(index) ? 5.0 : 0.8;
+            far += hasRight(index) || !endsClause(act) ? 5.0 : 0.8;
         }
         return far;
+    }
+
+    [[nodiscard]] bool endsClause(const ActSpot& act) const {
+        const std::size_t end = std::max(act.span.end, act.tail.end);
+        return end >= sentence_.tokens.size() || sentence_.tokens[end].kind != TokenKind::Word ||
+               word(end, "and") || word(end, "so") || word(end, "but") || word(end, "with") ||
+               word(end, "for") || word(end, "to") || spots_.endOf(Cue::Turn, end) > end;
     }
 
     // "new cabinets, counters and sink": whether a row of objects leads from `at` to `object`.
@@ -392,8 +411,8 @@ class Linker {
         }
     }
 
-    // "the cabinet with the glass doors", "replace it with hard pipe": not an item of its own, unless
-    // it is of the sort it takes the place of.
+    // "the cabinet with the glass doors", "replace it with hard pipe": not an item of its own,
+    // unless it is of the sort it takes the place of.
     [[nodiscard]] bool onlyComesWith(std::size_t index) const {
         const ObjectSpot& object = spots_.objects[index];
         const ActSpot* act = nullptr;
@@ -415,7 +434,8 @@ class Linker {
             const bool left = other.span.end <= act->span.begin && !other.landmark;
             old = between || left ? other.object : old;
         }
-        return old == kNone || tables().objects[old].trade != tables().objects[object.object].trade ||
+        return old == kNone ||
+               tables().objects[old].trade != tables().objects[object.object].trade ||
                tables().objects[object.object].name.find(' ') == std::string::npos;
     }
 
@@ -431,7 +451,8 @@ class Linker {
                 continue;
             }
             const bool pronoun = hasPronoun(act);
-            if (row(act).fresh && row(act).side == Side::After && !pronoun && !closesAfter(act)) {
+            if (row(act).fresh && row(act).side == Side::After && !oneAfter(act) &&
+                !(row(act).phrase == "new" && closesAfter(act))) {
                 continue;
             }
             if (shareWithPrevious(a, direct, pronoun)) {
@@ -562,6 +583,15 @@ class Linker {
                                         .fromBefore = true});
         }
         return true;
+    }
+
+    // "add one", "need new ones"
+    [[nodiscard]] bool oneAfter(const ActSpot& act) const {
+        const std::size_t end = act.tail.end > act.tail.begin ? act.tail.begin : act.span.end + 2;
+        return std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
+            return cue.cue == Cue::Pronoun && cue.span.begin >= act.span.end &&
+                   cue.span.begin < end;
+        });
     }
 
     // "All of it new.": nothing follows that could be its object.

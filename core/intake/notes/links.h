@@ -34,8 +34,8 @@ struct Linked {
     std::vector<std::size_t> loose;  // indexes of objects without a treatment
 };
 
-// Links the part of the sentence from token `from`. Marks objects that only say where something is as
-// landmarks.
+// Links the part of the sentence from token `from`. Marks objects that only say where something is
+// as landmarks.
 [[nodiscard]] Linked linkSentence(const Sentence& sentence, Spots& spots, std::size_t from,
                                   const Context& context);
 

@@ -44,6 +44,20 @@ std::string objectName(std::string_view written) {
     return stems;
 }
 
+std::string objectName(std::string_view written, std::string_view space) {
+    std::string name = objectName(written);
+    const std::uint32_t object = tables().objectNamed(name);
+    const std::string key = spaceName(space);
+    const std::string last = key.substr(key.rfind(' ') + 1);
+    const WordId place = tables().id(last == "bathroom" ? "bath" : last);
+    for (const KindRow& kind : tables().kinds) {
+        if (kind.place && place != kUnknown && kind.general == object && kind.word == place) {
+            return tables().objects[kind.object].name;
+        }
+    }
+    return name;
+}
+
 bool isKnownObject(std::string_view written) {
     return tables().objectNamed(objectName(written)) != kNone;
 }

@@ -14,6 +14,9 @@ namespace ledgerboard::intake {
 // "worktop" gives "countertop"; an unknown object gives its stems.
 [[nodiscard]] std::string objectName(std::string_view written);
 
+// The same in a space: the floor of a porch is a porch floor.
+[[nodiscard]] std::string objectName(std::string_view written, std::string_view space);
+
 // Whether the objects table holds it.
 [[nodiscard]] bool isKnownObject(std::string_view written);
 

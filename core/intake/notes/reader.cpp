@@ -67,8 +67,8 @@ void Reader::take(Sentence& sentence) {
         takeSame(sentence, spots);
         const Openness open = opennessOf(sentence, spots);
         recall(spots);
-        linked = linkSentence(sentence, spots, placed.from,
-                              {before_, looseBefore_, walk_.placeWord()});
+        linked =
+            linkSentence(sentence, spots, placed.from, {before_, looseBefore_, walk_.placeWord()});
         noteCautions(sentence, spots);
         extendPlaces(sentence, spots, placed, linked);
         const bool money = deal && spots.acts.empty();
@@ -79,7 +79,7 @@ void Reader::take(Sentence& sentence) {
     }
     lastFound_ = foundBefore;
     if (options_.explain) {
-        explain(sentence, spots, linked, foundBefore);
+        explain(sentence, spots, placed, linked, foundBefore);
     }
 }
 
@@ -409,9 +409,9 @@ void Reader::recall(Spots& spots) const {
         const std::string head = plain.substr(plain.rfind(' ') + 1);
         for (const std::uint32_t recent : recent_) {
             const std::string& name = tables().objects[recent].name;
-            const bool narrower = name.size() > head.size() && name.ends_with(" " + head) &&
-                                  tables().objects[recent].place ==
-                                      tables().objects[spot.object].place;
+            const bool narrower =
+                name.size() > head.size() && name.ends_with(" " + head) &&
+                tables().objects[recent].place == tables().objects[spot.object].place;
             if (narrower && recent != spot.object) {
                 spot.object = recent;
                 break;
@@ -423,13 +423,13 @@ void Reader::recall(Spots& spots) const {
 // "This, the dining room, and the hall too.": what was said last holds there as well.
 void Reader::extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                           const Linked& linked) {
-    const bool bare = linked.said.empty() && !placed.parts.empty() &&
-                      !placed.moved && lastFound_ < found_.size();
+    const bool bare =
+        linked.said.empty() && !placed.parts.empty() && !placed.moved && lastFound_ < found_.size();
     static const WordId kToo = tables().id("too");
     static const WordId kBoth = tables().id("both");
     static const WordId kAlso = tables().id("also");
-    const bool said = std::any_of(
-        sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+    const bool said =
+        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
             return token.word != kUnknown &&
                    (token.word == kToo || token.word == kBoth || token.word == kAlso);
         });

@@ -1,6 +1,7 @@
 // How do the stages follow one another, sentence by sentence?
 #pragma once
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -31,6 +32,7 @@ class Reader {
                    const Linked& linked, const Openness& open);
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked, const Openness& open);
+    void countMaterials(const Sentence& sentence, const Spots& spots, const std::string& place);
     void noteCautions(const Sentence& sentence, const Spots& spots);
     void recall(Spots& spots) const;
     void extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
@@ -46,8 +48,8 @@ class Reader {
                               const ActSpot& act) const;
     [[nodiscard]] bool absent(const Sentence& sentence, const Spots& spots, const Said& said) const;
     void cautionItems(Draft& draft) const;
-    void explain(const Sentence& sentence, const Spots& spots, const Linked& linked,
-                 std::size_t foundBefore);
+    void explain(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                 const Linked& linked, std::size_t foundBefore);
 
     ReadOptions options_;
     Walk walk_;
@@ -58,13 +60,15 @@ class Reader {
     std::vector<std::uint32_t> before_;  // objects an "it" may mean
     std::vector<std::uint32_t> absent_;  // objects just said to be missing
     std::vector<std::uint32_t> recent_;  // objects named in this space, latest first
-    bool looseBefore_ = false;  // nothing was said yet of what to do with before_
+    bool looseBefore_ = false;           // nothing was said yet of what to do with before_
     int beforeAge_ = 0;
     Section section_ = Section::Plain;
     int sentences_ = 0;
-    int choiceAge_ = 99;          // sentences since the last alternate was added to
-    bool choicePending_ = false;  // said to be open before it was said what
-    std::size_t lastFound_ = 0;   // found_ before the sentence before this one
+    int choiceAge_ = 99;                  // sentences since the last alternate was added to
+    std::uint32_t choiceObject_ = kNone;  // what the last choice is about
+    std::set<WordId> choiceMaterials_;    // the materials named for it
+    bool choicePending_ = false;          // said to be open before it was said what
+    std::size_t lastFound_ = 0;           // found_ before the sentence before this one
     Reading reading_;
 };
 

@@ -52,6 +52,7 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
         if (more && !freshBullet) {
             addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
             choiceAge_ = 0;
+            countMaterials(sentence, spots, place);
             return true;
         }
     }
@@ -72,11 +73,10 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (matter.empty() && !linked.said.empty()) {
         matter.push_back(linked.said.front().object);
     }
-    const auto named = std::find_if(spots.spaces.begin(), spots.spaces.end(),
-                                    [&](const SpaceSpot& spot) {
-                                        return spot.span.begin >= placed.from &&
-                                               spot.kind == SpaceKind::Room;
-                                    });
+    const auto named =
+        std::find_if(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& spot) {
+            return spot.span.begin >= placed.from && spot.kind == SpaceKind::Room;
+        });
     const bool ofSpace = matter.empty() && named != spots.spaces.end();
     if (matter.empty()) {
         matter = before_;
@@ -120,17 +120,35 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
         alternates_.push_back(std::move(alternate));
         choiceAge_ = 0;
     }
-    if (ofMaterial) {
-        alternates_.back().question += " material";
-        Found found;
-        found.object = matter.front();
-        found.treatment = Treatment::Replace;
-        found.weight = 2;
-        found.place = place;
-        found.item.source = {writtenAs(sentence.tokens), sentence.line, 72};
-        found_.push_back(std::move(found));
+    choiceObject_ = matter.empty() ? kNone : matter.front();
+    choiceMaterials_.clear();
+    if (ofMaterial || open.materials > 0) {
+        countMaterials(sentence, spots, place);
     }
     return !open.hinted || open.surely || open.choice;
+}
+
+// A choice between materials alone: that the thing is replaced is decided.
+void Reader::countMaterials(const Sentence& sentence, const Spots& spots,
+                            const std::string& place) {
+    const std::size_t before = choiceMaterials_.size();
+    for (const CueSpot& cue : spots.cues) {
+        if (cue.cue == Cue::Material) {
+            choiceMaterials_.insert(sentence.tokens[cue.span.begin].word);
+        }
+    }
+    if (before > 1 || choiceMaterials_.size() < 2 || choiceObject_ == kNone) {
+        return;
+    }
+    alternates_.back().question += " material";
+    Found found;
+    found.object = choiceObject_;
+    found.treatment = Treatment::Replace;
+    found.weight = 3;
+    found.fresh = true;
+    found.place = place;
+    found.item.source = {writtenAs(sentence.tokens), sentence.line, 72};
+    found_.push_back(std::move(found));
 }
 
 void Reader::noteCautions(const Sentence& sentence, const Spots& spots) {
@@ -172,8 +190,8 @@ void Reader::cautionItems(Draft& draft) const {
     }
 }
 
-void Reader::explain(const Sentence& sentence, const Spots& spots, const Linked& linked,
-                     std::size_t foundBefore) {
+void Reader::explain(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                     const Linked& linked, std::size_t foundBefore) {
     ExplainedSentence told;
     told.line = sentence.line;
     told.sentence = writtenAs(sentence.tokens);
@@ -183,6 +201,12 @@ void Reader::explain(const Sentence& sentence, const Spots& spots, const Linked&
     std::string where;
     for (const std::string& key : walk_.current()) {
         where += (where.empty() ? "" : ", ") + key;
+    }
+    for (const Placing& part : placed.parts) {
+        where += "; here";
+        for (const std::string& key : part.keys) {
+            where += " " + key + ",";
+        }
     }
     told.stages.push_back({"where", where});
     std::string objects;

@@ -14,6 +14,16 @@ struct Found {
     std::uint8_t flag = 0;
 };
 
+bool isColor(const std::string& name) {
+    for (const std::string_view color :
+         {"blue", "pink", "green", "yellow", "red", "purple", "white", "gray", "brown", "orange"}) {
+        if (name == color) {
+            return true;
+        }
+    }
+    return false;
+}
+
 bool isHyphen(std::span<const Token> tokens, std::size_t at) {
     return tokens[at].kind == TokenKind::Mark && tokens[at].mark == '-' && tokens[at].glued;
 }
@@ -113,7 +123,8 @@ class Finder {
     }
 
     [[nodiscard]] static bool qualifies(const SpaceRow& row, std::uint8_t flag) {
-        return flag != kHeadingOnly && (row.kind == SpaceKind::Room || row.kind == SpaceKind::Outside);
+        return flag != kHeadingOnly &&
+               (row.kind == SpaceKind::Room || row.kind == SpaceKind::Outside);
     }
 
     [[nodiscard]] bool isRoomWord(std::size_t at) const {
@@ -143,9 +154,13 @@ class Finder {
         std::string key;
         std::string number;
         for (const std::string& name : names) {
+            // Which of several bedrooms; of a hall or a half bath it is only said how big it is.
+            const bool size = name == "small" || name == "big" || name == "old" ||
+                              name == "other" || name == "formal" || name == "main floor";
             if (name.size() == 1) {
-                number = name;
-            } else {
+                number = row.name == "bedroom" || row.name == "bathroom" ? name : "";
+            } else if ((!size && !isColor(name)) || row.name == "bedroom" ||
+                       (isColor(name) && row.name == "bathroom")) {
                 key += name + " ";
             }
         }

@@ -14,7 +14,8 @@ constexpr std::array<std::string_view, static_cast<std::size_t>(Cue::Count)> kCu
     "filler",  "correction", "negation", "hypothetical", "undecided", "decided", "soft",
     "chatter", "resume",     "enter",    "move",         "landmark",  "with",    "same",
     "pronoun", "split",      "because",  "absent",       "small",     "passive", "refused",
-    "settled", "passing",    "stop",     "aside",        "either",    "open",    "material", "rooms", "locus", "here", "nobody", "turn"};
+    "settled", "passing",    "stop",     "aside",        "either",    "open",    "material",
+    "rooms",   "locus",      "here",     "nobody",       "turn"};
 
 constexpr std::array<std::string_view, 12> kNumberKinds = {"none",  "unit",     "teen",  "ten",
                                                            "times", "scale",    "money", "fraction",
@@ -200,15 +201,16 @@ class Loader {
         // "rip out" may part around its object: "rip the carpet out".
         const std::size_t gap = head.rfind(' ');
         const bool two = gap != std::string_view::npos && head.find(' ') == gap;
-        if (two && row.tail.empty() && row.side == Side::After && isParticle(head.substr(gap + 1))) {
+        if (two && row.tail.empty() && row.side == Side::After &&
+            isParticle(head.substr(gap + 1))) {
             row.tail = learn(head.substr(gap + 1));
             pushAct(head.substr(0, gap), row);
         }
     }
 
     [[nodiscard]] static bool isParticle(std::string_view word) {
-        return word == "up" || word == "out" || word == "down" || word == "off" ||
-               word == "away" || word == "in" || word == "over" || word == "back";
+        return word == "up" || word == "out" || word == "down" || word == "off" || word == "away" ||
+               word == "in" || word == "over" || word == "back";
     }
 
     void pushAct(std::string_view head, const ActRow& row) {

@@ -80,7 +80,12 @@ enum class Cue : std::uint8_t {
     Aside,
     Either,
     Open,
-    Material, Rooms, Locus, Here, Nobody, Turn,
+    Material,
+    Rooms,
+    Locus,
+    Here,
+    Nobody,
+    Turn,
     Count
 };
 

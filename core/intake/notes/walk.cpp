@@ -96,12 +96,61 @@ bool wordIs(const Sentence& sentence, std::size_t at, std::string_view word) {
            sentence.tokens[at].word == tables().id(word);
 }
 
+// "This, the dining room, and the hall too": a list that begins with where one stands.
+bool listsThis(const Sentence& sentence) {
+    return sentence.tokens.size() > 2 &&
+           (wordIs(sentence, 0, "this") || wordIs(sentence, 0, "here")) &&
+           isMark(sentence.tokens[1], ",");
+}
+
+// Speech written down without marks.
+bool isBreathless(const Sentence& sentence) {
+    std::size_t marks = 0;
+    for (const Token& token : sentence.tokens) {
+        marks += token.kind == TokenKind::Mark ? 1 : 0;
+    }
+    return sentence.tokens.size() >= 8 && marks * 20 <= sentence.tokens.size() && !sentence.bullet;
+}
+
+// "in the", "paint the": a word before the space, articles aside, that makes it a part of its
+// clause.
+bool afterPreposition(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    static const std::vector<WordId> kArticles = [] {
+        std::vector<WordId> ids;
+        for (const std::string_view word : {"the", "a", "an", "this", "my", "our"}) {
+            ids.push_back(tables().id(word));
+        }
+        return ids;
+    }();
+    const auto is = [&](std::size_t i, const std::vector<WordId>& words) {
+        return std::find(words.begin(), words.end(), sentence.tokens[i].word) != words.end();
+    };
+    while (at > 0 && sentence.tokens[at - 1].word != kUnknown && is(at - 1, kArticles)) {
+        --at;
+    }
+    if (at == 0) {
+        return false;
+    }
+    const bool cue = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& spot) {
+        const bool kind =
+            spot.cue == Cue::Landmark || spot.cue == Cue::Locus || spot.cue == Cue::With;
+        return kind && spot.span.end == at;
+    });
+    const bool act = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& spot) {
+        return spot.span.end == at && tables().acts[spot.row].side == Side::After;
+    });
+    static const WordId kAnd = tables().id("and");
+    static const WordId kOr = tables().id("or");
+    const WordId before = sentence.tokens[at - 1].word;
+    return cue || act || (before != kUnknown && (before == kAnd || before == kOr));
+}
+
 // "Porch first, the porch floor …": where a space is entered by its name, the name is no object of
 // its own, as long as the sentence has another.
 void dropNamesake(Spots& spots, const Span& span) {
-    const bool others = std::any_of(
-        spots.objects.begin(), spots.objects.end(),
-        [&](const ObjectSpot& object) { return object.span.begin >= span.end; });
+    const bool others =
+        std::any_of(spots.objects.begin(), spots.objects.end(),
+                    [&](const ObjectSpot& object) { return object.span.begin >= span.end; });
     if (others) {
         std::erase_if(spots.objects, [&](const ObjectSpot& object) {
             return span.begin <= object.span.begin && object.span.end <= span.end;
@@ -339,8 +388,12 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
     }
     const bool closed = end < sentence.tokens.size();
     const bool bracket = at < sentence.tokens.size() && isMark(sentence.tokens[at], "(");
-    if (sentence.heading || (sentence.alone && other <= 2) || bracket) {
+    const bool more = end + 1 < sentence.tokens.size();  // "Kitchen: new cabinets"
+    if (!more && (sentence.heading || (sentence.alone && other <= 2) || bracket)) {
         return bracket && !sentence.alone ? at : sentence.tokens.size();
+    }
+    if (sentence.heading || (bracket && !sentence.alone)) {
+        return sentence.heading ? sentence.tokens.size() : at;
     }
     if (closed && other <= 1 && end - at <= 4) {
         return end + 1;
@@ -351,7 +404,7 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
 Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_t index) {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
-    bool first = begin <= skipSmall(sentence, spots, 0);
+    bool first = begin <= skipSmall(sentence, spots, 0) && !listsThis(sentence);
     // "Upstairs, the front bedroom …", "down the hall the hall bath …": the second is meant.
     if (index > 0 && spots.spaces[index - 1].span.end + 2 >= begin && lastMoved_ == index &&
         (spots.spaces[index - 1].kind == SpaceKind::Level ||
@@ -365,7 +418,8 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     for (const ObjectSpot& object : spots.objects) {
         const bool inside = object.span.begin <= begin && spot.span.end <= object.span.end;
         const bool next = object.span.begin == spot.span.end;
-        const bool named = spot.key == "stairs" || spot.key == tables().objects[object.object].name ||
+        const bool named = spot.key == "stairs" ||
+                           spot.key == tables().objects[object.object].name ||
                            (spot.kind == SpaceKind::Outside &&
                             tables().objects[object.object].place != Place::Outside);
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
@@ -373,15 +427,18 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         }
         if ((inside && object.span.end > spot.span.end) || next) {
             // "Living room plaster's cracked …" begins a room as well.
-            const bool opens = spot.kind == SpaceKind::Room && !sentence.bullet && index == 0 &&
-                               !sentence.alone &&
-                               std::none_of(spots.acts.begin(), spots.acts.end(),
-                                            [&](const ActSpot& act) {
-                                                return act.span.begin < begin &&
-                                                       tables().acts[act.row].weight > 1;
-                                            }) &&
-                               spots.objects.front().span.end > begin &&
-                               sentence.tokens.size() > 12;
+            const bool breathless =
+                isBreathless(sentence) && !afterPreposition(sentence, spots, begin);
+            if (breathless && spot.kind == SpaceKind::Room && !inside) {
+                return Role::Move;
+            }
+            const bool opens =
+                spot.kind == SpaceKind::Room && !sentence.bullet && index == 0 && !sentence.alone &&
+                std::none_of(spots.acts.begin(), spots.acts.end(),
+                             [&](const ActSpot& act) {
+                                 return act.span.begin < begin && tables().acts[act.row].weight > 1;
+                             }) &&
+                spots.objects.front().span.end > begin && sentence.tokens.size() > 12;
             return opens && !inside ? Role::Move : Role::OfObject;
         }
         if (inside && !first) {
@@ -394,13 +451,14 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         }
     }
     // "a powder room", "another bath": one that is not there yet.
-    const bool thereIs = begin > 2 && (wordIs(sentence, begin - 3, "there") ||
-                                       wordIs(sentence, begin - 2, "there"));
+    const bool thereIs =
+        begin > 2 && (wordIs(sentence, begin - 3, "there") || wordIs(sentence, begin - 2, "there"));
     if (begin > 0 && thereIs && spot.kind == SpaceKind::Room && sentence.tokens.size() > 14) {
         return Role::Move;
     }
-    if (begin > 0 && (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
-                      wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&
+    if (begin > 0 &&
+        (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
+         wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&
         spot.kind == SpaceKind::Room) {
         return Role::Ignored;
     }
@@ -409,15 +467,19 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     if (cueBefore(sentence, spots, Cue::Enter, begin) && !alias) {
         return Role::Move;
     }
-    if (begin > 0 && wordIs(sentence, begin - 1, "this") && spot.kind == SpaceKind::Room && !alias) {
+    if (begin > 0 && wordIs(sentence, begin - 1, "this") && spot.kind == SpaceKind::Room &&
+        !alias) {
         return Role::Move;
     }
     if (first && !alias) {
         return spot.kind == SpaceKind::Whole ? Role::Local : Role::Move;
     }
-    const bool inIt = cueBefore(sentence, spots, Cue::Passing, begin);
-    if (inIt) {
+    if (cueBefore(sentence, spots, Cue::Passing, begin)) {
         return Role::Ignored;
+    }
+    const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
+    if (stands && isBreathless(sentence) && !afterPreposition(sentence, spots, begin)) {
+        return Role::Move;
     }
     static const std::vector<std::string_view> kIn = {
         "in", "at", "on", "for", "through", "insid", "out", "throughout", "of"};
@@ -450,7 +512,8 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return Role::Local;
     }
     // One of a row of spaces, or the subject of its clause: "the hall bath needs a new toilet".
-    const bool joined = index > 0 && spots.spaces[index - 1].span.end + 3 >= begin;
+    const bool joined = (index > 0 && spots.spaces[index - 1].span.end + 3 >= begin) ||
+                        (index == 0 && listsThis(sentence));
     const bool subject = spots.endOf(Cue::Passive, spot.span.end) > spot.span.end ||
                          wordIs(sentence, spot.span.end, "too") ||
                          wordIs(sentence, spot.span.end, "both");
@@ -496,8 +559,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     placed.moved = takeQualified(sentence);
     // A list line under a heading that begins with a space speaks of it, and the next does not.
     const bool listed = sentence.opensLine && !sentence.alone && headingIndent_ >= 0 &&
-                        (sentence.bullet || sentence.indent > headingIndent_) &&
-                        !current_.empty();
+                        (sentence.bullet || sentence.indent > headingIndent_) && !current_.empty();
     const std::vector<std::string> heading = current_;
     if (const std::size_t end = headingEnd(sentence, spots); end > 0) {
         std::vector<const SpaceSpot*> named;
@@ -574,7 +636,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
             static const WordId kToo = tables().id("too");
             for (std::size_t k = clause; k < sentence.tokens.size() && local.keys.empty(); ++k) {
                 const WordId word = sentence.tokens[k].word;
-                const bool joins = word != kUnknown && (word == kHere || word == kToo);
+                const bool joins =
+                    (word != kUnknown && (word == kHere || word == kToo)) || listsThis(sentence);
                 if (joins && k + 3 > clause && !current_.empty() && k < spot.span.end + 2) {
                     local.keys = current_;
                 }
@@ -613,6 +676,26 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     }
     if (!lineKeys_.empty() && placed.parts.empty() && !placed.onlyPlace) {
         placed.parts.push_back({{0, sentence.tokens.size()}, lineKeys_});
+    }
+    // "And that takes us into the bathroom.": nothing but the place is said.
+    const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].side != Side::Edge;
+    });
+    if (!placed.moved && idle && spots.objects.empty() && spots.spaces.size() == 1 &&
+        sentence.tokens.size() <= 14 && lineKeys_.empty() && !spots.has(Cue::Chatter) &&
+        !spots.has(Cue::Same) && !spots.has(Cue::Hypothetical) && !spots.has(Cue::Locus)) {
+        const SpaceSpot& spot = spots.spaces.front();
+        const bool room = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
+        const bool counted =
+            spot.span.begin > 0 &&
+            tables().number(sentence.tokens[spot.span.begin - 1].word).kind != NumberKind::None;
+        const bool ends = spot.span.end + 1 >= sentence.tokens.size() && !sentence.bullet;
+        const bool from = spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "from");
+        if (room && ends && !counted && !from && !spot.headingOnly) {
+            moveTo({&spot});
+            placed.moved = true;
+            placed.parts.clear();
+        }
     }
     if (!placed.moved && !placed.parts.empty() && spots.acts.empty() && spots.objects.empty() &&
         placed.parts.size() == 1 && placed.parts.front().keys.size() == 1 && lineKeys_.empty() &&

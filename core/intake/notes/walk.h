@@ -74,11 +74,11 @@ class Walk {
     std::vector<std::string> lastPlaces_;  // what "those rooms" means
     std::vector<std::string> lineKeys_;    // a list line under a heading that names its own space
     int lineIndent_ = 0;
-    int headingIndent_ = -1;  // of the heading the lines stand under; -1 if none
-    std::string group_;       // "bedroom" after "Bedrooms.": "front left" is one of them
+    int headingIndent_ = -1;     // of the heading the lines stand under; -1 if none
+    std::string group_;          // "bedroom" after "Bedrooms.": "front left" is one of them
     std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
-    int sinceMove_ = 99;      // sentences
-    bool whole_ = false;  // the rest of this line speaks of the whole house
+    int sinceMove_ = 99;         // sentences
+    bool whole_ = false;         // the rest of this line speaks of the whole house
 };
 
 }  // namespace ledgerboard::intake
