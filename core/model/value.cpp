@@ -148,7 +148,7 @@ Value valueOf(const char* member) {
 }
 
 Value valueOf(bool member) {
-    return Value{std::int64_t{member ? 1 : 0}};
+    return member ? Value{std::int64_t{1}} : Value{};
 }
 
 Value valueOf(std::int64_t member) {

@@ -86,7 +86,7 @@ void readMember(const Value& value, E& member) {
 
 [[nodiscard]] Value valueOf(const std::string& member);
 [[nodiscard]] Value valueOf(const char* member);
-[[nodiscard]] Value valueOf(bool member);
+[[nodiscard]] Value valueOf(bool member);  // false: no value, as never said
 [[nodiscard]] Value valueOf(std::int64_t member);
 [[nodiscard]] Value valueOf(Money member);
 [[nodiscard]] Value valueOf(Quantity member);

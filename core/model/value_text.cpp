@@ -50,12 +50,12 @@ Result<Value> parseFlag(std::string_view text) {
     const std::string word = lower(text);
     for (const auto* yes : {"yes", "y", "true", "1", "x", "si", "s\xC3\xAD"}) {
         if (word == yes) {
-            return valueOf(true);
+            return Value{std::int64_t{1}};
         }
     }
     for (const auto* no : {"no", "n", "false", "0"}) {
         if (word == no) {
-            return valueOf(false);
+            return Value{std::int64_t{0}};  // said, so it can take back a yes
         }
     }
     return wrongUse("\"" + std::string(text.substr(0, 40)) + "\" is neither yes nor no");

@@ -38,9 +38,7 @@ class Action {
         model::visitFields(row, [&](const auto& member) {
             const model::Field& field = fields[at++];
             model::Value value = model::valueOf(member);
-            const bool isNo =
-                field.type == model::FieldType::Flag && std::get<std::int64_t>(value) == 0;
-            if (!model::isEmpty(value) && !isNo) {
+            if (!model::isEmpty(value)) {
                 set(row.id.raw(), field.code, std::move(value));
             }
         });

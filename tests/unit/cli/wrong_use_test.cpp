@@ -141,7 +141,8 @@ TEST_F(WrongUseTest, Marks) {
 
 TEST_F(WrongUseTest, FilesThatAreNot) {
     const std::string binary = write("binary.txt", std::string("\x89PNG\r\n\0\0\1\2\3", 11));
-    const std::string wrong = write("wrong.csv", "Kind,Date,Amount\nreceipt,soon,12\nreceipt,2026-05-01,-4.555\n");
+    const std::string wrong =
+        write("wrong.csv", "Kind,Date,Amount\nreceipt,soon,12\nreceipt,2026-05-01,-4.555\n");
     const std::string noHead = write("none.csv", "");
     const std::string notes = write("notes.txt", "Kitchen. New sink.");
     const std::string sound = folder_.file("sound.book");
@@ -151,8 +152,8 @@ TEST_F(WrongUseTest, FilesThatAreNot) {
         {{"read", binary}, kCannotBeMet, "binary.txt"},
         {{"bring", "spend", folder_.file("missing.csv")}, kCannotBeMet, "missing.csv"},
         {{"bring", "spend", noHead}, kCannotBeMet, "none.csv"},
-        {{"bring", "spend", wrong}, kCannotBeMet, "line 2"},
-        {{"bring", "spend", wrong}, kCannotBeMet, "line 3"},
+        {{"bring", "spend", wrong}, kCannotBeMet, "wrong.csv:2: column \"Date\""},
+        {{"bring", "spend", wrong}, kCannotBeMet, "wrong.csv:3: column \"Amount\""},
         {{"bring", "gadgets", wrong}, kWrongUse, "gadgets"},
         {{"give", "week", "xlsx", folder_.file("w.xlsx")}, kWrongUse, "html or json"},
         {{"give", "scope", "html", folder_.file("s.html")}, kWrongUse, "csv or json"},
