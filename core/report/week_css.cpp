@@ -43,7 +43,8 @@ dl{margin:0}dt{font-size:.8125rem;color:var(--pencil)}dd{margin:0}
 .figure{font-size:1.75rem;line-height:1.25}
 .grid2{display:grid;grid-template-columns:minmax(0,1.75fr) minmax(0,1fr);gap:28px 36px;
  margin-top:28px}
-.grid3{display:grid;grid-template-columns:repeat(3,minmax(0,1fr));gap:28px 36px;margin-top:28px}
+.grid2.last{grid-template-columns:minmax(0,1fr) minmax(0,1.25fr)}
+.stack{display:grid;gap:28px;align-content:start}
 .said{margin-top:8px}
 table{width:100%;border-collapse:collapse}
 th,td{padding:6px 0 6px 12px;text-align:left;vertical-align:baseline;font-weight:400;
@@ -110,7 +111,7 @@ footer{margin-top:28px;border-top:1px solid var(--rule);padding-top:8px}
 .label.earned{font-weight:700}
 @media (max-width:900px){
  main{padding:20px 16px 32px}
- .grid2,.grid3{grid-template-columns:minmax(0,1fr)}
+ .grid2,.grid2.last{grid-template-columns:minmax(0,1fr)}
  .curvebox{overflow-x:auto}.curve{min-width:560px}
  header{grid-template-columns:1fr}
 }
@@ -126,10 +127,12 @@ constexpr const char* kPrint = R"(
  main{max-width:none;padding:0;display:grid;grid-template-columns:repeat(6,minmax(0,1fr));
   gap:12px 22px}
  main>*{grid-column:1/-1;margin:0}
- .grid2,.grid3{display:contents}
- .grid2>*,.grid3>*{grid-column:span 3}
+ .grid2{display:contents}
+ .grid2>*{grid-column:span 3}
+ .stack{gap:12px}
  .grid2>.curvepart{grid-column:span 4}.grid2>.curvepart+*{grid-column:span 2}
- .grid2>.moneypart{grid-column:1/-1}
+ .grid2>.moneypart,.grid2>.mondaypart{grid-column:1/-1}
+ .mondaypart ol{columns:2;column-gap:22px;border-bottom:0}
  header{grid-template-columns:1fr auto}
  .figures{grid-template-columns:repeat(3,1fr);gap:16px}
  .photos{grid-template-columns:repeat(3,minmax(0,1fr));gap:6px 22px}

@@ -108,8 +108,8 @@ std::string moversPart(const WeekPage& page) {
     for (const auto& mover : page.movers->largest) {
         row(name(mover.what), words(mover.why), mover.amount);
     }
-    if (page.movers->otherCount > 0) {
-        row(htmlText(othersText(*page.movers)), "", page.movers->others);
+    if (const std::string others = othersText(*page.movers); !others.empty()) {
+        row(htmlText(others), "", page.movers->others);
     }
     return headed("", "What moved it",
                   "<table>\n<tbody>\n" + rows + "</tbody>\n<tfoot>\n<tr><th scope=\"row\">" +
@@ -159,10 +159,10 @@ std::string roomsPart(const WeekPage& page) {
                 "><th scope=\"row\"><span class=\"room\"><span class=\"chip\" style=\"background:" +
                 chip.ground + ";color:" + chip.text + "\">" + htmlClipped(room.shortName, 4) +
                 "</span><span>" + htmlClipped(room.name, kLongestRoom) + "</span></span></th><td>" +
-                tapeSvg(room.done, room.planned) + "</td><td class=\"n\">" +
-                htmlText(doneText(room.done, kPage)) + "</td><td class=\"n small\">" +
-                (room.planned ? percentText(*room.planned, kPage) : "none") +
-                "</td><td class=\"n\">" + shortSignedText(room.over, kPage) + "</td></tr>\n";
+                (room.items > 0 ? tapeSvg(room.done, room.planned) : "") + "</td><td class=\"n\">" +
+                htmlText(roomDoneText(room, kPage)) + "</td><td class=\"n small\">" +
+                htmlText(roomPlanText(room, kPage)) + "</td><td class=\"n\">" +
+                shortSignedText(room.over, kPage) + "</td></tr>\n";
     }
     return headed("", "By room",
                   "<table class=\"rooms\">\n" + rows + "</tbody>\n</table>\n" +
@@ -206,7 +206,8 @@ std::string papersPart(const WeekPage& page) {
 
 std::string mondayPart(const WeekPage& page) {
     if (page.monday.empty()) {
-        return headed("", "On Monday", "<p class=\"none\">Nothing stands out.</p>\n");
+        return headed(" class=\"mondaypart\"", "On Monday",
+                      "<p class=\"none\">Nothing stands out.</p>\n");
     }
     std::string lines;
     for (std::size_t k = 0; k < page.monday.size(); ++k) {
@@ -222,7 +223,7 @@ std::string mondayPart(const WeekPage& page) {
                  "</span><span class=\"page\">" + htmlClipped(todo.page, kLongestRoom) +
                  "</span></li>\n";
     }
-    return headed("", "On Monday",
+    return headed(" class=\"mondaypart\"", "On Monday",
                   "<ol>\n" + lines + "</ol>\n" + moreOnScreen(page.monday.size(), kPrintedLines));
 }
 
@@ -269,8 +270,9 @@ std::string body(const WeekPage& page) {
     }
     return levelPart(page) + figuresPart(page) + "<div class=\"grid2\">\n" + curvePart(page) +
            moversPart(page) + "</div>\n<div class=\"grid2\">\n" + moneyPart(page) +
-           roomsPart(page) + "</div>\n<div class=\"grid3\">\n" + nextPart(page) + papersPart(page) +
-           mondayPart(page) + "</div>\n" + photosPart(page) + footer(page);
+           roomsPart(page) + "</div>\n<div class=\"grid2 last\">\n<div class=\"stack\">\n" +
+           nextPart(page) + papersPart(page) + "</div>\n" + mondayPart(page) + "</div>\n" +
+           photosPart(page) + footer(page);
 }
 
 }  // namespace

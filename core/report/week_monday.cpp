@@ -1,4 +1,4 @@
-// What to do on Monday, in sentences: concerns first, then hazards nobody has acknowledged.
+// What to do on Monday, in sentences: hazards nobody has acknowledged, then concerns.
 #include <map>
 
 #include "core/compute/concerns.h"
@@ -56,7 +56,8 @@ std::string whatText(const Concern& concern) {
         case ConcernKind::LineOver:
             return "Look into " + concern.about + ": " + moneyOf(concern) + " over budget";
         case ConcernKind::JobOver:
-            return "The whole job is " + moneyOf(concern) + " over its first budget";
+            return "The whole job is " + moneyOf(concern) +
+                   " over its first budget, changes included";
         case ConcernKind::ContingencyRunsDown:
             return "Contingency goes faster than the work: " + moneyOf(concern) + " left";
         case ConcernKind::UnsignedChange:
@@ -101,23 +102,49 @@ bool isBarred(const Concern& concern) {
             concern.kind == ConcernKind::WaiverMissing || concern.kind == ConcernKind::Insurance);
 }
 
-// A hazard of work that begins within two weeks, or has begun, and that nobody acknowledged.
-bool isNear(const model::Caution& caution, const model::JobRows& rows,
-            const compute::JobFigures& figures, Date today) {
-    if (caution.item.isNil()) {
-        return false;
-    }
+enum class Nearness { Past, Far, Near };
+
+// A hazard is near where work on its item begins within two weeks or has begun, past where that
+// work is done or does not count. One of the whole house is far until it is acknowledged.
+Nearness nearnessOf(const model::Caution& caution, const model::JobRows& rows,
+                    const compute::JobFigures& figures, Date today) {
     for (std::size_t k = 0; k < rows.items.size(); ++k) {
         if (rows.items[k].id != caution.item) {
             continue;
         }
-        const auto& line = figures.lines[k];
+        const Percent shown = figures.lines[k].shown;
+        if (figures.scope.lines[k].counting != compute::Counting::Counts ||
+            shown >= Percent::whole()) {
+            return Nearness::Past;
+        }
         const auto& start = rows.items[k].plannedStartOn;
-        return figures.scope.lines[k].counting == compute::Counting::Counts &&
-               line.shown < Percent::whole() &&
-               (line.shown > Percent{} || (start && *start <= today + kSoonDays));
+        return shown > Percent{} || (start && *start <= today + kSoonDays) ? Nearness::Near
+                                                                           : Nearness::Far;
     }
-    return false;
+    return Nearness::Far;
+}
+
+void addHazards(const model::JobRows& rows, const compute::JobFigures& figures, Date today,
+                std::vector<ToDo>& monday) {
+    std::int64_t far = 0;
+    for (const auto& caution : rows.cautions) {
+        if (caution.acknowledgedOn || !caution.acknowledgedBy.isNil()) {
+            continue;
+        }
+        const Nearness nearness = nearnessOf(caution, rows, figures, today);
+        far += nearness == Nearness::Far ? 1 : 0;
+        if (nearness == Nearness::Near) {
+            monday.push_back({"Before it is touched: " + caution.about,
+                              (caution.why.empty() ? "" : caution.why + "; ") +
+                                  "local codes and licensed practice decide",
+                              "Scope of work", false, true});
+        }
+    }
+    if (far > 0) {
+        monday.push_back({countText(far, "hazard is", "hazards are") + " not acknowledged yet",
+                          "local codes and licensed practice decide", "Scope of work", false,
+                          true});
+    }
 }
 
 void addConcerns(const model::JobRows& rows, const compute::JobFigures& figures, Date today,
@@ -148,26 +175,8 @@ void addConcerns(const model::JobRows& rows, const compute::JobFigures& figures,
 std::vector<ToDo> mondayOf(const model::JobRows& rows, const compute::JobFigures& figures,
                            Date today) {
     std::vector<ToDo> monday;
+    addHazards(rows, figures, today, monday);
     addConcerns(rows, figures, today, monday);
-    std::int64_t others = 0;
-    for (const auto& caution : rows.cautions) {
-        if (caution.acknowledgedOn || !caution.acknowledgedBy.isNil()) {
-            continue;
-        }
-        if (!isNear(caution, rows, figures, today)) {
-            ++others;
-            continue;
-        }
-        monday.push_back({"Before it is touched: " + caution.about,
-                          (caution.why.empty() ? "" : caution.why + "; ") +
-                              "local codes and licensed practice decide",
-                          "Scope of work", false, true});
-    }
-    if (others > 0) {
-        monday.push_back({countText(others, "hazard is", "hazards are") + " not acknowledged yet",
-                          "local codes and licensed practice decide", "Scope of work", false,
-                          true});
-    }
     return monday;
 }
 

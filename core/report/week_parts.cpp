@@ -133,7 +133,7 @@ std::vector<RoomProgress> roomsOf(const model::JobRows& rows, const JobFigures& 
             continue;
         }
         RoomProgress room;
-        room.name = group.name.empty() ? "Whole house" : group.name;
+        room.name = group.name.empty() ? "No room" : group.name;
         for (const auto& space : rows.spaces) {
             if (space.id.raw() == group.id) {
                 room.shortName = space.shortName;

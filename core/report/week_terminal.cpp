@@ -178,9 +178,8 @@ void printMovers(const WeekPage& page, Sheet& sheet) {
                 sheet.paragraph(mover.why, std::string(kIndent, ' '));
             }
         }
-        if (page.movers->otherCount > 0) {
-            sheet.entry(othersText(*page.movers),
-                        shortSignedText(page.movers->others, sheet.script()));
+        if (const std::string others = othersText(*page.movers); !others.empty()) {
+            sheet.entry(others, shortSignedText(page.movers->others, sheet.script()));
         }
         sheet.entry(sinceText(page), shortSignedText(page.movers->total, sheet.script()), "", true);
     }
@@ -247,9 +246,8 @@ void printRooms(const WeekPage& page, Sheet& sheet) {
     std::vector<std::string> figures = {"  Done    Plan      Over"};
     std::size_t widest = figures.front().size();
     for (const auto& room : page.rooms) {
-        const std::string plan = room.planned ? percentText(*room.planned, sheet.script()) : "none";
-        figures.push_back(paddedLeft(doneText(room.done, sheet.script()), 6) + "  " +
-                          paddedLeft(plan, 6) + "  " +
+        figures.push_back(paddedLeft(roomDoneText(room, sheet.script()), 6) + "  " +
+                          paddedLeft(roomPlanText(room, sheet.script()), 6) + "  " +
                           paddedLeft(shortSignedText(room.over, sheet.script()), 8));
         widest = std::max(widest, columnsOf(figures.back()));
     }
@@ -265,10 +263,11 @@ void printRooms(const WeekPage& page, Sheet& sheet) {
     line("", "Room", "", figures.front());
     for (std::size_t k = 0; k < page.rooms.size(); ++k) {
         const RoomProgress& room = page.rooms[k];
-        line(
-            room.shortName, room.name,
-            columns.tape > 0 ? tapeLine(room.done, room.planned, columns.tape, sheet.script()) : "",
-            figures[k + 1]);
+        line(room.shortName, room.name,
+             columns.tape > 0 && room.items > 0
+                 ? tapeLine(room.done, room.planned, columns.tape, sheet.script())
+                 : "",
+             figures[k + 1]);
     }
 }
 

@@ -236,6 +236,14 @@ std::string doneText(model::Percent done, Script script) {
     return done > model::Percent::of(99) ? "99 %" : percentText(done, script);
 }
 
+std::string roomDoneText(const RoomProgress& room, Script script) {
+    return room.items == 0 ? "none" : doneText(room.done, script);
+}
+
+std::string roomPlanText(const RoomProgress& room, Script script) {
+    return room.planned ? percentText(*room.planned, script) : "none";
+}
+
 std::string nextText(const NextEvent& event) {
     switch (event.kind) {
         case compute::WaitKind::Order:
@@ -276,8 +284,10 @@ std::string curveTitle(const WeekPage& page) {
 }
 
 std::string othersText(const Movers& movers) {
-    return movers.otherCount > 0 ? "All others (" + std::to_string(movers.otherCount) + ")"
-                                 : "All others";
+    if (movers.otherCount > 0) {
+        return "All others (" + std::to_string(movers.otherCount) + ")";
+    }
+    return isNothing(movers.others) ? "" : "All others";
 }
 
 std::string emptyJobText() {

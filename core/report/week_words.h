@@ -58,6 +58,10 @@ struct HeadFigure {
 // "done", "72 %".
 [[nodiscard]] std::string doneText(model::Percent done, Script script);
 
+// The same of a room, "none" where only money was booked on it; its plan, "none" without one.
+[[nodiscard]] std::string roomDoneText(const RoomProgress& room, Script script);
+[[nodiscard]] std::string roomPlanText(const RoomProgress& room, Script script);
+
 // "Order shower door", "Decide: keep the pantry wall?", "Inspection: rough plumbing", "Pay ...".
 [[nodiscard]] std::string nextText(const NextEvent& event);
 
@@ -70,7 +74,8 @@ struct HeadFigure {
 // "Planned, earned, spent" and the like: a heading for the curve from what it holds.
 [[nodiscard]] std::string curveTitle(const WeekPage& page);
 
-// "All others" with how many: "All others (12)".
+// "All others" with how many: "All others (12)". Empty where nothing else moved. Money booked on no
+// item is among them but is no item, so there may be others without a count.
 [[nodiscard]] std::string othersText(const Movers& movers);
 
 // What an empty job says, and what to do next.

@@ -126,6 +126,22 @@ TEST(LeftOutText, CountsAloud) {
               "1 bill or receipt has no amount and counts nowhere.");
 }
 
+TEST(OthersText, CountsItemsAndOwnsUpToTheRest) {
+    EXPECT_EQ(othersText({{}, Money::of(5), 12, Money::of(5)}), "All others (12)");
+    EXPECT_EQ(othersText({{}, Money::of(23), 0, Money::of(23)}), "All others");
+    EXPECT_EQ(othersText({{}, Money{}, 0, Money{}}), "");
+}
+
+TEST(RoomText, SaysNoneWhereThereIsNone) {
+    RoomProgress room;
+    EXPECT_EQ(roomDoneText(room, kUnicode), "none");
+    EXPECT_EQ(roomPlanText(room, kUnicode), "none");
+    room.items = 1;
+    room.planned = Percent::of(61);
+    EXPECT_EQ(roomDoneText(room, kUnicode), "0 %");
+    EXPECT_EQ(roomPlanText(room, kUnicode), "61 %");
+}
+
 TEST(NextText, SaysWhatToDo) {
     using compute::WaitKind;
     EXPECT_EQ(nextText({WaitKind::Order, {}, false, "Bath/tub", {}}), "Order Bath/tub");
