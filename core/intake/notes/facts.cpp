@@ -151,7 +151,7 @@ void FactReader::add(const Sentence& sentence, const std::string& name, const st
         }
     }
     if (facts_.size() < kMostFacts) {
-        facts_.push_back({name, value, {writtenAs(sentence.tokens), sentence.line, sure}});
+        facts_.push_back({name, value, {sourceOf(sentence), sentence.line, sure}});
         lastDeal_ = taken_;
     }
 }

@@ -35,12 +35,29 @@ std::size_t wordCount(const Sentence& sentence) {
 
 }  // namespace
 
+// Leaves out what the speaker corrects in the same breath.
+void Reader::takeBack(Sentence& sentence, Spots& spots) {
+    constexpr int kMostCorrections = 4;
+    for (int i = 0; i < kMostCorrections; ++i) {
+        const Span back = correction(spots);
+        if (back.end <= back.begin) {
+            return;
+        }
+        if (sentence.whole.empty()) {
+            sentence.whole = sentence.tokens;
+        }
+        sentence.tokens.erase(sentence.tokens.begin() + static_cast<std::ptrdiff_t>(back.begin),
+                              sentence.tokens.begin() + static_cast<std::ptrdiff_t>(back.end));
+        spots = findSpots(sentence.tokens);
+    }
+}
+
 void Reader::take(Sentence& sentence) {
     ++sentences_;
     ++choiceAge_;
     ++beforeAge_;
     Spots spots = findSpots(sentence.tokens);
-    applyCorrections(spots);
+    takeBack(sentence, spots);
     if (takeSection(sentence, spots)) {
         return;
     }
@@ -223,7 +240,7 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         sure -= 20;
         found.treatment = found.treatment == Treatment::Keep ? Treatment::Replace : Treatment::Keep;
     }
-    found.item.source = {writtenAs(sentence.tokens), sentence.tokens[said.at].line,
+    found.item.source = {sourceOf(sentence), sentence.tokens[said.at].line,
                          std::clamp(sure, 5, 97)};
     if (found.treatment == Treatment::Keep || found.treatment == Treatment::Inspect) {
         found.item.note = found.item.source.sentence;
@@ -387,7 +404,7 @@ void Reader::takeSame(const Sentence& sentence, Spots& spots) {
         if (found.place == from && wanted(found.object) && found.weight > 1) {
             copies.push_back(found);
             copies.back().place = here;
-            copies.back().item.source = {writtenAs(sentence.tokens), sentence.line, 78};
+            copies.back().item.source = {sourceOf(sentence), sentence.line, 78};
             copies.back().item.quantity.reset();
             copies.back().item.cost.reset();
         }

@@ -26,6 +26,7 @@ class Reader {
     // What a heading that names no space makes of the lines under it.
     enum class Section { Plain, Open, NotDoing, Keep };
 
+    static void takeBack(Sentence& sentence, Spots& spots);
     bool takeSection(const Sentence& sentence, const Spots& spots);
     void takeSame(const Sentence& sentence, Spots& spots);
     void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,

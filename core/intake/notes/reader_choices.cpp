@@ -50,7 +50,9 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
                           (open.materials > 0 && !spots.amounts.empty());
         const bool freshBullet = sentence.bullet && sentence.opensLine && hasMatter;
         if (more && !freshBullet) {
-            addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
+            if (hasMatter || open.materials > 0 || !spots.amounts.empty()) {
+                addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
+            }
             choiceAge_ = 0;
             countMaterials(sentence, spots, place);
             return true;
@@ -96,7 +98,7 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
         walk_.learn(place, shown, SpaceKind::Room);
     }
     alternate.question = ofSpace ? named->shown : tables().objects[matter.front()].name;
-    alternate.source = {writtenAs(sentence.tokens), sentence.line, open.surely ? 88 : 70};
+    alternate.source = {sourceOf(sentence), sentence.line, open.surely ? 88 : 70};
     if (onlySays && lastFound_ < found_.size()) {
         std::vector<Found> doubted(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
                                    found_.end());
@@ -147,7 +149,7 @@ void Reader::countMaterials(const Sentence& sentence, const Spots& spots,
     found.weight = 3;
     found.fresh = true;
     found.place = place;
-    found.item.source = {writtenAs(sentence.tokens), sentence.line, 72};
+    found.item.source = {sourceOf(sentence), sentence.line, 72};
     found_.push_back(std::move(found));
 }
 
@@ -159,7 +161,7 @@ void Reader::noteCautions(const Sentence& sentence, const Spots& spots) {
                         [&](const DraftCaution& caution) { return caution.about == row.about; });
         if (!known && !isDead(sentence, spots, spot.span.begin, 2)) {
             cautions_.push_back(
-                {row.about, row.why, {writtenAs(sentence.tokens), sentence.line, 85}});
+                {row.about, row.why, {sourceOf(sentence), sentence.line, 85}});
         }
     }
 }
@@ -194,7 +196,7 @@ void Reader::explain(const Sentence& sentence, const Spots& spots, const Placed&
                      const Linked& linked, std::size_t foundBefore) {
     ExplainedSentence told;
     told.line = sentence.line;
-    told.sentence = writtenAs(sentence.tokens);
+    told.sentence = sourceOf(sentence);
     const auto words = [&](const Span& span) {
         return writtenAs(std::span(sentence.tokens).subspan(span.begin, span.end - span.begin));
     };

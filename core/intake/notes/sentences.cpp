@@ -188,4 +188,8 @@ std::string writtenAs(std::span<const Token> tokens) {
     return text;
 }
 
+std::string sourceOf(const Sentence& sentence) {
+    return writtenAs(sentence.whole.empty() ? sentence.tokens : sentence.whole);
+}
+
 }  // namespace ledgerboard::intake

@@ -13,7 +13,8 @@
 namespace ledgerboard::intake {
 
 struct Sentence {
-    std::vector<Token> tokens;  // the closing mark included
+    std::vector<Token> tokens;  // the closing mark included; without what is taken back
+    std::vector<Token> whole;   // as said, where something is taken back; else empty
     int line = 0;
     int indent = 0;
     bool opensLine = false;  // the first of its line
@@ -32,5 +33,6 @@ void eachSentence(std::string_view notes, Speller& speller,
 // The tokens as they were written, without the line breaks, stamps and names between them; at most
 // 400 bytes of it.
 [[nodiscard]] std::string writtenAs(std::span<const Token> tokens);
+[[nodiscard]] std::string sourceOf(const Sentence& sentence);
 
 }  // namespace ledgerboard::intake

@@ -271,24 +271,33 @@ class Finder {
     std::size_t factsEnd_ = 0;
 };
 
-// What was recognised last before `at`, of one sort, is dropped.
 template <class Spot>
-void dropLastBefore(std::vector<Spot>& spots, std::size_t at, std::size_t reach) {
-    for (std::size_t i = spots.size(); i-- > 0;) {
-        if (spots[i].span.end <= at) {
-            if (spots[i].span.end + reach >= at) {
-                spots.erase(spots.begin() + static_cast<std::ptrdiff_t>(i));
-            }
-            return;
-        }
-    }
+Span spanOf(const Spot& spot) {
+    return spot.span;
 }
 
+Span spanOf(const Amount& amount) { return {amount.begin, amount.end}; }
+
+constexpr std::size_t kAhead = 5;
+constexpr std::size_t kBack = 8;
+
+// The tokens from what was recognised last before `cue` to what comes first after it, of one sort:
+// the first is taken back. Empty where there are not two of that sort close by.
 template <class Spot>
-bool anyWithin(const std::vector<Spot>& spots, std::size_t begin, std::size_t end) {
-    return std::any_of(spots.begin(), spots.end(), [&](const Spot& spot) {
-        return spot.span.begin >= begin && spot.span.begin < end;
-    });
+Span takenBack(const std::vector<Spot>& spots, const Span& cue) {
+    Span back;
+    bool before = false;
+    for (const Spot& spot : spots) {
+        const Span span = spanOf(spot);
+        if (span.end <= cue.begin && span.end + kBack >= cue.begin) {
+            back.begin = span.begin;
+            before = true;
+        } else if (before && span.begin >= cue.end && span.begin <= cue.end + kAhead) {
+            back.end = span.begin;
+            return back;
+        }
+    }
+    return {};
 }
 
 }  // namespace
@@ -311,33 +320,20 @@ Spots findSpots(std::span<const Token> tokens) {
     return Finder(tokens).run();
 }
 
-void applyCorrections(Spots& spots) {
-    constexpr std::size_t kAhead = 5;
-    constexpr std::size_t kBack = 8;
+Span correction(const Spots& spots) {
     for (const CueSpot& cue : spots.cues) {
         if (cue.cue != Cue::Correction) {
             continue;
         }
-        const std::size_t from = cue.span.end;
-        const std::size_t to = from + kAhead;
-        if (anyWithin(spots.spaces, from, to)) {
-            dropLastBefore(spots.spaces, cue.span.begin, kBack);
-        } else if (anyWithin(spots.objects, from, to)) {
-            dropLastBefore(spots.objects, cue.span.begin, kBack);
-        }
-        if (anyWithin(spots.acts, from, to)) {
-            dropLastBefore(spots.acts, cue.span.begin, kBack);
-        }
-        for (const Amount& next : spots.amounts) {
-            if (next.begin < from || next.begin >= to) {
-                continue;
+        for (const Span& back :
+             {takenBack(spots.spaces, cue.span), takenBack(spots.objects, cue.span),
+              takenBack(spots.acts, cue.span), takenBack(spots.amounts, cue.span)}) {
+            if (back.end > back.begin) {
+                return back;
             }
-            std::erase_if(spots.amounts, [&](const Amount& amount) {
-                return amount.end <= cue.span.begin && amount.end + kBack >= cue.span.begin;
-            });
-            break;
         }
     }
+    return {};
 }
 
 }  // namespace ledgerboard::intake

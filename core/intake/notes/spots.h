@@ -74,7 +74,8 @@ struct Spots {
 
 [[nodiscard]] Spots findSpots(std::span<const Token> tokens);
 
-// Drops what the speaker takes back: of "the main bath, no, make that the hall bath", the first.
-void applyCorrections(Spots& spots);
+// The tokens that the speaker takes back: of "the main bath, no, make that the hall bath", those from
+// "main" to before "hall". Empty where nothing is.
+[[nodiscard]] Span correction(const Spots& spots);
 
 }  // namespace ledgerboard::intake

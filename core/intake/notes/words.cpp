@@ -61,8 +61,12 @@ std::vector<std::string> Speller::stemsOf(std::string_view written) {
     while (at < meaning->size()) {
         const std::size_t end = std::min(meaning->find(' ', at), meaning->size());
         const std::string part = meaning->substr(at, end - at);
+        // The parts may be short for something themselves: "we're" is "we are", and "are" is "is".
         const std::string* fixed = part == word ? &part : lexicon_.respelling(part);
-        stems.push_back(fixed != nullptr && *fixed == part ? part : stemOf(part));
+        const bool single = fixed != nullptr && fixed->find(' ') == std::string::npos;
+        const std::string& meant = single ? *fixed : part;
+        const bool whole = single && (*fixed == part || lexicon_.respelling(meant) != nullptr);
+        stems.push_back(whole ? meant : stemOf(meant));
         at = end + 1;
     }
     return stems;

@@ -1,0 +1,49 @@
+// Protects: what is not decided stays an open alternate and is no item. How: short invented notes.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::IsEmpty;
+using testing::Not;
+
+TEST(NotesChoices, EitherOr) {
+    const Draft draft = draftOf(
+        "Primary bath. Either we reglaze the tub for $600 or we take it out and build a shower for "
+        "$6,400. Not sure yet.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "primary bath");
+    EXPECT_EQ(draft.alternates[0].options.size(), 2U);
+    EXPECT_EQ(draft.alternates[0].options[0].cost->toString(), "600.00");
+    EXPECT_EQ(draft.alternates[0].options[1].cost->toString(), "6400.00");
+    EXPECT_THAT(draft.items, IsEmpty());
+}
+
+TEST(NotesChoices, WeCouldHasLeavingItAsItsOtherOption) {
+    const Draft draft = draftOf("Kitchen. We could add an island. Replace the sink.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].options.back().name, "leave as is");
+    EXPECT_THAT(itemsOf("Kitchen. We could add an island. Replace the sink."),
+                testing::ElementsAre("kitchen: replace sink"));
+}
+
+TEST(NotesChoices, MaterialAloneLeavesTheItem) {
+    const char* notes = "KIT\n ctop - repl 28 sf, laminate or quartz, tbd\n";
+    EXPECT_EQ(draftOf(notes).alternates.size(), 1U);
+    EXPECT_THAT(itemsOf(notes), Contains("kitchen: replace countertop"));
+}
+
+TEST(NotesChoices, SoftWordsLeaveNothingOpen) {
+    const char* notes =
+        "Kitchen. The walls could use a coat of paint. We might as well replace the sink. That "
+        "might be asbestos. Maybe twenty shingles slipped.";
+    EXPECT_THAT(draftOf(notes).alternates, IsEmpty());
+    EXPECT_THAT(itemsOf(notes), Contains("kitchen: refinish walls"));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake

@@ -1,0 +1,46 @@
+// Protects: the facts of the deal, both where the notes disagree. How: sentences beside the facts a
+// reader takes from them.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::IsEmpty;
+using testing::UnorderedElementsAre;
+
+TEST(NotesFacts, DealInOneBreath) {
+    EXPECT_THAT(factsOf("Built 1962. About 1,540 square feet, three bedrooms and two baths. We paid "
+                        "$167,000 for it and the budget is fifty-two thousand."),
+                UnorderedElementsAre("built 1962", "area_sqft 1540", "bedrooms 3", "baths 2",
+                                     "purchase 167000.00", "budget 52000.00"));
+}
+
+TEST(NotesFacts, Shorthand) {
+    EXPECT_THAT(factsOf("cape 1948  1180 sf  3/1\nPP 96k   rehab 41k   ARV 178-182\n"),
+                UnorderedElementsAre("built 1948", "area_sqft 1180", "bedrooms 3", "baths 1",
+                                     "purchase 96000.00", "budget 41000.00", "resale 178000.00",
+                                     "resale 182000.00"));
+}
+
+TEST(NotesFacts, SquareMetresBecomeFeet) {
+    // 118 x 10.764 = 1270.15
+    EXPECT_THAT(factsOf("Built 1985, 118 m2 inside."),
+                UnorderedElementsAre("built 1985", "area_sqft 1270"));
+}
+
+TEST(NotesFacts, DatesAndDurations) {
+    EXPECT_THAT(factsOf("Today is 10 February 2026. We begin on March the second and I'm giving it "
+                        "eleven weeks."),
+                UnorderedElementsAre("begin 2026-03-02", "duration_days 77"));  // 11 x 7
+}
+
+TEST(NotesFacts, PricesOfWorkAreNoFacts) {
+    EXPECT_THAT(factsOf("Kitchen. New cabinets for $9,000. The beam would be seven thousand."),
+                IsEmpty());
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake

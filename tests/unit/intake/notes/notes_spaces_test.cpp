@@ -1,0 +1,90 @@
+// Protects: every item lands in the right space. How: short invented notes with the list a reader
+// would make of them.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/intake/notes/names.h"
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::IsSupersetOf;
+using testing::Not;
+
+TEST(NotesSpaces, OneNameForOneSpace) {
+    EXPECT_EQ(spaceName("Master Bath"), spaceName("primary bathroom"));
+    EXPECT_EQ(spaceName("lounge"), spaceName("living room"));
+    EXPECT_EQ(spaceName("second bedroom"), spaceName("BR2"));
+    EXPECT_EQ(spaceName("foyer"), spaceName("entry"));
+    EXPECT_NE(spaceName("hall bath"), spaceName("upstairs bath"));
+    EXPECT_NE(spaceName("front bedroom"), spaceName("back bedroom"));
+    EXPECT_EQ(spaceName("the turret"), "the turret");
+}
+
+TEST(NotesSpaces, HeadingsAndLabelsMove) {
+    EXPECT_THAT(itemsOf("KITCHEN\n- sink: replace\nHALL BATH\n- toilet: replace\n"),
+                ElementsAre("kitchen: replace sink", "hall bath: replace toilet"));
+    EXPECT_THAT(itemsOf("kit: sink repl\nmbr: cpt repl\n"),
+                ElementsAre("kitchen: replace sink", "primary bedroom: replace carpet"));
+}
+
+TEST(NotesSpaces, SpokenMoves) {
+    EXPECT_THAT(itemsOf("Okay, now we're in the kitchen. Replace the sink. Moving on to the laundry. "
+                        "The floor needs replacing."),
+                ElementsAre("kitchen: replace sink", "laundry: replace floor"));
+}
+
+TEST(NotesSpaces, SpeechWithoutMarks) {
+    EXPECT_THAT(itemsOf("okay the living room the carpet has to go then the dining room replace the "
+                        "chandelier and then the kitchen new sink new faucet"),
+                IsSupersetOf({"living room: remove carpet", "dining room: replace chandelier",
+                              "kitchen: replace sink", "kitchen: replace faucet"}));
+}
+
+TEST(NotesSpaces, NamedInPassingIsNoMove) {
+    EXPECT_THAT(itemsOf("Kitchen. The door to the garage sticks, replace it. New sink."),
+                Contains("kitchen: replace sink"));
+    EXPECT_THAT(itemsOf("Kitchen. New sink. Replace the toilet in the half bath. New faucet."),
+                IsSupersetOf({"kitchen: replace sink", "half bath: replace toilet",
+                              "kitchen: replace faucet"}));
+}
+
+TEST(NotesSpaces, GroupsAreSpelledOut) {
+    EXPECT_THAT(itemsOf("Front bedroom. New window. Back bedroom. New door. All the bedrooms: paint "
+                        "the walls."),
+                IsSupersetOf({"front bedroom: refinish walls", "back bedroom: refinish walls"}));
+    EXPECT_THAT(itemsOf("Bedrooms 1 and 2: replace the carpet."),
+                ElementsAre("bedroom 1: replace carpet", "bedroom 2: replace carpet"));
+}
+
+TEST(NotesSpaces, SameInHere) {
+    EXPECT_THAT(itemsOf("Front bedroom. Paint the walls and replace the carpet. Back bedroom. Same "
+                        "in here."),
+                IsSupersetOf({"back bedroom: refinish walls", "back bedroom: replace carpet"}));
+}
+
+TEST(NotesSpaces, OutdoorsAndWholeHouse) {
+    EXPECT_THAT(itemsOf("Kitchen. The roof has to be replaced."),
+                ElementsAre("outside: replace roof"));
+    EXPECT_THAT(itemsOf("Kitchen. New sink. Paint the walls throughout the house."),
+                Contains("whole house: refinish walls"));
+}
+
+TEST(NotesSpaces, BathsAreKeptApart) {
+    const auto items = itemsOf(
+        "Hall bath. Replace the toilet. Primary bath. Replace the vanity. Half bath. New faucet.");
+    EXPECT_THAT(items, ElementsAre("hall bath: replace toilet", "primary bath: replace vanity",
+                                   "half bath: replace faucet"));
+}
+
+TEST(NotesSpaces, CorrectionsTakeTheLatter) {
+    const auto items = itemsOf("In the primary bath, no, make that the hall bath, replace the toilet.");
+    EXPECT_THAT(items, ElementsAre("hall bath: replace toilet"));
+    EXPECT_THAT(items, Not(Contains("primary bath: replace toilet")));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake

@@ -1,0 +1,35 @@
+// Drafts as plain lines, so that a test reads like the notes and the list beside them.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/intake/notes/read_notes.h"
+
+namespace ledgerboard::intake {
+
+inline Draft draftOf(std::string_view notes) {
+    auto draft = readNotes(notes);
+    return draft.ok() ? draft.value() : Draft{};
+}
+
+// "kitchen: replace sink", in the draft's order.
+inline std::vector<std::string> itemsOf(std::string_view notes) {
+    std::vector<std::string> items;
+    for (const DraftItem& item : draftOf(notes).items) {
+        items.push_back(item.space + ": " + item.treatment + " " + item.object);
+    }
+    return items;
+}
+
+// "built 1926", in the draft's order.
+inline std::vector<std::string> factsOf(std::string_view notes) {
+    std::vector<std::string> facts;
+    for (const DraftFact& fact : draftOf(notes).facts) {
+        facts.push_back(fact.name + " " + fact.value);
+    }
+    return facts;
+}
+
+}  // namespace ledgerboard::intake
