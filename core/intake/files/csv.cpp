@@ -119,6 +119,9 @@ class Reader {
             if (!feed(lines.next())) {
                 return refusal(line);
             }
+            if (rows_.size() > kMostRows + 1) {
+                return wholeFile(file_, "has more than 100,000 rows: bring it in parts");
+            }
         }
         if (csv_fini(&parser_, takeCell, takeRow, this) != 0) {
             return model::cannotBeMet(file_ + ":" + std::to_string(row_.line) +

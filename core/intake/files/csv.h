@@ -17,6 +17,7 @@
 namespace ledgerboard::intake {
 
 inline constexpr std::size_t kLargestFile = 64u << 20;  // bytes
+inline constexpr std::size_t kMostRows = 100'000;       // far more than one house has of anything
 
 struct CsvRow {
     std::int64_t line = 0;           // where the row begins
@@ -29,9 +30,9 @@ struct CsvTable {
     char separator = ',';
 };
 
-// Errors: too large, UTF-16, not UTF-8, binary, empty, a quotation mark where none belongs or never
-// closed, rows with more cells than headings (all such rows at once). `file` is what the messages
-// call it.
+// Errors: too large, too many rows, UTF-16, not UTF-8, binary, empty, a quotation mark where none
+// belongs or never closed, rows with more cells than headings (all such rows at once). `file` is
+// what the messages call it.
 [[nodiscard]] model::Result<CsvTable> readCsv(std::string_view bytes, const std::string& file);
 
 // The bytes of the file at `path`. Errors: missing, a folder, unreadable, larger than kLargestFile.

@@ -89,12 +89,12 @@ std::string Finder::nameWithin(RawId outer) const {
 
 Finder::Forms Finder::itemForms(const model::Item& item) const {
     const std::string space = nameWithin(item.space.raw());
-    const std::string long_ = std::string(model::wordOf(item.treatment)) + " " + item.object;
-    Forms forms{{joined(space, item.object), joined(space, long_)}, {}};
+    const std::string longName = std::string(model::wordOf(item.treatment)) + " " + item.object;
+    Forms forms{{joined(space, item.object), joined(space, longName)}, {}};
     const auto found = byId_.find(item.space.raw());
     if (found != byId_.end() && records_[found->second].names.size() > 1) {
         const std::string& letters = records_[found->second].names[1];
-        forms.others = {joined(letters, item.object), joined(letters, long_)};
+        forms.others = {joined(letters, item.object), joined(letters, longName)};
     }
     return forms;
 }

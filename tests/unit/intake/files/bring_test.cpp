@@ -3,6 +3,7 @@
 #include "core/intake/files/bring.h"
 
 #include <algorithm>
+#include <functional>
 #include <gmock/gmock.h>
 
 #include "tests/unit/intake/files/bring_house.h"

@@ -116,6 +116,12 @@ TEST(CsvTest, RefusesNothingAndTooMuch) {
     EXPECT_THAT(refusal("\n\n  \n"), HasSubstr("is empty"));
     EXPECT_THAT(refusal(std::string(kLargestFile + 1, 'x')), HasSubstr("larger than 64 MiB"));
     EXPECT_THAT(refusal(std::string(300, ',') + "x\n"), HasSubstr("more than 256 columns"));
+    std::string rows = "A\n";
+    for (std::size_t k = 0; k < kMostRows; ++k) {
+        rows += "1\n";
+    }
+    EXPECT_EQ(good(rows + "\n").rows.size(), kMostRows);
+    EXPECT_THAT(refusal(rows + "1\n"), HasSubstr("more than 100,000 rows"));
 }
 
 TEST(CsvTest, ReadsWholeFilesAndSaysWhatIsNone) {
