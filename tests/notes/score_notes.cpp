@@ -67,6 +67,9 @@ struct Score {
     int butForTreatment = 0;
     int butForObject = 0;
     int objectsUnknown = 0;
+    int spaces = 0;
+    int spacesFound = 0;
+    int spacesUnknown = 0;
 };
 
 // Matches one to one by the parts that `same` compares.
@@ -159,6 +162,14 @@ void scoreItems(const json& truth, const intake::Draft& draft, Score& score, boo
                          hits;
     for (const json& item : truth.at("items")) {
         score.objectsUnknown += intake::isKnownObject(item.at("object").get<std::string>()) ? 0 : 1;
+    }
+    for (const json& space : truth.at("spaces")) {
+        const std::string name = intake::spaceName(space.get<std::string>());
+        ++score.spaces;
+        score.spacesFound += std::any_of(score.made.begin(), score.made.end(), [&](const Item& item) {
+            return item.space == name;
+        }) ? 1 : 0;
+        score.spacesUnknown += intake::isKnownSpace(space.get<std::string>()) ? 0 : 1;
     }
     if (misses) {
         for (const Item& item : wanted) {
@@ -360,9 +371,10 @@ int main(int argc, char** argv) {
                   score.items.precision(), score.alternates, score.facts, score.factsWrongButSure);
         std::printf(
             "%24s %d of %d; but for the space +%d, the treatment +%d, the object +%d; "
-            "objects in no table %d\n",
+            "objects in no table %d; spaces %d of %d, in no table %d\n",
             "", score.items.hits, score.items.truths, score.butForSpace, score.butForTreatment,
-            score.butForObject, score.objectsUnknown);
+            score.butForObject, score.objectsUnknown, score.spacesFound, score.spaces,
+                    score.spacesUnknown);
         byManner[score.manner].push_back(&score);
         all.push_back(&score);
     }

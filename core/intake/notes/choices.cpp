@@ -38,6 +38,9 @@ bool hintsAtWork(const Sentence& sentence, const Spots& spots, const CueSpot& cu
             return false;
         }
     }
+    if (spots.endOf(Cue::Soft, cue.span.begin) > cue.span.end) {
+        return false;  // "might as well"
+    }
     const bool figure =
         std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
             return amount.begin == cue.span.end || amount.begin == cue.span.end + 1;

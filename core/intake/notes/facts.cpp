@@ -232,6 +232,15 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (item && (best == "budget" || best == "profit" || spots.has(Cue::Open))) {
             continue;
         }
+        if (best == "resale" && purchase_ > 0 && value < purchase_ / 10 * 6) {
+            best = value <= purchase_ / 2 && !has("budget") ? "budget" : "";
+        }
+        if (best.empty()) {
+            continue;
+        }
+        if (best == "purchase") {
+            purchase_ = value;
+        }
         add(sentence, best, moneyText(value), nearest < 5.0 ? 92 : 75);
         last = best;
         lastEnd = amount.end;

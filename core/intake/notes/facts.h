@@ -33,6 +33,7 @@ class FactReader {
 
     std::vector<DraftFact> facts_;
     int built_ = 0;
+    std::int64_t purchase_ = 0;  // thousandths of a dollar; 0 until said
     int yearSaid_ = 0;   // a year of our day met in the notes: dates without a year are of it
     int taken_ = 0;      // sentences taken
     int lastDeal_ = -9;  // the last sentence that spoke of the deal

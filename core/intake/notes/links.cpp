@@ -233,7 +233,10 @@ class Linker {
         for (ActSpot& act : spots_.acts) {
             for (const CueSpot& cue : spots_.cues) {
                 if (cue.cue == Cue::Passive && cue.span.end == act.span.begin) {
-                    act.passive = true;
+                    // "we are replacing it" is no passive; "it wants replacing" is.
+                    const std::string_view last = sentence_.tokens[act.span.end - 1].text;
+                    act.passive = !last.ends_with("ing") || word(cue.span.begin, "need") ||
+                                  word(cue.span.begin, "want");
                 }
                 const bool near =
                     cue.span.end <= act.span.begin && cue.span.end + 3 >= act.span.begin;
@@ -253,6 +256,14 @@ class Linker {
                    std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& next) {
                        return next.span.begin == act.span.end && row(next).side != Side::After;
                    });
+        });
+        // "I pulled the corner": told, not ordered.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const std::size_t at = act.span.begin;
+            return at > 0 && row(act).side == Side::After && row(act).treatment != model::Treatment::Keep &&
+                   sentence_.tokens[at].text.ends_with("ed") &&
+                   (word(at - 1, "i") || word(at - 1, "we") || word(at - 1, "they") ||
+                    word(at - 1, "he") || word(at - 1, "she"));
         });
         // "a moving blanket": no treatment.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
@@ -323,6 +334,11 @@ class Linker {
                          kPerToken * static_cast<double>(object.span.begin - act.span.end) +
                          3.0 * actsBetween(act.span.end, object.span.begin);
             const std::size_t gap = object.span.begin - act.span.end;
+            // "replace both, and the steps …": its object is the pronoun.
+            const std::size_t pronoun = spots_.endOf(Cue::Pronoun, act.span.end);
+            if (pronoun > act.span.end && object.span.begin > pronoun + 1) {
+                return kTooFar;
+            }
             const bool tied = row(act).phrase == "new" && !listReaches(act.span.end, object);
             if (tied && gap > kAdjectives) {
                 return kTooFar;

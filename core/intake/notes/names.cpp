@@ -58,6 +58,13 @@ std::string objectName(std::string_view written, std::string_view space) {
     return name;
 }
 
+bool isKnownSpace(std::string_view written) {
+    Speller speller(tables().lexicon);
+    std::vector<Token> tokens;
+    cutTokens(written, 0, speller, tables().lexicon, tokens);
+    return !spacesIn(tokens).empty();
+}
+
 bool isKnownObject(std::string_view written) {
     return tables().objectNamed(objectName(written)) != kNone;
 }

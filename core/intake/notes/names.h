@@ -17,6 +17,9 @@ namespace ledgerboard::intake {
 // The same in a space: the floor of a porch is a porch floor.
 [[nodiscard]] std::string objectName(std::string_view written, std::string_view space);
 
+// Whether the spaces table can make sense of it.
+[[nodiscard]] bool isKnownSpace(std::string_view written);
+
 // Whether the objects table holds it.
 [[nodiscard]] bool isKnownObject(std::string_view written);
 

@@ -35,7 +35,7 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
         !spots.acts.empty() && isDead(sentence, spots, spots.acts.front().span.begin, 3);
     const bool dead = talk || spots.has(Cue::Chatter) || section_ == Section::NotDoing;
     const bool hasMatter = !spots.objects.empty() || !linked.said.empty();
-    const bool section = section_ == Section::Open && hasMatter;
+    const bool section = section_ == Section::Open && (hasMatter || !spots.spaces.empty());
     const std::vector<std::string>& here = walk_.current();
     std::string place = here.empty() ? "whole house" : here.front();
     if (!placed.parts.empty() && !placed.parts.front().keys.empty()) {
@@ -228,6 +228,16 @@ void Reader::explain(const Sentence& sentence, const Spots& spots, const Placed&
             " (" + row.phrase + (spot.negated ? ", negated" : "") + ")";
     }
     told.stages.push_back({"treatments", acts});
+    std::string cues;
+    for (const CueSpot& spot : spots.cues) {
+        const bool plain = spot.cue == Cue::Small || spot.cue == Cue::Move || spot.cue == Cue::Turn ||
+                           spot.cue == Cue::Landmark || spot.cue == Cue::Passive;
+        if (!plain) {
+            cues += (cues.empty() ? "" : ", ") + std::string(cueName(spot.cue)) + " (" +
+                    words(spot.span) + ")";
+        }
+    }
+    told.stages.push_back({"cues", cues});
     std::string amounts;
     for (const Amount& amount : spots.amounts) {
         amounts += (amounts.empty() ? "" : ", ") + words({amount.begin, amount.end});

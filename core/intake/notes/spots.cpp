@@ -233,6 +233,13 @@ class Finder {
         static const WordId kWe = tables().id("we");
         static const WordId kI = tables().id("i");
         const WordId word = before.word;
+        // "new backer board and tile": one of a row of things.
+        const bool row = word == kAnd && std::any_of(
+            found_.objects.begin(), found_.objects.end(),
+            [&](const ObjectSpot& object) { return object.span.end + 1 == span.begin; });
+        if (row) {
+            return false;
+        }
         return word != kUnknown && (word == kTo || word == kWill || word == kAnd || word == kJust ||
                                     word == kWe || word == kI);
     }

@@ -158,4 +158,7 @@ struct Tables {
 
 [[nodiscard]] const Tables& tables();
 
+// The word of cues.tsv for it.
+[[nodiscard]] std::string_view cueName(Cue cue);
+
 }  // namespace ledgerboard::intake
