@@ -41,6 +41,22 @@ part() {
     fi
 }
 
+# part_aloud NAME COMMAND...: the same for a command that speaks for itself and may have to ask (sudo
+# for a password): its output and its input are this terminal's.
+part_aloud() {
+    local name=$1 start=$SECONDS result="ok"
+    shift
+    "$@" || result=FAILED
+    part_names+=("$name")
+    part_results+=("$result")
+    part_seconds+=("$((SECONDS - start))")
+    if [[ $result == FAILED ]]; then
+        failed_parts=$((failed_parts + 1))
+        return 1
+    fi
+    printf '  %-14s%-8s%s\n' "$name" "$result" "$(spell_seconds "$((SECONDS - start))")"
+}
+
 # skipped NAME WHY: a part that cannot run, said aloud rather than left out.
 skipped() {
     part_names+=("$1")
