@@ -242,6 +242,7 @@ std::map<std::string_view, int> speakersOf(const std::vector<RawLine>& lines) {
     return names;
 }
 
+
 bool endsSentence(std::string_view text) {
     while (!text.empty() && (text.back() == '"' || text.back() == ')' || text.back() == '\'')) {
         text.remove_suffix(1);
@@ -265,6 +266,22 @@ std::size_t wrapWidth(const std::vector<RawLine>& lines) {
     return width >= kWrappedFrom && !some ? width : 0;
 }
 
+// Whether the lines are speech written down as it came: most begin small, few end a sentence.
+bool isBreathless(const std::vector<RawLine>& lines) {
+    std::size_t small = 0;
+    std::size_t ended = 0;
+    for (const RawLine& line : lines) {
+        const char first = line.text.front();
+        const std::size_t label = line.text.substr(0, kLongestName).find_first_of(":-");
+        small += first >= 'a' && first <= 'z' && label == std::string_view::npos &&
+                         line.text.size() >= 30
+                     ? 1
+                     : 0;
+        ended += endsSentence(line.text) ? 1 : 0;
+    }
+    return lines.size() > 3 && small * 10 >= lines.size() * 7 && ended * 10 <= lines.size() * 3;
+}
+
 // A line goes on in the next where its first word would not have fitted.
 bool isFull(std::size_t length, std::string_view next, std::size_t width) {
     const std::size_t word = std::min(next.find(' '), next.size());
@@ -280,6 +297,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     const std::vector<RawLine> raw = rawLines(notes, anyStamp);
     const std::map<std::string_view, int> speakers = speakersOf(raw);
     const std::size_t width = wrapWidth(raw);
+    const bool breathless = isBreathless(raw);
     std::vector<NoteLine> lines;
     std::size_t previousLength = 0;
     bool previousEnds = true;
@@ -308,7 +326,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         }
         const bool flows = anyStamp ? !previousEnds
                                     : !line.afterBlank && !previousEnds &&
-                                          isFull(previousLength, line.text, width);
+                                          (breathless || isFull(previousLength, line.text, width));
         made.opens = !flows || made.bullet || made.spoken || made.heading ||
                      (!lines.empty() && lines.back().heading);
         previousLength = line.text.size();

@@ -197,7 +197,9 @@ class Finder {
         const SpaceRow& row = tables().spaces[whole.row];
         const bool numbered = row.name == "bedroom" || row.name == "bathroom" ||
                               row.name == "bedrooms" || row.name == "bathrooms";
-        if (numbered) {
+        // "three bedrooms one bath": a count, not a name.
+        const bool counted = begin > 0 && smallNumber(tokens_, begin - 1) > 0;
+        if (numbered && !counted) {
             std::size_t at = whole.end;
             static const WordId kNumber = tables().id("number");
             if (at < tokens_.size() && kNumber != kUnknown && tokens_[at].word == kNumber) {

@@ -145,6 +145,30 @@ bool afterPreposition(const Sentence& sentence, const Spots& spots, std::size_t 
     return cue || act || (before != kUnknown && (before == kAnd || before == kOr));
 }
 
+// "and then in the kitchen we …": in speech without marks this is how a room is entered.
+bool stepsInto(const Sentence& sentence, std::size_t at) {
+    while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "this"))) {
+        --at;
+    }
+    if (at == 0) {
+        return false;
+    }
+    if (wordIs(sentence, at - 1, "in") || wordIs(sentence, at - 1, "into")) {
+        return true;
+    }
+    const bool to = wordIs(sentence, at - 1, "to") || wordIs(sentence, at - 1, "in");
+    if (!to || at < 2) {
+        return false;
+    }
+    for (const std::string_view word : {"go", "going", "come", "over", "back", "up", "down", "on",
+                                        "through", "next", "move", "head", "get"}) {
+        if (wordIs(sentence, at - 2, word)) {
+            return true;
+        }
+    }
+    return false;
+}
+
 // "Porch first, the porch floor …": where a space is entered by its name, the name is no object of
 // its own, as long as the sentence has another.
 void dropNamesake(Spots& spots, const Span& span) {
@@ -463,7 +487,9 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return Role::Ignored;
     }
     // "Third floor. This is the fifth bedroom.": another name for where one stands.
-    const bool alias = sinceMove_ <= 1 && !current_.empty() && wordIs(sentence, 0, "this");
+    const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+    const bool alias = sinceMove_ <= 1 && here != nullptr && here->kind == SpaceKind::Level &&
+                       wordIs(sentence, 0, "this");
     if (cueBefore(sentence, spots, Cue::Enter, begin) && !alias) {
         return Role::Move;
     }
@@ -476,6 +502,11 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     }
     if (cueBefore(sentence, spots, Cue::Passing, begin)) {
         return Role::Ignored;
+    }
+    const bool steps = isBreathless(sentence) && spot.kind == SpaceKind::Room &&
+                       stepsInto(sentence, begin);
+    if (steps) {
+        return Role::Move;
     }
     const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
     if (stands && isBreathless(sentence) && !afterPreposition(sentence, spots, begin)) {
@@ -649,7 +680,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
             if (!contains(local.keys, key)) {
                 local.keys.push_back(key);
             }
-            whole_ = spot.kind == SpaceKind::Whole && local.keys.size() == 1;
+            whole_ = spot.kind == SpaceKind::Whole && local.keys.size() == 1 &&
+                     !isBreathless(sentence);
         } else if (role == Role::OfObject) {
             const std::string key = resolve(spot);
             const bool here =
