@@ -44,7 +44,7 @@ dl{margin:0}dt{font-size:.8125rem;color:var(--pencil)}dd{margin:0}
 .grid2{display:grid;grid-template-columns:minmax(0,1.75fr) minmax(0,1fr);gap:28px 36px;
  margin-top:28px}
 .grid2.last{grid-template-columns:minmax(0,1fr) minmax(0,1.25fr)}
-.stack{display:grid;gap:28px;align-content:start}
+.stack{display:grid;grid-template-columns:minmax(0,1fr);gap:28px;align-content:start}
 .said{margin-top:8px}
 table{width:100%;border-collapse:collapse}
 th,td{padding:6px 0 6px 12px;text-align:left;vertical-align:baseline;font-weight:400;
@@ -144,9 +144,16 @@ constexpr const char* kPrint = R"(
  section,tr,li,figure{break-inside:avoid}
  .moneypart{break-inside:auto}
  h2{break-after:avoid}
+ .moved th,.moved .small,.what,.because,.room>span+span,figcaption{white-space:nowrap;
+  overflow:hidden;text-overflow:ellipsis}
+ .moved th{width:100%;max-width:0}
+ .room{width:11rem}.room>span+span{min-width:0}
+ .mondaypart .what{white-space:normal}
+ .barred,.pressing,.calm{display:-webkit-box;-webkit-box-orient:vertical;-webkit-line-clamp:2;
+  line-clamp:2;overflow:hidden}
  .beyond{display:none}
  .more{display:block}
- .photos img{max-height:44mm}
+ .photos img{max-height:36mm}
 }
 )";
 

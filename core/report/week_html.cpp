@@ -23,8 +23,9 @@ constexpr std::size_t kLongestRoom = 22;
 constexpr std::size_t kLongestLine = 72;
 constexpr std::size_t kLongestWords = 100;
 // Lines of a part that are printed; more of them stay on the screen.
-constexpr std::size_t kPrintedRooms = 12;
-constexpr std::size_t kPrintedLines = 9;
+constexpr std::size_t kPrintedRooms = 15;
+constexpr std::size_t kPrintedLines = 8;
+constexpr std::size_t kPrintedToDos = 8;
 
 std::string name(std::string_view text) {
     return htmlClipped(text, kLongestName);
@@ -112,9 +113,9 @@ std::string moversPart(const WeekPage& page) {
         row(htmlText(others), "", page.movers->others);
     }
     return headed("", "What moved it",
-                  "<table>\n<tbody>\n" + rows + "</tbody>\n<tfoot>\n<tr><th scope=\"row\">" +
-                      htmlText(sinceText(page)) + "</th><td class=\"n\">" +
-                      shortSignedText(page.movers->total, kPage) +
+                  "<table class=\"moved\">\n<tbody>\n" + rows +
+                      "</tbody>\n<tfoot>\n<tr><th scope=\"row\">" + htmlText(sinceText(page)) +
+                      "</th><td class=\"n\">" + shortSignedText(page.movers->total, kPage) +
                       "</td></tr>\n</tfoot>\n</table>\n" + small(htmlText(askedText(page, kPage))));
 }
 
@@ -212,7 +213,7 @@ std::string mondayPart(const WeekPage& page) {
     std::string lines;
     for (std::size_t k = 0; k < page.monday.size(); ++k) {
         const ToDo& todo = page.monday[k];
-        lines += "<li" + beyond(k, kPrintedLines) + "><span class=\"what\"><span class=\"" +
+        lines += "<li" + beyond(k, kPrintedToDos) + "><span class=\"what\"><span class=\"" +
                  (todo.isBarred     ? "barred"
                   : todo.isPressing ? "pressing"
                                     : "calm") +
@@ -224,7 +225,7 @@ std::string mondayPart(const WeekPage& page) {
                  "</span></li>\n";
     }
     return headed(" class=\"mondaypart\"", "On Monday",
-                  "<ol>\n" + lines + "</ol>\n" + moreOnScreen(page.monday.size(), kPrintedLines));
+                  "<ol>\n" + lines + "</ol>\n" + moreOnScreen(page.monday.size(), kPrintedToDos));
 }
 
 bool isPicture(std::string_view mediaType) {

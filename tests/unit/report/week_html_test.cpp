@@ -145,8 +145,8 @@ TEST(WeekHtml, CutsLongPartsOnPaperAndSaysSo) {
         page.papers.push_back(page.papers[0]);
     }
     const std::string html = weekHtml(page);
-    EXPECT_THAT(html, HasSubstr("and 23 more, on the screen"));  // 35 rooms, 12 printed
-    EXPECT_THAT(html, HasSubstr("and 24 more, on the screen"));  // 33 papers, 9 printed
+    EXPECT_THAT(html, HasSubstr("and 20 more, on the screen"));  // 35 rooms, 15 printed
+    EXPECT_THAT(html, HasSubstr("and 25 more, on the screen"));  // 33 papers, 8 printed
     EXPECT_THAT(html, HasSubstr("Papers missing (33)"));
 }
 
