@@ -5,6 +5,7 @@
 // alone; "the door to the garage" names none.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -61,7 +62,31 @@ class Walk {
     enum class Role { Ignored, Move, Local, OfObject };
 
     std::string resolve(const SpaceSpot& spot);
-    Role roleOf(const Sentence& sentence, const Spots& spots, std::size_t index);
+
+    struct Clause {
+        std::size_t begin = 0;
+        std::vector<std::string> keys;  // the spaces it speaks of, where not the current one
+    };
+
+    [[nodiscard]] Role roleOf(const Sentence& sentence, const Spots& spots,
+                              std::size_t index) const;
+    [[nodiscard]] bool opensSentence(const Sentence& sentence, const Spots& spots,
+                                     std::size_t index) const;
+    [[nodiscard]] static std::optional<Role> roleByObject(const Sentence& sentence,
+                                                          const Spots& spots, std::size_t index,
+                                                          bool first);
+    [[nodiscard]] std::optional<Role> roleEntering(const Sentence& sentence, const Spots& spots,
+                                                   std::size_t index, bool first) const;
+    [[nodiscard]] static Role roleInClause(const Sentence& sentence, const Spots& spots,
+                                           std::size_t index);
+    void closeClause(Placed& placed, Clause& clause, std::size_t end);
+    void takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed);
+    void takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause);
+    void takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause);
+    void takeOfObject(Spots& spots, std::size_t index);
+    void settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed);
+    void openLine(const Sentence& sentence);
+    [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);
     std::size_t headingEnd(const Sentence& sentence, const Spots& spots) const;
     void moveTo(const std::vector<const SpaceSpot*>& spots);
     [[nodiscard]] bool takeQualified(const Sentence& sentence);

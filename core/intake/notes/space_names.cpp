@@ -1,0 +1,35 @@
+#include "core/intake/notes/space_names.h"
+
+#include <algorithm>
+
+namespace ledgerboard::intake {
+
+bool contains(const std::vector<std::string>& keys, const std::string& key) {
+    return std::find(keys.begin(), keys.end(), key) != keys.end();
+}
+
+bool isBedroom(const std::string& key) {
+    return key.find("bedroom") != std::string::npos || key == "nursery" || key == "box room";
+}
+
+bool isBath(const std::string& key) {
+    return key.find("bath") != std::string::npos && key != "half bath";
+}
+
+std::string headOf(const std::string& name) {
+    std::string text = name;
+    while (!text.empty() && (text.back() >= '0' && text.back() <= '9')) {
+        text.pop_back();
+        while (!text.empty() && text.back() == ' ') {
+            text.pop_back();
+        }
+    }
+    const std::size_t gap = text.rfind(' ');
+    std::string head = gap == std::string::npos ? text : text.substr(gap + 1);
+    if (head == "bathroom") {
+        head = "bath";
+    }
+    return head == "hallway" ? "hall" : head;
+}
+
+}  // namespace ledgerboard::intake

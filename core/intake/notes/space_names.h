@@ -1,0 +1,18 @@
+// What does the name of a space tell of its sort?
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace ledgerboard::intake {
+
+[[nodiscard]] bool contains(const std::vector<std::string>& keys, const std::string& key);
+
+// Whether "the bedrooms" may mean it; likewise "the baths", half baths apart.
+[[nodiscard]] bool isBedroom(const std::string& key);
+[[nodiscard]] bool isBath(const std::string& key);
+
+// The last word of a space's name: what it is, without which of them.
+[[nodiscard]] std::string headOf(const std::string& name);
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,215 @@
+// What part does a space that is named play: does the speaker move there, speak of it for a clause,
+// name the place of an object, or pass it?
+#include <algorithm>
+
+#include "core/intake/notes/speech.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+// Where a heading ends: "Kitchen:", "Living room / dining room", "BR1 - ". 0 if there is none.
+std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const {
+    std::size_t at = skipSmall(sentence, spots, 0);
+    if (spots.spaces.empty() || spots.spaces.front().span.begin != at) {
+        return 0;
+    }
+    std::size_t spaces = 0;
+    while (spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == at) {
+        at = spots.spaces[spaces].span.end;
+        ++spaces;
+        const std::size_t joint = at;
+        while (at < sentence.tokens.size() &&
+               (isMark(sentence.tokens[at], ",/&+") || wordIs(sentence, at, "and") ||
+                spots.endOf(Cue::Small, at) > at)) {
+            at = std::max(at + 1, spots.endOf(Cue::Small, at));
+        }
+        if (spaces >= spots.spaces.size() || spots.spaces[spaces].span.begin != at) {
+            at = joint;
+            break;
+        }
+    }
+    // A size or a remark in brackets may follow: "Kitchen 12x14:", "BR3 (up)".
+    std::size_t end = at;
+    int other = 0;
+    while (end < sentence.tokens.size() && !isMark(sentence.tokens[end], ":-.")) {
+        other += sentence.tokens[end].kind == TokenKind::Word ? 1 : 0;
+        ++end;
+    }
+    const bool closed = end < sentence.tokens.size();
+    const bool bracket = at < sentence.tokens.size() && isMark(sentence.tokens[at], "(");
+    const bool more = end + 1 < sentence.tokens.size();  // "Kitchen: new cabinets"
+    if (!more && (sentence.heading || (sentence.alone && other <= 2) || bracket)) {
+        return bracket && !sentence.alone ? at : sentence.tokens.size();
+    }
+    if (sentence.heading || (bracket && !sentence.alone)) {
+        return sentence.heading ? sentence.tokens.size() : at;
+    }
+    if (closed && other <= 1 && end - at <= 4) {
+        return end + 1;
+    }
+    return closed || other > 2 ? 0 : sentence.tokens.size();
+}
+
+// Whether the sentence begins with the space.
+bool Walk::opensSentence(const Sentence& sentence, const Spots& spots, std::size_t index) const {
+    const std::size_t begin = spots.spaces[index].span.begin;
+    bool first = begin <= skipSmall(sentence, spots, 0) && !listsThis(sentence);
+    // "Upstairs, the front bedroom …", "down the hall the hall bath …": the second is meant.
+    if (index > 0 && spots.spaces[index - 1].span.end + 2 >= begin && lastMoved_ == index &&
+        (spots.spaces[index - 1].kind == SpaceKind::Level ||
+         spots.spaces[index - 1].span.end + 1 >= begin)) {
+        const std::size_t end = spots.spaces[index - 1].span.end;
+        first = first || (!wordIs(sentence, end, "and") && !isMark(sentence.tokens[end], "/&+"));
+    }
+    return first;
+}
+
+// "kitchen sink": the space of an object, or the first word of a room.
+std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spots& spots,
+                                             std::size_t index, bool first) {
+    const SpaceSpot& spot = spots.spaces[index];
+    const std::size_t begin = spot.span.begin;
+    for (const ObjectSpot& object : spots.objects) {
+        const bool inside = object.span.begin <= begin && spot.span.end <= object.span.end;
+        const bool next = object.span.begin == spot.span.end;
+        const bool named = spot.key == "stairs" ||
+                           spot.key == tables().objects[object.object].name ||
+                           (spot.kind == SpaceKind::Outside &&
+                            tables().objects[object.object].place != Place::Outside);
+        if (named && ((inside && object.span.end > spot.span.end) || next)) {
+            return Role::Ignored;
+        }
+        if ((inside && object.span.end > spot.span.end) || next) {
+            // "Living room plaster's cracked …" begins a room as well.
+            const bool breathless =
+                isBreathless(sentence) && !afterPreposition(sentence, spots, begin);
+            if (breathless && spot.kind == SpaceKind::Room && !inside) {
+                return Role::Move;
+            }
+            const bool opens =
+                spot.kind == SpaceKind::Room && !sentence.bullet && index == 0 && !sentence.alone &&
+                std::none_of(spots.acts.begin(), spots.acts.end(),
+                             [&](const ActSpot& act) {
+                                 return act.span.begin < begin && tables().acts[act.row].weight > 1;
+                             }) &&
+                spots.objects.front().span.end > begin && sentence.tokens.size() > 12;
+            return opens && !inside ? Role::Move : Role::OfObject;
+        }
+        if (inside && !first) {
+            const bool alone = std::none_of(
+                spots.objects.begin(), spots.objects.end(),
+                [&](const ObjectSpot& other) { return other.span.begin != object.span.begin; });
+            if (alone && !spots.acts.empty() && !cueBefore(sentence, spots, Cue::Move, begin)) {
+                return Role::Ignored;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+// The ways to say that one enters a space.
+std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spots& spots,
+                                             std::size_t index, bool first) const {
+    const SpaceSpot& spot = spots.spaces[index];
+    const std::size_t begin = spot.span.begin;
+    // "a powder room", "another bath": one that is not there yet.
+    const bool thereIs =
+        begin > 2 && (wordIs(sentence, begin - 3, "there") || wordIs(sentence, begin - 2, "there"));
+    if (begin > 0 && thereIs && spot.kind == SpaceKind::Room && sentence.tokens.size() > 14) {
+        return Role::Move;
+    }
+    if (begin > 0 &&
+        (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
+         wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&
+        spot.kind == SpaceKind::Room) {
+        return Role::Ignored;
+    }
+    // "Third floor. This is the fifth bedroom.": another name for where one stands.
+    const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+    const bool alias = sinceMove_ <= 1 && here != nullptr && here->kind == SpaceKind::Level &&
+                       wordIs(sentence, 0, "this");
+    if (cueBefore(sentence, spots, Cue::Enter, begin) && !alias) {
+        return Role::Move;
+    }
+    if (begin > 0 && wordIs(sentence, begin - 1, "this") && spot.kind == SpaceKind::Room &&
+        !alias) {
+        return Role::Move;
+    }
+    if (first && !alias) {
+        return spot.kind == SpaceKind::Whole ? Role::Local : Role::Move;
+    }
+    if (cueBefore(sentence, spots, Cue::Passing, begin)) {
+        return Role::Ignored;
+    }
+    const bool steps =
+        isBreathless(sentence) && spot.kind == SpaceKind::Room && stepsInto(sentence, begin);
+    if (steps) {
+        return Role::Move;
+    }
+    const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
+    if (stands && isBreathless(sentence) && !afterPreposition(sentence, spots, begin)) {
+        return Role::Move;
+    }
+    return std::nullopt;
+}
+
+// A space named within a clause.
+Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    const SpaceSpot& spot = spots.spaces[index];
+    const std::size_t begin = spot.span.begin;
+    static const std::vector<std::string_view> kIn = {
+        "in", "at", "on", "for", "through", "insid", "out", "throughout", "of"};
+    std::size_t at = begin;
+    while (at > 0 && spots.endOf(Cue::Small, at - 1) == at) {
+        --at;
+    }
+    if (at > 0) {
+        for (const std::string_view word : kIn) {
+            if (wordIs(sentence, at - 1, word)) {
+                return Role::Local;
+            }
+        }
+    }
+    if (spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
+        return Role::Local;
+    }
+    if (spot.kind == SpaceKind::Level) {
+        return Role::Local;
+    }
+    // "rewire the upstairs", "paint the bedroom".
+    const bool worked = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        std::size_t to = act.span.end;
+        while (to < begin && spots.endOf(Cue::Small, to) > to) {
+            to = spots.endOf(Cue::Small, to);
+        }
+        return to == begin && tables().acts[act.row].object != kNone;
+    });
+    if (worked) {
+        return Role::Local;
+    }
+    // One of a row of spaces, or the subject of its clause: "the hall bath needs a new toilet".
+    const bool joined = (index > 0 && spots.spaces[index - 1].span.end + 3 >= begin) ||
+                        (index == 0 && listsThis(sentence));
+    const bool subject = spots.endOf(Cue::Passive, spot.span.end) > spot.span.end ||
+                         wordIs(sentence, spot.span.end, "too") ||
+                         wordIs(sentence, spot.span.end, "both");
+    const bool passing = cueBefore(sentence, spots, Cue::Landmark, begin);
+    const bool follows = begin > 0 && isMark(sentence.tokens[begin - 1], ",-(");
+    return (joined || subject || follows) && !passing ? Role::Local : Role::Ignored;
+}
+
+Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_t index) const {
+    if (spots.spaces[index].headingOnly) {
+        return Role::Ignored;
+    }
+    const bool first = opensSentence(sentence, spots, index);
+    if (const std::optional<Role> role = roleByObject(sentence, spots, index, first)) {
+        return *role;
+    }
+    if (const std::optional<Role> role = roleEntering(sentence, spots, index, first)) {
+        return *role;
+    }
+    return roleInClause(sentence, spots, index);
+}
+
+}  // namespace ledgerboard::intake

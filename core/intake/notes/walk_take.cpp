@@ -1,0 +1,223 @@
+// How a sentence changes where the speaker is.
+#include <algorithm>
+
+#include "core/intake/notes/space_names.h"
+#include "core/intake/notes/speech.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// Whether a clause ends at this token for good: what stands beyond speaks of something else.
+bool closesClause(const Token& token) {
+    return isMark(token, ".;!?");
+}
+
+// "Porch first, the porch floor …": where a space is entered by its name, the name is no object of
+// its own, as long as the sentence has another.
+void dropNamesake(Spots& spots, const Span& span) {
+    const bool others =
+        std::any_of(spots.objects.begin(), spots.objects.end(),
+                    [&](const ObjectSpot& object) { return object.span.begin >= span.end; });
+    if (others) {
+        std::erase_if(spots.objects, [&](const ObjectSpot& object) {
+            return span.begin <= object.span.begin && object.span.end <= span.end;
+        });
+    }
+}
+
+}  // namespace
+
+// Ends the clause before token `end`, and with it what it says of another space.
+void Walk::closeClause(Placed& placed, Clause& clause, std::size_t end) {
+    if (!clause.keys.empty()) {
+        if (clause.keys.size() > 1 || clause.keys.front().find('*') != std::string::npos) {
+            lastPlaces_ = clause.keys;
+        }
+        placed.parts.push_back({{clause.begin, end}, clause.keys});
+        clause.keys.clear();
+    }
+    clause.begin = end;
+}
+
+void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed) {
+    const std::size_t end = headingEnd(sentence, spots);
+    if (end == 0) {
+        return;
+    }
+    std::vector<const SpaceSpot*> named;
+    for (const SpaceSpot& spot : spots.spaces) {
+        if (spot.span.end <= end) {
+            named.push_back(&spot);
+        }
+    }
+    moveTo(named);
+    placed.from = end;
+    placed.moved = true;
+    placed.onlyPlace = end >= sentence.tokens.size();
+}
+
+void Walk::takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause) {
+    const SpaceSpot spot = spots.spaces[index];
+    dropNamesake(spots, spot.span);
+    whole_ = false;
+    if (clause.keys == std::vector<std::string>{"whole house"}) {
+        clause.keys.clear();
+    }
+    if (clause.keys.empty() && spot.span.begin > clause.begin) {
+        clause.keys = current_;  // what was said before the move stays where it was
+    }
+    closeClause(placed, clause, spot.span.begin);
+    moveTo({&spot});
+    lastMoved_ = index + 1;
+    placed.moved = true;
+}
+
+void Walk::takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause) {
+    std::string key = resolve(spot);
+    if (spot.kind == SpaceKind::Group) {
+        key += "*" + std::to_string(spot.count);
+    } else {
+        learn(key, spot.shown, spot.kind);
+    }
+    // "here, in the hall, and in the bedrooms", "the hall too": also where one stands.
+    for (std::size_t k = clause.begin; k < sentence.tokens.size() && clause.keys.empty(); ++k) {
+        const bool joins =
+            wordIs(sentence, k, "here") || wordIs(sentence, k, "too") || listsThis(sentence);
+        if (joins && !current_.empty() && k < spot.span.end + 2) {
+            clause.keys = current_;
+        }
+    }
+    if (whole_) {
+        clause.keys.clear();
+    }
+    if (!contains(clause.keys, key)) {
+        clause.keys.push_back(key);
+    }
+    whole_ = spot.kind == SpaceKind::Whole && clause.keys.size() == 1 && !isBreathless(sentence);
+}
+
+void Walk::takeOfObject(Spots& spots, std::size_t index) {
+    const SpaceSpot spot = spots.spaces[index];
+    const std::string key = resolve(spot);
+    const bool here = std::any_of(current_.begin(), current_.end(), [&](const std::string& at) {
+        return at == key || headOf(at) == headOf(key) || at.find(spot.key) != std::string::npos;
+    });
+    for (ObjectSpot& object : spots.objects) {
+        if (object.span.end > spot.span.begin && object.span.begin <= spot.span.end && !here &&
+            spot.kind != SpaceKind::Group) {
+            object.place = key;
+        }
+    }
+    if (current_.empty()) {
+        moveTo({&spot});
+    }
+}
+
+// "And that takes us into the bathroom.": nothing but the place is said.
+void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed) {
+    const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].side != Side::Edge;
+    });
+    if (placed.moved || !spots.objects.empty() || !lineKeys_.empty()) {
+        return;
+    }
+    const bool talk = spots.has(Cue::Chatter) || spots.has(Cue::Same) ||
+                      spots.has(Cue::Hypothetical) || spots.has(Cue::Locus);
+    if (idle && spots.spaces.size() == 1 && sentence.tokens.size() <= 14 && !talk) {
+        const SpaceSpot& spot = spots.spaces.front();
+        const bool room = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
+        const bool counted =
+            spot.span.begin > 0 &&
+            tables().number(sentence.tokens[spot.span.begin - 1].word).kind != NumberKind::None;
+        const bool ends = spot.span.end + 1 >= sentence.tokens.size() && !sentence.bullet;
+        const bool from = spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "from");
+        if (room && ends && !counted && !from && !spot.headingOnly) {
+            moveTo({&spot});
+            placed.moved = true;
+            placed.parts.clear();
+            return;
+        }
+    }
+    const bool one = placed.parts.size() == 1 && placed.parts.front().keys.size() == 1;
+    if (one && spots.acts.empty() && sentence.tokens.size() <= 11 && !whole_) {
+        stand(placed.parts.front().keys);
+        placed.moved = true;
+    }
+}
+
+void Walk::openLine(const Sentence& sentence) {
+    if (!sentence.opensLine) {
+        return;
+    }
+    if (sentence.indent <= lineIndent_) {
+        lineKeys_.clear();
+    }
+    if (sentence.heading || (sentence.alone && !sentence.bullet)) {
+        headingIndent_ = sentence.indent;
+    }
+}
+
+// The clause that a sentence begins with may already speak of other spaces.
+Walk::Clause Walk::firstClause(const Spots& spots, std::size_t from) {
+    Clause clause{from, {}};
+    if (spots.has(Cue::Rooms) && !lastPlaces_.empty()) {
+        clause.keys = lastPlaces_;
+    } else if (whole_ && spots.has(Cue::Here)) {
+        whole_ = false;
+    } else if (whole_) {
+        clause.keys = {"whole house"};
+        learn("whole house", "whole house", SpaceKind::Whole);
+    }
+    return clause;
+}
+
+Placed Walk::take(const Sentence& sentence, Spots& spots) {
+    Placed placed;
+    lastMoved_ = 0;
+    ++sinceMove_;
+    learnOnes(sentence, spots);
+    openLine(sentence);
+    // A list line under a heading that begins with a space speaks of it, and the next does not.
+    const bool listed = sentence.opensLine && !sentence.alone && headingIndent_ >= 0 &&
+                        (sentence.bullet || sentence.indent > headingIndent_) && !current_.empty();
+    const std::vector<std::string> heading = current_;
+    placed.moved = takeQualified(sentence);
+    takeHeading(sentence, spots, placed);
+    if (sentence.opensLine || placed.moved) {
+        whole_ = false;
+    }
+    Clause clause = firstClause(spots, placed.from);
+    std::size_t next = 0;
+    for (std::size_t i = placed.from; i < sentence.tokens.size(); ++i) {
+        while (next < spots.spaces.size() && spots.spaces[next].span.begin < i) {
+            ++next;
+        }
+        if (closesClause(sentence.tokens[i])) {
+            closeClause(placed, clause, i + 1);
+        } else if (next < spots.spaces.size() && spots.spaces[next].span.begin == i) {
+            const Role role = roleOf(sentence, spots, next);
+            if (role == Role::Move) {
+                takeMove(spots, next, placed, clause);
+            } else if (role == Role::Local) {
+                takeLocal(sentence, spots.spaces[next], clause);
+            } else if (role == Role::OfObject) {
+                takeOfObject(spots, next);
+            }
+        }
+    }
+    closeClause(placed, clause, sentence.tokens.size());
+    if (listed && placed.moved && current_ != heading) {
+        lineKeys_ = current_;
+        lineIndent_ = sentence.indent;
+        current_ = heading;
+    }
+    if (!lineKeys_.empty() && placed.parts.empty() && !placed.onlyPlace) {
+        placed.parts.push_back({{0, sentence.tokens.size()}, lineKeys_});
+    }
+    settleIdle(sentence, spots, placed);
+    return placed;
+}
+
+}  // namespace ledgerboard::intake
