@@ -242,7 +242,6 @@ std::map<std::string_view, int> speakersOf(const std::vector<RawLine>& lines) {
     return names;
 }
 
-
 bool endsSentence(std::string_view text) {
     while (!text.empty() && (text.back() == '"' || text.back() == ')' || text.back() == '\'')) {
         text.remove_suffix(1);

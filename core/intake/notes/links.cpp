@@ -1,7 +1,8 @@
 #include "core/intake/notes/links.h"
 
 #include <algorithm>
-#include <limits>
+
+#include "core/intake/notes/link_spots.h"
 
 namespace ledgerboard::intake {
 
@@ -17,19 +18,15 @@ class Linker {
         : sentence_(sentence),
           spots_(spots),
           from_(from),
+          context_(context),
           before_(context.before),
-          loose_(context.loose),
-          placeWord_(context.placeWord) {}
+          loose_(context.loose) {}
 
     Linked run() {
         std::erase_if(spots_.acts, [&](const ActSpot& act) { return act.span.begin < from_; });
         std::erase_if(spots_.objects,
                       [&](const ObjectSpot& object) { return object.span.begin < from_; });
-        joinCompounds();
-        narrowKinds();
-        markLandmarks();
-        dropMaterials();
-        markActs();
+        prepareSpots(sentence_, spots_, context_);
         linkObjects();
         linkBareActs();
         return std::move(linked_);
@@ -41,266 +38,6 @@ class Linker {
     [[nodiscard]] bool word(std::size_t at, std::string_view stem) const {
         return at < sentence_.tokens.size() && sentence_.tokens[at].word != kUnknown &&
                sentence_.tokens[at].word == tables().id(stem);
-    }
-
-    // "vanity light": the last of two objects side by side is meant.
-    void joinCompounds() {
-        auto& objects = spots_.objects;
-        for (std::size_t i = 0; i + 1 < objects.size();) {
-            const bool adjacent = objects[i].span.end == objects[i + 1].span.begin;
-            const bool plural = sentence_.tokens[objects[i].span.end - 1].text.ends_with('s');
-            if (adjacent && !plural && !objects[i + 1].material) {
-                objects[i + 1].place = objects[i].place;
-                objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i));
-            } else {
-                ++i;
-            }
-        }
-    }
-
-    // "the floor is oak": a wood floor.
-    void narrowKinds() {
-        for (ObjectSpot& object : spots_.objects) {
-            for (const KindRow& kind : tables().kinds) {
-                if (kind.general != object.object) {
-                    continue;
-                }
-                if (kind.place ? kind.word == placeWord_ : nearWord(object.span, kind.word)) {
-                    object.object = kind.object;
-                    break;
-                }
-            }
-        }
-        // "the floor is sheet vinyl": one thing, named twice.
-        auto& objects = spots_.objects;
-        for (std::size_t i = 0; i + 1 < objects.size();) {
-            const std::string& family = tables().objects[objects[i].object].family;
-            const bool alike =
-                objects[i].object == objects[i + 1].object ||
-                (!family.empty() && family == tables().objects[objects[i + 1].object].family);
-            if (alike && copulaBetween(objects[i].span.end, objects[i + 1].span.begin)) {
-                const bool second = objects[i].object == objects[i + 1].object;
-                objects[second ? i : i + 1].place = objects[i].place;
-                objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(second ? i + 1 : i));
-            } else {
-                ++i;
-            }
-        }
-    }
-
-    // "siding: vinyl": a material is no object of its own where another is by it. A tile laid where
-    // a floor is spoken of is floor tile.
-    void dropMaterials() {
-        static const std::uint32_t kTile = tables().objectNamed("tile");
-        static const std::uint32_t kFloorTile = tables().objectNamed("floor tile");
-        auto& objects = spots_.objects;
-        const bool floor = speaksOfFloor();
-        for (ObjectSpot& object : objects) {
-            if (object.object == kTile && floor) {
-                object.object = kFloorTile;
-                object.material = false;
-            }
-        }
-        std::erase_if(objects, [&](const ObjectSpot& object) {
-            return object.material &&
-                   std::any_of(objects.begin(), objects.end(), [&](const ObjectSpot& other) {
-                       const std::size_t begin = std::min(object.span.end, other.span.end);
-                       const std::size_t end = std::max(object.span.begin, other.span.begin);
-                       return !other.material && !other.landmark && &other != &object &&
-                              begin <= end && end - begin < 6 &&
-                              partedBy(sentence_, spots_, begin, end) < 2.3 &&
-                              !actBetween(begin, end);
-                   });
-        });
-    }
-
-    [[nodiscard]] bool speaksOfFloor() const {
-        const auto isFloor = [](std::uint32_t object) {
-            return tables().objects[object].family == "floor";
-        };
-        return std::any_of(spots_.objects.begin(), spots_.objects.end(),
-                           [&](const ObjectSpot& object) { return isFloor(object.object); }) ||
-               std::any_of(before_.begin(), before_.end(), isFloor);
-    }
-
-    [[nodiscard]] bool actBetween(std::size_t begin, std::size_t end) const {
-        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-            return act.span.begin >= begin && act.span.end <= end && row(act).weight > 1;
-        });
-    }
-
-    [[nodiscard]] bool copulaBetween(std::size_t begin, std::size_t end) const {
-        bool copula = false;
-        for (std::size_t i = begin; i < end; ++i) {
-            const Token& token = sentence_.tokens[i];
-            if (token.kind == TokenKind::Mark && token.mark != '-' && token.mark != ':' &&
-                token.mark != ',') {
-                return false;
-            }
-            copula = copula || word(i, "is") || (token.kind == TokenKind::Mark);
-        }
-        return copula && end - begin < 9 && !actBetween(begin, end);
-    }
-
-    [[nodiscard]] bool nearWord(const Span& span, WordId wanted) const {
-        const std::size_t begin = span.begin > 4 ? span.begin - 4 : 0;
-        for (std::size_t i = begin; i < sentence_.tokens.size() && i < span.end + 5; ++i) {
-            const bool mark = sentence_.tokens[i].kind == TokenKind::Mark;
-            if (mark && i < span.begin && i >= begin) {
-                continue;
-            }
-            if (mark && i >= span.end && sentence_.tokens[i].mark != '-' &&
-                sentence_.tokens[i].mark != ':' && sentence_.tokens[i].mark != ',') {
-                return false;
-            }
-            if (sentence_.tokens[i].word == wanted && !span.holds(i)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    // Where the words that lead up to an object begin: "under | the old kitchen | sink".
-    [[nodiscard]] std::size_t leadOf(std::size_t at) const {
-        int unknown = 0;
-        while (at > from_) {
-            const Token& token = sentence_.tokens[at - 1];
-            const bool small = smallEnds(at);
-            if (token.kind == TokenKind::Mark || word(at - 1, "is")) {
-                break;
-            }
-            if (cueEnds(Cue::Landmark, at) || cueEnds(Cue::Locus, at) || cueEnds(Cue::With, at)) {
-                break;
-            }
-            if (!small) {
-                ++unknown;
-            }
-            if (unknown > 2) {
-                break;
-            }
-            --at;
-        }
-        return at;
-    }
-
-    [[nodiscard]] bool smallEnds(std::size_t at) const { return cueEnds(Cue::Small, at); }
-
-    [[nodiscard]] bool cueEnds(Cue cue, std::size_t at) const {
-        return std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& spot) {
-            return spot.cue == cue && spot.span.end == at && !withinAct(spot.span);
-        });
-    }
-
-    // "paint over the valve": the preposition belongs to the treatment.
-    [[nodiscard]] bool withinAct(const Span& span) const {
-        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-            return act.span.begin < span.begin && span.end <= act.span.end;
-        });
-    }
-
-    void markLandmarks() {
-        auto& objects = spots_.objects;
-        for (std::size_t i = 0; i < objects.size(); ++i) {
-            const std::size_t lead = leadOf(objects[i].span.begin);
-            if (cueEnds(Cue::With, lead) && i > 0) {
-                objects[i].with = true;
-            }
-            if (cueEnds(Cue::Locus, lead)) {
-                objects[i].landmark = true;
-                continue;
-            }
-            if (!cueEnds(Cue::Landmark, lead)) {
-                continue;
-            }
-            // Something else must be what is spoken of, close by.
-            const bool earlier = i > 0 && partedBy(sentence_, spots_, objects[i - 1].span.end,
-                                                   objects[i].span.begin) < 3.0;
-            const bool later =
-                i + 1 < objects.size() &&
-                partedBy(sentence_, spots_, objects[i].span.end, objects[i + 1].span.begin) < 4.0;
-            const bool actBetween =
-                i > 0 &&
-                std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-                    return act.span.begin >= objects[i - 1].span.end &&
-                           act.span.end <= objects[i].span.begin && row(act).side == Side::After &&
-                           row(act).weight > 1;
-                });
-            objects[i].landmark = (earlier && !actBetween) || later;
-        }
-    }
-
-    void markActs() {
-        for (ActSpot& act : spots_.acts) {
-            for (const CueSpot& cue : spots_.cues) {
-                if (cue.cue == Cue::Passive && cue.span.end == act.span.begin) {
-                    // "we are replacing it" is no passive; "it wants replacing" is.
-                    const std::string_view last = sentence_.tokens[act.span.end - 1].text;
-                    act.passive = !last.ends_with("ing") || word(cue.span.begin, "need") ||
-                                  word(cue.span.begin, "want");
-                }
-                const bool near =
-                    cue.span.end <= act.span.begin && cue.span.end + 3 >= act.span.begin;
-                // "walls skimmed and painted"
-                const std::string_view last = sentence_.tokens[act.span.end - 1].text;
-                act.passive = act.passive || (last.ends_with("ed") && last.size() > 4 &&
-                                              row(act).side == Side::After && !row(act).fresh);
-                if (cue.cue == Cue::Negation && near &&
-                    partedBy(sentence_, spots_, cue.span.end, act.span.begin) < 1.0) {
-                    act.negated = true;
-                }
-            }
-        }
-        // "gets painted": the second says what is done.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return row(act).fresh && row(act).side == Side::After &&
-                   std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& next) {
-                       return next.span.begin == act.span.end && row(next).side != Side::After;
-                   });
-        });
-        // "I pulled the corner": told, not ordered.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const std::size_t at = act.span.begin;
-            return at > 0 && row(act).side == Side::After && row(act).treatment != model::Treatment::Keep &&
-                   sentence_.tokens[at].text.ends_with("ed") &&
-                   (word(at - 1, "i") || word(at - 1, "we") || word(at - 1, "they") ||
-                    word(at - 1, "he") || word(at - 1, "she"));
-        });
-        // "a moving blanket": no treatment.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const std::size_t at = act.span.begin;
-            return at > 0 && act.span.end == at + 1 && sentence_.tokens[at].text.ends_with("ing") &&
-                   (word(at - 1, "a") || word(at - 1, "the") || word(at - 1, "an"));
-        });
-        // A word like "off" is a treatment only right after an object, where the clause ends.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return row(act).side == Side::Edge && !edgeHolds(act);
-        });
-    }
-
-    [[nodiscard]] bool edgeHolds(const ActSpot& act) const {
-        const bool after = std::any_of(
-            spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
-                std::size_t at = object.span.end;
-                while (at < act.span.begin &&
-                       (spots_.endOf(Cue::Small, at) > at || cueIsMark(at, "-:,"))) {
-                    ++at;
-                }
-                return at == act.span.begin;
-            });
-        if (!after) {
-            return false;
-        }
-        if (act.span.end >= sentence_.tokens.size()) {
-            return true;
-        }
-        return sentence_.tokens[act.span.end].kind == TokenKind::Mark ||
-               word(act.span.end, "and") || word(act.span.end, "so") || word(act.span.end, "but") ||
-               word(act.span.end, "of") || word(act.span.end, "then");
-    }
-
-    [[nodiscard]] bool cueIsMark(std::size_t at, std::string_view marks) const {
-        return sentence_.tokens[at].kind == TokenKind::Mark &&
-               marks.find(sentence_.tokens[at].mark) != std::string_view::npos;
     }
 
     // Whether an object stands right of the treatment before anything parts them.
@@ -629,9 +366,9 @@ class Linker {
     const Sentence& sentence_;
     Spots& spots_;
     std::size_t from_;
+    const Context& context_;
     const std::vector<std::uint32_t>& before_;
     bool loose_;
-    WordId placeWord_;
     Linked linked_;
     std::vector<bool> taken_;
 };
@@ -641,75 +378,6 @@ class Linker {
 Linked linkSentence(const Sentence& sentence, Spots& spots, std::size_t from,
                     const Context& context) {
     return Linker(sentence, spots, from, context).run();
-}
-
-double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin, std::size_t end) {
-    static const WordId kAnd = tables().id("and");
-    static const WordId kOr = tables().id("or");
-    static const WordId kBut = tables().id("but");
-    static const WordId kSo = tables().id("so");
-    static const WordId kThen = tables().id("then");
-    double cost = 0;
-    // Where nothing but breath parts clauses: once it is said what is done to the things before.
-    for (const ActSpot& act : spots.acts) {
-        const Side side = tables().acts[act.row].side;
-        if ((side == Side::Before || side == Side::Edge) && act.span.end > begin &&
-            act.span.end < end && sentence.tokens[act.span.end].kind == TokenKind::Word &&
-            sentence.tokens[act.span.end].word != kAnd) {
-            cost += 1.5;
-        }
-    }
-    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
-        const Token& token = sentence.tokens[i];
-        if (token.kind == TokenKind::Mark) {
-            const bool hyphen = token.mark == '-' && token.glued;
-            switch (token.mark) {
-                case ',':
-                    cost += 1.2;
-                    break;
-                case '-':
-                    cost += hyphen ? 0.0 : 1.0;
-                    break;
-                case ':':
-                case '>':
-                case '(':
-                case ')':
-                    cost += 1.0;
-                    break;
-                case ';':
-                case '.':
-                case '?':
-                case '!':
-                    cost += 5.5;
-                    break;
-                case '+':
-                case '&':
-                    cost += 0.6;
-                    break;
-                default:
-                    cost += 0.2;
-            }
-            continue;
-        }
-        if (token.word == kUnknown) {
-            continue;
-        }
-        if (spots.endOf(Cue::Turn, i) > i && i > begin) {
-            cost += 1.5;
-        }
-        if (token.word == kAnd) {
-            cost += 0.6;
-        } else if (token.word == kOr) {
-            cost += 1.0;
-        } else if (token.word == kBut) {
-            cost += 4.0;
-        } else if (token.word == kSo || token.word == kThen) {
-            cost += 3.5;
-        } else if (spots.endOf(Cue::Because, i) > i) {
-            cost += 4.0;
-        }
-    }
-    return cost;
 }
 
 }  // namespace ledgerboard::intake

@@ -15,6 +15,9 @@
 
 namespace ledgerboard::intake {
 
+// Notes that ask for more than this are no notes of one house.
+inline constexpr std::size_t kMostItems = 20'000;
+
 class Reader {
   public:
     explicit Reader(const ReadOptions& options) : options_(options) {}

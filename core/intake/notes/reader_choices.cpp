@@ -160,8 +160,7 @@ void Reader::noteCautions(const Sentence& sentence, const Spots& spots) {
             std::any_of(cautions_.begin(), cautions_.end(),
                         [&](const DraftCaution& caution) { return caution.about == row.about; });
         if (!known && !isDead(sentence, spots, spot.span.begin, 2)) {
-            cautions_.push_back(
-                {row.about, row.why, {sourceOf(sentence), sentence.line, 85}});
+            cautions_.push_back({row.about, row.why, {sourceOf(sentence), sentence.line, 85}});
         }
     }
 }
@@ -230,8 +229,9 @@ void Reader::explain(const Sentence& sentence, const Spots& spots, const Placed&
     told.stages.push_back({"treatments", acts});
     std::string cues;
     for (const CueSpot& spot : spots.cues) {
-        const bool plain = spot.cue == Cue::Small || spot.cue == Cue::Move || spot.cue == Cue::Turn ||
-                           spot.cue == Cue::Landmark || spot.cue == Cue::Passive;
+        const bool plain = spot.cue == Cue::Small || spot.cue == Cue::Move ||
+                           spot.cue == Cue::Turn || spot.cue == Cue::Landmark ||
+                           spot.cue == Cue::Passive;
         if (!plain) {
             cues += (cues.empty() ? "" : ", ") + std::string(cueName(spot.cue)) + " (" +
                     words(spot.span) + ")";

@@ -234,9 +234,10 @@ class Finder {
         static const WordId kI = tables().id("i");
         const WordId word = before.word;
         // "new backer board and tile": one of a row of things.
-        const bool row = word == kAnd && std::any_of(
-            found_.objects.begin(), found_.objects.end(),
-            [&](const ObjectSpot& object) { return object.span.end + 1 == span.begin; });
+        const bool row = word == kAnd && std::any_of(found_.objects.begin(), found_.objects.end(),
+                                                     [&](const ObjectSpot& object) {
+                                                         return object.span.end + 1 == span.begin;
+                                                     });
         if (row) {
             return false;
         }
@@ -283,7 +284,9 @@ Span spanOf(const Spot& spot) {
     return spot.span;
 }
 
-Span spanOf(const Amount& amount) { return {amount.begin, amount.end}; }
+Span spanOf(const Amount& amount) {
+    return {amount.begin, amount.end};
+}
 
 constexpr std::size_t kAhead = 5;
 constexpr std::size_t kBack = 8;

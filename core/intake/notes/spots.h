@@ -74,8 +74,8 @@ struct Spots {
 
 [[nodiscard]] Spots findSpots(std::span<const Token> tokens);
 
-// The tokens that the speaker takes back: of "the main bath, no, make that the hall bath", those from
-// "main" to before "hall". Empty where nothing is.
+// The tokens that the speaker takes back: of "the main bath, no, make that the hall bath", those
+// from "main" to before "hall". Empty where nothing is.
 [[nodiscard]] Span correction(const Spots& spots);
 
 }  // namespace ledgerboard::intake

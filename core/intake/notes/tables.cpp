@@ -335,7 +335,9 @@ std::uint32_t Tables::objectNamed(std::string_view name) const {
     return kNone;
 }
 
-std::string_view cueName(Cue cue) { return kCueNames[static_cast<std::size_t>(cue)]; }
+std::string_view cueName(Cue cue) {
+    return kCueNames[static_cast<std::size_t>(cue)];
+}
 
 const Tables& tables() {
     static const Tables kTables = [] {

@@ -1,0 +1,40 @@
+#include "core/intake/notes/fact_words.h"
+
+#include <algorithm>
+
+namespace ledgerboard::intake {
+
+bool markIs(const Sentence& sentence, std::size_t at, char mark) {
+    return at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Mark &&
+           sentence.tokens[at].mark == mark;
+}
+
+std::string lower(const Sentence& sentence, std::size_t at) {
+    return at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word
+               ? plainWord(sentence.tokens[at].text)
+               : std::string();
+}
+
+const UnitRow* unitOf(const Amount& amount) {
+    return amount.unit == kNone ? nullptr : &tables().units[amount.unit];
+}
+
+// A year of building or of our day that begins at `at`.
+int yearOf(const Amount& amount) {
+    const std::int64_t year = amount.value / 1000;
+    const bool bare = amount.kind == AmountKind::Plain && amount.value % 1000 == 0;
+    return bare && year >= 1780 && year <= 2060 ? static_cast<int>(year) : 0;
+}
+
+bool says(const Sentence& sentence, std::string_view word) {
+    const WordId id = tables().id(word);
+    return id != kUnknown && std::any_of(sentence.tokens.begin(), sentence.tokens.end(),
+                                         [&](const Token& token) { return token.word == id; });
+}
+
+bool speaksOf(const Spots& spots, std::string_view fact) {
+    return std::any_of(spots.facts.begin(), spots.facts.end(),
+                       [&](const RowSpot& spot) { return tables().facts[spot.row] == fact; });
+}
+
+}  // namespace ledgerboard::intake

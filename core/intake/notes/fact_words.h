@@ -1,0 +1,30 @@
+// Small questions about a sentence that tells a fact of the deal.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/intake/notes/sentences.h"
+#include "core/intake/notes/spots.h"
+
+namespace ledgerboard::intake {
+
+// Whether the token at `at` is the mark `mark`. False beyond the end.
+[[nodiscard]] bool markIs(const Sentence& sentence, std::size_t at, char mark);
+
+// The word at `at` in lower case; empty where none is.
+[[nodiscard]] std::string lower(const Sentence& sentence, std::size_t at);
+
+// The unit of a figure, or nullptr.
+[[nodiscard]] const UnitRow* unitOf(const Amount& amount);
+
+// The year a bare figure may be, 1780 to 2060; else 0.
+[[nodiscard]] int yearOf(const Amount& amount);
+
+// Whether a word with that stem stands anywhere in it.
+[[nodiscard]] bool says(const Sentence& sentence, std::string_view word);
+
+// Whether a phrase of that fact's row in the table stands in it.
+[[nodiscard]] bool speaksOf(const Spots& spots, std::string_view fact);
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,217 @@
+// The part of the reader that makes items of what was linked.
+#include <algorithm>
+
+#include "core/intake/notes/reader.h"
+
+namespace ledgerboard::intake {
+
+using model::Treatment;
+
+bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& said) const {
+    if (said.fromBefore || said.spot == kNone) {
+        return std::find(absent_.begin(), absent_.end(), said.object) != absent_.end();
+    }
+    const Span& span = spots.objects[said.spot].span;
+    for (const CueSpot& cue : spots.cues) {
+        const bool before = cue.span.end <= span.begin && cue.span.end + 3 >= span.begin;
+        const bool after = cue.span.begin >= span.end && cue.span.begin <= span.end + 4;
+        if (cue.cue == Cue::Absent && (before || after) &&
+            partedBy(sentence, spots, std::min(cue.span.end, span.end),
+                     std::max(cue.span.begin, span.begin)) < 2.5) {
+            return true;
+        }
+    }
+    return std::find(absent_.begin(), absent_.end(), said.object) != absent_.end();
+}
+
+// Whether the sentence says of a treatment that it has been carried out already.
+bool Reader::isDone(const Sentence& sentence, const Spots& spots, const ActSpot& act) const {
+    static const WordId kAlready = tables().id("alreadi");
+    static const WordId kWill = tables().id("will");
+    static const WordId kTo = tables().id("to");
+    static const WordId kBe = tables().id("be");
+    for (std::size_t i = act.span.begin > 4 ? act.span.begin - 4 : 0; i < act.span.begin; ++i) {
+        const WordId word = sentence.tokens[i].word;
+        if (word != kUnknown && (word == kWill || word == kTo || word == kBe)) {
+            return false;
+        }
+    }
+    for (std::size_t i = act.span.begin; i < sentence.tokens.size() && i < act.span.end + 6; ++i) {
+        if (sentence.tokens[i].word != kUnknown && sentence.tokens[i].word == kAlready) {
+            return true;
+        }
+    }
+    const std::string_view last = sentence.tokens[act.span.end - 1].text;
+    return last.ends_with("ed") &&
+           std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+               const std::int64_t year = amount.value / 1000;
+               return amount.kind == AmountKind::Plain && year >= 1990 && year <= 2060 &&
+                      amount.begin >= act.span.end && amount.begin <= act.span.end + 4;
+           });
+}
+
+Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& said) {
+    const ActSpot& act = spots.acts[said.act];
+    const ActRow& row = tables().acts[act.row];
+    Found found;
+    found.object = said.object;
+    found.weight = row.weight;
+    found.fresh = row.fresh;
+    found.treatment = row.treatment;
+    if (row.fresh) {
+        const bool adds = tables().objects[said.object].freshAdds || absent(sentence, spots, said);
+        found.treatment = adds ? Treatment::Add : Treatment::Replace;
+    } else if (row.treatment == Treatment::Add && row.weight > 0 && row.weight < 3 &&
+               !tables().objects[said.object].freshAdds) {
+        found.treatment = Treatment::Add;
+    }
+    static const std::uint32_t kFloor = tables().objectNamed("floor");
+    static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
+    if (found.object == kFloor && found.treatment == Treatment::Refinish) {
+        found.object = kWoodFloor;
+    }
+    int sure = row.weight >= 3 ? 90 : row.weight == 2 ? 80 : 62;
+    sure -= said.fromBefore ? 10 : 0;
+    sure -= said.assumed ? 6 : 0;
+    sure -= spots.has(Cue::Soft) ? 4 : 0;
+    sure -= sentence.tokens.size() > 40 ? 5 : 0;
+    // "replaced 2019", "new windows already": done, not to be done.
+    const bool toDo = found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
+                      found.treatment == Treatment::Repair;
+    if (toDo && isDone(sentence, spots, act)) {
+        found.treatment = Treatment::Keep;
+        found.fresh = false;
+    }
+    if (act.negated) {
+        found.fromNo = true;
+        found.weight = std::min(found.weight, 2);
+        sure -= 20;
+        found.treatment = found.treatment == Treatment::Keep ? Treatment::Replace : Treatment::Keep;
+    }
+    found.item.source = {sourceOf(sentence), sentence.tokens[said.at].line,
+                         std::clamp(sure, 5, 97)};
+    if (found.treatment == Treatment::Keep || found.treatment == Treatment::Inspect) {
+        found.item.note = found.item.source.sentence;
+    }
+    addAmounts(sentence, spots, said, found);
+    return found;
+}
+
+// The figures nearest the object become its quantity, cost, days and lead time.
+void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said& said,
+                        Found& found) {
+    for (const Amount& amount : spots.amounts) {
+        const std::size_t begin = std::min(amount.begin, said.at);
+        const std::size_t end = std::max(amount.end, said.at);
+        const bool near = partedBy(sentence, spots, begin, end) < 5.0;
+        const bool nearest =
+            std::none_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
+                return !other.landmark && other.span.begin > begin && other.span.end < end &&
+                       other.span.begin != said.at;
+            });
+        if (!near || (!nearest && said.spot != kNone)) {
+            continue;
+        }
+        DraftItem& item = found.item;
+        const model::Quantity figure = model::Quantity::fromThousandths(amount.value);
+        if (amount.kind == AmountKind::Money && amount.perUnit && item.quantity && !item.cost) {
+            item.cost = model::times(*item.quantity, model::Money::fromMinor(amount.value / 10));
+        } else if (amount.kind == AmountKind::Money && !item.cost) {
+            item.cost = model::Money::fromMinor(amount.value / 10);
+        } else if (amount.kind == AmountKind::Measured && !item.quantity) {
+            item.quantity = figure;
+            item.unit = tables().units[amount.unit].name;
+        } else if (amount.kind == AmountKind::Plain && !item.quantity && said.spot != kNone &&
+                   amount.end <= said.at && amount.end + 4 >= said.at && amount.value >= 1000 &&
+                   amount.value <= 500'000) {
+            item.quantity = figure;
+            item.unit = "each";
+        } else if (amount.kind == AmountKind::Time) {
+            const std::string& unit = tables().units[amount.unit].name;
+            const bool lead = unit == "week" || unit == "month";
+            const std::int64_t perUnit = unit == "week" ? 7 : unit == "month" ? 30 : 1;
+            if (lead && !item.leadDays) {
+                item.leadDays = model::Quantity::fromThousandths(amount.value * perUnit);
+            } else if (unit == "day" && !item.days) {
+                item.days = figure;
+            }
+        }
+    }
+}
+
+std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& placed,
+                                           const Said& said) {
+    const ObjectRow& object = tables().objects[said.object];
+    if (said.spot != kNone && !spots.objects[said.spot].place.empty()) {
+        const std::string& place = spots.objects[said.spot].place;
+        walk_.learn(place, place, SpaceKind::Room);
+        return {place};
+    }
+    for (const Placing& part : placed.parts) {
+        if (part.span.holds(said.at)) {
+            return part.keys;
+        }
+    }
+    std::vector<std::string> keys = walk_.current();
+    const auto outside = [&](const std::string& key) {
+        const KnownSpace* space = walk_.find(key);
+        return space != nullptr && space->kind == SpaceKind::Outside;
+    };
+    if (object.place == Place::Outside && (keys.empty() || !outside(keys.front()))) {
+        walk_.learn("exterior", "outside", SpaceKind::Outside);
+        keys = {"exterior"};
+    } else if (keys.empty()) {
+        walk_.learn("whole house", "whole house", SpaceKind::Whole);
+        keys = {"whole house"};
+    }
+    return keys;
+}
+
+void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
+                       const Linked& linked, const Openness& open) {
+    if (section_ == Section::NotDoing) {
+        return;
+    }
+    for (const Said& said : linked.said) {
+        const ActSpot& act = spots.acts[said.act];
+        const ActRow& row = tables().acts[act.row];
+        const bool hinted = open.hinted && act.span.begin >= open.hintAt &&
+                            partedBy(sentence, spots, open.hintAt, act.span.begin) < 4.0;
+        if (isDead(sentence, spots, act.span.begin, row.weight) || hinted) {
+            continue;
+        }
+        if (row.weight == 0 && row.treatment == Treatment::Add) {
+            absent_.push_back(said.object);
+            continue;
+        }
+        if (row.weight == 0) {
+            continue;
+        }
+        // "replace A with B": B is what is there afterwards.
+        const bool exchanged =
+            row.treatment == Treatment::Replace && said.spot != kNone &&
+            !spots.objects[said.spot].with &&
+            std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& other) {
+                return other.act == said.act && other.spot != kNone &&
+                       spots.objects[other.spot].with;
+            });
+        if (exchanged && !row.fresh) {
+            continue;
+        }
+        const bool lost = act.negated && row.treatment != Treatment::Replace &&
+                          row.treatment != Treatment::Remove && row.treatment != Treatment::Keep &&
+                          row.treatment != Treatment::Refinish;
+        if (lost || (act.negated && (row.weight < 3 || spots.has(Cue::Nobody)))) {
+            continue;
+        }
+        Found found = foundOf(sentence, spots, said);
+        for (const std::string& place : placesFor(spots, placed, said)) {
+            if (found_.size() < kMostItems) {
+                found.place = place;
+                found_.push_back(found);
+            }
+        }
+    }
+}
+
+}  // namespace ledgerboard::intake
