@@ -262,6 +262,11 @@ TEST_F(BringTwiceTest, ASpendThatWasVoidedAndWrittenAnewIsKnownAgain) {
         bringGood("spend", "Kind,Date,Amount,Bank id\ninvoice,2026-03-25,100,b-1\n").unchanged, 1U);
     EXPECT_EQ(
         bringGood("spend", "Kind,Date,Amount,Bank id\ninvoice,2026-03-25,110,b-1\n").unchanged, 1U);
+    // What a row says beyond that is not filed on the row that no longer counts.
+    EXPECT_EQ(
+        bringGood("spend", "Kind,Date,Amount,Bank id,Note\ninvoice,2026-03-25,100,b-1,deposit\n")
+            .unchanged,
+        1U);
     EXPECT_EQ(dump(), before);
     EXPECT_FALSE(bringText("spend", "Kind,Date,Amount,Bank id\ninvoice,2026-03-25,120,b-1\n").ok());
 }
