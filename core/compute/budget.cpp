@@ -121,6 +121,9 @@ class Computer {
                     line.billedOnCommitment += signedAmount;
                 }
             }
+            if (read.effect.held == Money{}) {
+                continue;
+            }
             const std::vector<Money> held = splitByBudget(read.effect.held, amounts);
             for (std::size_t p = 0; p < held.size(); ++p) {
                 out_.lines[read.parts[p].line].held += held[p];

@@ -163,6 +163,10 @@ class Reader {
         if (lines.empty()) {
             lines = {scope_.lines.size() - 1};
         }
+        if (lines.size() == 1) {
+            parts.push_back({lines.front(), left});
+            return parts;
+        }
         if (weights.empty()) {
             for (const std::size_t line : lines) {
                 weights.push_back(scope_.lines[line].budgetNow());
