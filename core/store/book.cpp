@@ -3,6 +3,7 @@
 #include "core/store/book.h"
 
 #include <cstdio>
+#include <fcntl.h>
 #include <filesystem>
 #include <unistd.h>
 
@@ -58,6 +59,17 @@ Record recordFrom(Kind kind, const Statement& statement) {
         record.values.push_back(statement.value(at));
     }
     return record;
+}
+
+// Makes a rename in the folder of `path` last through a power cut. Where the file system can't, the
+// file itself is whole all the same.
+void syncFolderOf(const std::string& path) {
+    const auto folder = std::filesystem::absolute(path).parent_path();
+    const int file = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (file >= 0) {
+        ::fsync(file);
+        ::close(file);
+    }
 }
 
 // Upgrades the rows where this program's catalog differs from the one that wrote them.
@@ -121,11 +133,14 @@ Result<Book> Book::create(const std::string& path, const std::string& ownerName,
         // The beginning can't be undone: a book without an owner is no book.
         database.run("DELETE FROM actions");
         transaction.commit();
+        // Kept in the file: readers and one writer at the same time from now on.
+        database.run("PRAGMA journal_mode = WAL");
         return {};
     });
     std::error_code problem;
     if (made.ok()) {
         std::filesystem::rename(aside, path, problem);
+        syncFolderOf(path);
     }
     std::error_code ignored;
     std::filesystem::remove(aside, ignored);
@@ -154,8 +169,6 @@ Result<Book> Book::open(const std::string& path, model::FillRandom random) {
         if (parts->device.isNil()) {
             return model::damaged(path + " has no device in it: it is damaged, restore a backup");
         }
-        // Kept in the file: readers and one writer at the same time from now on.
-        parts->database->run("PRAGMA journal_mode = WAL");
         fitCatalog(*parts->database, *parts->log);
         return Book(std::move(parts));
     });

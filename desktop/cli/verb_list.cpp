@@ -107,6 +107,32 @@ report::Table shownTable(const Listing& listing, bool all, report::Script script
     return table;
 }
 
+// Dropped records have a history too, and no name: they are known by their id.
+Result<RawId> recordWithHistory(Session& session, const store::Book& book,
+                                const intake::Finder& finder, const std::string& text) {
+    if (model::folded(text) == "job") {
+        auto job = session.job();
+        return job.ok() ? Result<RawId>(job.value().raw()) : Result<RawId>(job.error());
+    }
+    auto found = finder.findAny(text);
+    if (found.ok()) {
+        return found.value().second;
+    }
+    std::string hex = text;
+    std::erase(hex, '-');
+    const bool isHex = hex.find_first_not_of("0123456789abcdefABCDEF") == std::string::npos;
+    if (isHex && hex.size() >= 4) {
+        auto records = book.recordsByIdPart(hex);
+        if (!records.ok()) {
+            return records.error();
+        }
+        if (records.value().size() == 1) {
+            return records.value().front().id;
+        }
+    }
+    return found.error();
+}
+
 }  // namespace
 
 json listingJson(const Listing& listing) {
@@ -153,7 +179,9 @@ Result<Listing> listingOf(Session& session, const std::string& kindName) {
         return finder.error();
     }
     listing.name = finder.value()->nameRecord();
-    if (model::jobFieldOf(*kind) == nullptr) {
+    // Crews and prices are the whole book's, and can be listed before there is a job.
+    auto job = session.job();
+    if (*kind == Kind::Job || (model::jobFieldOf(*kind) == nullptr && !job.ok())) {
         auto book = session.bookToRead();
         if (!book.ok()) {
             return book.error();
@@ -217,24 +245,15 @@ Done verbHistory(Session& session, const std::string& text) {
     if (!finder.ok()) {
         return finder.error();
     }
-    Result<std::pair<Kind, RawId>> record = std::pair(Kind::Job, RawId{});
-    if (model::folded(text) == "job") {
-        auto job = session.job();
-        if (!job.ok()) {
-            return job.error();
-        }
-        record.value().second = job.value().raw();
-    } else {
-        record = finder.value()->findAny(text);
-    }
-    if (!record.ok()) {
-        return record.error();
-    }
     auto book = session.bookToRead();
     if (!book.ok()) {
         return book.error();
     }
-    auto lines = book.value()->history(record.value().second);
+    auto record = recordWithHistory(session, *book.value(), *finder.value(), text);
+    if (!record.ok()) {
+        return record.error();
+    }
+    auto lines = book.value()->history(record.value());
     if (!lines.ok()) {
         return lines.error();
     }
@@ -263,9 +282,9 @@ Done verbHistory(Session& session, const std::string& text) {
                         {"what", line.what}});
     }
     if (session.json()) {
-        session.printJson({{"record", record.value().second.toString()}, {"history", rows}});
+        session.printJson({{"record", record.value().toString()}, {"history", rows}});
     } else {
-        session.print(name(record.value().second) + "\n");
+        session.print(name(record.value()) + "\n");
         session.printTable(table);
     }
     return {};
