@@ -2,11 +2,12 @@
 // bytes into one plain SQLite table, in equal batches of 1,000 a transaction, both in WAL mode with
 // synchronous FULL. Goal: at least 0.30 of the bare rate.
 #include <benchmark/benchmark.h>
-#include <sqlite3.h>
-
 #include <filesystem>
 
+#include <sqlite3.h>
+
 #include "core/store/book.h"
+
 #include "tests/bench/ratios.h"
 #include "tests/support/fixed_chance.h"
 
@@ -85,12 +86,13 @@ void insertBare(benchmark::State& state) {
         tests::TestFolder folder("bench-bare");
         sqlite3* handle = nullptr;
         sqlite3_open(folder.file("bare").c_str(), &handle);
-        sqlite3_exec(handle,
-                     "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;"
-                     "PRAGMA cache_size = -16384;"
-                     "CREATE TABLE entries(arrival INTEGER PRIMARY KEY, device BLOB, lane INTEGER,"
-                     " number INTEGER, clock INTEGER, record BLOB, field INTEGER, value ANY) STRICT",
-                     nullptr, nullptr, nullptr);
+        sqlite3_exec(
+            handle,
+            "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;"
+            "PRAGMA cache_size = -16384;"
+            "CREATE TABLE entries(arrival INTEGER PRIMARY KEY, device BLOB, lane INTEGER,"
+            " number INTEGER, clock INTEGER, record BLOB, field INTEGER, value ANY) STRICT",
+            nullptr, nullptr, nullptr);
         sqlite3_stmt* insert = nullptr;
         sqlite3_prepare_v2(handle,
                            "INSERT INTO entries(device, lane, number, clock, record, field, value) "
