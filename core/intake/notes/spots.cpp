@@ -318,9 +318,13 @@ bool Spots::has(Cue cue) const {
 }
 
 std::size_t Spots::endOf(Cue cue, std::size_t at) const {
-    for (const CueSpot& spot : cues) {
-        if (spot.cue == cue && spot.span.begin == at) {
-            return spot.span.end;
+    // The cues stand in the order of their first tokens.
+    auto spot = std::lower_bound(
+        cues.begin(), cues.end(), at,
+        [](const CueSpot& one, std::size_t begin) { return one.span.begin < begin; });
+    for (; spot != cues.end() && spot->span.begin == at; ++spot) {
+        if (spot->cue == cue) {
+            return spot->span.end;
         }
     }
     return at;
