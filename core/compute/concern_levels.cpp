@@ -63,6 +63,7 @@ const NamedLevel* levelNamed(std::string_view name) {
 
 std::vector<std::string_view> concernLevelNames() {
     std::vector<std::string_view> out;
+    out.reserve(kLevels.size());
     for (const NamedLevel& level : kLevels) {
         out.push_back(level.name);
     }

@@ -213,6 +213,7 @@ class Builder {
         }
         const std::vector<std::size_t> lines = linesOf(rows_.changes[change]);
         std::vector<Money> budgets;
+        budgets.reserve(lines.size());
         for (const std::size_t line : lines) {
             budgets.push_back(budgets_[line]);
         }
