@@ -2,8 +2,8 @@
 //
 // Each item on its own: remaining days = likely x (1 - shown) x pace of its crew, from the next
 // working day, or from its planned start or the arrival of its goods if that is later. The latest
-// one is the answer. Links between items and crews that cannot be in two places are not looked at,
-// so it is early rather than late: a floor, not a plan.
+// one is the answer. It is no plan: links between items and crews that cannot be in two places are
+// not looked at, which makes it early, and pace read from sparse marks may make it late.
 // Source: project decision.
 #pragma once
 
