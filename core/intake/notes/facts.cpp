@@ -27,6 +27,34 @@ std::int64_t leastOf(const std::string& fact) {
     return fact == "budget" ? 4'000 : 20'000;
 }
 
+// The fact whose phrase stands nearest to a figure, and how far it is; empty where none is near.
+std::pair<std::string, double> nearestFact(const Spots& spots, const Amount& amount) {
+    std::string best;
+    double nearest = 14.0;
+    for (const RowSpot& cue : spots.facts) {
+        const std::string& fact = tables().facts[cue.row];
+        const bool money =
+            fact == "purchase" || fact == "resale" || fact == "budget" || fact == "profit";
+        if (!money) {
+            continue;
+        }
+        const bool before = cue.span.end <= amount.begin;
+        double far =
+            before ? static_cast<double>(amount.begin - cue.span.end)
+                   : static_cast<double>(cue.span.begin) - static_cast<double>(amount.end) + 1.5;
+        for (const Amount& other : spots.amounts) {
+            const bool between = before ? other.begin >= cue.span.end && other.end <= amount.begin
+                                        : other.begin >= amount.end && other.end <= cue.span.begin;
+            far += between && other.value >= 20 * 1000 ? 4.0 : 0.0;
+        }
+        if (far >= 0 && far < nearest) {
+            nearest = far;
+            best = fact;
+        }
+    }
+    return {best, nearest};
+}
+
 }  // namespace
 
 bool FactReader::has(const std::string& name) const {
@@ -80,30 +108,7 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
             amount.perUnit || yearOf(amount) != 0) {
             continue;
         }
-        std::string best;
-        double nearest = 14.0;
-        for (const RowSpot& cue : spots.facts) {
-            const std::string& fact = tables().facts[cue.row];
-            const bool money =
-                fact == "purchase" || fact == "resale" || fact == "budget" || fact == "profit";
-            if (!money) {
-                continue;
-            }
-            const bool before = cue.span.end <= amount.begin;
-            double far = before ? static_cast<double>(amount.begin - cue.span.end)
-                                : static_cast<double>(cue.span.begin) -
-                                      static_cast<double>(amount.end) + 1.5;
-            for (const Amount& other : spots.amounts) {
-                const bool between = before
-                                         ? other.begin >= cue.span.end && other.end <= amount.begin
-                                         : other.begin >= amount.end && other.end <= cue.span.begin;
-                far += between && other.value >= 20 * 1000 ? 4.0 : 0.0;
-            }
-            if (far >= 0 && far < nearest) {
-                nearest = far;
-                best = fact;
-            }
-        }
+        auto [best, nearest] = nearestFact(spots, amount);
         std::int64_t value = amount.value;
         // "178-182" and "two forty, maybe two thirty": two readings of one fact.
         const bool follows = !last.empty() && amount.begin <= lastEnd + 8 && best != last &&

@@ -15,7 +15,7 @@ TEST(NotesTables, EveryRowCanBeUsed) {
 }
 
 TEST(NotesTables, AreBroad) {
-    EXPECT_GE(tables().objects.size(), 300U);
+    EXPECT_GE(tables().objects.size(), 350U);
     EXPECT_GE(tables().acts.size(), 400U);
     EXPECT_GE(tables().spaces.size(), 45U);
 }
