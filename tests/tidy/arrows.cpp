@@ -150,6 +150,7 @@ std::optional<std::string_view> folderOfLibrary(const std::string& name) {
         {"note_tables", "core/intake/tables/"},
         {"files", "core/intake/files/"},
         {"keep", "core/intake/keep/"},
+        {"photos", "core/intake/photos/"},
         {"qml", "core/qml/"},
         {"wire", "sync/wire/"},
         {"exchange", "sync/exchange/"},

@@ -37,10 +37,11 @@ model::Result<const BringKind*> kindFor(std::string_view word) {
         words.emplace_back(one.word);
         all += (all.empty() ? "" : ", ") + words.back();
     }
+    words.emplace_back("photos");  // brought by other means, and meant as often
     const std::string nearest = nearestName(word, words);
     return model::wrongUse("\"" + std::string(word) + "\" is nothing that is brought from CSV" +
                            (nearest.empty() ? "" : "; did you mean " + nearest + "?") +
-                           " (it can be: " + all + ")");
+                           " (it can be: " + all + "; or photos, from a folder)");
 }
 
 // One letter off, which is more likely a slip than another name; "Bedroom 2" is no slip of

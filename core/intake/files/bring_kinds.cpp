@@ -122,6 +122,14 @@ constexpr std::array kSynonyms = {
     Synonyms{f::Punch::chargeBackTo, "charge to;back charge to"},
     Synonyms{f::Punch::chargeBack, "back charge;charge"},
     Synonyms{f::Punch::item, "scope item"},
+
+    Synonyms{f::Photo::space, "room;area;location;where"},
+    Synonyms{f::Photo::item, "scope item;object;work;task"},
+    Synonyms{f::Photo::stage, "before or after"},
+    Synonyms{f::Photo::takenAt, "taken;taken on;when;time;date;date taken"},
+    Synonyms{f::Photo::spot, "from;corner;standpoint"},
+    Synonyms{f::Photo::caption, "description;title;what;note;notes;comment;comments"},
+    Synonyms{f::Photo::forLender, "lender;for lender"},
 };
 
 constexpr std::array kAdvices = {

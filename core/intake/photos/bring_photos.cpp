@@ -1,0 +1,346 @@
+#include "core/intake/photos/bring_photos.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <optional>
+
+#include "core/intake/files/csv.h"
+#include "core/intake/files/find.h"
+#include "core/intake/files/headings.h"
+#include "core/intake/files/pairing.h"
+#include "core/intake/files/problems.h"
+#include "core/intake/files/row_reader.h"
+#include "core/intake/photos/picture_list.h"
+#include "core/model/overflow.h"
+#include "core/store/action.h"
+#include "core/store/photos.h"
+
+namespace ledgerboard::intake {
+
+namespace fs = std::filesystem;
+namespace f = model::field;
+using model::FieldCode;
+using model::Kind;
+using model::RawId;
+using model::Result;
+using model::Value;
+
+namespace {
+
+// What the list's columns may be, beside that of the files.
+const BringKind& listKind() {
+    static const BringKind kKind = {
+        .word = "photos",
+        .kind = Kind::Photo,
+        .leftOut = {f::Photo::digest, f::Photo::purpose, f::Photo::pairsWith, f::Photo::width,
+                    f::Photo::height, f::Photo::bytes},
+        .needed = {f::Photo::space, f::Photo::takenAt, f::Photo::stage}};
+    return kKind;
+}
+
+// By what a photo is known again.
+const BringKind& pictureKind() {
+    static const BringKind kKind = {.word = "photos",
+                                    .kind = Kind::Photo,
+                                    .needed = {f::Photo::digest},
+                                    .key = {f::Photo::digest}};
+    return kKind;
+}
+
+// One folder on its way into the book.
+class BringingPhotos {
+  public:
+    BringingPhotos(store::Book& book, model::Id<Kind::Job> job, const fs::path& folder,
+                   const BringOptions& options, model::Instant now)
+        : book_(book),
+          job_(job),
+          folder_(folder),
+          options_(options),
+          now_(now),
+          problems_(kPictureList),
+          action_("bring photos " + folder.string()) {
+        report_.file = kPictureList;
+        report_.kind = Kind::Photo;
+    }
+
+    Result<BringReport> run() {
+        for (auto step :
+             {&BringingPhotos::readList, &BringingPhotos::readBook, &BringingPhotos::pair}) {
+            if (auto done = (this->*step)(); !done.ok()) {
+                return done.error();
+            }
+        }
+        for (std::size_t at = 0; at < rows_.size(); ++at) {
+            write(at);
+        }
+        return finish();
+    }
+
+  private:
+    Result<void> readList() {
+        const fs::path list = folder_ / kPictureList;
+        std::error_code problem;
+        if (!fs::is_directory(folder_, problem)) {
+            return model::cannotBeMet(folder_.string() +
+                                      (fs::exists(folder_, problem)
+                                           ? " is a file: name the folder that the pictures are in"
+                                           : ": there is no such folder: check its name"));
+        }
+        if (!fs::exists(list, problem)) {
+            return model::cannotBeMet(
+                folder_.string() +
+                " has no photos.csv, and names, rooms and days must be listed there for now "
+                "(reading them from the pictures comes later): one picture a row, under the "
+                "headings File, Space, Item, Stage, Taken at, Spot, Caption, For the lender");
+        }
+        auto matches = parseMatches(options_.match);
+        if (!matches.ok()) {
+            return matches.error();
+        }
+        auto bytes = readWholeFile(list.string());
+        if (!bytes.ok()) {
+            return bytes.error();
+        }
+        auto table = readCsv(bytes.value(), kPictureList);
+        if (!table.ok()) {
+            return table.error();
+        }
+        table_ = std::move(table).value();
+        files_ = takeFileColumn(table_, matches.value(), problems_);
+        columns_ = matchHeadings(listKind(), table_, matches.value(), problems_);
+        return problems_.none() ? Result<void>{} : problems_.asError();
+    }
+
+    Result<void> readBook() {
+        auto rows = rowsForFinding(book_, job_);
+        if (!rows.ok()) {
+            return rows.error();
+        }
+        finder_.emplace(rows.value());
+        auto existing = book_.records(Kind::Photo, job_, true);
+        if (!existing.ok()) {
+            return existing.error();
+        }
+        existing_ = std::move(existing).value();
+        const DateRange range = datesAround(rows.value().job.beginOn, now_.utcDate());
+        rows_ = readRows(listKind(), table_, columns_, *finder_, range, problems_);
+        pictures_ = lookAtPictures(folder_, table_, files_, problems_);
+        for (std::size_t at = 0; at < rows_.size(); ++at) {
+            checkDay(rows_[at], range);
+            addPicture(rows_[at], pictures_[at]);
+        }
+        return {};
+    }
+
+    void checkDay(const BroughtRow& row, const DateRange& range) {
+        const Value value = valueIn(row.values, f::Photo::takenAt);
+        if (const auto* milliseconds = std::get_if<std::int64_t>(&value)) {
+            const auto day = model::Instant::fromMilliseconds(*milliseconds).utcDate();
+            if (day < range.from || day > range.to) {
+                problems_.add(row.line, headingFor(f::Photo::takenAt),
+                              day.toString() + " is " + range.about + ": check the year");
+            }
+        }
+    }
+
+    // What the picture itself says.
+    static void addPicture(BroughtRow& row, const ListedPicture& picture) {
+        if (picture.path.empty()) {
+            return;
+        }
+        row.values[f::Photo::digest] = model::valueOf(picture.digest);
+        row.values[f::Photo::width] = model::valueOf(std::int64_t{picture.size.width});
+        row.values[f::Photo::height] = model::valueOf(std::int64_t{picture.size.height});
+        row.values[f::Photo::bytes] = model::valueOf(picture.bytes);
+        row.values[f::Photo::purpose] = model::valueOf(model::Purpose::Site);
+    }
+
+    Result<void> pair() {
+        std::vector<Column> columns = columns_;
+        columns.push_back({columns.size(), kFileHeading, model::fieldOf(f::Photo::digest)});
+        const HeadingOf headingOf = [this](FieldCode code) { return headingFor(code); };
+        auto paired = pairRows(
+            {pictureKind(), rows_, columns, existing_, book_, *finder_, headingOf}, problems_);
+        if (!paired.ok()) {
+            return paired.error();
+        }
+        pairings_ = std::move(paired).value();
+        for (std::size_t at = 0; at < rows_.size(); ++at) {
+            if (pairings_[at].as == PairedAs::Different) {
+                keepFacts(at);
+            }
+        }
+        return problems_.none() ? Result<void>{} : problems_.asError();
+    }
+
+    // A fact of a photo stands as it was first said; and a photo that was filed as a receipt or a
+    // paper since stays one.
+    void keepFacts(std::size_t at) {
+        auto& pairing = pairings_[at];
+        const auto& record = existing_[*pairing.record];
+        for (const auto& [code, value] : pairing.changes) {
+            const bool isKept = model::fieldOf(code)->merge == model::Merge::Kept;
+            if (isKept && !model::isEmpty(record.at(code))) {
+                problems_.add(rows_[at].line, headingFor(code),
+                              "is " + printed(code, value) +
+                                  ", but the book has this picture with " +
+                                  printed(code, record.at(code)) +
+                                  ", which is not edited: drop the photo and bring it anew");
+            }
+        }
+        if (!model::isEmpty(record.at(f::Photo::purpose))) {
+            pairing.changes.erase(f::Photo::purpose);
+        }
+        if (pairing.changes.empty()) {
+            pairing.as = PairedAs::Same;
+        }
+    }
+
+    [[nodiscard]] std::string headingFor(FieldCode code) const {
+        for (const auto& column : columns_) {
+            if (column.field != nullptr && column.field->code == code) {
+                return column.heading;
+            }
+        }
+        return code == f::Photo::digest ? kFileHeading : std::string(model::fieldOf(code)->heading);
+    }
+
+    [[nodiscard]] std::string printed(FieldCode code, const Value& value) const {
+        return model::printValue(*model::fieldOf(code), value, finder_->nameRecord());
+    }
+
+    // What the list says of a picture, or with `before` what changes.
+    [[nodiscard]] std::string detailOf(const FieldValues& values,
+                                       const store::Record* before) const {
+        std::string out;
+        for (const auto& [code, value] : values) {
+            const bool listed = std::any_of(
+                columns_.begin(), columns_.end(),
+                [&](const Column& column) { return column.field == model::fieldOf(code); });
+            if (!listed) {
+                continue;
+            }
+            out += (out.empty() ? "" : "; ") + std::string(model::fieldOf(code)->heading) + " " +
+                   printed(code, value);
+            if (before != nullptr) {
+                const std::string was = printed(code, before->at(code));
+                out += was.empty() ? ", was empty" : ", was " + was;
+            }
+        }
+        return out;
+    }
+
+    void write(std::size_t at) {
+        const auto& pairing = pairings_[at];
+        BringLine line{rows_[at].line, BringOutcome::Unchanged, pictures_[at].file, ""};
+        if (!pairing.remark.empty()) {
+            report_.remarks.push_back("line " + std::to_string(line.line) + ", " + line.name +
+                                      ": " + pairing.remark);
+        }
+        if (pairing.as == PairedAs::New) {
+            line.outcome = BringOutcome::Added;
+            line.detail = detailOf(rows_[at].values, nullptr);
+            const RawId id = book_.newId(now_);
+            action_.set(id, f::Photo::job, Value{job_.raw()});
+            for (const auto& [code, value] : rows_[at].values) {
+                action_.set(id, code, value);
+            }
+            ++report_.added;
+        } else if (pairing.as == PairedAs::Different) {
+            const auto& record = existing_[*pairing.record];
+            line.outcome = BringOutcome::Changed;
+            line.detail = detailOf(pairing.changes, &record);
+            for (const auto& [code, value] : pairing.changes) {
+                action_.set(record.id, code, value);
+            }
+            ++report_.changed;
+        } else {
+            ++report_.unchanged;
+        }
+        report_.lines.push_back(std::move(line));
+    }
+
+    // Read a second time, so that no more than one picture is in memory.
+    Result<void> keepFiles() {
+        const store::Photos photos(book_.path());
+        for (std::size_t at = 0; at < pictures_.size(); ++at) {
+            const auto& picture = pictures_[at];
+            if (photos.check(picture.digest) == store::PhotoState::Right) {
+                continue;
+            }
+            auto bytes = readWholeFile(picture.path.string());
+            if (!bytes.ok()) {
+                return bytes.error();
+            }
+            if (store::Photos::digestOf(bytes.value()) != picture.digest) {
+                return model::cannotBeMet(picture.path.string() +
+                                          " was changed while it was brought: bring it again");
+            }
+            if (auto kept = photos.keep(bytes.value()); !kept.ok()) {
+                return kept.error();
+            }
+            if (pairings_[at].as != PairedAs::New) {
+                report_.remarks.push_back("line " + std::to_string(picture.line) + ", " +
+                                          picture.file +
+                                          ": its file was missing or damaged and is back");
+            }
+        }
+        return {};
+    }
+
+    Result<BringReport> finish() {
+        if (rows_.empty()) {
+            report_.remarks.push_back(report_.file + " has headings and no rows");
+        }
+        if (const auto left = notListed(folder_, pictures_); !left.empty()) {
+            report_.remarks.push_back(
+                "not in photos.csv, so not brought: " + std::to_string(left.size()) +
+                (left.size() == 1 ? " picture, " : " pictures, the first ") + left.front());
+        }
+        if (options_.tryOnly) {
+            return std::move(report_);
+        }
+        if (auto kept = keepFiles(); !kept.ok()) {
+            return kept.error();
+        }
+        if (!action_.empty()) {
+            if (auto done = book_.commit(action_, now_); !done.ok()) {
+                return done.error();
+            }
+            report_.written = true;
+        }
+        return std::move(report_);
+    }
+
+    store::Book& book_;
+    model::Id<Kind::Job> job_;
+    fs::path folder_;
+    const BringOptions& options_;
+    model::Instant now_;
+    Problems problems_;
+    store::Action action_;
+    BringReport report_;
+    CsvTable table_;  // without the column of files
+    std::vector<std::string> files_;
+    std::vector<Column> columns_;
+    std::optional<Finder> finder_;
+    std::vector<store::Record> existing_;
+    std::vector<BroughtRow> rows_;
+    std::vector<ListedPicture> pictures_;  // of each row
+    std::vector<Pairing> pairings_;
+};
+
+}  // namespace
+
+Result<BringReport> bringPhotos(store::Book& book, model::Id<Kind::Job> job,
+                                const std::string& folder, const BringOptions& options,
+                                model::Instant now) {
+    if (job.isNil()) {
+        return model::wrongUse("photos belong to a job: say which with --job NAME");
+    }
+    return model::guarded([&]() -> Result<BringReport> {
+        return BringingPhotos(book, job, fs::path(folder), options, now).run();
+    });
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,55 @@
+#include "core/intake/photos/jpeg.h"
+
+#include <array>
+#include <memory>
+#include <string>
+#include <turbojpeg.h>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+struct Beginning {
+    std::size_t at;
+    std::string_view bytes;
+    std::string_view what;
+};
+
+// How files begin that are taken for photos. Sources: PNG specification 5.2; RIFF header of WebP
+// (RFC 9649, 2.4); brands of ISO/IEC 23008-12 (HEIF) after an ISO 14496-12 "ftyp" box; GIF89a,
+// section 17; ISO 32000 (PDF), 7.5.2.
+constexpr std::array kBeginnings = {
+    Beginning{0, "\x89PNG", "a PNG picture"},   Beginning{8, "WEBP", "a WebP picture"},
+    Beginning{4, "ftypheic", "a HEIF picture"}, Beginning{4, "ftypmif1", "a HEIF picture"},
+    Beginning{0, "GIF8", "a GIF picture"},      Beginning{0, "%PDF", "a PDF document"},
+};
+
+std::string whatItIs(std::string_view bytes) {
+    if (bytes.empty()) {
+        return "is empty";
+    }
+    for (const auto& one : kBeginnings) {
+        if (bytes.size() > one.at && bytes.substr(one.at).rfind(one.bytes, 0) == 0) {
+            return "is " + std::string(one.what);
+        }
+    }
+    return "is not a JPEG picture, or damaged";
+}
+
+}  // namespace
+
+model::Result<PictureSize> jpegSize(std::string_view bytes) {
+    const std::unique_ptr<void, int (*)(tjhandle)> reader(tjInitDecompress(), &tjDestroy);
+    PictureSize size;
+    int sampling = 0;
+    int colours = 0;
+    if (!reader || bytes.empty() ||
+        tjDecompressHeader3(reader.get(), reinterpret_cast<const unsigned char*>(bytes.data()),
+                            bytes.size(), &size.width, &size.height, &sampling, &colours) != 0 ||
+        size.width < 1 || size.height < 1) {
+        return model::cannotBeMet(whatItIs(bytes) + ": photos are brought as JPEG; save it as one");
+    }
+    return size;
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,173 @@
+#include "core/intake/photos/preview.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <libexif/exif-data.h>
+#include <memory>
+#include <turbojpeg.h>
+#include <vector>
+
+#include "core/intake/photos/jpeg.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using model::Result;
+
+// Decoded pixels beyond this are no picture of a camera, and memory is not without end.
+constexpr std::int64_t kMostPixels = 50'000'000;
+
+struct Pixels {
+    int width = 0;
+    int height = 0;
+    std::vector<std::uint8_t> rgb;
+
+    [[nodiscard]] const std::uint8_t* at(int x, int y) const {
+        return rgb.data() + 3 * (static_cast<std::size_t>(y) * static_cast<std::size_t>(width) +
+                                 static_cast<std::size_t>(x));
+    }
+};
+
+// Which of the eight ways the picture is stored: 1 to 8, 1 where the camera does not say.
+// Source: Exif 2.32 (CIPA DC-008), 4.6.5.1.6, "Orientation".
+int orientationOf(std::string_view bytes) {
+    const std::unique_ptr<ExifData, void (*)(ExifData*)> exif(
+        exif_data_new_from_data(reinterpret_cast<const unsigned char*>(bytes.data()),
+                                static_cast<unsigned int>(bytes.size())),
+        &exif_data_unref);
+    if (!exif) {
+        return 1;
+    }
+    const ExifEntry* entry = exif_content_get_entry(exif->ifd[EXIF_IFD_0], EXIF_TAG_ORIENTATION);
+    if (entry == nullptr || entry->format != EXIF_FORMAT_SHORT || entry->size < 2) {
+        return 1;
+    }
+    const int said = exif_get_short(entry->data, exif_data_get_byte_order(exif.get()));
+    return said >= 1 && said <= 8 ? said : 1;
+}
+
+// The smallest eighths at which the decoder still gives at least `wanted` of `whole` pixels.
+tjscalingfactor scaleFor(int whole, int wanted) {
+    tjscalingfactor best{1, 1};
+    int count = 0;
+    const tjscalingfactor* factors = tjGetScalingFactors(&count);
+    for (int k = 0; factors != nullptr && k < count; ++k) {
+        const int scaled = TJSCALED(whole, factors[k]);
+        if (scaled >= wanted && scaled < TJSCALED(whole, best)) {
+            best = factors[k];
+        }
+    }
+    return best;
+}
+
+Result<Pixels> decoded(std::string_view bytes, PictureSize size, bool onItsSide) {
+    const int across = onItsSide ? size.height : size.width;
+    const tjscalingfactor scale = scaleFor(across, std::min(across, kPreviewWidth));
+    Pixels out{TJSCALED(size.width, scale), TJSCALED(size.height, scale), {}};
+    if (std::int64_t{out.width} * out.height > kMostPixels) {
+        return model::cannotBeMet("the picture is larger than a camera makes");
+    }
+    out.rgb.resize(3 * static_cast<std::size_t>(out.width) * static_cast<std::size_t>(out.height));
+    const std::unique_ptr<void, int (*)(tjhandle)> reader(tjInitDecompress(), &tjDestroy);
+    if (!reader || tjDecompress2(reader.get(), reinterpret_cast<const unsigned char*>(bytes.data()),
+                                 bytes.size(), out.rgb.data(), out.width, 0, out.height, TJPF_RGB,
+                                 TJFLAG_ACCURATEDCT | TJFLAG_LIMITSCANS) != 0) {
+        return model::cannotBeMet("the picture is damaged or cut short");
+    }
+    return out;
+}
+
+// The picture as it was seen: `orientation` says where its stored rows and columns belong.
+Pixels turned(const Pixels& in, int orientation) {
+    if (orientation == 1) {
+        return in;
+    }
+    const bool onItsSide = orientation >= 5;
+    const bool mirrored =
+        orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8;
+    const bool upsideDown =
+        orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7;
+    Pixels out{onItsSide ? in.height : in.width, onItsSide ? in.width : in.height, {}};
+    out.rgb.reserve(in.rgb.size());
+    for (int y = 0; y < out.height; ++y) {
+        for (int x = 0; x < out.width; ++x) {
+            const int column = onItsSide ? y : x;
+            const int row = onItsSide ? x : y;
+            const std::uint8_t* pixel = in.at(mirrored ? in.width - 1 - column : column,
+                                              upsideDown ? in.height - 1 - row : row);
+            out.rgb.insert(out.rgb.end(), pixel, pixel + 3);
+        }
+    }
+    return out;
+}
+
+// Made narrower by averaging what falls on each new pixel, and given with rows and columns
+// exchanged, so that doing it twice makes a picture narrower and lower. Requires: 1 <= width <=
+// in.width.
+Pixels shrunkOnItsSide(const Pixels& in, int width) {
+    Pixels out{in.height, width, {}};
+    out.rgb.resize(3 * static_cast<std::size_t>(in.height) * static_cast<std::size_t>(width));
+    const double step = static_cast<double>(in.width) / width;
+    auto* pixel = out.rgb.data();
+    for (int x = 0; x < width; ++x) {
+        const double from = x * step;
+        const double to = std::min(from + step, static_cast<double>(in.width));
+        for (int y = 0; y < in.height; ++y) {
+            double sum[3] = {0, 0, 0};
+            for (int at = static_cast<int>(from); at < in.width && at < to; ++at) {
+                const double share = std::min(to, at + 1.0) - std::max(from, double(at));
+                for (int k = 0; k < 3; ++k) {
+                    sum[k] += share * in.at(at, y)[k];
+                }
+            }
+            for (const double value : sum) {
+                *pixel++ =
+                    static_cast<std::uint8_t>(std::clamp(value / (to - from) + 0.5, 0.0, 255.0));
+            }
+        }
+    }
+    return out;
+}
+
+Result<std::string> encoded(const Pixels& in) {
+    const std::unique_ptr<void, int (*)(tjhandle)> press(tjInitCompress(), &tjDestroy);
+    unsigned char* bytes = nullptr;
+    unsigned long size = 0;
+    const bool done =
+        press && tjCompress2(press.get(), in.rgb.data(), in.width, 0, in.height, TJPF_RGB, &bytes,
+                             &size, TJSAMP_420, kPreviewQuality, TJFLAG_ACCURATEDCT) == 0;
+    const std::unique_ptr<unsigned char, void (*)(unsigned char*)> owned(bytes, &tjFree);
+    if (!done) {
+        return model::cannotBeMet("the JPEG library could not make the preview");
+    }
+    return std::string(reinterpret_cast<const char*>(bytes), size);
+}
+
+}  // namespace
+
+Result<std::string> previewOf(std::string_view bytes) {
+    const auto size = jpegSize(bytes);
+    if (!size.ok()) {
+        return size.error();
+    }
+    const int orientation = orientationOf(bytes);
+    const bool onItsSide = orientation >= 5;
+    auto pixels = decoded(bytes, size.value(), onItsSide);
+    if (!pixels.ok()) {
+        return pixels.error();
+    }
+    Pixels picture = turned(pixels.value(), orientation);
+    if (picture.width > kPreviewWidth) {
+        // Of the whole picture's sizes: those of the decoded one are rounded already.
+        const double across = onItsSide ? size.value().height : size.value().width;
+        const double down = onItsSide ? size.value().width : size.value().height;
+        const auto height = static_cast<int>(std::lround(down * kPreviewWidth / across));
+        picture = shrunkOnItsSide(shrunkOnItsSide(picture, kPreviewWidth),
+                                  std::clamp(height, 1, picture.height));
+    }
+    return encoded(picture);
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,24 @@
+// How does a picture become small enough to be carried within a page?
+//
+// A JPEG of at most 480 pixels' width, turned the way the camera was held, without anything else
+// the camera wrote (place, time, maker).
+// Units: pixels.
+// Source: project decision: photos stand three abreast on a page, about 240 wide, and a fine screen
+// has two pixels for one.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/model/result.h"
+
+namespace ledgerboard::intake {
+
+inline constexpr int kPreviewWidth = 480;
+inline constexpr int kPreviewQuality = 80;  // of JPEG, 1 to 100
+
+// A smaller JPEG of the JPEG in `bytes`; one that is small enough already keeps its size. Errors
+// (CannotBeMet): not a JPEG picture, damaged or cut short, or far larger than a camera makes.
+[[nodiscard]] model::Result<std::string> previewOf(std::string_view bytes);
+
+}  // namespace ledgerboard::intake
