@@ -41,7 +41,7 @@ expect(98891.96 will_cost forecast)
 expect(10085.73 contingency total)
 expect(7465.73 contingency left)
 expect(3463.49 will_cost over)         # 98,891.96 - 95,428.47
-expect_progress("\"done_percent\": 77.82") # 74,261.37 of 95,428.47
+expect_progress("\"done_percent\": 77.82") # 74,261.38 of 95,428.47
 expect_progress("\"planned_percent\": 89.51") # 85,418.87 of 95,428.47
 expect_progress("\"spent_percent\": 87.16") # 83,175.68 of 95,428.47
 expect_progress("\"paid_percent\": 75.43") # 71,985.18 of 95,428.47
