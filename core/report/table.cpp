@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <optional>
 
 #include "core/model/check.h"
 
@@ -9,8 +10,20 @@ namespace ledgerboard::report {
 
 namespace {
 
-constexpr std::size_t kGap = 2;            // between columns
-constexpr std::size_t kNarrowestText = 8;  // a text column is not squeezed below this
+constexpr std::size_t kIndent = 2;         // of the lines of a list after the first
+constexpr std::size_t kLongestWhole = 12;  // longer words may be broken before anything else
+constexpr std::size_t kNarrowestText = 6;  // no text column is squeezed below this
+
+// How a table is laid out: the width of each column and the spaces between two.
+struct Layout {
+    std::vector<std::size_t> widths;
+    std::size_t gap = 2;
+
+    [[nodiscard]] std::size_t total() const {
+        return std::accumulate(widths.begin(), widths.end(), std::size_t{0}) +
+               gap * (widths.size() - 1);
+    }
+};
 
 std::string bold(std::string_view text, const TableStyle& style) {
     return style.bold ? "\x1b[1m" + std::string(text) + "\x1b[0m" : std::string(text);
@@ -68,37 +81,70 @@ std::vector<std::size_t> naturalWidths(const Table& table) {
     return widths;
 }
 
-std::size_t totalWidth(const std::vector<std::size_t>& widths) {
-    return std::accumulate(widths.begin(), widths.end(), std::size_t{0}) +
-           kGap * (widths.size() - 1);
+// The least width of each column: figures as they are, texts as their longest word, or
+// kNarrowestText where words may be broken.
+std::vector<std::size_t> leastWidths(const Table& table, const std::vector<std::size_t>& natural,
+                                     bool breaksWords) {
+    std::vector<std::size_t> least = natural;
+    for (std::size_t c = 0; c < natural.size(); ++c) {
+        const Column& column = table.columns[c];
+        if (column.isFigure) {
+            continue;
+        }
+        std::size_t word = kNarrowestText;
+        if (!breaksWords) {
+            word = longestWord(column.heading);
+            for (const auto& row : table.rows) {
+                word = std::max(word, std::min(longestWord(row[c]), kLongestWhole));
+            }
+        }
+        least[c] = std::min(natural[c], word);
+    }
+    return least;
 }
 
 // Takes columns from the widest text column until the table fits; false where it cannot.
-bool shrinkToFit(const Table& table, std::size_t width, std::vector<std::size_t>& widths) {
-    while (totalWidth(widths) > width) {
-        std::size_t widest = widths.size();
-        for (std::size_t c = 0; c < widths.size(); ++c) {
-            if (!table.columns[c].isFigure && widths[c] > kNarrowestText &&
-                (widest == widths.size() || widths[c] > widths[widest])) {
+bool shrinkToFit(std::size_t width, const std::vector<std::size_t>& least, Layout& layout) {
+    while (layout.total() > width) {
+        std::size_t widest = least.size();
+        for (std::size_t c = 0; c < least.size(); ++c) {
+            if (layout.widths[c] > least[c] &&
+                (widest == least.size() || layout.widths[c] > layout.widths[widest])) {
                 widest = c;
             }
         }
-        if (widest == widths.size()) {
+        if (widest == least.size()) {
             return false;
         }
-        --widths[widest];
+        --layout.widths[widest];
     }
     return true;
 }
 
-void printRow(const Table& table, const std::vector<std::string>& cells,
-              const std::vector<std::size_t>& widths, bool isStrong, const TableStyle& style,
-              std::string& out) {
+// Two spaces between columns, else one, else words broken too; none where nothing fits.
+std::optional<Layout> layoutOf(const Table& table, std::size_t width) {
+    struct Way {
+        std::size_t gap;
+        bool breaksWords;
+    };
+
+    const std::vector<std::size_t> natural = naturalWidths(table);
+    for (const Way way : {Way{2, false}, Way{1, false}, Way{1, true}}) {
+        Layout layout{natural, way.gap};
+        if (shrinkToFit(width, leastWidths(table, natural, way.breaksWords), layout)) {
+            return layout;
+        }
+    }
+    return std::nullopt;
+}
+
+void printRow(const Table& table, const std::vector<std::string>& cells, const Layout& layout,
+              bool isStrong, const TableStyle& style, std::string& out) {
     std::vector<std::vector<std::string>> cellLines;
     std::size_t tallest = 1;
     for (std::size_t c = 0; c < cells.size(); ++c) {
-        cellLines.push_back(widths[c] >= 2 ? wrapped(cells[c], widths[c])
-                                           : std::vector<std::string>{cells[c]});
+        cellLines.push_back(layout.widths[c] >= 2 ? wrapped(cells[c], layout.widths[c])
+                                                  : std::vector<std::string>{cells[c]});
         tallest = std::max(tallest, cellLines.back().size());
     }
     for (auto& lines : cellLines) {
@@ -109,9 +155,9 @@ void printRow(const Table& table, const std::vector<std::string>& cells,
         std::string line;
         for (std::size_t c = 0; c < cells.size(); ++c) {
             const std::string part = l < cellLines[c].size() ? cellLines[c][l] : "";
-            line +=
-                table.columns[c].isFigure ? paddedLeft(part, widths[c]) : padded(part, widths[c]);
-            line += std::string(c + 1 < cells.size() ? kGap : 0, ' ');
+            line += table.columns[c].isFigure ? paddedLeft(part, layout.widths[c])
+                                              : padded(part, layout.widths[c]);
+            line += std::string(c + 1 < cells.size() ? layout.gap : 0, ' ');
         }
         line = withoutEndSpaces(std::move(line));
         out += (isStrong ? bold(line, style) : line) + "\n";
@@ -129,9 +175,9 @@ std::string printAsLists(const Table& table, const TableStyle& style) {
             }
             std::string indent;
             for (const auto& line :
-                 wrapped(table.columns[c].heading + ": " + row[c], style.width - kGap)) {
+                 wrapped(table.columns[c].heading + ": " + row[c], style.width - kIndent)) {
                 out += indent + line + "\n";
-                indent = std::string(kGap, ' ');
+                indent = std::string(kIndent, ' ');
             }
         }
     }
@@ -176,8 +222,8 @@ std::string printTable(const Table& table, const TableStyle& style) {
     if (shown.columns.empty()) {
         return {};
     }
-    std::vector<std::size_t> widths = naturalWidths(shown);
-    if (!shrinkToFit(shown, style.width, widths)) {
+    const auto layout = layoutOf(shown, style.width);
+    if (!layout) {
         return shown.rows.empty() ? printHeadingsAlone(shown, style) : printAsLists(shown, style);
     }
     std::string out;
@@ -185,16 +231,16 @@ std::string printTable(const Table& table, const TableStyle& style) {
     for (const auto& column : shown.columns) {
         headings.push_back(column.heading);
     }
-    printRow(shown, headings, widths, true, style, out);
+    printRow(shown, headings, *layout, true, style, out);
     std::string rule;
-    for (std::size_t k = 0; k < totalWidth(widths); ++k) {
+    for (std::size_t k = 0; k < layout->total(); ++k) {
         rule += style.script == Script::Unicode ? "─" : "-";
     }
     out += rule + "\n";
     for (std::size_t r = 0; r < shown.rows.size(); ++r) {
         const bool isTotal = table.endsWithTotal && r + 1 == shown.rows.size() && r > 0;
         out += isTotal ? rule + "\n" : "";
-        printRow(shown, shown.rows[r], widths, isTotal, style, out);
+        printRow(shown, shown.rows[r], *layout, isTotal, style, out);
     }
     return out;
 }

@@ -32,10 +32,11 @@ struct TableStyle {
 
 // The table in lines no wider than style.width, each ended by a line break: headings, a rule, the
 // rows. Where it is too wide, the widest text columns give way first and their cells wrap within
-// the column; figures stay whole, and their headings break at spaces only. Where
-// even so there is no room (more columns than the width can hold), each row is printed as a list of
-// "heading: cell" lines instead, rows parted by an empty line. Columns that are empty in every row
-// are left out where there are rows. No rows: the headings and the rule. No columns: empty.
+// the column; then the space between columns, last the words themselves. Figures stay whole, and
+// their headings break at spaces only. Where even so there is no room, each row is printed as a
+// list of "heading: cell" lines instead, rows parted by an empty line. Columns that are empty in
+// every row are left out where there are rows. No rows: the headings and the rule. No columns:
+// empty.
 // Requires: each row as long as columns; style.width >= 20.
 [[nodiscard]] std::string printTable(const Table& table, const TableStyle& style);
 

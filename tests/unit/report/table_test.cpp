@@ -56,6 +56,26 @@ TEST(PrintTable, WrapsTheWidestTextFirst) {
               "Bano     wall tile         950\n");
 }
 
+TEST(PrintTable, ClosesUpBeforeItBreaksWords) {
+    // Words of 7, 10 and figures of 5 need 22 columns, and one space between each two: 24.
+    Table table = scope();
+    table.rows[0][1] = "wall appliances";
+    table.rows[1][1] = "tile";
+    EXPECT_EQ(printTable(table, {24, Script::Ascii, false}),
+              "Space   Object      Cost\n"
+              "------------------------\n"
+              "Kitchen wall       8,400\n"
+              "        appliances\n"
+              "Bano    tile         950\n");
+    EXPECT_EQ(printTable(table, {23, Script::Ascii, false}),
+              "Space   Object     Cost\n"
+              "-----------------------\n"
+              "Kitchen wall      8,400\n"
+              "        appliance\n"
+              "        s\n"
+              "Bano    tile        950\n");
+}
+
 TEST(PrintTable, BreaksHeadingsOfFiguresAtSpaces) {
     Table table;
     table.columns = {{"Trade", false}, {"Budget now", true}};
