@@ -16,6 +16,15 @@ using model::Money;
 using model::Percent;
 using model::Wide;
 
+// A level as it is said in a rule: "750", "1000", "99.50".
+std::string levelText(Money level) {
+    std::string text = level.toString();
+    if (text.ends_with(".00")) {
+        text.erase(text.size() - 3);
+    }
+    return text;
+}
+
 // part is at least `percent` of whole. Requires: whole > 0.
 bool isAtLeast(Money part, Percent percent, Money whole) {
     return Wide{part.minor()} * 10'000 >= Wide{whole.minor()} * percent.basisPoints();
@@ -99,7 +108,7 @@ class Collector {
             const ScopeLine& scope = figures_.scope.lines[k];
             Concern& concern = add(
                 ConcernKind::LineOver, act ? Level::Act : Level::Watch, scope.name,
-                "forecast over budget now by " + percent.toString() + " % or " + money.toString(),
+                "forecast over budget now by " + percent.toString() + " % or " + levelText(money),
                 Page::ScopeOfWork);
             concern.money = line.beyondBudget();
             if (scope.kind == LineKind::Item) {
@@ -152,7 +161,7 @@ class Collector {
                 addAbout(row, ConcernKind::PaidAhead, act ? Level::Act : Level::Watch, row.name,
                          act ? "paid ahead of work seen by more than " +
                                    levels_.paidAheadActPoints.toString() + " points or " +
-                                   levels_.paidAheadActMoney.toString()
+                                   levelText(levels_.paidAheadActMoney)
                              : std::string("paid ahead of work seen"),
                          Page::ContractsAndOrders)
                     .money = contract.paidAhead;

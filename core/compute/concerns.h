@@ -51,7 +51,7 @@ struct Concern {
     ConcernKind kind = ConcernKind::LineOver;
     Level level = Level::Watch;
     std::string about;  // the item, contract, crew or change by name
-    std::string rule;   // the rule that raised it: "forecast over budget by 10 % or 750.00"
+    std::string rule;   // the rule that raised it: "forecast over budget by 10 % or 750"
     std::optional<model::Money> money;  // at stake
     std::optional<int> days;            // at stake: late, open, or left (see kind)
     Page page = Page::ThisWeek;

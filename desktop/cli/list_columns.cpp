@@ -16,8 +16,8 @@ std::vector<model::FieldCode> shownFields(Kind kind) {
             return {field::Space::name, field::Space::shortName, field::Space::floor,
                     field::Space::floorArea, field::Space::note};
         case Kind::Item:
-            return {field::Item::space,    field::Item::treatment, field::Item::object,
-                    field::Item::quantity, field::Item::unit,      field::Item::crew};
+            return {field::Item::space, field::Item::treatment, field::Item::object,
+                    field::Item::crew};
         case Kind::Crew:
             return {field::Crew::name, field::Crew::trade, field::Crew::phone,
                     field::Crew::insuredUntil, field::Crew::dailyRate};

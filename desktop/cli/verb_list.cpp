@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/compute/as_of.h"
 #include "core/compute/budget.h"
 #include "core/report/money_text.h"
 
@@ -69,6 +70,15 @@ std::string cellOf(const model::Field& field, const model::Value& value,
     return model::printValue(field, value, name);
 }
 
+// "42 sq ft": one column on a terminal that has few.
+std::string quantityText(const store::Record& item) {
+    std::optional<model::Quantity> quantity;
+    std::string unit;
+    model::readMember(item.at(model::field::Item::quantity), quantity);
+    model::readMember(item.at(model::field::Item::unit), unit);
+    return quantity ? quantity->toString() + (unit.empty() ? "" : " " + unit) : "";
+}
+
 report::Table shownTable(const Listing& listing, bool all, report::Script script) {
     std::vector<model::FieldCode> codes = shownFields(listing.kind);
     if (all) {
@@ -82,7 +92,11 @@ report::Table shownTable(const Listing& listing, bool all, report::Script script
         const model::Field& field = *model::fieldOf(code);
         table.columns.push_back({std::string(field.heading), isFigure(field.type)});
     }
-    if (listing.kind == Kind::Item) {
+    const bool isScope = listing.kind == Kind::Item;
+    if (isScope && !all) {
+        table.columns.push_back({"Quantity", true});
+    }
+    if (isScope) {
         table.columns.push_back({"Budget now", true});
         table.columns.push_back({"Done %", true});
         table.columns.push_back({"Forecast", true});
@@ -94,7 +108,10 @@ report::Table shownTable(const Listing& listing, bool all, report::Script script
         for (const auto code : codes) {
             cells.push_back(cellOf(*model::fieldOf(code), record.at(code), listing.name, script));
         }
-        if (listing.kind == Kind::Item) {
+        if (isScope && !all) {
+            cells.push_back(quantityText(record));
+        }
+        if (isScope) {
             const auto found = listing.lines.find(record.id);
             const auto* line = found == listing.lines.end() ? nullptr : &found->second;
             cells.push_back(line == nullptr ? "" : report::wholeText(line->budgetNow, script));
@@ -210,7 +227,9 @@ Result<Listing> listingOf(Session& session, const std::string& kindName) {
         if (!today.ok()) {
             return today.error();
         }
-        const auto figures = compute::figuresOf(rows.value(), today.value());
+        // Figures are of a day, though the list itself shows rows dated later.
+        const auto figures =
+            compute::figuresOf(compute::asOf(rows.value(), today.value()), today.value());
         for (std::size_t k = 0; k < figures.lines.size(); ++k) {
             if (figures.scope.lines[k].kind == compute::LineKind::Item) {
                 listing.lines[figures.scope.lines[k].item.raw()] = figures.lines[k];

@@ -315,6 +315,12 @@ std::string cleanText(const Field& field, std::string_view text) {
     const bool isName = field.type != FieldType::Text || !isIn(kLongTexts, field.code);
     const std::string plain = withPlainSpaces(text);
     text = model::trimmed(plain);
+    // A CSV file of ours sets an apostrophe before what a spreadsheet would take for a formula.
+    constexpr std::string_view kFormulaStarts = "=+-@\t\r";
+    if (field.type == FieldType::Text && text.size() > 1 && text.front() == '\'' &&
+        kFormulaStarts.find(text[1]) != std::string_view::npos) {
+        text.remove_prefix(1);
+    }
     std::string out;
     for (std::size_t k = 0; k < text.size(); ++k) {
         char c = text[k];

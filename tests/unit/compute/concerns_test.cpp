@@ -72,7 +72,7 @@ TEST(Concerns, SayWhichRuleAndWhatIsAtStake) {
     const Concern* concern = only(all, ConcernKind::LineOver);
     ASSERT_NE(concern, nullptr);
     EXPECT_EQ(concern->about, "tub");
-    EXPECT_EQ(concern->rule, "forecast over budget now by 10 % or 750.00");
+    EXPECT_EQ(concern->rule, "forecast over budget now by 10 % or 750");
     EXPECT_EQ(concern->money, money("200"));
     EXPECT_EQ(concern->page, Page::ScopeOfWork);
     EXPECT_EQ(concern->recordKind, Kind::Item);
