@@ -1,6 +1,7 @@
 #include "core/intake/notes/lines.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <string>
 
@@ -250,19 +251,50 @@ bool endsSentence(std::string_view text) {
            (text.back() == '.' || text.back() == '?' || text.back() == '!' || text.back() == ':');
 }
 
-// The width at which the writer's lines break off; 0 where the page has none.
+// The width at which the writer's lines break off; 0 where the page has none. Lines crowd just below
+// it: a single longer one, edited afterwards, does not count.
 std::size_t wrapWidth(const std::vector<RawLine>& lines) {
-    std::size_t width = 0;
+    constexpr std::size_t kCrowd = 10;  // a word's length
+    std::array<std::size_t, kNeverWrapped> atLength{};
+    std::size_t longer = 0;
     for (const RawLine& line : lines) {
         if (line.text.size() < kNeverWrapped) {
-            width = std::max(width, line.text.size());
+            ++atLength[line.text.size()];
+        } else {
+            ++longer;
         }
     }
-    const auto longer = std::count_if(lines.begin(), lines.end(), [](const RawLine& line) {
-        return line.text.size() >= kNeverWrapped;
-    });
-    const bool some = static_cast<std::size_t>(longer) * 10 > lines.size();
-    return width >= kWrappedFrom && !some ? width : 0;
+    if (longer * 10 > lines.size()) {
+        return 0;
+    }
+    const std::size_t enough = lines.size() < 20 ? 1 : 2 + lines.size() / 25;
+    for (std::size_t width = kNeverWrapped - 1; width >= kWrappedFrom; --width) {
+        std::size_t crowd = 0;
+        for (std::size_t back = 0; back <= kCrowd; ++back) {
+            crowd += atLength[width - back];
+        }
+        if (atLength[width] > 0 && crowd >= enough) {
+            return width;
+        }
+    }
+    return 0;
+}
+
+// Whether each stamped line is a whole remark, with sentences of its own, rather than a slice of
+// running speech: then no sentence goes on from one to the next.
+bool isWholeRemarks(const std::vector<RawLine>& lines) {
+    constexpr std::size_t kRemark = 100;
+    std::size_t length = 0;
+    std::size_t stamped = 0;
+    std::size_t marked = 0;
+    for (const RawLine& line : lines) {
+        if (line.stamped) {
+            ++stamped;
+            length += line.text.size();
+            marked += line.text.find(". ") != std::string_view::npos ? 1 : 0;
+        }
+    }
+    return stamped > 1 && length >= kRemark * stamped && marked * 2 >= stamped;
 }
 
 // Whether the lines are speech written down as it came: most begin small, few end a sentence.
@@ -285,7 +317,7 @@ bool isBreathless(const std::vector<RawLine>& lines) {
 bool isFull(std::size_t length, std::string_view next, std::size_t width) {
     const std::size_t word = std::min(next.find(' '), next.size());
     const std::size_t label = next.substr(0, 24).find(':');
-    return width > 0 && length <= width && length >= kWrappedFrom &&
+    return width > 0 && length >= kWrappedFrom &&
            length + 1 + word + 2 >= width && label == std::string_view::npos;
 }
 
@@ -297,6 +329,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     const std::map<std::string_view, int> speakers = speakersOf(raw);
     const std::size_t width = wrapWidth(raw);
     const bool breathless = isBreathless(raw);
+    const bool remarks = isWholeRemarks(raw);
     std::vector<NoteLine> lines;
     std::size_t previousLength = 0;
     bool previousEnds = true;
@@ -323,7 +356,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         if (text.empty()) {
             continue;
         }
-        const bool flows = anyStamp ? !previousEnds
+        const bool flows = anyStamp ? !previousEnds && !(remarks && line.stamped)
                                     : !line.afterBlank && !previousEnds &&
                                           (breathless || isFull(previousLength, line.text, width));
         made.opens = !flows || made.bullet || made.spoken || made.heading ||

@@ -85,7 +85,7 @@ class Finder {
     explicit Finder(std::span<const Token> tokens) : tokens_(tokens) {}
 
     std::vector<SpaceSpot> run() {
-        std::size_t at = 0;
+        std::size_t at = takeNamedRoom();
         while (at < tokens_.size()) {
             at = tokens_[at].kind == TokenKind::Word ? takeAt(at) : at + 1;
         }
@@ -117,9 +117,46 @@ class Finder {
             }
         }
         if (whole.row == kNone) {
-            return at + 1;
+            return takeUnlisted(at);
         }
         return makePlain(at, whole);
+    }
+
+    // "bed 1": a bedroom, not a bed.
+    std::size_t takeUnlisted(std::size_t at) {
+        static const WordId kBed = tables().id("bed");
+        const std::size_t next = at + 1;
+        if (next >= tokens_.size() || tokens_[at].word == kUnknown) {
+            return next;
+        }
+        if (tokens_[at].word == kBed && smallNumber(tokens_, next) > 0 &&
+            (next + 1 >= tokens_.size() || tokens_[next + 1].kind == TokenKind::Mark)) {
+            const std::string key = "bedroom " + std::to_string(smallNumber(tokens_, next));
+            push(at, next + 1, key, SpaceKind::Room, false);
+            spots_.back().shown = key;
+            return next + 1;
+        }
+        return next;
+    }
+
+    // "Milk room. …": what stands before "room" where a sentence begins, if no table knows it.
+    std::size_t takeNamedRoom() {
+        static const WordId kThe = tables().id("the");
+        const std::size_t at = !tokens_.empty() && tokens_[0].word == kThe ? 1 : 0;
+        const bool closes = at + 2 >= tokens_.size() || tokens_[at + 2].kind == TokenKind::Mark;
+        if (at + 1 >= tokens_.size() || tokens_[at].kind != TokenKind::Word || !isRoomWord(at + 1) ||
+            !closes || tables().number(tokens_[at].word).kind != NumberKind::None) {
+            return 0;
+        }
+        const std::uint32_t node =
+            tokens_[at].word == kUnknown ? 0 : tables().phrases.step(0, tokens_[at].word);
+        for (const Meaning& meaning : tables().phrases.at(node)) {
+            if (node != 0 && (meaning.from == From::Cue || meaning.from == From::Qualifier)) {
+                return 0;
+            }
+        }
+        push(at, at + 2, plainWord(tokens_[at].text) + " room", SpaceKind::Room, false);
+        return at + 2;
     }
 
     [[nodiscard]] static bool qualifies(const SpaceRow& row, std::uint8_t flag) {
@@ -224,6 +261,12 @@ class Finder {
                             tokens_[whole.end - 1].text.ends_with('S');
         std::string key = row.name;
         SpaceKind kind = row.kind;
+        static const WordId kThe = tables().id("the");
+        if (!plural && kind == SpaceKind::Group &&
+            (tokens_[begin].word == kThe || whole.end == begin + 1)) {
+            key.pop_back();  // "the bath" has the stem of "the baths"
+            kind = SpaceKind::Room;
+        }
         if (plural && (key == "bedroom" || key == "bathroom")) {
             key += "s";
             kind = SpaceKind::Group;

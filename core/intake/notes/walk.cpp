@@ -122,6 +122,14 @@ std::string Walk::resolve(const SpaceSpot& spot) {
     const bool bare = key.find(' ') == std::string::npos;
     if (bare) {
         const std::string head = headOf(key);
+        // "The bath" of the primary bedroom, where the house has another.
+        const bool another =
+            std::any_of(known_.begin(), known_.end(), [](const KnownSpace& space) {
+                return isBath(space.key) && space.key != "primary bath";
+            });
+        if (head == "bath" && another && contains(current_, "primary bedroom")) {
+            return "primary bath";
+        }
         std::string only;
         int count = 0;
         for (const KnownSpace& space : known_) {
@@ -134,7 +142,8 @@ std::string Walk::resolve(const SpaceSpot& spot) {
             }
         }
         const bool sortsApart = head == "bath" || head == "bedroom";
-        if (count == 1 && !(sortsApart && only == "primary bath") && only != "primary bedroom") {
+        const bool lesser = only == "primary bath" || only == "half bath";
+        if (count == 1 && !(sortsApart && lesser) && only != "primary bedroom") {
             return only;
         }
     }

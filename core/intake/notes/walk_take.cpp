@@ -52,6 +52,13 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
             named.push_back(&spot);
         }
     }
+    // "OUTSIDE THE HOUSE": the whole house is not meant where a part of it is named.
+    const bool part = std::any_of(named.begin(), named.end(), [](const SpaceSpot* spot) {
+        return spot->kind != SpaceKind::Whole;
+    });
+    if (part) {
+        std::erase_if(named, [](const SpaceSpot* spot) { return spot->kind == SpaceKind::Whole; });
+    }
     moveTo(named);
     placed.from = end;
     placed.moved = true;
