@@ -89,11 +89,17 @@ void addBeginning(CLI::App& app, Spoken& s) {
     for (const auto& kind : intake::bringKinds()) {
         kinds += (kinds.empty() ? "" : ", ") + std::string(kind.word);
     }
-    CLI::App* bring = addVerb(app, s, "bring", "Rows from a CSV file",
-                              "ledgerboard bring spend april.csv --match \"Paid to=Payee\" --try",
+    CLI::App* bring = addVerb(app, s, "bring", "Rows from a CSV file, or a folder of photos",
+                              "ledgerboard bring spend april.csv --match \"Paid to=Payee\" --try\n"
+                              "  ledgerboard bring photos site-visit-may-8",
                               [&s](Session& session) { return verbBring(session, s.bring); });
-    bring->add_option("KIND", s.bring.kind, "One of: " + kinds)->required();
-    bring->add_option("FILE", s.bring.file, "CSV with a row of headings")->required();
+    bring->add_option("KIND", s.bring.kind, "One of: " + kinds + ", photos")->required();
+    bring
+        ->add_option("FILE", s.bring.file,
+                     "CSV with a row of headings; for photos a folder of JPEG pictures with a "
+                     "photos.csv that lists them (File, Space, Item, Stage, Taken at, Spot, "
+                     "Caption, For the lender)")
+        ->required();
     bring->add_option("--match", s.bring.match,
                       "Where headings differ: theirs=ours,... ('-' leaves a column out)");
     bring->add_flag("--try", s.bring.tryOnly, "Show what would come in; write nothing");
@@ -175,15 +181,18 @@ void addDoing(CLI::App& app, Spoken& s) {
 }
 
 void addKeeping(CLI::App& app, Spoken& s) {
-    CLI::App* verify = addVerb(app, s, "verify", "Read the whole book and check that it adds up",
-                               "ledgerboard verify",
-                               [&s](Session& session) { return verbVerify(session, s.mend); });
+    CLI::App* verify = addVerb(
+        app, s, "verify", "Read the whole book and its photos and check that all holds",
+        "ledgerboard verify", [&s](Session& session) { return verbVerify(session, s.mend); });
     verify->add_flag("--mend", s.mend, "Repair what can be rebuilt from the log");
 
-    CLI::App* backup = addVerb(app, s, "backup", "A copy of the whole book, made while in use",
-                               "ledgerboard backup quince-row-may.book",
-                               [&s](Session& session) { return verbBackup(session, s.file); });
-    backup->add_option("FILE", s.file, "Where to; nothing may be there yet")->required();
+    CLI::App* backup =
+        addVerb(app, s, "backup", "A copy of the whole book and its photos, made while in use",
+                "ledgerboard backup quince-row-may.book",
+                [&s](Session& session) { return verbBackup(session, s.file); });
+    backup
+        ->add_option("FILE", s.file, "Where to; nothing may be there yet. Photos go to FILE.photos")
+        ->required();
 
     CLI::App* restore = addVerb(app, s, "restore", "A backup back into use, checked first",
                                 "ledgerboard restore quince-row-may.book --replace",

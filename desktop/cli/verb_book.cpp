@@ -3,6 +3,9 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/report/money_text.h"
+#include "core/store/book_photos.h"
+
 #include "desktop/cli/run.h"
 #include "desktop/cli/verbs.h"
 
@@ -10,8 +13,88 @@ namespace ledgerboard::cli {
 
 namespace {
 
-// The file itself and what SQLite keeps beside it while in use.
-constexpr const char* kTails[] = {"", "-wal", "-shm"};
+namespace fs = std::filesystem;
+
+// The file itself, what SQLite keeps beside it while in use, and its photos.
+constexpr const char* kTails[] = {"", "-wal", "-shm", ".photos"};
+
+std::string missingText(const std::vector<std::string>& missing) {
+    std::string text;
+    for (const auto& sentence : missing) {
+        text += "without  " + sentence + "\n";
+    }
+    return text;
+}
+
+// "3 photos", or nothing where there are none.
+std::string andPhotos(std::size_t count) {
+    return count == 0
+               ? ""
+               : " with " + report::countText(static_cast<std::int64_t>(count), "photo", "photos");
+}
+
+// What stands after verify, as an error; `bookHolds` where photos alone are wrong.
+model::Error unsound(bool bookHolds, bool mend) {
+    if (bookHolds) {
+        return model::damaged(
+            "the book holds, but photos are missing or damaged: copy their files back from a "
+            "backup's .photos folder, or bring their folder again");
+    }
+    return model::damaged(mend ? "what stands above can't be rebuilt from the log: restore a "
+                                 "backup, or sync with a device that has it"
+                               : "the book does not add up: run 'ledgerboard verify --mend'");
+}
+
+// Whether the copied book can be used: it opens and adds up. Its photos are another matter: a book
+// without some of them is still to be had back.
+Done soundCopy(Session& session, const std::string& copyPath, const std::string& file) {
+    auto copy = store::Book::open(copyPath, session.surroundings().random);
+    if (!copy.ok()) {
+        return model::Error{copy.error().code, file + ": " + copy.error().message};
+    }
+    auto report = copy.value().verify(false);
+    if (!report.ok()) {
+        return report.error();
+    }
+    if (!report.value().findings.empty()) {
+        return model::damaged(file + " does not add up: " + report.value().findings.front().what);
+    }
+    return {};
+}
+
+// The photos of the copied book beside it, from the backup's and from those of the book that is
+// there now.
+model::Result<store::PhotosCopied> photosOfCopy(Session& session, const std::string& copyPath,
+                                                const std::string& file,
+                                                const std::string& target) {
+    auto copy = store::Book::open(copyPath, session.surroundings().random);
+    if (!copy.ok()) {
+        return copy.error();
+    }
+    return store::copyPhotos(copy.value(), {store::Photos(file), store::Photos(target)},
+                             store::Photos(copyPath));
+}
+
+// The restored book and its photos under their own names. Requires: nothing is there.
+Done putInPlace(const std::string& aside, const std::string& target) {
+    std::error_code problem;
+    if (fs::exists(aside + ".photos")) {
+        fs::rename(aside + ".photos", target + ".photos", problem);
+    }
+    if (!problem) {
+        fs::rename(aside, target, problem);
+    }
+    return problem ? Done(model::damaged(target + " cannot be written: " + problem.message()))
+                   : Done();
+}
+
+void removeWithTails(const std::string& path) {
+    std::error_code ignored;
+    for (const auto* tail : {"", "-wal", "-shm"}) {
+        fs::remove(path + tail, ignored);
+    }
+    fs::remove_all(path + ".photos", ignored);
+}
 
 }  // namespace
 
@@ -27,30 +110,41 @@ Done verbVerify(Session& session, bool mend) {
     if (!report.ok()) {
         return report.error();
     }
+    auto photos = store::checkPhotos(*book.value(), store::Photos(book.value()->path()));
+    if (!photos.ok()) {
+        return photos.error();
+    }
+    auto& found = report.value().findings;
     std::size_t left = 0;
+    for (const auto& finding : found) {
+        left += finding.mended ? 0 : 1;
+    }
+    const bool bookHolds = left == 0;
+    for (const auto& sentence : photos.value().wrong) {
+        found.push_back({sentence, false});
+        ++left;
+    }
     nlohmann::json findings = nlohmann::json::array();
     std::string text;
-    for (const auto& finding : report.value().findings) {
-        left += finding.mended ? 0 : 1;
+    for (const auto& finding : found) {
         findings.push_back({{"what", finding.what}, {"mended", finding.mended}});
         text += (finding.mended ? "mended  " : "wrong   ") + finding.what + "\n";
     }
     if (session.json()) {
         session.printJson({{"entries", report.value().entries},
                            {"records", report.value().records},
+                           {"photos", photos.value().checked},
                            {"findings", findings}});
     } else {
         session.print(
-            text + "Read " + std::to_string(report.value().entries) + " entries and " +
-            std::to_string(report.value().records) + " records: " +
+            text + "Read " + std::to_string(report.value().entries) + " entries, " +
+            std::to_string(report.value().records) + " records and " +
+            report::countText(static_cast<std::int64_t>(photos.value().checked), "photo",
+                              "photos") +
+            ": " +
             (left == 0 ? "all of it holds.\n" : std::to_string(left) + " findings stand.\n"));
     }
-    if (left > 0) {
-        return model::damaged(mend ? "what stands above can't be rebuilt from the log: restore a "
-                                     "backup, or sync with a device that has it"
-                                   : "the book does not add up: run 'ledgerboard verify --mend'");
-    }
-    return {};
+    return left > 0 ? Done(unsound(bookHolds, mend)) : Done();
 }
 
 Done verbBackup(Session& session, const std::string& file) {
@@ -61,13 +155,31 @@ Done verbBackup(Session& session, const std::string& file) {
     if (!book.ok()) {
         return book.error();
     }
+    const store::Photos goal(file);
+    if (fs::exists(goal.folder())) {
+        return model::cannotBeMet("there is already something at " + goal.folder().string() +
+                                  ", where its photos would go: name another file");
+    }
     if (auto done = book.value()->backup(file); !done.ok()) {
         return done.error();
     }
+    // After the book: a picture is on disk before the book speaks of it, so none is left behind.
+    auto photos = store::copyPhotos(*book.value(), {store::Photos(book.value()->path())}, goal);
+    if (!photos.ok()) {
+        removeWithTails(file);
+        return photos.error();
+    }
+    const auto& missing = photos.value().missing;
     if (session.json()) {
-        session.printJson({{"backup", file}});
+        session.printJson(
+            {{"backup", file}, {"photos", photos.value().copied}, {"without", missing}});
     } else {
-        session.print("Backed up to " + file + ".\n");
+        session.print(missingText(missing) + "Backed up to " + file +
+                      andPhotos(photos.value().copied) +
+                      (missing.empty() ? ".\n"
+                                       : ", but without " + std::to_string(missing.size()) +
+                                             " whose files are gone: 'ledgerboard verify' says "
+                                             "what to do.\n"));
     }
     return {};
 }
@@ -76,7 +188,6 @@ Done verbRestore(Session& session, const RestoreOptions& options) {
     if (auto good = session.refusePast("restore", false); !good.ok()) {
         return good.error();
     }
-    namespace fs = std::filesystem;
     const std::string target = session.bookPath();
     if (fs::exists(target) && !options.replace) {
         return model::cannotBeMet("there is already a book at " + target +
@@ -84,53 +195,46 @@ Done verbRestore(Session& session, const RestoreOptions& options) {
     }
     // Tried out as a copy first, so that a bad backup costs nothing.
     const std::string aside = target + ".restoring";
+    removeWithTails(aside);
     std::error_code problem;
     fs::copy_file(options.file, aside, fs::copy_options::overwrite_existing, problem);
     if (problem) {
         return model::cannotBeMet(options.file + " cannot be read: " + problem.message());
     }
-    Done sound = [&]() -> Done {
-        auto copy = store::Book::open(aside, session.surroundings().random);
-        if (!copy.ok()) {
-            return model::Error{copy.error().code, options.file + ": " + copy.error().message};
+    Done sound = soundCopy(session, aside, options.file);
+    store::PhotosCopied photos;
+    if (sound.ok()) {
+        auto copied = photosOfCopy(session, aside, options.file, target);
+        if (copied.ok()) {
+            photos = std::move(copied).value();
+        } else {
+            sound = copied.error();
         }
-        auto report = copy.value().verify(false);
-        if (!report.ok()) {
-            return report.error();
-        }
-        if (!report.value().findings.empty()) {
-            return model::damaged(options.file +
-                                  " does not add up: " + report.value().findings.front().what);
-        }
-        return {};
-    }();
-    std::string setAside;
-    if (sound.ok() && fs::exists(target)) {
-        setAside = target + ".before-restore-" + session.now().toString().substr(0, 19);
-        for (const auto* tail : kTails) {
-            if (fs::exists(target + tail)) {
-                fs::rename(target + tail, setAside + tail, problem);
-            }
+    }
+    // What is left without its book is set aside too: a log or photos of another book.
+    const std::string before = target + ".before-restore-" + session.now().toString().substr(0, 19);
+    const std::string setAside = sound.ok() && fs::exists(target) ? before : "";
+    for (const auto* tail : kTails) {
+        if (sound.ok() && fs::exists(target + tail)) {
+            fs::rename(target + tail, before + tail, problem);
         }
     }
     if (sound.ok()) {
-        fs::rename(aside, target, problem);
-        if (problem) {
-            sound = model::damaged(target + " cannot be written: " + problem.message());
-        }
+        sound = putInPlace(aside, target);
     }
-    std::error_code ignored;
-    for (const auto* tail : kTails) {
-        fs::remove(aside + tail, ignored);
-    }
+    removeWithTails(aside);
     if (!sound.ok()) {
         return sound.error();
     }
     if (session.json()) {
-        session.printJson({{"restored", target}, {"set_aside", setAside}});
+        session.printJson({{"restored", target},
+                           {"set_aside", setAside},
+                           {"photos", photos.copied},
+                           {"without", photos.missing}});
     } else {
         session.print(
-            "Restored " + target + " from " + options.file + "." +
+            missingText(photos.missing) + "Restored " + target + " from " + options.file +
+            andPhotos(photos.copied) + "." +
             (setAside.empty() ? "\n" : " The book that stood there is now " + setAside + ".\n"));
     }
     return {};

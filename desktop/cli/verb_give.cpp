@@ -7,6 +7,7 @@
 
 #include "desktop/cli/listing.h"
 #include "desktop/cli/verbs.h"
+#include "desktop/cli/week_pictures.h"
 
 namespace ledgerboard::cli {
 
@@ -24,14 +25,15 @@ Result<std::string> weekBytes(Session& session, const std::string& format) {
         return today.error();
     }
     return model::guarded([&]() -> Result<std::string> {
-        const report::WeekPage page = report::weekPage(rows.value(), today.value());
+        if (format != "html" && format != "json") {
+            return model::wrongUse("FORMAT: week is given as html or json");
+        }
+        const report::WeekPage page = report::weekPage(
+            rows.value(), today.value(), weekPictures(session, rows.value(), today.value()));
         if (format == "html") {
             return report::weekHtml(page);
         }
-        if (format == "json") {
-            return report::weekJson(page);
-        }
-        return model::wrongUse("FORMAT: week is given as html or json");
+        return report::weekJson(page);
     });
 }
 

@@ -7,6 +7,7 @@
 #include "core/intake/files/csv.h"
 #include "core/intake/keep/keep_draft.h"
 #include "core/intake/notes/read_notes.h"
+#include "core/intake/photos/bring_photos.h"
 #include "core/report/money_text.h"
 #include "core/report/plain_text.h"
 
@@ -123,16 +124,20 @@ Done verbBring(Session& session, const BringOptions& options) {
         return book.error();
     }
     model::Id<model::Kind::Job> meant;
+    const bool photos = model::kindNamed(options.kind) == model::Kind::Photo;
     const intake::BringKind* kind = intake::bringKindNamed(options.kind);
-    if (kind != nullptr && model::jobFieldOf(kind->kind) != nullptr) {
+    if (photos || (kind != nullptr && model::jobFieldOf(kind->kind) != nullptr)) {
         auto job = session.job();
         if (!job.ok()) {
             return job.error();
         }
         meant = job.value();
     }
-    auto report = intake::bringFile(*book.value(), meant, options.kind, options.file,
-                                    {options.match, options.tryOnly}, session.now());
+    const intake::BringOptions how{options.match, options.tryOnly};
+    auto report = photos
+                      ? intake::bringPhotos(*book.value(), meant, options.file, how, session.now())
+                      : intake::bringFile(*book.value(), meant, options.kind, options.file, how,
+                                          session.now());
     if (!report.ok()) {
         return report.error();
     }

@@ -14,6 +14,7 @@
 #include "core/report/week_terminal.h"
 
 #include "desktop/cli/verbs.h"
+#include "desktop/cli/week_pictures.h"
 #include "desktop/cli/work/work.h"
 
 namespace ledgerboard::cli {
@@ -127,7 +128,12 @@ Done verbWeek(Session& session, const WeekOptions& options) {
         return today.error();
     }
     return model::guarded([&]() -> Done {
-        const report::WeekPage page = report::weekPage(rows.value(), today.value());
+        std::vector<report::WeekPhoto> photos;
+        if (session.json()) {  // a terminal shows none
+            photos = weekPictures(session, rows.value(), today.value());
+        }
+        const report::WeekPage page =
+            report::weekPage(rows.value(), today.value(), std::move(photos));
         if (options.keep) {
             if (auto kept = keepReview(session, rows.value(), today.value()); !kept.ok()) {
                 return kept.error();

@@ -1,0 +1,20 @@
+// Which pictures stand on the week's page, as small as a page carries them?
+#pragma once
+
+#include <vector>
+
+#include "core/model/date.h"
+#include "core/model/rows.h"
+#include "core/report/week_page.h"
+
+#include "desktop/cli/session.h"
+
+namespace ledgerboard::cli {
+
+// Previews of the first three photos of report::weekPhotos that can be shown; a picture that is
+// missing, damaged or no JPEG gives its place to the next. Requires: the session's book is open.
+[[nodiscard]] std::vector<report::WeekPhoto> weekPictures(Session& session,
+                                                          const model::JobRows& rows,
+                                                          model::Date today);
+
+}  // namespace ledgerboard::cli
