@@ -293,14 +293,30 @@ TEST(Value, TheCheckNamesTheField) {
     EXPECT_EQ(checked.error().message.rfind("Treatment: ", 0), 0u) << checked.error().message;
 }
 
-RC_GTEST_PROP(ValueProperty, WhateverIsAcceptedPassesTheCheckOrIsTooLong, ()) {
-    const auto type = kAllTypes[*rc::gen::inRange<std::size_t>(0, std::size(kAllTypes))];
-    const auto text = *rc::gen::container<std::string>(rc::gen::element(
-        '0', '1', '9', '.', ',', '-', '/', ' ', ';', '=', '%', '$', 'a', 'm', 'y', '\xC3', '\xA9'));
+// Figures below 0 and percents beyond 100 can be read, and are then refused by the field in words
+// of its own; everything else that is read passes the check.
+RC_GTEST_PROP(ValueProperty, WhateverIsReadPassesTheCheckOrIsOutOfItsRange, ()) {
+    const auto type =
+        *rc::gen::elementOf(std::vector<FieldType>(std::begin(kAllTypes), std::end(kAllTypes)));
+    // Short texts: most long ones are refused at once.
+    const auto text = *rc::gen::resize(6, rc::gen::container<std::string>(rc::gen::element(
+                                              '0', '1', '9', '.', ',', '-', '/', ' ', ';', '=', '%',
+                                              '$', 'a', 'm', 'y', '\xC3', '\xA9')));
     const Field& field = fieldOfType(type);
     const auto value = parseValue(field, text, find);
-    if (value.ok()) {
-        RC_ASSERT(checkValue(field, value.value()).ok());
+    if (!value.ok()) {
+        return;
+    }
+    const auto* units = std::get_if<std::int64_t>(&value.value());
+    const bool percent = type == FieldType::Percent;
+    const bool outside =
+        units != nullptr && (percent ? *units < 0 || *units > Percent::whole().basisPoints()
+                                     : *units < 0 && type != FieldType::Date && !field.maySubtract);
+    const auto checked = checkValue(field, value.value());
+    RC_ASSERT(checked.ok() == !outside);
+    if (outside) {
+        const char* words = percent ? "not within 0 to 100" : "below 0";
+        RC_ASSERT(checked.error().message.find(words) != std::string::npos);
     }
 }
 
