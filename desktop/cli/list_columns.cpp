@@ -34,6 +34,9 @@ std::vector<model::FieldCode> shownFields(Kind kind) {
             return {field::Mark::markedOn, field::Mark::item,      field::Mark::percent,
                     field::Mark::count,    field::Mark::stepsDone, field::Mark::by,
                     field::Mark::note};
+        case Kind::Photo:
+            return {field::Photo::takenAt, field::Photo::space, field::Photo::stage,
+                    field::Photo::caption};
         case Kind::Punch:
             return {field::Punch::space, field::Punch::what, field::Punch::crew,
                     field::Punch::dueOn, field::Punch::foundOn};

@@ -39,7 +39,7 @@ TEST(Preview, SmallPicturesKeepTheirSize) {
 }
 
 TEST(Preview, IsSmallerThanThePicture) {
-    const std::string bytes = paintedJpeg(2400, 1800);
+    const std::string bytes = paintedJpeg(1200, 900);
     EXPECT_LT(previewOf(bytes).value().size(), bytes.size() / 2);
 }
 
@@ -54,9 +54,11 @@ TEST(Preview, IsTurnedTheWayTheCameraWasHeld) {
         SCOPED_TRACE(orientation);
         const bool onItsSide = orientation >= 5;
         const std::string jpeg =
-            onItsSide ? paintedJpeg(600, 800, stored) : paintedJpeg(800, 600, stored);
-        expectPreview(tests::withOrientation(jpeg, orientation), 480, 360);
+            onItsSide ? paintedJpeg(60, 80, stored) : paintedJpeg(80, 60, stored);
+        expectPreview(tests::withOrientation(jpeg, orientation), 80, 60);
     }
+    // Made smaller as it is seen, not as it is stored.
+    expectPreview(tests::withOrientation(paintedJpeg(600, 800, "gwrb"), 6), 480, 360);
 }
 
 TEST(Preview, AnOrientationThatIsNoneIsUpright) {
@@ -78,6 +80,26 @@ TEST(Preview, NoneOfWhatCannotBeRead) {
     const auto cut = previewOf(bytes.substr(0, bytes.size() / 2));
     ASSERT_FALSE(cut.ok());
     EXPECT_THAT(cut.error().message, HasSubstr("cut short"));
+}
+
+// Whatever one byte of a picture is, it gives a picture or an error; the sanitizers watch the rest.
+TEST(Preview, OneWrongByteDoesNoHarm) {
+    const std::string good = tests::withOrientation(paintedJpeg(16, 12), 6);
+    std::size_t read = 0;
+    for (std::size_t at = 0; at < good.size(); ++at) {
+        for (const int change : {0x01, 0xFF}) {
+            std::string bytes = good;
+            bytes[at] = static_cast<char>(bytes[at] ^ change);
+            const auto preview = previewOf(bytes);
+            if (preview.ok()) {
+                ++read;
+                const auto picture = seen(preview.value());
+                EXPECT_GT(picture.width, 0) << at;
+                EXPECT_LE(picture.width, kPreviewWidth) << at;
+            }
+        }
+    }
+    EXPECT_GT(read, 0U);
 }
 
 TEST(Preview, RefusesASizeThatNoCameraHas) {
