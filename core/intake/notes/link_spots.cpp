@@ -189,7 +189,8 @@ class Preparer {
         auto& objects = spots_.objects;
         for (std::size_t i = 0; i < objects.size(); ++i) {
             const std::size_t lead = leadOf(objects[i].span.begin);
-            if (cueEnds(Cue::With, lead) && i > 0) {
+            const bool pronoun = spots_.has(Cue::Pronoun) && objects[i].material;
+            if (cueEnds(Cue::With, lead) && (i > 0 || pronoun)) {
                 objects[i].with = true;
             }
             if (cueEnds(Cue::Locus, lead)) {
@@ -253,6 +254,7 @@ class Preparer {
                    (word(at - 1, "i") || word(at - 1, "we") || word(at - 1, "they") ||
                     word(at - 1, "he") || word(at - 1, "she"));
         });
+        std::erase_if(spots_.acts, [&](const ActSpot& act) { return isTold(act); });
         // "a moving blanket": no treatment.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             const std::size_t at = act.span.begin;
@@ -263,6 +265,34 @@ class Preparer {
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             return row(act).side == Side::Edge && !edgeHolds(act);
         });
+    }
+
+    // "somebody painted it four years ago", "tear-out is …", "before we paint": no order.
+    [[nodiscard]] bool isTold(const ActSpot& act) const {
+        const std::size_t begin = act.span.begin;
+        const bool order = row(act).side == Side::After || row(act).side == Side::Any;
+        if (!order || row(act).treatment == model::Treatment::Keep || act.passive) {
+            return false;
+        }
+        if (begin == 0 && word(act.span.end, "is") && row(act).phrase != "new") {
+            return true;
+        }
+        const bool past = sentence_.tokens[begin].text.ends_with("ed") && begin > 0;
+        if (past && (word(begin - 1, "somebodi") || word(begin - 1, "someon") ||
+                     word(begin - 1, "who") || word(begin - 1, "whoever") ||
+                     word(begin - 1, "owner") || word(begin - 1, "seller"))) {
+            return true;
+        }
+        return past && agoFollows(act.span.end);
+    }
+
+    [[nodiscard]] bool agoFollows(std::size_t at) const {
+        for (std::size_t i = at; i < sentence_.tokens.size() && i < at + 9; ++i) {
+            if (word(i, "ago")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     [[nodiscard]] bool edgeHolds(const ActSpot& act) const {

@@ -357,6 +357,11 @@ class Linker {
         const std::size_t end = act.tail.end > act.tail.begin ? act.tail.begin : act.span.end + 2;
         return std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
             const bool after = cue.span.begin >= act.span.end && cue.span.begin < end;
+            const bool within = cue.span.begin > act.span.begin && cue.span.end <= act.span.end;
+            if (cue.cue == Cue::Pronoun && within && !before_.empty() &&
+                tables().objects[before_.front()].place == Place::Outside) {
+                return true;  // "paint it", of the siding
+            }
             const bool subject =
                 cue.span.end <= act.span.begin && cue.span.end + 5 >= act.span.begin;
             return cue.cue == Cue::Pronoun && (after || subject);

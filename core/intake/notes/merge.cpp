@@ -97,6 +97,12 @@ std::vector<Found> settled(const std::vector<Found>& said) {
     }
     // Keeping and working on it: the later of two orders; lesser work is no contradiction.
     const bool keep = has(Treatment::Keep);
+    const bool keepOrdered = std::any_of(left.begin(), left.end(), [](const Found& f) {
+        return f.treatment == Treatment::Keep && f.weight == 3 && !f.fromNo;
+    });
+    if (keepOrdered) {
+        std::erase_if(left, [](const Found& f) { return isWork(f.treatment) && f.weight < 3; });
+    }
     const bool work =
         std::any_of(left.begin(), left.end(), [](const Found& f) { return isWork(f.treatment); });
     if (keep && work) {

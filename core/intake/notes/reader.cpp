@@ -25,6 +25,10 @@ bool shouted(const Sentence& sentence) {
     return letters;
 }
 
+std::string singular(const std::string& name) {
+    return name.ends_with('s') && !name.ends_with("ss") ? name.substr(0, name.size() - 1) : name;
+}
+
 std::size_t wordCount(const Sentence& sentence) {
     return static_cast<std::size_t>(
         std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
@@ -86,12 +90,13 @@ void Reader::take(Sentence& sentence) {
             linkSentence(sentence, spots, placed.from, {before_, looseBefore_, walk_.placeWord()});
         noteCautions(sentence, spots);
         extendPlaces(sentence, spots, placed, linked);
-        const bool money = deal && spots.acts.empty();
+        const bool money = deal && (spots.acts.empty() || spots.objects.empty());
         if (!money && !takeChoice(sentence, spots, placed, linked, open)) {
             takeItems(sentence, spots, placed, linked, open);
         }
         remember(spots, linked);
     }
+    keepTopic(sentence, spots);
     lastFound_ = foundBefore;
     if (options_.explain) {
         explain(sentence, spots, placed, linked, foundBefore);
@@ -217,9 +222,10 @@ void Reader::recall(Spots& spots) const {
         const std::string head = plain.substr(plain.rfind(' ') + 1);
         for (const std::uint32_t recent : recent_) {
             const std::string& name = tables().objects[recent].name;
-            const bool narrower =
-                name.size() > head.size() && name.ends_with(" " + head) &&
-                tables().objects[recent].place == tables().objects[spot.object].place;
+            const bool place =
+                tables().objects[recent].place == tables().objects[spot.object].place ||
+                tables().objects[recent].place == Place::Anywhere;
+            const bool narrower = singular(name).ends_with(" " + singular(head)) && place;
             if (narrower && recent != spot.object) {
                 spot.object = recent;
                 break;
@@ -253,6 +259,24 @@ void Reader::extendPlaces(const Sentence& sentence, const Spots& spots, const Pl
                 found_.back().place = key;
             }
         }
+    }
+}
+
+// "Cabinets: plywood, homemade. All new.": the label is what the rest of the line is about.
+void Reader::keepTopic(const Sentence& sentence, const Spots& spots) {
+    if (sentence.opensLine) {
+        topic_ = kNone;
+        for (const ObjectSpot& object : spots.objects) {
+            const std::size_t end = object.span.end;
+            if (object.span.begin <= 2 && end < sentence.tokens.size() &&
+                isMark(sentence.tokens[end], ":")) {
+                topic_ = object.object;
+            }
+        }
+    }
+    if (topic_ != kNone) {
+        before_ = {topic_};
+        beforeAge_ = 0;
     }
 }
 

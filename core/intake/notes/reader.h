@@ -41,6 +41,7 @@ class Reader {
     void recall(Spots& spots) const;
     void extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                       const Linked& linked);
+    void keepTopic(const Sentence& sentence, const Spots& spots);
     void remember(const Spots& spots, const Linked& linked);
     [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
                               int weight) const;
@@ -48,6 +49,9 @@ class Reader {
                                                      const Said& said);
     [[nodiscard]] Found foundOf(const Sentence& sentence, const Spots& spots, const Said& said);
     void addAmounts(const Sentence& sentence, const Spots& spots, const Said& said, Found& found);
+    static void addTime(const Sentence& sentence, const Amount& amount, DraftItem& item);
+    [[nodiscard]] bool answered(const Sentence& sentence, const Spots& spots, const Linked& linked,
+                                const Said& said) const;
     [[nodiscard]] bool isDone(const Sentence& sentence, const Spots& spots,
                               const ActSpot& act) const;
     [[nodiscard]] bool absent(const Sentence& sentence, const Spots& spots, const Said& said) const;
@@ -66,6 +70,7 @@ class Reader {
     std::vector<std::uint32_t> recent_;  // objects named in this space, latest first
     bool looseBefore_ = false;           // nothing was said yet of what to do with before_
     int beforeAge_ = 0;
+    std::uint32_t topic_ = kNone;        // "Cabinets: …": what the rest of a line is about
     Section section_ = Section::Plain;
     int sentences_ = 0;
     int choiceAge_ = 99;                  // sentences since the last alternate was added to

@@ -97,6 +97,36 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     return found;
 }
 
+// A span of time is a wait where the sentence speaks of ordering; else it is how long the work takes.
+void Reader::addTime(const Sentence& sentence, const Amount& amount, DraftItem& item) {
+    static const std::vector<WordId> kWaits = [] {
+        std::vector<WordId> ids;
+        for (const std::string_view word :
+             {"order", "lead", "shop", "deliveri", "deliv", "measur", "templat", "maker", "supplier",
+              "notic", "wait", "ship", "arriv", "backord", "custom", "mill", "yard"}) {
+            ids.push_back(tables().id(word));
+        }
+        return ids;
+    }();
+    const bool waits =
+        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [&](const Token& token) {
+            return token.word != kUnknown &&
+                   std::find(kWaits.begin(), kWaits.end(), token.word) != kWaits.end();
+        });
+    const std::string& unit = tables().units[amount.unit].name;
+    const bool week = unit == "week";
+    const bool month = unit == "month";
+    if (!week && !month && unit != "day") {
+        return;
+    }
+    if (waits && !item.leadDays) {
+        item.leadDays =
+            model::Quantity::fromThousandths(amount.value * (week ? 7 : month ? 30 : 1));
+    } else if (!waits && !item.days) {
+        item.days = model::Quantity::fromThousandths(amount.value * (week ? 5 : month ? 21 : 1));
+    }
+}
+
 // The figures nearest the object become its quantity, cost, days and lead time.
 void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said& said,
                         Found& found) {
@@ -127,14 +157,7 @@ void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said
             item.quantity = figure;
             item.unit = "each";
         } else if (amount.kind == AmountKind::Time) {
-            const std::string& unit = tables().units[amount.unit].name;
-            const bool lead = unit == "week" || unit == "month";
-            const std::int64_t perUnit = unit == "week" ? 7 : unit == "month" ? 30 : 1;
-            if (lead && !item.leadDays) {
-                item.leadDays = model::Quantity::fromThousandths(amount.value * perUnit);
-            } else if (unit == "day" && !item.days) {
-                item.days = figure;
-            }
+            addTime(sentence, amount, item);
         }
     }
 }
@@ -167,6 +190,28 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     return keys;
 }
 
+// "The flashing is loose, so repair the roof": the order answers the condition.
+bool Reader::answered(const Sentence& sentence, const Spots& spots, const Linked& linked,
+                      const Said& said) const {
+    static const WordId kSo = tables().id("so");
+    const ActSpot& act = spots.acts[said.act];
+    if (tables().acts[act.row].weight > 1) {
+        return false;
+    }
+    return std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& other) {
+        const ActSpot& order = spots.acts[other.act];
+        if (tables().acts[order.row].weight < 3 || order.span.begin < act.span.end) {
+            return false;
+        }
+        for (std::size_t i = act.span.end; i < order.span.begin; ++i) {
+            if (sentence.tokens[i].word == kSo && kSo != kUnknown) {
+                return true;
+            }
+        }
+        return false;
+    });
+}
+
 void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                        const Linked& linked, const Openness& open) {
     if (section_ == Section::NotDoing) {
@@ -185,6 +230,9 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
             continue;
         }
         if (row.weight == 0) {
+            continue;
+        }
+        if (answered(sentence, spots, linked, said)) {
             continue;
         }
         // "replace A with B": B is what is there afterwards.

@@ -42,6 +42,7 @@ class Finder {
         }
         found_.amounts = amountsIn(tokens_);
         settleStops();
+        settleUnits();
         settleVerbs();
         found_.spaces = spacesIn(tokens_);
         return std::move(found_);
@@ -119,7 +120,7 @@ class Finder {
             }
             factsEnd_ = fact.end;
         }
-        if (object.row != kNone && at >= objectsEnd_) {
+        if (object.row != kNone && at >= objectsEnd_ && !isDoing(at, object)) {
             ObjectSpot spot;
             spot.span = {at, object.end};
             spot.object = object.row;
@@ -204,6 +205,31 @@ class Finder {
         std::erase_if(found_.objects, [&](const ObjectSpot& spot) { return stopped(spot.span); });
         std::erase_if(found_.acts,
                       [&](const ActSpot& spot) { return stopped(spot.span) || inTail(spot.span); });
+    }
+
+    // "the supply pipe, eight fixtures": the unit of a figure is no object of its own.
+    void settleUnits() {
+        const auto isUnit = [&](const ObjectSpot& object) {
+            return std::any_of(found_.amounts.begin(), found_.amounts.end(),
+                               [&](const Amount& amount) {
+                                   return amount.unit != kNone && amount.begin > 0 &&
+                                          tokens_[amount.begin - 1].kind == TokenKind::Mark &&
+                                          amount.begin < object.span.begin &&
+                                          object.span.end <= amount.end;
+                               });
+        };
+        std::erase_if(found_.objects, isUnit);
+    }
+
+    // "pulled" is no pull and "walled" no wall: a form of doing is an object only where the table
+    // writes it so.
+    [[nodiscard]] bool isDoing(std::size_t at, const Longest& object) const {
+        if (object.end != at + 1) {
+            return false;
+        }
+        const std::string_view text = tokens_[at].text;
+        const bool doing = (text.ends_with("ed") || text.ends_with("ing")) && text.size() > 5;
+        return doing && !tables().objects[object.row].hasDoing;
     }
 
     [[nodiscard]] bool cueAt(Cue cue, std::size_t at) const { return found_.endOf(cue, at) > at; }

@@ -160,6 +160,10 @@ class Loader {
                 row.hazards.emplace_back(hazard);
             }
         }
+        for (std::string_view name : split(cells[6], ';')) {
+            row.hasDoing = row.hasDoing || name.ends_with("ing") || name.ends_with("ed");
+        }
+        row.hasDoing = row.hasDoing || cells[0].ends_with("ing");
         const auto index = static_cast<std::uint32_t>(into_.objects.size());
         into_.objects.push_back(std::move(row));
         addAll(cells[0], From::Object, index);

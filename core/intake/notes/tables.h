@@ -26,6 +26,7 @@ struct ObjectRow {
     std::string trade;
     std::string unit;
     Place place = Place::Anywhere;
+    bool hasDoing = false;   // one of its names ends in -ing or -ed
     bool freshAdds = false;  // "a new one" adds it; else it replaces the old one
     std::string family;      // objects of one family stand in for each other: floor coverings
     std::vector<std::string> hazards;

@@ -10,7 +10,14 @@ namespace ledgerboard::intake {
 // Where a heading ends: "Kitchen:", "Living room / dining room", "BR1 - ". 0 if there is none.
 std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const {
     std::size_t at = skipSmall(sentence, spots, 0);
-    if (spots.spaces.empty() || spots.spaces.front().span.begin != at) {
+    if (spots.spaces.empty()) {
+        return 0;
+    }
+    // "Whole house.": a small word may belong to the name.
+    if (const Span& name = spots.spaces.front().span; name.begin < at && name.end >= at) {
+        at = name.begin;
+    }
+    if (spots.spaces.front().span.begin != at) {
         return 0;
     }
     std::size_t spaces = 0;
