@@ -97,7 +97,8 @@ Result<Date> Date::fromYmd(int year, int month, int day) {
     // <chrono> keeps month and day in a byte each, so the plain numbers are judged first.
     if (year < 1600 || year > 2999 || month < 1 || month > 12 || day < 1 || day > 31 || !ymd.ok()) {
         return wrongUse("there is no day " + std::to_string(year) + "-" + std::to_string(month) +
-                        "-" + std::to_string(day) + " in the calendar: check the day and the month");
+                        "-" + std::to_string(day) +
+                        " in the calendar: check the day and the month");
     }
     return fromDays(
         static_cast<std::int32_t>(std::chrono::sys_days{ymd}.time_since_epoch().count()));
