@@ -333,7 +333,8 @@ class Counter {
         } else {
             at = amount.end;
         }
-        if (const auto [row, end] = unitAt(at); row != kNone && amount.unit == kNone) {
+        if (const auto [row, end] = unitAt(at);
+            row != kNone && amount.unit == kNone && !isWordIn(amount, end)) {
             amount.unit = row;
             amount.end = end;
             amount.kind = tables().units[row].measure == Measure::Time ? AmountKind::Time
@@ -343,6 +344,26 @@ class Counter {
             amount.kind = AmountKind::Money;
             amount.perUnit = true;
         }
+    }
+
+    // "28,000 in profit", "four in the hall": no inches.
+    [[nodiscard]] bool isWordIn(const Amount& amount, std::size_t end) const {
+        static const WordId kIn = tables().id("in");
+        static const std::vector<WordId> kAfter = [] {
+            std::vector<WordId> after;
+            for (const std::string_view stem : {"the", "a", "this", "my", "all", "each", "here",
+                                                "there", "profit", "total", "it", "them", "our"}) {
+                after.push_back(tables().id(stem));
+            }
+            return after;
+        }();
+        if (end == 0 || tokens_[end - 1].word != kIn || kIn == kUnknown) {
+            return false;
+        }
+        constexpr std::int64_t kMostInches = 200'000;
+        return amount.value >= kMostInches ||
+               (word(end) != kUnknown &&
+                std::find(kAfter.begin(), kAfter.end(), word(end)) != kAfter.end());
     }
 
     void takeBy(Amount& amount, std::size_t at) {

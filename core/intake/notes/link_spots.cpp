@@ -261,6 +261,12 @@ class Preparer {
             return at > 0 && act.span.end == at + 1 && sentence_.tokens[at].text.ends_with("ing") &&
                    (word(at - 1, "a") || word(at - 1, "the") || word(at - 1, "an"));
         });
+        // "we will be hanging new drywall": not what is done to the things before.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            return act.span.end > act.span.begin + 1 && row(act).side == Side::Before &&
+                   sentence_.tokens[act.span.end - 1].text.ends_with("ing") &&
+                   !row(act).phrase.ends_with("ing");
+        });
         // A word like "off" is a treatment only right after an object, where the clause ends.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             return row(act).side == Side::Edge && !edgeHolds(act);

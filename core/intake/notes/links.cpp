@@ -211,8 +211,10 @@ class Linker {
             if (shareWithPrevious(a, direct, pronoun)) {
                 continue;
             }
+            constexpr std::size_t kNamesIt = 4;  // "clean up the yard"
             const bool own = row(act).object != kNone;
-            if (!own || pronoun || loose_) {
+            const bool names = own && act.span.end - act.span.begin >= kNamesIt && !pronoun;
+            if (!names && (!own || pronoun || loose_)) {
                 if (fromLoose(a) || fromBefore(a, pronoun)) {
                     continue;
                 }

@@ -43,8 +43,9 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     }
     const KnownSpace* known = walk_.find(place);
     const std::string shown = known == nullptr ? place.substr(0, place.find('*')) : known->shown;
-    const bool goesOn =
-        choiceAge_ <= kChoiceGoesOn && !alternates_.empty() && alternates_.back().space == shown;
+    const bool remark = open.surely && !hasMatter && choiceAge_ <= 1;  // "I go back and forth."
+    const bool goesOn = choiceAge_ <= kChoiceGoesOn && !alternates_.empty() &&
+                        (remark || alternates_.back().space == shown);
     if (goesOn && !placed.moved && !dead) {
         const bool more = open.surely || open.choice || wordIs(sentence, 0, "or") ||
                           (open.materials > 0 && !spots.amounts.empty());

@@ -209,13 +209,19 @@ class Finder {
 
     // "the supply pipe, eight fixtures": the unit of a figure is no object of its own.
     void settleUnits() {
+        static const WordId kFixture = tables().id("fixture");
+        const auto counts = [&](const ObjectSpot& object) {
+            return object.span.end <= object.span.begin + 1 && found_.objects.size() > 1 &&
+                   tokens_[object.span.begin].word == kFixture;
+        };
         const auto isUnit = [&](const ObjectSpot& object) {
             return std::any_of(found_.amounts.begin(), found_.amounts.end(),
                                [&](const Amount& amount) {
-                                   return amount.unit != kNone && amount.begin > 0 &&
+                                   return amount.begin > 0 &&
                                           tokens_[amount.begin - 1].kind == TokenKind::Mark &&
                                           amount.begin < object.span.begin &&
-                                          object.span.end <= amount.end;
+                                          object.span.end <= amount.end + 1 &&
+                                          counts(object);
                                });
         };
         std::erase_if(found_.objects, isUnit);

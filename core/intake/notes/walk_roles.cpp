@@ -51,7 +51,10 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
     if (sentence.heading || (bracket && !sentence.alone)) {
         return sentence.heading ? sentence.tokens.size() : at;
     }
-    if (closed && other <= 1 && end - at <= 4) {
+    // "Bathroom. …" opens it, "Bathroom works." and "it all goes" do not.
+    const bool label = closed && !isMark(sentence.tokens[end], ".");
+    const bool strict = !label || spots.spaces.front().headingOnly;
+    if (closed && other <= (strict ? 0 : 1) && end - at <= 4) {
         return end + 1;
     }
     return closed || other > 2 ? 0 : sentence.tokens.size();
