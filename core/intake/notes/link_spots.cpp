@@ -265,7 +265,7 @@ class Preparer {
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             return act.span.end > act.span.begin + 1 && row(act).side == Side::Before &&
                    sentence_.tokens[act.span.end - 1].text.ends_with("ing") &&
-                   !row(act).phrase.ends_with("ing");
+                   row(act).phrase.starts_with("be ");
         });
         // A word like "off" is a treatment only right after an object, where the clause ends.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {

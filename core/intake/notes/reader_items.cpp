@@ -108,7 +108,11 @@ void Reader::addTime(const Sentence& sentence, const Amount& amount, DraftItem& 
         }
         return ids;
     }();
+    static const WordId kOut = tables().id("out");
+    const bool out = amount.end < sentence.tokens.size() && kOut != kUnknown &&
+                     sentence.tokens[amount.end].word == kOut;  // "six weeks out"
     const bool waits =
+        out ||
         std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [&](const Token& token) {
             return token.word != kUnknown &&
                    std::find(kWaits.begin(), kWaits.end(), token.word) != kWaits.end();
