@@ -250,7 +250,7 @@ class Preparer {
             const std::size_t at = act.span.begin;
             return at > 0 && row(act).side == Side::After &&
                    row(act).treatment != model::Treatment::Keep &&
-                   sentence_.tokens[at].text.ends_with("ed") &&
+                   isPast(at) &&
                    (word(at - 1, "i") || word(at - 1, "we") || word(at - 1, "they") ||
                     word(at - 1, "he") || word(at - 1, "she"));
         });
@@ -283,13 +283,17 @@ class Preparer {
         if (begin == 0 && word(act.span.end, "is") && row(act).phrase != "new") {
             return true;
         }
-        const bool past = sentence_.tokens[begin].text.ends_with("ed") && begin > 0;
+        const bool past = begin > 0 && isPast(begin);
         if (past && (word(begin - 1, "somebodi") || word(begin - 1, "someon") ||
                      word(begin - 1, "who") || word(begin - 1, "whoever") ||
                      word(begin - 1, "owner") || word(begin - 1, "seller"))) {
             return true;
         }
         return past && agoFollows(act.span.end);
+    }
+
+    [[nodiscard]] bool isPast(std::size_t at) const {
+        return sentence_.tokens[at].text.ends_with("ed") && !word(at, "need");
     }
 
     [[nodiscard]] bool agoFollows(std::size_t at) const {

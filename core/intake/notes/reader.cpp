@@ -96,8 +96,16 @@ void Reader::take(Sentence& sentence) {
         }
         remember(spots, linked);
     }
+    // "Move the fridge? I thought about it, no."
+    const bool answered = asked_ && (spots.has(Cue::Hypothetical) || spots.has(Cue::Refused) ||
+                                     (!sentence.tokens.empty() && sentence.tokens.front().word ==
+                                                                      tables().id("no")));
+    if (answered && found_.size() == foundBefore && lastFound_ < found_.size()) {
+        found_.resize(lastFound_);
+    }
+    asked_ = !sentence.tokens.empty() && isMark(sentence.tokens.back(), "?");
     keepTopic(sentence, spots);
-    lastFound_ = foundBefore;
+    lastFound_ = std::min(foundBefore, found_.size());
     if (options_.explain) {
         explain(sentence, spots, placed, linked, foundBefore);
     }

@@ -49,6 +49,8 @@ class Reader {
                                                      const Said& said);
     [[nodiscard]] Found foundOf(const Sentence& sentence, const Spots& spots, const Said& said);
     void addAmounts(const Sentence& sentence, const Spots& spots, const Said& said, Found& found);
+    [[nodiscard]] static bool ofAnother(const Sentence& sentence, const Spots& spots,
+                                        const Amount& amount, const Said& said);
     static void addTime(const Sentence& sentence, const Amount& amount, DraftItem& item);
     [[nodiscard]] bool answered(const Sentence& sentence, const Spots& spots, const Linked& linked,
                                 const Said& said) const;
@@ -77,6 +79,7 @@ class Reader {
     std::uint32_t choiceObject_ = kNone;  // what the last choice is about
     std::set<WordId> choiceMaterials_;    // the materials named for it
     bool choicePending_ = false;          // said to be open before it was said what
+    bool asked_ = false;                  // the sentence before was a question
     std::size_t lastFound_ = 0;           // found_ before the sentence before this one
     Reading reading_;
 };

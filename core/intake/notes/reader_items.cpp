@@ -97,6 +97,22 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     return found;
 }
 
+// "New cabinets, 18 feet, new tops, 40 square feet": a measure belongs to what it follows.
+bool Reader::ofAnother(const Sentence& sentence, const Spots& spots, const Amount& amount,
+                       const Said& said) {
+    if (amount.kind != AmountKind::Measured) {
+        return false;
+    }
+    return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+        const bool follows = object.span.end <= amount.begin && amount.begin <= object.span.end + 2;
+        const bool marks = std::all_of(
+            sentence.tokens.begin() + static_cast<std::ptrdiff_t>(std::min(object.span.end, amount.begin)),
+            sentence.tokens.begin() + static_cast<std::ptrdiff_t>(amount.begin),
+            [](const Token& token) { return token.kind == TokenKind::Mark; });
+        return follows && marks && object.span.begin != said.at;
+    });
+}
+
 // A span of time is a wait where the sentence speaks of ordering; else it is how long the work takes.
 void Reader::addTime(const Sentence& sentence, const Amount& amount, DraftItem& item) {
     static const std::vector<WordId> kWaits = [] {
@@ -143,7 +159,7 @@ void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said
                 return !other.landmark && other.span.begin > begin && other.span.end < end &&
                        other.span.begin != said.at;
             });
-        if (!near || (!nearest && said.spot != kNone)) {
+        if (!near || (!nearest && said.spot != kNone) || ofAnother(sentence, spots, amount, said)) {
             continue;
         }
         DraftItem& item = found.item;

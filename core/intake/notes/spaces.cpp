@@ -173,7 +173,9 @@ class Finder {
               int count = 0) {
         SpaceSpot spot;
         spot.span = {begin, end};
-        spot.shown = spoken(tokens_, begin, end);
+        static const WordId kThe = tables().id("the");
+        const bool article = begin + 1 < end && tokens_[begin].word == kThe;
+        spot.shown = spoken(tokens_, article ? begin + 1 : begin, end);
         spot.kind = kind;
         spot.count = count;
         spot.headingOnly = headingOnly;

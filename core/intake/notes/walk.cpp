@@ -115,6 +115,15 @@ std::string Walk::resolve(const SpaceSpot& spot) {
     if (key == "bathroom 1" || key == "bathroom 2") {
         return key;
     }
+    // "The bath" of the primary bedroom, where the house has another.
+    const bool another =
+        std::any_of(known_.begin(), known_.end(), [](const KnownSpace& space) {
+            return isBath(space.key) && space.key != "primary bath";
+        });
+    if (headOf(key) == "bath" && another && (key == "bath" || key == "bathroom") &&
+        contains(current_, "primary bedroom")) {
+        return "primary bath";
+    }
     if (find(key) != nullptr || spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
         return key;
     }
@@ -122,14 +131,6 @@ std::string Walk::resolve(const SpaceSpot& spot) {
     const bool bare = key.find(' ') == std::string::npos;
     if (bare) {
         const std::string head = headOf(key);
-        // "The bath" of the primary bedroom, where the house has another.
-        const bool another =
-            std::any_of(known_.begin(), known_.end(), [](const KnownSpace& space) {
-                return isBath(space.key) && space.key != "primary bath";
-            });
-        if (head == "bath" && another && contains(current_, "primary bedroom")) {
-            return "primary bath";
-        }
         std::string only;
         int count = 0;
         for (const KnownSpace& space : known_) {

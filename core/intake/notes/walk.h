@@ -77,8 +77,8 @@ class Walk {
                                                           bool first);
     [[nodiscard]] std::optional<Role> roleEntering(const Sentence& sentence, const Spots& spots,
                                                    std::size_t index, bool first) const;
-    [[nodiscard]] static Role roleInClause(const Sentence& sentence, const Spots& spots,
-                                           std::size_t index);
+    [[nodiscard]] Role roleInClause(const Sentence& sentence, const Spots& spots,
+                                    std::size_t index) const;
     void closeClause(Placed& placed, Clause& clause, std::size_t end);
     void takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed);
     void takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause);

@@ -164,7 +164,8 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
 }
 
 // A space named within a clause.
-Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots, std::size_t index) {
+Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
+                              std::size_t index) const {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
     static const std::vector<std::string_view> kIn = {
@@ -181,7 +182,12 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots, std:
         }
     }
     if (spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
-        return Role::Local;
+        // "Paneling everywhere.", said in a room: all over the room.
+        const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+        const bool inRoom = here != nullptr && here->kind == SpaceKind::Room;
+        const bool every = wordIs(sentence, begin, "everywher") ||
+                           (wordIs(sentence, begin, "all") && wordIs(sentence, begin + 1, "over"));
+        return inRoom && every && spot.span.end <= begin + 2 ? Role::Ignored : Role::Local;
     }
     if (spot.kind == SpaceKind::Level) {
         return Role::Local;

@@ -109,7 +109,9 @@ void Walk::takeOfObject(Spots& spots, std::size_t index) {
     const SpaceSpot spot = spots.spaces[index];
     const std::string key = resolve(spot);
     const bool here = std::any_of(current_.begin(), current_.end(), [&](const std::string& at) {
-        return at == key || headOf(at) == headOf(key) || at.find(spot.key) != std::string::npos;
+        const bool bare = spot.key.find(' ') == std::string::npos;
+        return at == key || (bare && headOf(at) == headOf(key)) ||
+               at.find(spot.key) != std::string::npos;
     });
     for (ObjectSpot& object : spots.objects) {
         if (object.span.end > spot.span.begin && object.span.begin <= spot.span.end && !here &&
@@ -147,7 +149,8 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
             return;
         }
     }
-    const bool one = placed.parts.size() == 1 && placed.parts.front().keys.size() == 1;
+    const bool one = placed.parts.size() == 1 && placed.parts.front().keys.size() == 1 &&
+                     placed.parts.front().keys.front() != "whole house";
     if (one && spots.acts.empty() && sentence.tokens.size() <= 11 && !whole_) {
         stand(placed.parts.front().keys);
         placed.moved = true;
