@@ -92,6 +92,16 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
     deal = takeYear(sentence, spots) || deal;
     deal = takeBegin(sentence, spots) || deal;
     deal = takeTimes(sentence, spots) || deal;
+    asked_.clear();
+    if (!sentence.tokens.empty() && markIs(sentence, sentence.tokens.size() - 1, '?')) {
+        for (const RowSpot& cue : spots.facts) {
+            const std::string& fact = tables().facts[cue.row];
+            if (fact == "purchase" || fact == "resale" || fact == "budget" || fact == "profit") {
+                asked_ = fact;
+                break;
+            }
+        }
+    }
     askedMarket_ = says(sentence, "sit") && markIs(sentence, sentence.tokens.size() - 1, '?');
     return deal;
 }
@@ -109,6 +119,13 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
             continue;
         }
         auto [best, nearest] = nearestFact(spots, amount);
+        // "What are you paying?" "One eighty-five."
+        const bool answers = !asked_.empty() && !any && amount.kind != AmountKind::Measured &&
+                             (best.empty() || nearest > 3.0);
+        if (answers) {
+            best = asked_;
+            nearest = 4.0;
+        }
         std::int64_t value = amount.value;
         // "178-182" and "two forty, maybe two thirty": two readings of one fact.
         const bool follows = !last.empty() && amount.begin <= lastEnd + 8 && best != last &&

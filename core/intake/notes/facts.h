@@ -38,6 +38,7 @@ class FactReader {
     int taken_ = 0;      // sentences taken
     int lastDeal_ = -9;  // the last sentence that spoke of the deal
     bool askedMarket_ = false;
+    std::string asked_;  // the money fact that the sentence before asked for
 };
 
 }  // namespace ledgerboard::intake

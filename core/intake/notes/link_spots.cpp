@@ -178,6 +178,15 @@ class Preparer {
         });
     }
 
+    [[nodiscard]] std::size_t lengthOfCue(Cue cue, std::size_t end) const {
+        for (const CueSpot& spot : spots_.cues) {
+            if (spot.cue == cue && spot.span.end == end) {
+                return end - spot.span.begin;
+            }
+        }
+        return 0;
+    }
+
     // "paint over the valve": the preposition belongs to the treatment.
     [[nodiscard]] bool withinAct(const Span& span) const {
         return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
@@ -213,7 +222,14 @@ class Preparer {
                            act.span.end <= objects[i].span.begin && row(act).side == Side::After &&
                            row(act).weight > 1;
                 });
-            objects[i].landmark = (earlier && !actBetween) || later;
+            // "a damp patch by the front door": the remark before it is not about the door.
+            const bool remark =
+                std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+                    return act.span.end == lead - lengthOfCue(Cue::Landmark, lead) &&
+                           row(act).weight <= 2 && row(act).side == Side::Any &&
+                           row(act).object != kNone;
+                });
+            objects[i].landmark = (earlier && !actBetween) || later || remark;
         }
     }
 
@@ -323,7 +339,11 @@ class Preparer {
         }
         return sentence_.tokens[act.span.end].kind == TokenKind::Mark ||
                word(act.span.end, "and") || word(act.span.end, "so") || word(act.span.end, "but") ||
-               word(act.span.end, "of") || word(act.span.end, "then");
+               word(act.span.end, "of") || word(act.span.end, "then") ||
+               (word(act.span.end, "in") && (word(act.span.end + 1, "all") ||
+                                             word(act.span.end + 1, "here") ||
+                                             word(act.span.end + 1, "both") ||
+                                             word(act.span.end + 1, "everi")));
     }
 
     [[nodiscard]] bool cueIsMark(std::size_t at, std::string_view marks) const {

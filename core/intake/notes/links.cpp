@@ -395,7 +395,7 @@ class Linker {
         const ActSpot& act = spots_.acts[index];
         for (std::size_t i = linked_.loose.size(); i-- > 0;) {
             const ObjectSpot& object = spots_.objects[linked_.loose[i]];
-            if (object.span.end <= act.span.begin && row(act).weight > 1) {
+            if (object.span.end <= act.span.begin && row(act).weight > 1 && takes(act, object)) {
                 linked_.said.push_back(Said{.object = object.object,
                                             .act = static_cast<std::uint32_t>(index),
                                             .at = object.span.begin,

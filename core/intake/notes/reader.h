@@ -57,6 +57,8 @@ class Reader {
     [[nodiscard]] bool isDone(const Sentence& sentence, const Spots& spots,
                               const ActSpot& act) const;
     [[nodiscard]] bool absent(const Sentence& sentence, const Spots& spots, const Said& said) const;
+    [[nodiscard]] static bool isAbsent(const Sentence& sentence, const Spots& spots,
+                                       const Span& span);
     void cautionItems(Draft& draft) const;
     void explain(const Sentence& sentence, const Spots& spots, const Placed& placed,
                  const Linked& linked, std::size_t foundBefore);

@@ -11,7 +11,16 @@ bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& sa
     if (said.fromBefore || said.spot == kNone) {
         return std::find(absent_.begin(), absent_.end(), said.object) != absent_.end();
     }
-    const Span& span = spots.objects[said.spot].span;
+    // "Stove and fridge both walked off, so I need a stove": said of the same thing earlier.
+    for (const ObjectSpot& object : spots.objects) {
+        if (object.object == said.object && isAbsent(sentence, spots, object.span)) {
+            return true;
+        }
+    }
+    return std::find(absent_.begin(), absent_.end(), said.object) != absent_.end();
+}
+
+bool Reader::isAbsent(const Sentence& sentence, const Spots& spots, const Span& span) {
     for (const CueSpot& cue : spots.cues) {
         const bool before = cue.span.end <= span.begin && cue.span.end + 3 >= span.begin;
         const bool after = cue.span.begin >= span.end && cue.span.begin <= span.end + 4;
@@ -21,7 +30,7 @@ bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& sa
             return true;
         }
     }
-    return std::find(absent_.begin(), absent_.end(), said.object) != absent_.end();
+    return false;
 }
 
 // Whether the sentence says of a treatment that it has been carried out already.
@@ -69,6 +78,11 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
     if (found.object == kFloor && found.treatment == Treatment::Refinish) {
         found.object = kWoodFloor;
+    }
+    // Wallpaper is stripped off, not down.
+    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
+    if (found.object == kWallpaper && row.phrase.starts_with("strip")) {
+        found.treatment = Treatment::Remove;
     }
     int sure = row.weight >= 3 ? 90 : row.weight == 2 ? 80 : 62;
     sure -= said.fromBefore ? 10 : 0;
@@ -196,6 +210,20 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
         }
     }
     std::vector<std::string> keys = walk_.current();
+    // "Stairs and upstairs hall": the treads are the stairs', the walls the hall's.
+    if (keys.size() > 1) {
+        static const std::vector<std::string_view> kOfStairs = {"stair treads", "balusters",
+                                                                "newel post", "railing", "stairs"};
+        const bool ofStairs =
+            std::find(kOfStairs.begin(), kOfStairs.end(), object.name) != kOfStairs.end();
+        const auto stairs = std::find(keys.begin(), keys.end(), "stairs");
+        if (stairs != keys.end() && ofStairs) {
+            return {"stairs"};
+        }
+        if (stairs != keys.end()) {
+            keys.erase(stairs);
+        }
+    }
     const auto outside = [&](const std::string& key) {
         const KnownSpace* space = walk_.find(key);
         return space != nullptr && space->kind == SpaceKind::Outside;

@@ -47,8 +47,13 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
         return;
     }
     std::vector<const SpaceSpot*> named;
+    // "MILK ROOM (the back entry)": what stands in brackets is another name for it.
+    std::size_t bracket = 0;
+    while (bracket < sentence.tokens.size() && !isMark(sentence.tokens[bracket], "(")) {
+        ++bracket;
+    }
     for (const SpaceSpot& spot : spots.spaces) {
-        if (spot.span.end <= end) {
+        if (spot.span.end <= end && (spot.span.begin < bracket || named.empty())) {
             named.push_back(&spot);
         }
     }
