@@ -196,6 +196,18 @@ bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
     return any;
 }
 
+// "A bath and a half", "one and a half baths": in thousandths; 0 where it is not said.
+std::int64_t FactReader::bathAndAHalf(const Sentence& sentence) {
+    for (std::size_t i = 0; i + 3 < sentence.tokens.size(); ++i) {
+        const std::string word = lower(sentence, i);
+        if ((word == "bath" || word == "bathroom") && lower(sentence, i + 1) == "and" &&
+            lower(sentence, i + 2) == "a" && lower(sentence, i + 3) == "half") {
+            return 1500;
+        }
+    }
+    return 0;
+}
+
 bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     const auto countBefore = [&](std::size_t at) -> const Amount* {
         for (const Amount& amount : spots.amounts) {
@@ -244,11 +256,21 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
             }
         }
     }
-    if (beds == nullptr || baths == nullptr) {
+    const std::int64_t bathsSaid = baths != nullptr ? baths->value : bathAndAHalf(sentence);
+    if (beds == nullptr && bathsSaid == 0) {
         return false;
     }
-    add(sentence, "bedrooms", countText(beds->value), 93);
-    add(sentence, "baths", countText(baths->value), 93);
+    // Counts of rooms alone may be of rooms that want work: they must stand early, without any.
+    const bool early = taken_ <= 16 && spots.acts.empty() && spots.objects.empty();
+    if ((beds == nullptr || bathsSaid == 0) && !early) {
+        return false;
+    }
+    if (beds != nullptr && !has("bedrooms")) {
+        add(sentence, "bedrooms", countText(beds->value), bathsSaid != 0 ? 93 : 80);
+    }
+    if (bathsSaid != 0 && !has("baths")) {
+        add(sentence, "baths", countText(bathsSaid), beds != nullptr ? 93 : 80);
+    }
     if (rooms != nullptr) {
         add(sentence, "rooms", countText(rooms->value), 90);
     }
@@ -260,13 +282,22 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
         return false;
     }
     for (const Amount& amount : spots.amounts) {
-        const int year = yearOf(amount);
+        int year = yearOf(amount);
+        // "built in '38"
+        const bool shortForm = amount.begin > 0 && markIs(sentence, amount.begin - 1, '\'') &&
+                               amount.kind == AmountKind::Plain && amount.value >= 10'000 &&
+                               amount.value < 100'000;
+        year = shortForm ? 1900 + static_cast<int>(amount.value / 1000) : year;
         if (year == 0 || year > 2025) {
             continue;
         }
         const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
         const std::string before2 = amount.begin > 1 ? lower(sentence, amount.begin - 2) : "";
-        const bool built = before == "built" || before2 == "built" || before == "c" ||
+        bool said = false;
+        for (std::size_t i = amount.begin > 4 ? amount.begin - 4 : 0; i < amount.begin; ++i) {
+            said = said || lower(sentence, i) == "built";
+        }
+        const bool built = said || before == "built" || before2 == "built" || before == "c" ||
                            before == "circa" || before == "cape" || before == "ranch";
         static constexpr std::array<std::string_view, 18> kHouses = {
             "house",    "foursquare", "ranch",     "cape",      "bungalow", "semi",

@@ -25,6 +25,7 @@ class FactReader {
     void add(const Sentence& sentence, const std::string& name, const std::string& value, int sure);
     bool takeMoney(const Sentence& sentence, const Spots& spots);
     bool takeArea(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] static std::int64_t bathAndAHalf(const Sentence& sentence);
     bool takeRooms(const Sentence& sentence, const Spots& spots);
     bool takeYear(const Sentence& sentence, const Spots& spots);
     bool takeTimes(const Sentence& sentence, const Spots& spots);

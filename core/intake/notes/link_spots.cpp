@@ -15,6 +15,7 @@ class Preparer {
           placeWord_(context.placeWord) {}
 
     void run() {
+        readArrows();
         joinCompounds();
         narrowKinds();
         markLandmarks();
@@ -28,6 +29,44 @@ class Preparer {
     [[nodiscard]] bool word(std::size_t at, std::string_view stem) const {
         return at < sentence_.tokens.size() && sentence_.tokens[at].word != kUnknown &&
                sentence_.tokens[at].word == tables().id(stem);
+    }
+
+    // "carpet > plank" replaces one by the other, "windows -> vinyl" with a material.
+    void readArrows() {
+        static const std::uint32_t kNew = actNamed("new");
+        static const std::uint32_t kReplaced = actNamed("be replaced");
+        auto& objects = spots_.objects;
+        for (std::size_t i = 1; i < objects.size(); ++i) {
+            const std::size_t begin = objects[i - 1].span.end;
+            const std::size_t end = objects[i].span.begin;
+            std::size_t arrow = end;
+            bool broken = false;
+            for (std::size_t k = begin; k < end; ++k) {
+                arrow = cueIsMark(k, ">") ? k : arrow;
+                broken = broken || cueIsMark(k, ";.");
+            }
+            if (arrow == end || broken || end > arrow + 2 || actBetween(arrow, end)) {
+                continue;
+            }
+            ActSpot act;
+            act.span = {arrow, arrow + 1};
+            act.row = objects[i].material ? kReplaced : kNew;
+            if (act.row == kNone) {
+                continue;
+            }
+            const auto at = std::find_if(
+                spots_.acts.begin(), spots_.acts.end(),
+                [&](const ActSpot& other) { return other.span.begin >= arrow; });
+            spots_.acts.insert(at, act);
+            objects[objects[i].material ? i : i - 1].landmark = true;
+        }
+    }
+
+    [[nodiscard]] static std::uint32_t actNamed(std::string_view phrase) {
+        const auto& acts = tables().acts;
+        const auto row = std::find_if(acts.begin(), acts.end(),
+                                      [&](const ActRow& act) { return act.phrase == phrase; });
+        return row == acts.end() ? kNone : static_cast<std::uint32_t>(row - acts.begin());
     }
 
     // "vanity light": the last of two objects side by side is meant.

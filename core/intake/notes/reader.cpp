@@ -88,6 +88,7 @@ void Reader::take(Sentence& sentence) {
         recall(spots);
         linked =
             linkSentence(sentence, spots, placed.from, {before_, looseBefore_, walk_.placeWord()});
+        takeFragment(sentence, spots, placed, linked);
         noteCautions(sentence, spots);
         extendPlaces(sentence, spots, placed, linked);
         const bool money = deal && (spots.acts.empty() || spots.objects.empty());

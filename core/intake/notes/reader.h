@@ -41,6 +41,7 @@ class Reader {
     void recall(Spots& spots) const;
     void extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                       const Linked& linked);
+    void takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed, Linked& linked);
     void keepTopic(const Sentence& sentence, const Spots& spots);
     void remember(const Spots& spots, const Linked& linked);
     [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
@@ -81,6 +82,8 @@ class Reader {
     std::uint32_t choiceObject_ = kNone;  // what the last choice is about
     std::set<WordId> choiceMaterials_;    // the materials named for it
     bool choicePending_ = false;          // said to be open before it was said what
+    bool listNew_ = false;                // after "new:", the rest of a line is new
+    int gutAge_ = 99;                     // sentences since a space was said to be gutted
     bool asked_ = false;                  // the sentence before was a question
     std::size_t lastFound_ = 0;           // found_ before the sentence before this one
     Reading reading_;

@@ -1,0 +1,110 @@
+// The part of the reader that takes bare lists of things for work: "Tub, surround, toilet." after
+// "gut it", "Backsplash, 30 feet of tile.", "new: cabs; ctop; sink".
+#include <algorithm>
+
+#include "core/intake/notes/reader.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr int kGutGoesOn = 3;  // sentences
+
+bool wordIs(const Sentence& sentence, std::size_t at, std::string_view stem) {
+    return at < sentence.tokens.size() && sentence.tokens[at].word != kUnknown &&
+           sentence.tokens[at].word == tables().id(stem);
+}
+
+// Whether a list "new: …" begins in the sentence.
+bool opensList(const Sentence& sentence, const Spots& spots) {
+    return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        const std::size_t end = act.span.end;
+        return tables().acts[act.row].fresh && end < sentence.tokens.size() &&
+               sentence.tokens[end].kind == TokenKind::Mark && sentence.tokens[end].mark == ':';
+    });
+}
+
+bool guts(const Sentence& sentence) {
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        if (wordIs(sentence, i, "gut") || wordIs(sentence, i, "suit")) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// Nothing but things, figures and small words.
+bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from) {
+    for (const Cue cue : {Cue::Passive, Cue::Chatter, Cue::Aside, Cue::Negation, Cue::Absent,
+                          Cue::Hypothetical, Cue::Open, Cue::Same, Cue::Refused}) {
+        if (spots.has(cue)) {
+            return false;
+        }
+    }
+    std::size_t others = 0;
+    for (std::size_t i = from; i < sentence.tokens.size(); ++i) {
+        const auto holds = [&](const auto& list) {
+            return std::any_of(list.begin(), list.end(),
+                               [&](const auto& one) { return one.span.holds(i); });
+        };
+        const bool figure = std::any_of(
+            spots.amounts.begin(), spots.amounts.end(),
+            [&](const Amount& amount) { return amount.begin <= i && i < amount.end; });
+        const bool small = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& c) {
+            const bool kind = c.cue == Cue::Small || c.cue == Cue::Material || c.cue == Cue::With;
+            return kind && c.span.holds(i);
+        });
+        const bool mark = sentence.tokens[i].kind == TokenKind::Mark;
+        if (!holds(spots.objects) && !figure && !small && !mark && !wordIs(sentence, i, "and")) {
+            ++others;
+        }
+    }
+    return others <= 1;
+}
+
+}  // namespace
+
+// Gives the things of a bare list the treatment it implies.
+void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed,
+                          Linked& linked) {
+    static const std::uint32_t kImplied = [] {
+        const auto& acts = tables().acts;
+        const auto row = std::find_if(acts.begin(), acts.end(), [](const ActRow& act) {
+            return act.phrase == "implied by the list";
+        });
+        return row == acts.end() ? kNone : static_cast<std::uint32_t>(row - acts.begin());
+    }();
+    if (sentence.opensLine || placed.moved) {
+        listNew_ = false;
+        gutAge_ = kGutGoesOn + 1;
+    }
+    ++gutAge_;
+    const bool listed = listNew_;
+    listNew_ = listNew_ || opensList(sentence, spots);
+    gutAge_ = guts(sentence) ? 0 : gutAge_;
+    const bool measured =
+        std::any_of(spots.amounts.begin(), spots.amounts.end(), [](const Amount& amount) {
+            return amount.kind == AmountKind::Measured || amount.kind == AmountKind::Money;
+        });
+    const bool wanted = listed || gutAge_ <= kGutGoesOn || measured;
+    if (kImplied == kNone || !wanted || linked.loose.empty() || !linked.said.empty() ||
+        !isFragment(sentence, spots, placed.from)) {
+        return;
+    }
+    for (const std::size_t loose : linked.loose) {
+        const ObjectSpot& object = spots.objects[loose];
+        if (object.landmark || object.material) {
+            continue;
+        }
+        ActSpot act;
+        act.span = {object.span.begin, object.span.begin};
+        act.row = kImplied;
+        spots.acts.push_back(act);
+        linked.said.push_back(Said{.object = object.object,
+                                   .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
+                                   .at = object.span.begin,
+                                   .spot = loose});
+    }
+}
+
+}  // namespace ledgerboard::intake
