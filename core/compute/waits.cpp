@@ -58,7 +58,9 @@ class Collector {
         for (std::size_t k = 0; k < rows_.items.size(); ++k) {
             const model::Item& item = rows_.items[k];
             const auto by = orderBy(item, checkDays);
-            if (by && isOpen(k) && !orders_.isOrdered(item)) {
+            // Work under way has what it needs, whether or not an order was entered.
+            const bool isBegun = figures_.lines[k].shown > model::Percent{};
+            if (by && isOpen(k) && !isBegun && !orders_.isOrdered(item)) {
                 add(WaitKind::Order, by, lineName(k), figures_.lines[k].budgetNow,
                     model::Kind::Item, item.id.raw());
             }

@@ -43,6 +43,13 @@ TEST(Waits, OrdersUntilTheyAreOrdered) {
     EXPECT_EQ(waits(job), (Lines{"2026-05-23 order windows 3000.00"}));
 }
 
+TEST(Waits, NothingIsOrderedForWorkUnderWay) {
+    SampleJob job;
+    job.item("cabinets", "7000").orderOn = day("2026-05-20");
+    job.mark(1, "2026-05-21", "40");
+    EXPECT_EQ(waits(job), Lines{});
+}
+
 TEST(Waits, DeliveriesDecisionsAndInspections) {
     SampleJob job;
     job.item("windows", "3000");
