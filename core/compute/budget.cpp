@@ -214,7 +214,8 @@ class Computer {
             const ScopeLine& scope = out_.scope.lines[k];
             LineFigures& line = out_.lines[k];
             const auto contract = contractOf(k);
-            const Trade trade = trades[folded(scope.trade)];
+            // Items of no trade have nothing in common: what one cost says nothing of another.
+            const Trade trade = scope.trade.empty() ? Trade{} : trades[folded(scope.trade)];
             ToGoInput in;
             in.item = scope.kind == LineKind::Item ? &rows_.items[k] : nullptr;
             in.counts = scope.counting == Counting::Counts;

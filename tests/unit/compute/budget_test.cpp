@@ -131,6 +131,18 @@ TEST(ToGo, PastTwentyPercentTheTradesCpiDecides) {
     EXPECT_EQ(job.line().forecast, money("1300"));
 }
 
+TEST(ToGo, WithoutATradeTheBudgetDecides) {
+    OneItem job;
+    job.it().trade = "";
+    job.item("gutters", "500");
+    job.mark(1, "2026-05-10", "50");
+    job.mark(2, "2026-05-10", "100");
+    job.spend(SpendKind::Receipt, "2026-05-11", "100", 2);
+    // By the cost of the gutters, 500 earned for 100, half the tile would go for 100 more.
+    EXPECT_EQ(job.line().rule, ToGoRule::BudgetLeft);
+    EXPECT_EQ(job.line().toGo, money("1000"));
+}
+
 TEST(ToGo, AtTwentyPercentTheBudgetStillDecides) {
     OneItem job;
     job.mark(1, "2026-05-10", "20");
