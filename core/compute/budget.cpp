@@ -96,8 +96,7 @@ class Computer {
             const bool counts =
                 scope.counting == Counting::Counts && scope.kind != LineKind::WholeJob;
             line.items = counts ? 1 : 0;
-            const bool priced = scope.pricing.by != PricedBy::Nothing || scope.inBaseline ||
-                                line.budgetNow != Money{};
+            const bool priced = scope.pricing.by != PricedBy::Nothing || line.budgetNow != Money{};
             if (scope.kind == LineKind::Item && counts && !priced &&
                 rows_.items[k].treatment != model::Treatment::Inspect) {
                 ++out_.unpriced;

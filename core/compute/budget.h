@@ -137,7 +137,7 @@ struct JobFigures {
     std::optional<model::Money> underCeiling;
     std::size_t undated = 0;     // counting items left out of planned value
     model::Money undatedBudget;  // their budget now
-    std::size_t unpriced = 0;    // counting items that nothing prices and no baseline holds
+    std::size_t unpriced = 0;    // counting items that nothing prices and no budget holds
     std::size_t spendsWithoutAmount = 0;
 };
 

@@ -343,11 +343,11 @@ class Collector {
         }
         for (std::size_t k = 0; k < rows_.items.size(); ++k) {
             const ScopeLine& scope = figures_.scope.lines[k];
-            if (scope.counting == Counting::Counts && !scope.inBaseline &&
-                scope.baseline == Money{} && scope.changes.empty() &&
-                scope.pricing.line > Money{}) {
+            if (scope.counting == Counting::Counts && scope.baseline == Money{} &&
+                scope.changes.empty() && scope.pricing.line > Money{}) {
                 addAbout(rows_.items[k], ConcernKind::OutsideBaseline, Level::Watch, scope.name,
-                         "added after the baseline, and no signed change holds its cost",
+                         std::string(scope.inBaseline ? "priced" : "added") +
+                             " after the baseline, and no signed change holds its cost",
                          Page::ScopeOfWork)
                     .money = scope.pricing.line;
             }

@@ -30,7 +30,7 @@ enum class ConcernKind {
     WaiverMissing,    // accepted, final waiver not in
     Insurance,        // lapsed or about to
     NotMarked,        // not marked while work should go on
-    OutsideBaseline,  // scope added after the baseline that no signed change holds
+    OutsideBaseline,  // scope added or priced after the baseline that no signed change holds
 };
 [[nodiscard]] std::string_view wordsFor(ConcernKind kind);
 

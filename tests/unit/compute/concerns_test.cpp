@@ -299,6 +299,16 @@ TEST(Concerns, ScopeAddedAfterTheBaseline) {
     EXPECT_EQ(raised(job, ConcernKind::OutsideBaseline), "");
 }
 
+TEST(Concerns, ScopePricedAfterTheBaseline) {
+    SampleJob job;
+    job.item("sump pump", "400");
+    job.baseline("2026-05-04", {"0"});
+    EXPECT_EQ(raised(job, ConcernKind::OutsideBaseline), "watch");
+    job.rows.items[0].lumpSum.reset();
+    EXPECT_EQ(raised(job, ConcernKind::OutsideBaseline), "");
+    EXPECT_EQ(figuresOf(job.rows, day("2026-05-22")).unpriced, 1U);
+}
+
 TEST(Concerns, ActComesFirstThenTheLargestSum) {
     SampleJob job;
     for (const auto* billed : {"1060", "1200", "1090", "1500"}) {
