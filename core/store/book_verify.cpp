@@ -139,6 +139,8 @@ Result<VerifyReport> Book::verify(bool mend) {
         VerifyReport report;
         Database& database = *parts_->database;
         parts_->log->forget();
+        // One read transaction: what another process writes meanwhile is no finding.
+        Snapshot snapshot(database);
         checkFilePages(database, report);
         checkNumbers(database, *parts_->log, report);
         checkEntries(database, report);
@@ -159,6 +161,7 @@ Result<VerifyReport> Book::verify(bool mend) {
         }
         const bool rowsDiffer = report.findings.size() > beforeRows;
         const std::size_t afterRows = report.findings.size();
+        snapshot.end();
         if (mend && rowsDiffer) {
             Transaction transaction(database);
             parts_->log->rebuild();

@@ -188,6 +188,14 @@ Transaction::~Transaction() {
     }
 }
 
+void Snapshot::end() {
+    if (open_) {
+        // Nothing was written, so nothing can be lost whatever this says.
+        sqlite3_exec(database_.handle(), "ROLLBACK", nullptr, nullptr, nullptr);
+        open_ = false;
+    }
+}
+
 void Transaction::commit() {
     database_.run("COMMIT");
     open_ = false;

@@ -141,6 +141,25 @@ class Transaction {
     bool open_ = true;
 };
 
+// A read transaction: from its first read on, everything read is of one moment, whatever other
+// processes write meanwhile.
+class Snapshot {
+  public:
+    explicit Snapshot(Database& database) : database_(database) { database_.run("BEGIN"); }
+
+    Snapshot(const Snapshot&) = delete;
+    Snapshot& operator=(const Snapshot&) = delete;
+
+    ~Snapshot() { end(); }
+
+    // From here on the book is read as it is.
+    void end();
+
+  private:
+    Database& database_;
+    bool open_ = true;
+};
+
 [[noreturn]] void fail(sqlite3* handle, int code);
 
 }  // namespace ledgerboard::store

@@ -1,5 +1,5 @@
 // Protects: two processes that write one book at the same time both succeed, and nothing of either
-// is lost or numbered twice.
+// is lost or numbered twice; one that reads meanwhile sees a book that adds up.
 #include <gtest/gtest.h>
 #include <set>
 #include <sys/wait.h>
@@ -62,6 +62,52 @@ TEST(TwoProcessesTest, BothWriteAndNothingIsLost) {
     }
     EXPECT_EQ(names.size(), 2U * kActions);
     EXPECT_TRUE(book.value().verify(false).value().findings.empty());
+}
+
+TEST(TwoProcessesTest, OneOfTwoMakesTheBook) {
+    for (int round = 0; round < 10; ++round) {
+        TestFolder folder("make");
+        const std::string path = folder.file("book");
+        const auto make = [&](std::uint64_t seed) {
+            return Book::create(path, "Owner", model::Instant::fromMilliseconds(1),
+                                fixedChance(seed))
+                           .ok()
+                       ? 1
+                       : 0;
+        };
+        const pid_t child = ::fork();
+        ASSERT_GE(child, 0);
+        if (child == 0) {
+            ::_exit(make(11));
+        }
+        const int here = make(22);
+        int status = 0;
+        ASSERT_EQ(::waitpid(child, &status, 0), child);
+        EXPECT_EQ(here + WEXITSTATUS(status), 1);
+    }
+}
+
+TEST(TwoProcessesTest, VerifyFindsNothingWrongWhileAnotherWrites) {
+    TestFolder folder("verify");
+    const std::string path = folder.file("book");
+    ASSERT_TRUE(
+        Book::create(path, "Owner", model::Instant::fromMilliseconds(1), fixedChance(1)).ok());
+    const pid_t child = ::fork();
+    ASSERT_GE(child, 0);
+    if (child == 0) {
+        ::_exit(writeCrews(path, "child", 11));
+    }
+    auto book = Book::open(path, fixedChance(3));
+    ASSERT_TRUE(book.ok());
+    int status = 0;
+    do {
+        const auto report = book.value().verify(false);
+        ASSERT_TRUE(report.ok());
+        for (const auto& finding : report.value().findings) {
+            ADD_FAILURE() << finding.what;
+        }
+    } while (::waitpid(child, &status, WNOHANG) == 0);
+    EXPECT_EQ(WEXITSTATUS(status), 0);
 }
 
 }  // namespace
