@@ -209,7 +209,7 @@ void Reader::takeSame(const Sentence& sentence, Spots& spots) {
         if (found.place == from && wanted(found.object) && found.weight > 1) {
             copies.push_back(found);
             copies.back().place = here;
-            copies.back().item.source = {sourceOf(sentence), sentence.line, 78};
+            copies.back().item.source = {sourceOf(sentence), sentence.line, 60};
             copies.back().item.quantity.reset();
             copies.back().item.cost.reset();
         }

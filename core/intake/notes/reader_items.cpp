@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -84,11 +85,6 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     if (found.object == kWallpaper && row.phrase.starts_with("strip")) {
         found.treatment = Treatment::Remove;
     }
-    int sure = row.weight >= 3 ? 90 : row.weight == 2 ? 80 : 62;
-    sure -= said.fromBefore ? 10 : 0;
-    sure -= said.assumed ? 6 : 0;
-    sure -= spots.has(Cue::Soft) ? 4 : 0;
-    sure -= sentence.tokens.size() > 40 ? 5 : 0;
     // "replaced 2019", "new windows already": done, not to be done.
     const bool toDo = found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
                       found.treatment == Treatment::Repair;
@@ -99,11 +95,10 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     if (act.negated) {
         found.fromNo = true;
         found.weight = std::min(found.weight, 2);
-        sure -= 20;
         found.treatment = found.treatment == Treatment::Keep ? Treatment::Replace : Treatment::Keep;
     }
     found.item.source = {sourceOf(sentence), sentence.tokens[said.at].line,
-                         std::clamp(sure, 5, 97)};
+                         sureness(sentence, spots, said, found.treatment)};
     if (found.treatment == Treatment::Keep || found.treatment == Treatment::Inspect) {
         found.item.note = found.item.source.sentence;
     }
