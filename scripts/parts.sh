@@ -57,14 +57,6 @@ part_aloud() {
     printf '  %-14s%-8s%s\n' "$name" "$result" "$(spell_seconds "$((SECONDS - start))")"
 }
 
-# skipped NAME WHY: a part that cannot run, said aloud rather than left out.
-skipped() {
-    part_names+=("$1")
-    part_results+=(skipped)
-    part_seconds+=(0)
-    printf '  %-14s%-8s%s\n' "$1" skipped "$2"
-}
-
 # One line per part and the whole time.
 sum_up() {
     local k
@@ -81,9 +73,4 @@ build_preset() {
     local preset=$1
     shift
     cmake --preset "$preset" && cmake --build --preset "$preset" ${1:+--target "$@"}
-}
-
-# True where the configured preset knows the target.
-has_target() {
-    ninja -C "$root/build/$1" -t targets all 2>/dev/null | grep -q "^$2: "
 }
