@@ -151,6 +151,7 @@ std::optional<std::string_view> folderOfLibrary(const std::string& name) {
         {"files", "core/intake/files/"},
         {"keep", "core/intake/keep/"},
         {"photos", "core/intake/photos/"},
+        {"photos", "core/intake/photos/"},
         {"qml", "core/qml/"},
         {"wire", "sync/wire/"},
         {"exchange", "sync/exchange/"},
