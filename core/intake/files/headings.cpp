@@ -69,7 +69,9 @@ class Meanings {
     }
 
     [[nodiscard]] std::optional<Meaning> of(std::string_view heading) const {
-        for (const auto& key : {headingKey(heading), headingKey(withoutUnit(heading))}) {
+        std::string bare = headingKey(heading);  // "Waste %" where "waste" is known
+        std::erase(bare, '%');
+        for (const auto& key : {headingKey(heading), headingKey(withoutUnit(heading)), bare}) {
             if (const auto found = known_.find(key); found != known_.end()) {
                 return found->second;
             }

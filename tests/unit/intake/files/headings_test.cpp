@@ -37,6 +37,11 @@ TEST(HeadingsTest, ForgivesCaseSpacesPunctuationAndUnits) {
     EXPECT_EQ(matched("draws", "number,asked_on"), "Draw=number Asked=asked_on");
 }
 
+TEST(HeadingsTest, ForgivesSignsOfPercentAndMoney) {
+    EXPECT_EQ(matched("prices", "Item,Treatment,Per,Material $,Waste %"),
+              "Object=Item Treatment=Treatment Unit=Per Material=Material $ Waste=Waste %");
+}
+
 TEST(HeadingsTest, KnowsWhatPeopleSay) {
     EXPECT_EQ(matched("scope", "Room,Action,Description,Qty,UOM,Total,Start,Finish"),
               "Space=Room Treatment=Action Object=Description Quantity=Qty Unit=UOM Lump sum=Total "
