@@ -1,6 +1,7 @@
 // list and history: the rows, and who changed what.
 #include <algorithm>
 #include <map>
+#include <memory>
 
 #include <nlohmann/json.hpp>
 
@@ -124,6 +125,27 @@ report::Table shownTable(const Listing& listing, bool all, report::Script script
     return table;
 }
 
+Result<Listing> listingOfBook(Session& session, Kind kind) {
+    auto book = session.bookToRead();
+    if (!book.ok()) {
+        return book.error();
+    }
+    auto opened = intake::Finder::open(*book.value(), model::Id<Kind::Job>());
+    if (!opened.ok()) {
+        return opened.error();
+    }
+    auto records = book.value()->records(kind, model::Id<Kind::Job>());
+    if (!records.ok()) {
+        return records.error();
+    }
+    Listing listing;
+    listing.kind = kind;
+    listing.records = std::move(records).value();
+    listing.name = [finder = std::make_shared<intake::Finder>(std::move(opened).value())](
+                       const RawId& id) { return finder->nameOf(id); };
+    return listing;
+}
+
 // Dropped records have a history too, and no name: they are known by their id.
 Result<RawId> recordWithHistory(Session& session, const store::Book& book,
                                 const intake::Finder& finder, const std::string& text) {
@@ -191,25 +213,15 @@ Result<Listing> listingOf(Session& session, const std::string& kindName) {
     }
     Listing listing;
     listing.kind = *kind;
+    // Jobs, crews and prices are the whole book's: listed whether it holds no job or several.
+    if (*kind == Kind::Job || (model::jobFieldOf(*kind) == nullptr && !session.job().ok())) {
+        return listingOfBook(session, *kind);
+    }
     auto finder = session.finder();
     if (!finder.ok()) {
         return finder.error();
     }
     listing.name = finder.value()->nameRecord();
-    // Crews and prices are the whole book's, and can be listed before there is a job.
-    auto job = session.job();
-    if (*kind == Kind::Job || (model::jobFieldOf(*kind) == nullptr && !job.ok())) {
-        auto book = session.bookToRead();
-        if (!book.ok()) {
-            return book.error();
-        }
-        auto records = book.value()->records(*kind, model::Id<Kind::Job>());
-        if (!records.ok()) {
-            return records.error();
-        }
-        listing.records = std::move(records).value();
-        return listing;
-    }
     auto rows = session.rows();
     if (!rows.ok()) {
         return rows.error();
