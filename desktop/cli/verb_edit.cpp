@@ -1,7 +1,10 @@
 // set, add, drop, undo, redo: any edit.
+#include <algorithm>
+
 #include <nlohmann/json.hpp>
 
 #include "core/intake/files/find.h"
+#include "core/report/money_text.h"
 
 #include "desktop/cli/verbs.h"
 
@@ -63,6 +66,28 @@ Result<model::Value> valueMeant(const model::Field& field, const std::string& te
     }
     return model::Error{value.error().code,
                         std::string(field.heading) + ": " + value.error().message};
+}
+
+// A space is dropped once nothing is to be done in it: its items would lose their room.
+Done refuseIfWorkIn(Session& session, RawId space, const std::string& name) {
+    auto book = session.book();
+    if (!book.ok()) {
+        return book.error();
+    }
+    auto items = book.value()->rows<model::Item>();
+    if (!items.ok()) {
+        return items.error();
+    }
+    const auto count =
+        std::count_if(items.value().begin(), items.value().end(),
+                      [&](const model::Item& item) { return item.space.raw() == space; });
+    if (count == 0) {
+        return {};
+    }
+    return model::cannotBeMet(name + " still has " +
+                              report::countText(count, "scope item", "scope items") +
+                              ": drop each first, or move it with 'ledgerboard set ITEM Space "
+                              "OTHER'");
 }
 
 Done commit(Session& session, const store::Action& action) {
@@ -200,6 +225,11 @@ Done verbDrop(Session& session, const std::string& record) {
     }
     const std::string name = session.finder().value()->nameOf(found.value().second);
     const std::string title(model::infoOf(found.value().first).title);
+    if (found.value().first == Kind::Space) {
+        if (auto empty = refuseIfWorkIn(session, found.value().second, name); !empty.ok()) {
+            return empty.error();
+        }
+    }
     store::Action action("drop " + title + " " + name);
     action.drop(found.value().first, found.value().second);
     if (auto done = commit(session, action); !done.ok()) {
