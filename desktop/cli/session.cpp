@@ -180,9 +180,18 @@ void Session::printTable(const report::Table& table) {
 }
 
 Result<void> writeFile(const std::string& path, const std::string& bytes) {
+    namespace fs = std::filesystem;
     std::error_code problem;
-    if (std::filesystem::is_directory(path, problem)) {
+    if (fs::is_directory(path, problem)) {
         return model::cannotBeMet(path + " is a folder: name a file in it");
+    }
+    const model::Error cannot =
+        model::cannotBeMet(path + " cannot be written: check the folder and the disk");
+    if (fs::exists(path, problem) && !fs::is_regular_file(path, problem)) {
+        // A terminal or a pipe: nothing to be kept whole, and never to be replaced by a file.
+        std::ofstream device(path, std::ios::binary);
+        device << bytes << std::flush;
+        return device ? Result<void>() : Result<void>(cannot);
     }
     std::string begins(16, '\0');
     if (std::ifstream existing(path, std::ios::binary); existing.read(begins.data(), 16)) {
@@ -190,20 +199,22 @@ Result<void> writeFile(const std::string& path, const std::string& bytes) {
             return model::cannotBeMet(path + " is a database: name another file");
         }
     }
-    const std::string aside = path + ".part";
+    // A link keeps leading where it led.
+    const fs::path followed = fs::canonical(path, problem);
+    const fs::path target = problem ? fs::path(path) : followed;
+    const fs::path aside = target.string() + ".part";
     {
         std::ofstream file(aside, std::ios::binary | std::ios::trunc);
-        file << bytes;
-        file.flush();
+        file << bytes << std::flush;
         if (!file) {
-            std::filesystem::remove(aside, problem);
-            return model::cannotBeMet(path + " cannot be written: check the folder and the disk");
+            fs::remove(aside, problem);
+            return cannot;
         }
     }
-    std::filesystem::rename(aside, path, problem);
+    fs::rename(aside, target, problem);
     if (problem) {
         std::error_code ignored;
-        std::filesystem::remove(aside, ignored);
+        fs::remove(aside, ignored);
         return model::cannotBeMet(path + " cannot be written: " + problem.message());
     }
     return {};
