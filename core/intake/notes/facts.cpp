@@ -133,7 +133,17 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (follows) {
             best = last;
         }
-        if (best.empty()) {
+        // "Asking was 240, we got it for 231": what others hoped for is no fact.
+        bool asking = false;
+        for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
+            const std::string word = lower(sentence, i);
+            asking = asking || word == "asking" || word == "listed";
+        }
+        if (best.empty() || (asking && best == "purchase")) {
+            continue;
+        }
+        // "Budget 6,800 for a new one": of one thing.
+        if (best == "budget" && has("budget") && taken_ > 20 && !spots.acts.empty()) {
             continue;
         }
         if (value < kThousand && (value >= 15'000 || amount.paired)) {

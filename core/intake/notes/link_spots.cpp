@@ -361,6 +361,10 @@ class Preparer {
     }
 
     [[nodiscard]] bool edgeHolds(const ActSpot& act) const {
+        // "Out.": all that is said of what was spoken of before.
+        if (act.span.begin == 0 && act.span.end + 1 >= sentence_.tokens.size()) {
+            return true;
+        }
         const bool after = std::any_of(
             spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
                 std::size_t at = object.span.end;

@@ -200,6 +200,20 @@ void Reader::takeSame(const Sentence& sentence, Spots& spots) {
                           (!family.empty() && family == tables().objects[object].family);
                });
     };
+    // "Carpet again, same treatment": where it was last spoken of.
+    const auto holds = [&](const std::string& place) {
+        return std::any_of(found_.begin(), found_.end(), [&](const Found& found) {
+            return found.place == place && found.weight > 1 && wanted(found.object);
+        });
+    };
+    if (!named.empty() && !holds(from)) {
+        for (std::size_t i = found_.size(); i-- > 0;) {
+            if (found_[i].place != here && found_[i].weight > 1 && wanted(found_[i].object)) {
+                from = found_[i].place;
+                break;
+            }
+        }
+    }
     // They have had their say.
     std::erase_if(spots.objects, [&](const ObjectSpot& object) {
         return object.span.begin <= cue->span.end + 4 && object.span.end > cue->span.begin;

@@ -86,7 +86,12 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
         std::any_of(spots.amounts.begin(), spots.amounts.end(), [](const Amount& amount) {
             return amount.kind == AmountKind::Measured || amount.kind == AmountKind::Money;
         });
-    const bool wanted = listed || gutAge_ <= kGutGoesOn || measured;
+    // "Smoke detectors.": what a house is given where it has none.
+    const bool given = sentence.tokens.size() <= 5 && !linked.loose.empty() &&
+                       std::all_of(linked.loose.begin(), linked.loose.end(), [&](std::size_t i) {
+                           return tables().objects[spots.objects[i].object].freshAdds;
+                       });
+    const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured;
     if (kImplied == kNone || !wanted || linked.loose.empty() || !linked.said.empty() ||
         !isFragment(sentence, spots, placed.from)) {
         return;
@@ -97,7 +102,7 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
             continue;
         }
         ActSpot act;
-        act.span = {object.span.begin, object.span.begin};
+        act.span = {object.span.begin, object.span.begin + 1};
         act.row = kImplied;
         spots.acts.push_back(act);
         linked.said.push_back(Said{.object = object.object,
