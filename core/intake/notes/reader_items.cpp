@@ -223,6 +223,17 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
         const KnownSpace* space = walk_.find(key);
         return space != nullptr && space->kind == SpaceKind::Outside;
     };
+    // "Door to the yard, fine. Fridge stays.": a fridge stands in the room before.
+    static const std::vector<std::string_view> kIndoor = {"appliances", "cabinets", "counters"};
+    static const std::vector<std::string_view> kOfRooms = {"sink", "faucet", "toilet", "bathtub",
+                                                           "backsplash", "vinyl floor",
+                                                           "vinyl plank", "carpet"};
+    const bool indoor =
+        std::find(kIndoor.begin(), kIndoor.end(), object.trade) != kIndoor.end() ||
+        std::find(kOfRooms.begin(), kOfRooms.end(), object.name) != kOfRooms.end();
+    if (indoor && !keys.empty() && outside(keys.front()) && !walk_.lastRoom().empty()) {
+        return {walk_.lastRoom()};
+    }
     if (object.place == Place::Outside && (keys.empty() || !outside(keys.front()))) {
         walk_.learn("exterior", "outside", SpaceKind::Outside);
         keys = {"exterior"};

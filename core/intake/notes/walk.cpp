@@ -68,6 +68,16 @@ std::string Walk::before(const std::string& key) const {
     return {};
 }
 
+std::string Walk::lastRoom() const {
+    for (std::size_t i = trail_.size(); i-- > 0;) {
+        const KnownSpace* space = find(trail_[i]);
+        if (space != nullptr && space->kind == SpaceKind::Room) {
+            return trail_[i];
+        }
+    }
+    return {};
+}
+
 std::vector<std::string> Walk::membersOf(const std::string& key, int count) const {
     std::vector<std::string> members;
     std::vector<std::string> maybe;

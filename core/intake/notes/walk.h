@@ -46,6 +46,9 @@ class Walk {
     // The space the speaker was in before, of the same sort where there is one; empty if none.
     [[nodiscard]] std::string before(const std::string& key) const;
 
+    // The room the speaker was in last; empty if none.
+    [[nodiscard]] std::string lastRoom() const;
+
     [[nodiscard]] const std::vector<KnownSpace>& known() const { return known_; }
 
     [[nodiscard]] const KnownSpace* find(const std::string& key) const;
