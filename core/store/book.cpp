@@ -64,8 +64,9 @@ Record recordFrom(Kind kind, const Statement& statement) {
 // Makes a rename in the folder of `path` last through a power cut. Where the file system can't, the
 // file itself is whole all the same.
 void syncFolderOf(const std::string& path) {
-    const auto folder = std::filesystem::absolute(path).parent_path();
-    const int file = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    const auto folder = std::filesystem::path(path).parent_path();
+    const int file =
+        ::open(folder.empty() ? "." : folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
     if (file >= 0) {
         ::fsync(file);
         ::close(file);
@@ -100,7 +101,8 @@ Book::~Book() = default;
 
 Result<Book> Book::create(const std::string& path, const std::string& ownerName, model::Instant now,
                           model::FillRandom random) {
-    if (std::filesystem::exists(path)) {
+    std::error_code problem;
+    if (std::filesystem::exists(path, problem)) {
         return model::cannotBeMet("there is already something at " + path +
                                   ": name another file with --book");
     }
@@ -137,9 +139,13 @@ Result<Book> Book::create(const std::string& path, const std::string& ownerName,
         database.run("PRAGMA journal_mode = WAL");
         return {};
     });
-    std::error_code problem;
     if (made.ok()) {
-        std::filesystem::rename(aside, path, problem);
+        // By a link, which unlike a rename never replaces a book that another process made
+        // meanwhile; by a rename where the file system knows no links.
+        std::filesystem::create_hard_link(aside, path, problem);
+        if (problem && problem != std::errc::file_exists) {
+            std::filesystem::rename(aside, path, problem);
+        }
         syncFolderOf(path);
     }
     std::error_code ignored;

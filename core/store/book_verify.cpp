@@ -176,7 +176,8 @@ Result<VerifyReport> Book::verify(bool mend) {
 }
 
 Result<void> Book::backup(const std::string& path) const {
-    if (std::filesystem::exists(path)) {
+    std::error_code problem;
+    if (std::filesystem::exists(path, problem)) {
         return model::cannotBeMet("there is already something at " + path + ": name another file");
     }
     // Written aside and renamed, so that a half-made backup never looks like a whole one.
@@ -195,7 +196,6 @@ Result<void> Book::backup(const std::string& path) const {
         }
         return {};
     });
-    std::error_code problem;
     if (copied.ok()) {
         std::filesystem::rename(aside, path, problem);
     }

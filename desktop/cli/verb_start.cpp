@@ -21,12 +21,18 @@ struct Setting {
 // Makes the book unless it is there. True where it was made now.
 Result<bool> ensureBook(Session& session, const std::string& owner) {
     const std::string path = session.bookPath();
-    if (std::filesystem::exists(path)) {
+    std::error_code problem;
+    if (std::filesystem::exists(path, problem)) {
         auto opened = session.book();
         return opened.ok() ? Result<bool>(false) : Result<bool>(opened.error());
     }
     auto made = store::Book::create(path, owner.empty() ? "Owner" : owner, session.now(),
                                     session.surroundings().random);
+    if (!made.ok() && std::filesystem::exists(path, problem)) {
+        // Another program made it in between.
+        auto opened = session.book();
+        return opened.ok() ? Result<bool>(false) : Result<bool>(opened.error());
+    }
     return made.ok() ? Result<bool>(true) : Result<bool>(made.error());
 }
 
