@@ -29,7 +29,9 @@ std::string environment(const char* name) {
 // Runs before any thread is made: TZ belongs to the whole process.
 model::Date dayIn(model::Instant instant, const std::string& zone) {
     const std::string before = environment("TZ");
-    const bool known = !zone.empty() && std::filesystem::exists("/usr/share/zoneinfo/" + zone);
+    std::error_code problem;
+    const bool known =
+        !zone.empty() && std::filesystem::exists("/usr/share/zoneinfo/" + zone, problem);
     if (known) {
         ::setenv("TZ", zone.c_str(), 1);
     }
@@ -108,5 +110,12 @@ int main(int argc, char** argv) {
         terminal && !dumb,
         showsUnicode() && !dumb,
     };
-    return cli::run({argv + 1, argv + argc}, surroundings);
+    try {
+        return cli::run({argv + 1, argv + argc}, surroundings);
+    } catch (const std::exception& error) {
+        // The last net. An action is written whole or not at all, so the book holds.
+        std::cerr << "ledgerboard: stopped by something unforeseen (" << error.what()
+                  << "): see with 'ledgerboard list' whether it was done\n";
+        return cli::kCannotBeMet;
+    }
 }
