@@ -252,8 +252,13 @@ std::string suggestion(const CLI::App& app, const std::vector<std::string>& argu
 
 // `work NAME --help` tells of the name; `work --help` of all of them.
 bool toldOfWork(const std::vector<std::string>& arguments, Surroundings& surroundings) {
-    const auto work = std::find(arguments.begin(), arguments.end(), "work");
-    if (work == arguments.end()) {
+    // The verb is what comes first but for options and their values.
+    auto work = arguments.begin();
+    while (work != arguments.end() && work->rfind("--", 0) == 0) {
+        const bool takesNext = *work != "--json" && work->find('=') == std::string::npos;
+        work += takesNext && work + 1 != arguments.end() ? 2 : 1;
+    }
+    if (work == arguments.end() || *work != "work") {
         return false;
     }
     std::string name;
