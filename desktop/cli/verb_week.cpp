@@ -222,6 +222,8 @@ Done verbWork(Session& session, const std::string& name) {
             input = json::parse(text);
         } catch (const json::parse_error& error) {
             where = "byte " + std::to_string(error.byte);
+        } catch (const json::exception&) {  // the one other: a number beyond what can be held
+            where = "a number that is too large";
         }
         return model::wrongUse("standard input is not JSON (at " + where + "): 'ledgerboard work " +
                                name + " --help' shows an example");

@@ -177,6 +177,7 @@ TEST_F(WrongUseTest, Work) {
         {{"work", "alchemy"}, kWrongUse, "alchemy", "{}"},
         {{"work", "earned-value"}, kWrongUse, "not JSON", "{bac:1}"},
         {{"work", "earned-value"}, kWrongUse, "not JSON", ""},
+        {{"work", "earned-value"}, kWrongUse, "too large", R"({"bac":1e400})"},
         {{"work", "earned-value"}, kWrongUse, "bad", R"({"bad":1})"},
         {{"work", "take-off"}, kWrongUse, "what", R"({})"},
     });
