@@ -44,7 +44,9 @@ std::string keptText(const intake::KeepReport& kept) {
     for (const auto& fact : kept.factsLeft) {
         text += "  Left: " + fact + "\n";
     }
-    return text + "'ledgerboard undo' takes all of it out again.\n";
+    const bool wrote =
+        kept.spaces + kept.items + kept.alternates + kept.cautions > 0 || !kept.factsSet.empty();
+    return text + (wrote ? "'ledgerboard undo' takes all of it out again.\n" : "");
 }
 
 json keptJson(const intake::KeepReport& kept) {
