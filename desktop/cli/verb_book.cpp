@@ -50,7 +50,12 @@ model::Error unsound(bool bookHolds, bool mend) {
 Done soundCopy(Session& session, const std::string& copyPath, const std::string& file) {
     auto copy = store::Book::open(copyPath, session.surroundings().random);
     if (!copy.ok()) {
-        return model::Error{copy.error().code, file + ": " + copy.error().message};
+        // Said of the copy; the person knows the file.
+        std::string message = copy.error().message;
+        if (const auto at = message.find(copyPath); at != std::string::npos) {
+            message.replace(at, copyPath.size(), file);
+        }
+        return model::Error{copy.error().code, message};
     }
     auto report = copy.value().verify(false);
     if (!report.ok()) {
@@ -198,6 +203,11 @@ Done verbRestore(Session& session, const RestoreOptions& options) {
     removeWithTails(aside);
     std::error_code problem;
     fs::copy_file(options.file, aside, fs::copy_options::overwrite_existing, problem);
+    // A file saved while in use, or after a crash, may have its last actions beside it.
+    if (std::error_code none; !problem && fs::exists(options.file + "-wal", none)) {
+        fs::copy_file(options.file + "-wal", aside + "-wal", fs::copy_options::overwrite_existing,
+                      problem);
+    }
     if (problem) {
         return model::cannotBeMet(options.file + " cannot be read: " + problem.message());
     }
