@@ -57,6 +57,7 @@ TEST_F(JobTest, FromNotesToTheWeek) {
     EXPECT_EQ(document({"list", "scope"})["items"].size(), 0U);  // reading alone keeps nothing
     EXPECT_EQ(document({"read", notes, "--keep"})["kept"]["items"], 3);
     EXPECT_EQ(document({"read", notes, "--keep"})["kept"]["items"], 0);  // twice adds nothing
+    EXPECT_THAT(text({"read", notes, "--keep"}), testing::Not(HasSubstr("undo")));
 
     // Price book: 12 lin ft at 100 + 50; 100 sq ft at 1 + 3.
     text({"bring", "prices",
@@ -177,6 +178,40 @@ TEST_F(JobTest, SeveralJobsInOneBook) {
     EXPECT_EQ(document({"--job", "First house", "list", "spaces"})["spaces"].size(), 0U);
 }
 
+TEST_F(JobTest, WhatIsTheWholeBooksIsListedWhicheverJob) {
+    text({"start", "One"});
+    text({"add", "crew", "Name=Tile crew"});
+    text({"start", "Two"});
+    EXPECT_EQ(document({"list", "jobs"})["jobs"].size(), 2U);
+    EXPECT_EQ(document({"list", "crews"})["crews"].size(), 1U);
+    EXPECT_NE(line_({"list", "spaces"}).status, kDone);
+}
+
+TEST_F(JobTest, ASpaceWithWorkInItIsNotDropped) {
+    text({"start", "One"});
+    text({"add", "space", "Name=Kitchen"});
+    text({"add", "item", "Space=Kitchen", "Object=cabinets", "Treatment=replace"});
+    const Answer refused = line_({"drop", "kitchen"});
+    EXPECT_EQ(refused.status, kCannotBeMet);
+    EXPECT_THAT(refused.err, HasSubstr("1 scope item"));
+    text({"drop", "kitchen/cabinets"});
+    text({"drop", "kitchen"});
+}
+
+TEST_F(JobTest, GivingFollowsALinkAndWritesIntoADevice) {
+    text({"start", "One"});
+    const std::string real = write("real.csv", "old");
+    const std::string link = folder_.file("link.csv");
+    std::filesystem::create_symlink(real, link);
+    text({"give", "scope", "csv", link});
+    EXPECT_TRUE(std::filesystem::is_symlink(link));
+    EXPECT_GT(std::filesystem::file_size(real), 3U);
+    const std::string device = folder_.file("device");
+    std::filesystem::create_symlink("/dev/null", device);
+    text({"give", "scope", "csv", device});
+    EXPECT_TRUE(std::filesystem::is_character_file(device));
+}
+
 TEST_F(JobTest, EveryVerbHelpsWithAnExample) {
     for (const auto* verb :
          {"start", "read", "bring", "set", "add", "drop", "undo", "redo", "list", "mark",
@@ -185,6 +220,11 @@ TEST_F(JobTest, EveryVerbHelpsWithAnExample) {
     }
     EXPECT_THAT(text({"work", "earned-value", "--help"}), HasSubstr("bac"));
     EXPECT_THAT(text({"work", "--help"}), HasSubstr("take-off"));
+}
+
+TEST_F(JobTest, WorkIsAWordLikeAnyOtherWhereItIsNoVerb) {
+    text({"start", "work"});
+    EXPECT_THAT(text({"set", "job", "Address", "work"}), HasSubstr("Address: work"));
 }
 
 TEST_F(JobTest, WorkNeedsNoBook) {
