@@ -144,9 +144,14 @@ Database::Database(const std::string& path) {
     sqlite3_busy_timeout(handle_, kBusyTimeoutMs);
     sqlite3_db_config(handle_, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
     sqlite3_db_config(handle_, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0, nullptr);
-    run("PRAGMA synchronous = FULL");
-    run("PRAGMA foreign_keys = ON");
-    run("PRAGMA cache_size = -16384");
+    try {
+        run("PRAGMA synchronous = FULL");
+        run("PRAGMA foreign_keys = ON");
+        run("PRAGMA cache_size = -16384");
+    } catch (...) {
+        sqlite3_close(handle_);  // no destructor runs for what was not made whole
+        throw;
+    }
 }
 
 Database::~Database() {

@@ -132,7 +132,11 @@ Result<model::Date> Session::today() {
     std::string zone;
     if (auto opened = bookToRead(); opened.ok()) {
         if (auto meant = job(); meant.ok()) {
-            for (const auto& one : opened.value()->rows<model::Job>().value()) {
+            const auto jobs = opened.value()->rows<model::Job>();
+            if (!jobs.ok()) {
+                return jobs.error();
+            }
+            for (const auto& one : jobs.value()) {
                 zone = one.id == meant.value() ? one.timeZone : zone;
             }
         }

@@ -84,7 +84,11 @@ Done verbStart(Session& session, const StartOptions& options) {
     if (!book.ok()) {
         return book.error();
     }
-    for (const auto& job : book.value()->rows<model::Job>().value()) {
+    const auto jobs = book.value()->rows<model::Job>();
+    if (!jobs.ok()) {
+        return jobs.error();
+    }
+    for (const auto& job : jobs.value()) {
         if (model::folded(job.name) == model::folded(options.name)) {
             return model::cannotBeMet("there is already a job \"" + job.name +
                                       "\" in the book: give this one another name");

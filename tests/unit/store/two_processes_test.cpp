@@ -57,7 +57,9 @@ TEST(TwoProcessesTest, BothWriteAndNothingIsLost) {
     auto book = Book::open(path, fixedChance(3));
     ASSERT_TRUE(book.ok());
     std::set<std::string> names;
-    for (const auto& crew : book.value().rows<model::Crew>().value()) {
+    const auto crews = book.value().rows<model::Crew>();
+    ASSERT_TRUE(crews.ok());
+    for (const auto& crew : crews.value()) {
         names.insert(crew.name);
     }
     EXPECT_EQ(names.size(), 2U * kActions);
