@@ -290,7 +290,7 @@ class Linker {
             }
             const bool pronoun = hasPronoun(act);
             if (row(act).fresh && row(act).side == Side::After && !oneAfter(act) &&
-                !(row(act).phrase == "new" && closesAfter(act))) {
+                !(row(act).phrase.ends_with("new") && closesAfter(act))) {
                 continue;
             }
             if (shareWithPrevious(a, direct, pronoun)) {

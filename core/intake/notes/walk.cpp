@@ -145,7 +145,7 @@ std::string Walk::resolve(const SpaceSpot& spot) {
         int count = 0;
         for (const KnownSpace& space : known_) {
             if (headOf(space.key) == head || headOf(space.shown) == head) {
-                if (contains(current_, space.key)) {
+                if (contains(current_, space.key) && space.key != "half bath") {
                     return space.key;
                 }
                 only = space.key;

@@ -215,7 +215,13 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
 }
 
 Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_t index) const {
-    if (spots.spaces[index].headingOnly) {
+    // "the remnant yard" is none of the house's.
+    const Span& name = spots.spaces[index].span;
+    const bool stopped = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& cue) {
+        return cue.cue == Cue::Stop && cue.span.begin < name.end && name.begin < cue.span.end &&
+               (cue.span.begin < name.begin || cue.span.end > name.end);
+    });
+    if (spots.spaces[index].headingOnly || stopped) {
         return Role::Ignored;
     }
     const bool first = opensSentence(sentence, spots, index);

@@ -1,0 +1,108 @@
+// Protects: an order is told from a remark, and meant for the thing it names. How: sentences that
+// once gave an item too many or too few, each a sort of sentence, with what a reader would list.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::IsEmpty;
+using testing::IsSupersetOf;
+using testing::Not;
+
+TEST(NotesOrders, TheOrderAnswersTheCondition) {
+    EXPECT_THAT(itemsOf("Outside. The flashing is loose at the chimney, so repair the roof there."),
+                ElementsAre("outside: repair roof"));
+}
+
+TEST(NotesOrders, WhatOthersDidIsNoOrder) {
+    EXPECT_THAT(itemsOf("Outside. The siding is sound, somebody painted it about four years ago."),
+                ElementsAre("outside: keep siding"));
+    EXPECT_THAT(itemsOf("Kitchen. Tear-out is the plumber's."), IsEmpty());
+}
+
+TEST(NotesOrders, NeedIsNoPastForm) {
+    EXPECT_THAT(itemsOf("Kitchen. We need a dishwasher."),
+                ElementsAre("kitchen: replace dishwasher"));
+}
+
+TEST(NotesOrders, LookedAtAndLookAt) {
+    EXPECT_THAT(itemsOf("Den. Have the flue looked at."), ElementsAre("den: inspect flue"));
+    EXPECT_THAT(itemsOf("Den. Somebody should look at the flue."),
+                ElementsAre("den: inspect flue"));
+}
+
+TEST(NotesOrders, KeepingOutranksARemark) {
+    EXPECT_THAT(itemsOf("Basement. Furnace has a service card on it, keep the furnace."),
+                ElementsAre("basement: keep furnace"));
+}
+
+TEST(NotesOrders, AnUnknownThingIsNotTheOneBefore) {
+    EXPECT_THAT(itemsOf("Outside. The retaining wall is leaning. Take down the dead gazump."),
+                Not(Contains("outside: remove retaining wall")));
+}
+
+TEST(NotesOrders, PaintGoesWhereItCan) {
+    EXPECT_THAT(itemsOf("Back bedroom. New carpet, paint."),
+                ElementsAre("back bedroom: replace carpet", "back bedroom: refinish walls"));
+    EXPECT_THAT(itemsOf("Hall. Woodchip, strip that."), ElementsAre("hall: remove wallpaper"));
+}
+
+TEST(NotesOrders, OneOrderForAList) {
+    EXPECT_THAT(itemsOf("Hall bath, gut it. Tub, toilet, vanity, new exhaust fan."),
+                IsSupersetOf({"hall bath: replace bathtub", "hall bath: replace toilet",
+                              "hall bath: replace vanity"}));
+    const Draft draft =
+        draftOf("Kitchen. New cabinets, 18 feet, new counter top, 40 square feet, sink.");
+    ASSERT_EQ(draft.items.size(), 3U);
+    EXPECT_EQ(draft.items[0].quantity->toString(), "18");
+    EXPECT_EQ(draft.items[1].quantity->toString(), "40");
+    EXPECT_EQ(draft.items[2].object, "sink");
+}
+
+TEST(NotesOrders, ALabelIsWhatItsLineIsAbout) {
+    EXPECT_THAT(itemsOf("KITCHEN\n- Cabinets: plywood, homemade, doors that do not meet. All new.\n"),
+                Contains("kitchen: replace cabinets"));
+}
+
+TEST(NotesOrders, FormsOfDoingAreNoThings) {
+    EXPECT_THAT(itemsOf("Outside. Front steps have pulled away; replace."),
+                ElementsAre("outside: replace steps"));
+}
+
+TEST(NotesOrders, AQuestionThatIsAnsweredNo) {
+    EXPECT_THAT(itemsOf("Kitchen. Move the fridge to the far wall? I thought about it, so no."),
+                IsEmpty());
+}
+
+TEST(NotesOrders, AUnitIsNoThing) {
+    EXPECT_THAT(itemsOf("Basement. Replace the supply pipe, eight fixtures."),
+                ElementsAre("basement: replace water supply"));
+}
+
+TEST(NotesOrders, WeeksAreALeadTimeOnlyWhereSomethingIsWaitedFor) {
+    // 3 weeks at 5 working days; 3 weeks at 7 days from the order.
+    const Draft work = draftOf("Kitchen. New cabinets, three weeks.");
+    ASSERT_EQ(work.items.size(), 1U);
+    ASSERT_TRUE(work.items[0].days.has_value());
+    EXPECT_EQ(work.items[0].days->toString(), "15");
+    EXPECT_FALSE(work.items[0].leadDays.has_value());
+    const Draft wait = draftOf("Kitchen. New cabinets, three weeks from the order.");
+    ASSERT_EQ(wait.items.size(), 1U);
+    ASSERT_TRUE(wait.items[0].leadDays.has_value());
+    EXPECT_EQ(wait.items[0].leadDays->toString(), "21");
+}
+
+TEST(NotesOrders, AHintIsLessSureThanAnOrder) {
+    const Draft draft = draftOf("Kitchen. Paint the walls. The faucet drips.");
+    ASSERT_EQ(draft.items.size(), 2U);
+    EXPECT_GE(draft.items[0].source.sure, 85);
+    EXPECT_LE(draft.items[1].source.sure, 65);
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake

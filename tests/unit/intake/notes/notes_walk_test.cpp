@@ -1,0 +1,65 @@
+// Protects: the speaker is followed through the house by stamps, headings and fragments, and a room
+// that is only named is not entered. How: short invented notes with the items a reader would list.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::IsSupersetOf;
+using testing::Not;
+
+TEST(NotesWalk, AStampBeginsARemarkWhereRemarksAreWhole) {
+    const std::string notes =
+        "0:10 front room. the mantel stays, I do not care what anybody tells you about white paint and "
+        "how it sells. carpet has to go\n"
+        "1:20 dining room. somebody hung a lamp here that I would not hang in a cellar if I had one. "
+        "replace that window, and it wants doing soon\n";
+    EXPECT_THAT(itemsOf(notes), IsSupersetOf({"front room: keep mantel", "front room: remove carpet",
+                                              "dining room: replace windows"}));
+}
+
+TEST(NotesWalk, AFragmentOpensARoomAndAPassingWordDoesNot) {
+    EXPECT_THAT(itemsOf("Half bath. New toilet. Bathroom. It all goes. New tub."),
+                ElementsAre("half bath: replace toilet", "bathroom: replace bathtub"));
+    EXPECT_THAT(itemsOf("Attic. New insulation. Whole house. Add seven smoke alarms."),
+                Contains("whole house: add smoke alarms"));
+    EXPECT_THAT(itemsOf("Kitchen. It all works. New sink."), Contains("kitchen: replace sink"));
+    EXPECT_THAT(itemsOf("Den. Paneling everywhere. Paint the paneling."),
+                Contains("den: refinish paneling"));
+}
+
+TEST(NotesWalk, RoomsOfTheirOwnName) {
+    EXPECT_THAT(itemsOf("MILK ROOM (the back entry)\nReplace the sink.\n"),
+                ElementsAre("milk room: replace sink"));
+    EXPECT_THAT(itemsOf("BED 1: cpt > LVP 14 m2\n"), ElementsAre("bedroom 1: replace vinyl plank"));
+}
+
+TEST(NotesWalk, TheBathIsOneBath) {
+    EXPECT_THAT(itemsOf("Now the bath. The toilet is replaced."),
+                Not(Contains("bathrooms: replace toilet")));
+}
+
+TEST(NotesWalk, APartOfTheHouseIsNotTheHouse) {
+    EXPECT_THAT(itemsOf("OUTSIDE THE HOUSE\nThe gutters have rusted through, replace.\n"),
+                ElementsAre("outside: replace gutters"));
+    EXPECT_THAT(itemsOf("Dining room. The cabinets are the nicest in the house and stay."),
+                ElementsAre("dining room: keep cabinets"));
+}
+
+TEST(NotesWalk, AnIndoorThingIsNotLeftOutdoors) {
+    EXPECT_THAT(itemsOf("Kitchen. New sink. Out the back, the yard. Mow the lawn. The fridge stays."),
+                Contains("kitchen: keep refrigerator"));
+}
+
+TEST(NotesWalk, StairsAndHallShareAHeading) {
+    EXPECT_THAT(itemsOf("STAIRS AND UPSTAIRS HALL\nReplace one baluster. Paint the walls.\n"),
+                ElementsAre("stairs: replace balusters", "upstairs hall: refinish walls"));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
