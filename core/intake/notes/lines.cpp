@@ -251,8 +251,8 @@ bool endsSentence(std::string_view text) {
            (text.back() == '.' || text.back() == '?' || text.back() == '!' || text.back() == ':');
 }
 
-// The width at which the writer's lines break off; 0 where the page has none. Lines crowd just below
-// it: a single longer one, edited afterwards, does not count.
+// The width at which the writer's lines break off; 0 where the page has none. Lines crowd just
+// below it: a single longer one, edited afterwards, does not count.
 std::size_t wrapWidth(const std::vector<RawLine>& lines) {
     constexpr std::size_t kCrowd = 10;  // a word's length
     std::array<std::size_t, kNeverWrapped> atLength{};
@@ -317,8 +317,8 @@ bool isBreathless(const std::vector<RawLine>& lines) {
 bool isFull(std::size_t length, std::string_view next, std::size_t width) {
     const std::size_t word = std::min(next.find(' '), next.size());
     const std::size_t label = next.substr(0, 24).find(':');
-    return width > 0 && length >= kWrappedFrom &&
-           length + 1 + word + 2 >= width && label == std::string_view::npos;
+    return width > 0 && length >= kWrappedFrom && length + 1 + word + 2 >= width &&
+           label == std::string_view::npos;
 }
 
 }  // namespace

@@ -54,9 +54,9 @@ class Preparer {
             if (act.row == kNone) {
                 continue;
             }
-            const auto at = std::find_if(
-                spots_.acts.begin(), spots_.acts.end(),
-                [&](const ActSpot& other) { return other.span.begin >= arrow; });
+            const auto at =
+                std::find_if(spots_.acts.begin(), spots_.acts.end(),
+                             [&](const ActSpot& other) { return other.span.begin >= arrow; });
             spots_.acts.insert(at, act);
             objects[objects[i].material ? i : i - 1].landmark = true;
         }
@@ -304,8 +304,7 @@ class Preparer {
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             const std::size_t at = act.span.begin;
             return at > 0 && row(act).side == Side::After &&
-                   row(act).treatment != model::Treatment::Keep &&
-                   isPast(at) &&
+                   row(act).treatment != model::Treatment::Keep && isPast(at) &&
                    (word(at - 1, "i") || word(at - 1, "we") || word(at - 1, "they") ||
                     word(at - 1, "he") || word(at - 1, "she"));
         });
@@ -339,9 +338,9 @@ class Preparer {
             return true;
         }
         const bool past = begin > 0 && isPast(begin);
-        if (past && (word(begin - 1, "somebodi") || word(begin - 1, "someon") ||
-                     word(begin - 1, "who") || word(begin - 1, "whoever") ||
-                     word(begin - 1, "owner") || word(begin - 1, "seller"))) {
+        if (past &&
+            (word(begin - 1, "somebodi") || word(begin - 1, "someon") || word(begin - 1, "who") ||
+             word(begin - 1, "whoever") || word(begin - 1, "owner") || word(begin - 1, "seller"))) {
             return true;
         }
         return past && agoFollows(act.span.end);
@@ -383,10 +382,9 @@ class Preparer {
         return sentence_.tokens[act.span.end].kind == TokenKind::Mark ||
                word(act.span.end, "and") || word(act.span.end, "so") || word(act.span.end, "but") ||
                word(act.span.end, "of") || word(act.span.end, "then") ||
-               (word(act.span.end, "in") && (word(act.span.end + 1, "all") ||
-                                             word(act.span.end + 1, "here") ||
-                                             word(act.span.end + 1, "both") ||
-                                             word(act.span.end + 1, "everi")));
+               (word(act.span.end, "in") &&
+                (word(act.span.end + 1, "all") || word(act.span.end + 1, "here") ||
+                 word(act.span.end + 1, "both") || word(act.span.end + 1, "everi")));
     }
 
     [[nodiscard]] bool cueIsMark(std::size_t at, std::string_view marks) const {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/link_rules.h"
 #include "core/intake/notes/link_spots.h"
 
 namespace ledgerboard::intake {
@@ -11,26 +12,6 @@ namespace {
 constexpr double kTooFar = 6.5;
 constexpr double kPerToken = 0.12;
 constexpr std::size_t kAdjectives = 5;  // between "new" and its object
-
-// By trade: what paint, stain, polish or glaze can go on.
-bool canBeRefinished(const ObjectRow& object) {
-    static const std::vector<std::string_view> kNever = {
-        "electrical", "appliances", "insulation", "landscaping", "pest",
-        "survey",     "septic",     "demolition", "glass",       "cleaning"};
-    if (std::find(kNever.begin(), kNever.end(), object.trade) != kNever.end()) {
-        return false;
-    }
-    if (object.trade == "flooring") {
-        return object.name == "wood floor" || object.name == "floor" || object.name == "cork floor";
-    }
-    if (object.trade == "plumbing") {
-        return object.name == "bathtub" || object.name == "sink" || object.name == "tub and shower";
-    }
-    if (object.trade == "heating") {
-        return object.name == "radiators" || object.name == "registers";
-    }
-    return true;
-}
 
 class Linker {
   public:
@@ -144,23 +125,11 @@ class Linker {
                word(end, "for") || word(end, "to") || spots_.endOf(Cue::Turn, end) > end;
     }
 
-    // Tokens that are neither marks nor figures: "18 feet, new quartz" has two.
-    [[nodiscard]] std::size_t wordsBetween(std::size_t begin, std::size_t end) const {
-        std::size_t count = 0;
-        for (std::size_t i = begin; i < end; ++i) {
-            const bool figure = std::any_of(
-                spots_.amounts.begin(), spots_.amounts.end(),
-                [&](const Amount& amount) { return amount.begin <= i && i < amount.end; });
-            count += figure || sentence_.tokens[i].kind == TokenKind::Mark ? 0 : 1;
-        }
-        return count;
-    }
-
     // "new cabinets, counters and sink": whether a row of objects leads from `at` to `object`.
     [[nodiscard]] bool listReaches(std::size_t at, const ObjectSpot& object) const {
         for (const ObjectSpot& step : spots_.objects) {
             if (step.span.begin >= at && step.span.begin <= object.span.begin) {
-                if (wordsBetween(at, step.span.begin) > kAdjectives) {
+                if (wordsBetween(sentence_, spots_, at, step.span.begin) > kAdjectives) {
                     return false;
                 }
                 at = step.span.end;
@@ -235,7 +204,8 @@ class Linker {
                tables().objects[object.object].name.find(' ') == std::string::npos;
     }
 
-    // "Tub, surround, toilet, new floor tile, fan": one "new" in a bare list is meant for all of it.
+    // "Tub, surround, toilet, new floor tile, fan": one "new" in a bare list is meant for all of
+    // it.
     void takeLists() {
         if (linked_.said.empty() || linked_.loose.empty() || spots_.objects.size() < 3) {
             return;
@@ -245,37 +215,18 @@ class Linker {
                                      [&](const Said& said) { return said.act == act; });
         const std::size_t begin = std::min(spots_.objects.front().span.begin, act_(act).begin);
         if (!one || !row(spots_.acts[act]).fresh ||
-            otherWords(begin, spots_.objects.back().span.end) > 1) {
+            otherWords(sentence_, spots_, begin, spots_.objects.back().span.end) > 1) {
             return;
         }
         for (const std::size_t loose : linked_.loose) {
             const ObjectSpot& object = spots_.objects[loose];
-            linked_.said.push_back(Said{
-                .object = object.object, .act = act, .at = object.span.begin, .spot = loose});
+            linked_.said.push_back(
+                Said{.object = object.object, .act = act, .at = object.span.begin, .spot = loose});
         }
         linked_.loose.clear();
     }
 
     [[nodiscard]] const Span& act_(std::uint32_t act) const { return spots_.acts[act].span; }
-
-    // Words that are no object, treatment, figure or joint.
-    [[nodiscard]] std::size_t otherWords(std::size_t begin, std::size_t end) const {
-        std::size_t count = 0;
-        const auto in = [](const auto& list, std::size_t at) {
-            return std::any_of(list.begin(), list.end(),
-                               [&](const auto& one) { return one.span.holds(at); });
-        };
-        for (std::size_t i = begin; i < end; ++i) {
-            const bool figure = std::any_of(
-                spots_.amounts.begin(), spots_.amounts.end(),
-                [&](const Amount& amount) { return amount.begin <= i && i < amount.end; });
-            const bool joint = word(i, "and") || word(i, "with") ||
-                               sentence_.tokens[i].kind == TokenKind::Mark;
-            const bool known = in(spots_.objects, i) || in(spots_.acts, i) || figure || joint;
-            count += known ? 0 : 1;
-        }
-        return count;
-    }
 
     // Treatments that no object chose.
     void linkBareActs() {
@@ -367,9 +318,8 @@ class Linker {
         }
         for (std::size_t i = 0; i < direct; ++i) {
             const Said said = linked_.said[i];
-            const bool together =
-                said.act == model.act && said.spot != kNone && said.at < act.span.begin &&
-                takes(act, spots_.objects[said.spot]);
+            const bool together = said.act == model.act && said.spot != kNone &&
+                                  said.at < act.span.begin && takes(act, spots_.objects[said.spot]);
             if (together) {
                 linked_.said.push_back(said);
                 linked_.said.back().act = static_cast<std::uint32_t>(index);
@@ -407,44 +357,9 @@ class Linker {
         return false;
     }
 
-    // "take down the dead ash": a thing no table knows is not the one spoken of before.
-    [[nodiscard]] bool namesUnknown(const ActSpot& act) const {
-        if (row(act).side != Side::After || act.passive || row(act).treatment == model::Treatment::Keep) {
-            return false;
-        }
-        std::size_t at = act.span.end;
-        bool article = false;
-        while (at < sentence_.tokens.size() && spots_.endOf(Cue::Small, at) > at) {
-            article = article || word(at, "the") || word(at, "a") || word(at, "an") ||
-                      word(at, "my") || word(at, "their");
-            at = spots_.endOf(Cue::Small, at);
-        }
-        if (!article || at >= sentence_.tokens.size() ||
-            sentence_.tokens[at].kind != TokenKind::Word) {
-            return false;
-        }
-        const bool cue = std::any_of(
-            spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& spot) {
-                return spot.span.begin <= at && at < spot.span.end && spot.cue != Cue::Move;
-            });
-        static const std::vector<WordId> kParts = [] {
-            std::vector<WordId> parts;
-            for (const std::string_view stem : {"whole", "rest", "lot", "thing", "crack", "hole", "piec",
-                                                "corner", "end", "side", "top", "bottom", "gap",
-                                                "patch", "spot", "stain", "leak", "edg", "part",
-                                                "place", "room", "hous", "surfac", "section"}) {
-                parts.push_back(tables().id(stem));
-            }
-            return parts;
-        }();
-        const WordId next = sentence_.tokens[at].word;
-        return !cue && (next == kUnknown ||
-                        std::find(kParts.begin(), kParts.end(), next) == kParts.end());
-    }
-
     bool fromBefore(std::size_t index, bool pronoun) {
         const ActSpot& act = spots_.acts[index];
-        if (!pronoun && namesUnknown(act)) {
+        if (!pronoun && namesUnknown(sentence_, spots_, act)) {
             return false;
         }
         const bool weak = row(act).weight <= 1;

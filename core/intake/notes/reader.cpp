@@ -98,9 +98,9 @@ void Reader::take(Sentence& sentence) {
         remember(spots, linked);
     }
     // "Move the fridge? I thought about it, no."
-    const bool answered = asked_ && (spots.has(Cue::Hypothetical) || spots.has(Cue::Refused) ||
-                                     (!sentence.tokens.empty() && sentence.tokens.front().word ==
-                                                                      tables().id("no")));
+    const bool answered =
+        asked_ && (spots.has(Cue::Hypothetical) || spots.has(Cue::Refused) ||
+                   (!sentence.tokens.empty() && sentence.tokens.front().word == tables().id("no")));
     if (answered && found_.size() == foundBefore && lastFound_ < found_.size()) {
         found_.resize(lastFound_);
     }

@@ -75,7 +75,7 @@ class Reader {
     std::vector<std::uint32_t> recent_;  // objects named in this space, latest first
     bool looseBefore_ = false;           // nothing was said yet of what to do with before_
     int beforeAge_ = 0;
-    std::uint32_t topic_ = kNone;        // "Cabinets: …": what the rest of a line is about
+    std::uint32_t topic_ = kNone;  // "Cabinets: …": what the rest of a line is about
     Section section_ = Section::Plain;
     int sentences_ = 0;
     int choiceAge_ = 99;                  // sentences since the last alternate was added to

@@ -47,9 +47,9 @@ bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from) 
             return std::any_of(list.begin(), list.end(),
                                [&](const auto& one) { return one.span.holds(i); });
         };
-        const bool figure = std::any_of(
-            spots.amounts.begin(), spots.amounts.end(),
-            [&](const Amount& amount) { return amount.begin <= i && i < amount.end; });
+        const bool figure =
+            std::any_of(spots.amounts.begin(), spots.amounts.end(),
+                        [&](const Amount& amount) { return amount.begin <= i && i < amount.end; });
         const bool small = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& c) {
             const bool kind = c.cue == Cue::Small || c.cue == Cue::Material || c.cue == Cue::With;
             return kind && c.span.holds(i);

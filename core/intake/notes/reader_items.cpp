@@ -114,21 +114,23 @@ bool Reader::ofAnother(const Sentence& sentence, const Spots& spots, const Amoun
     }
     return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
         const bool follows = object.span.end <= amount.begin && amount.begin <= object.span.end + 2;
-        const bool marks = std::all_of(
-            sentence.tokens.begin() + static_cast<std::ptrdiff_t>(std::min(object.span.end, amount.begin)),
-            sentence.tokens.begin() + static_cast<std::ptrdiff_t>(amount.begin),
-            [](const Token& token) { return token.kind == TokenKind::Mark; });
+        const bool marks =
+            std::all_of(sentence.tokens.begin() +
+                            static_cast<std::ptrdiff_t>(std::min(object.span.end, amount.begin)),
+                        sentence.tokens.begin() + static_cast<std::ptrdiff_t>(amount.begin),
+                        [](const Token& token) { return token.kind == TokenKind::Mark; });
         return follows && marks && object.span.begin != said.at;
     });
 }
 
-// A span of time is a wait where the sentence speaks of ordering; else it is how long the work takes.
+// A span of time is a wait where the sentence speaks of ordering; else it is how long the work
+// takes.
 void Reader::addTime(const Sentence& sentence, const Amount& amount, DraftItem& item) {
     static const std::vector<WordId> kWaits = [] {
         std::vector<WordId> ids;
         for (const std::string_view word :
-             {"order", "lead", "shop", "deliveri", "deliv", "measur", "templat", "maker", "supplier",
-              "notic", "wait", "ship", "arriv", "backord", "custom", "mill", "yard"}) {
+             {"order", "lead", "shop", "deliveri", "deliv", "measur", "templat", "maker",
+              "supplier", "notic", "wait", "ship", "arriv", "backord", "custom", "mill", "yard"}) {
             ids.push_back(tables().id(word));
         }
         return ids;
@@ -137,8 +139,7 @@ void Reader::addTime(const Sentence& sentence, const Amount& amount, DraftItem& 
     const bool out = amount.end < sentence.tokens.size() && kOut != kUnknown &&
                      sentence.tokens[amount.end].word == kOut;  // "six weeks out"
     const bool waits =
-        out ||
-        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [&](const Token& token) {
+        out || std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [&](const Token& token) {
             return token.word != kUnknown &&
                    std::find(kWaits.begin(), kWaits.end(), token.word) != kWaits.end();
         });
@@ -149,8 +150,9 @@ void Reader::addTime(const Sentence& sentence, const Amount& amount, DraftItem& 
         return;
     }
     if (waits && !item.leadDays) {
-        item.leadDays =
-            model::Quantity::fromThousandths(amount.value * (week ? 7 : month ? 30 : 1));
+        item.leadDays = model::Quantity::fromThousandths(amount.value * (week    ? 7
+                                                                         : month ? 30
+                                                                                 : 1));
     } else if (!waits && !item.days) {
         item.days = model::Quantity::fromThousandths(amount.value * (week ? 5 : month ? 21 : 1));
     }
@@ -225,12 +227,11 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     };
     // "Door to the yard, fine. Fridge stays.": a fridge stands in the room before.
     static const std::vector<std::string_view> kIndoor = {"appliances", "cabinets", "counters"};
-    static const std::vector<std::string_view> kOfRooms = {"sink", "faucet", "toilet", "bathtub",
-                                                           "backsplash", "vinyl floor",
-                                                           "vinyl plank", "carpet"};
-    const bool indoor =
-        std::find(kIndoor.begin(), kIndoor.end(), object.trade) != kIndoor.end() ||
-        std::find(kOfRooms.begin(), kOfRooms.end(), object.name) != kOfRooms.end();
+    static const std::vector<std::string_view> kOfRooms = {
+        "sink",       "faucet",      "toilet",      "bathtub",
+        "backsplash", "vinyl floor", "vinyl plank", "carpet"};
+    const bool indoor = std::find(kIndoor.begin(), kIndoor.end(), object.trade) != kIndoor.end() ||
+                        std::find(kOfRooms.begin(), kOfRooms.end(), object.name) != kOfRooms.end();
     if (indoor && !keys.empty() && outside(keys.front()) && !walk_.lastRoom().empty()) {
         return {walk_.lastRoom()};
     }

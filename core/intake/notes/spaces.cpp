@@ -144,8 +144,9 @@ class Finder {
         static const WordId kThe = tables().id("the");
         const std::size_t at = !tokens_.empty() && tokens_[0].word == kThe ? 1 : 0;
         const bool closes = at + 2 >= tokens_.size() || tokens_[at + 2].kind == TokenKind::Mark;
-        if (at + 1 >= tokens_.size() || tokens_[at].kind != TokenKind::Word || !isRoomWord(at + 1) ||
-            !closes || tables().number(tokens_[at].word).kind != NumberKind::None) {
+        if (at + 1 >= tokens_.size() || tokens_[at].kind != TokenKind::Word ||
+            !isRoomWord(at + 1) || !closes ||
+            tables().number(tokens_[at].word).kind != NumberKind::None) {
             return 0;
         }
         const std::uint32_t node =

@@ -215,14 +215,12 @@ class Finder {
                    tokens_[object.span.begin].word == kFixture;
         };
         const auto isUnit = [&](const ObjectSpot& object) {
-            return std::any_of(found_.amounts.begin(), found_.amounts.end(),
-                               [&](const Amount& amount) {
-                                   return amount.begin > 0 &&
-                                          tokens_[amount.begin - 1].kind == TokenKind::Mark &&
-                                          amount.begin < object.span.begin &&
-                                          object.span.end <= amount.end + 1 &&
-                                          counts(object);
-                               });
+            return std::any_of(
+                found_.amounts.begin(), found_.amounts.end(), [&](const Amount& amount) {
+                    return amount.begin > 0 && tokens_[amount.begin - 1].kind == TokenKind::Mark &&
+                           amount.begin < object.span.begin && object.span.end <= amount.end + 1 &&
+                           counts(object);
+                });
         };
         std::erase_if(found_.objects, isUnit);
     }

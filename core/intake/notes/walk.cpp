@@ -126,10 +126,9 @@ std::string Walk::resolve(const SpaceSpot& spot) {
         return key;
     }
     // "The bath" of the primary bedroom, where the house has another.
-    const bool another =
-        std::any_of(known_.begin(), known_.end(), [](const KnownSpace& space) {
-            return isBath(space.key) && space.key != "primary bath";
-        });
+    const bool another = std::any_of(known_.begin(), known_.end(), [](const KnownSpace& space) {
+        return isBath(space.key) && space.key != "primary bath";
+    });
     if (headOf(key) == "bath" && another && (key == "bath" || key == "bathroom") &&
         contains(current_, "primary bedroom")) {
         return "primary bath";
