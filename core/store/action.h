@@ -3,6 +3,9 @@
 // An Action is plain data: Book::commit turns it into entries of the log.
 #pragma once
 
+#include <compare>
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -20,10 +23,21 @@ struct Edit {
     model::Value value;
 };
 
+// How far the log had come when somebody looked at the book.
+struct LogPosition {
+    std::int64_t arrival = 0;
+    friend auto operator<=>(const LogPosition&, const LogPosition&) = default;
+};
+
 class Action {
   public:
     // `what` is said in history and by undo: "set Kitchen/cabinets", "bring spend april.csv".
     explicit Action(std::string what) : what_(std::move(what)) {}
+
+    // An action worked out from what the book held at `plannedOn` (Book::position()), such as "add
+    // what is not there yet": refused where anything was written since.
+    Action(std::string what, LogPosition plannedOn)
+        : what_(std::move(what)), plannedOn_(plannedOn) {}
 
     // A later edit of the same field in the same action replaces the earlier one.
     void set(model::RawId record, model::FieldCode field, model::Value value) {
@@ -55,8 +69,11 @@ class Action {
 
     [[nodiscard]] bool empty() const { return edits_.empty(); }
 
+    [[nodiscard]] std::optional<LogPosition> plannedOn() const { return plannedOn_; }
+
   private:
     std::string what_;
+    std::optional<LogPosition> plannedOn_;
     std::vector<Edit> edits_;
 };
 

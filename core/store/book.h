@@ -100,11 +100,15 @@ class Book {
     [[nodiscard]] model::Id<model::Kind::Person> me() const;
     [[nodiscard]] model::Id<model::Kind::Device> thisDevice() const;
 
+    // How far the log has come: for an Action that is worked out from what the book holds now. Zero
+    // where it cannot be read; the commit then says why.
+    [[nodiscard]] LogPosition position() const;
+
     // Writes one action: checks every edit against the catalog, then entries, cells and rows in one
     // transaction. Edits that change nothing write nothing; an action without effect is no action.
     // Errors (CannotBeMet, WrongUse): an unknown field or kind, a value that does not fit, a fact
-    // of a kept row edited, a reference to nothing. (Damaged): the disk. The book is then as it
-    // was.
+    // of a kept row edited, a reference to nothing, a book written to since the action was planned.
+    // (Damaged): the disk. The book is then as it was.
     [[nodiscard]] model::Result<void> commit(const Action& action, model::Instant now);
 
     // Takes entries made elsewhere, in any order, any number of times. Returns how many were new.

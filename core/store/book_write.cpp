@@ -151,6 +151,12 @@ std::vector<Entry> entriesOf(Database& database, Log& log, const RawId& device, 
     return entries;
 }
 
+LogPosition positionOf(Database& database) {
+    auto select = database.prepare("SELECT coalesce(max(arrival), 0) FROM entries");
+    select.step();
+    return {select.integer(0)};
+}
+
 // The action whose undoing or redoing is asked for.
 struct Target {
     HybridClock clock;
@@ -237,10 +243,19 @@ HybridClock writeAction(Database& database, Log& log, const RawId& device,
     return clock;
 }
 
+LogPosition Book::position() const {
+    auto read = guardStore([&]() -> Result<LogPosition> { return positionOf(*parts_->database); });
+    return read.ok() ? read.value() : LogPosition{};
+}
+
 Result<void> Book::commit(const Action& action, model::Instant now) {
     return guardStore([&]() -> Result<void> {
         parts_->log->forget();
         Transaction transaction(*parts_->database);
+        if (action.plannedOn() && *action.plannedOn() != positionOf(*parts_->database)) {
+            return cannotBeMet(
+                "another program wrote to the book meanwhile, so nothing was written: do it again");
+        }
         const std::vector<Edit> edits = distinct(action.edits());
         Checker checker(*parts_->database, *parts_->log, edits);
         std::vector<PlannedEdit> planned;

@@ -124,6 +124,11 @@ Done verbBaseline(Session& session, const BaselineOptions& options) {
     if (auto good = session.refusePast("baseline", true); !good.ok()) {
         return good.error();
     }
+    auto opened = session.book();
+    if (!opened.ok()) {
+        return opened.error();
+    }
+    const store::LogPosition readAt = opened.value()->position();
     auto rows = session.rows();
     if (!rows.ok()) {
         return rows.error();
@@ -131,6 +136,12 @@ Done verbBaseline(Session& session, const BaselineOptions& options) {
     auto day = dayOf(session, "--on", options.on);
     if (!day.ok()) {
         return day.error();
+    }
+    for (const auto& earlier : rows.value().baselines) {
+        if (earlier.frozenOn == day.value()) {
+            return model::cannotBeMet("there is a baseline of " + day.value().toString() +
+                                      " already: give another day with --on, or drop that one");
+        }
     }
     return model::guarded([&]() -> Done {
         const compute::Frozen frozen = compute::freeze(rows.value());
@@ -145,7 +156,7 @@ Done verbBaseline(Session& session, const BaselineOptions& options) {
         baseline.frozenOn = day.value();
         baseline.contingency = frozen.contingency;
         baseline.finishOn = frozen.finishOn;
-        store::Action action("baseline of " + day.value().toString());
+        store::Action action("baseline of " + day.value().toString(), readAt);
         action.add(baseline);
         model::Money total;
         for (const auto& item : frozen.items) {

@@ -71,7 +71,7 @@ class Bringing {
           options_(options),
           now_(now),
           problems_(file),
-          action_("bring " + std::string(kind.word) + " " + file) {
+          action_("bring " + std::string(kind.word) + " " + file, book.position()) {
         report_.file = file;
         report_.kind = kind.kind;
     }

@@ -38,8 +38,13 @@ constexpr FactField kFactFields[] = {
 // Fills one action from a draft, against what the job holds.
 class Keeper {
   public:
-    Keeper(store::Book& book, const model::JobRows& rows, model::Instant now)
-        : book_(book), rows_(rows), now_(now), maker_(rows.spaces) {
+    Keeper(store::Book& book, const model::JobRows& rows, store::LogPosition readAt,
+           model::Instant now)
+        : action("read walk notes", readAt),
+          book_(book),
+          rows_(rows),
+          now_(now),
+          maker_(rows.spaces) {
         for (const auto& space : rows.spaces) {
             spaces_[model::folded(space.name)] = space.id;
         }
@@ -68,7 +73,7 @@ class Keeper {
         keepFacts(draft);
     }
 
-    store::Action action{"read walk notes"};
+    store::Action action;
     KeepReport report;
 
   private:
@@ -271,11 +276,12 @@ class Keeper {
 Result<KeepReport> keepDraft(store::Book& book, Id<Kind::Job> job, const Draft& draft,
                              model::Instant now) {
     return model::guarded([&]() -> Result<KeepReport> {
+        const store::LogPosition readAt = book.position();
         auto rows = book.jobRows(job);
         if (!rows.ok()) {
             return rows.error();
         }
-        Keeper keeper(book, rows.value(), now);
+        Keeper keeper(book, rows.value(), readAt, now);
         keeper.keep(draft);
         if (auto done = book.commit(keeper.action, now); !done.ok()) {
             return done.error();

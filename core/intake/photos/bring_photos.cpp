@@ -58,7 +58,7 @@ class BringingPhotos {
           options_(options),
           now_(now),
           problems_(kPictureList),
-          action_("bring photos " + folder.string()) {
+          action_("bring photos " + folder.string(), book.position()) {
         report_.file = kPictureList;
         report_.kind = Kind::Photo;
     }

@@ -222,6 +222,24 @@ TEST_F(BookTest, AnEditThatChangesNothingWritesNothing) {
     EXPECT_EQ(book.undo(now_()).value().what, "add item");
 }
 
+TEST_F(BookTest, AnActionPlannedOnAnOlderBookIsRefused) {
+    Book book = make();
+    const House house = build(book);
+    const LogPosition looked = book.position();
+    commit(book, "meanwhile", [&](Action& action) {
+        action.set(house.item.raw(), model::field::Item::note, std::string("by another"));
+    });
+    Action late("planned before", looked);
+    late.set(house.item.raw(), model::field::Item::object, std::string("doors"));
+    const auto done = book.commit(late, now_());
+    ASSERT_FALSE(done.ok());
+    EXPECT_THAT(done.error().message, HasSubstr("meanwhile"));
+    EXPECT_EQ(itemOf(book, house).object, "cabinets");
+    Action again("planned again", book.position());
+    again.set(house.item.raw(), model::field::Item::object, std::string("doors"));
+    EXPECT_TRUE(book.commit(again, now_()).ok());
+}
+
 TEST_F(BookTest, UndoAndRedoWalkBackAndForth) {
     Book book = make();
     const House house = build(book);
