@@ -146,7 +146,13 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (best == "budget" && has("budget") && taken_ > 20 && !spots.acts.empty()) {
             continue;
         }
-        if (value < kThousand && (value >= 15'000 || amount.paired)) {
+        // Beside "265k", a bare 26 is a year or a day, and no 26 thousand.
+        const bool plain =
+            value < 32'000 && !amount.paired &&
+            std::any_of(spots.amounts.begin(), spots.amounts.end(), [](const Amount& other) {
+                return other.value >= 10 * kThousand && yearOf(other) == 0;
+            });
+        if (value < kThousand && !plain && (value >= 15'000 || amount.paired)) {
             value *= 1000;
         }
         if (value < leastOf(best) * 1000 || value > 100'000 * kThousand) {

@@ -83,7 +83,7 @@ void Reader::take(Sentence& sentence) {
     const std::size_t foundBefore = found_.size();
     Linked linked;
     if (!placed.onlyPlace) {
-        takeSame(sentence, spots);
+        takeSame(sentence, spots, placed.from);
         const Openness open = opennessOf(sentence, spots);
         recall(spots);
         linked =
@@ -172,7 +172,19 @@ bool Reader::isDead(const Sentence& sentence, const Spots& spots, std::size_t at
 }
 
 // "Same in here", "same floor", "ditto": what was said of the space before holds here too.
-void Reader::takeSame(const Sentence& sentence, Spots& spots) {
+void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
+    // "BED 2: same, 10 m2"
+    static const WordId kSame = tables().id("same");
+    const bool opens =
+        begin < sentence.tokens.size() && kSame != kUnknown &&
+        sentence.tokens[begin].word == kSame &&
+        (begin + 1 == sentence.tokens.size() || sentence.tokens[begin + 1].kind == TokenKind::Mark);
+    if (opens && !spots.has(Cue::Same)) {
+        spots.cues.push_back({{begin, begin + 1}, Cue::Same});
+        std::stable_sort(
+            spots.cues.begin(), spots.cues.end(),
+            [](const CueSpot& a, const CueSpot& b) { return a.span.begin < b.span.begin; });
+    }
     if (!spots.has(Cue::Same) || walk_.current().empty() || isDead(sentence, spots, 0, 3)) {
         return;
     }

@@ -31,7 +31,7 @@ class Reader {
 
     static void takeBack(Sentence& sentence, Spots& spots);
     bool takeSection(const Sentence& sentence, const Spots& spots);
-    void takeSame(const Sentence& sentence, Spots& spots);
+    void takeSame(const Sentence& sentence, Spots& spots, std::size_t from);
     void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                    const Linked& linked, const Openness& open);
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,

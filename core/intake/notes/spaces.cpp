@@ -143,6 +143,9 @@ class Finder {
     std::size_t takeNamedRoom() {
         static const WordId kThe = tables().id("the");
         const std::size_t at = !tokens_.empty() && tokens_[0].word == kThe ? 1 : 0;
+        if (at < tokens_.size() && longest(tokens_, at, From::Space).row != kNone) {
+            return 0;
+        }
         const bool closes = at + 2 >= tokens_.size() || tokens_[at + 2].kind == TokenKind::Mark;
         if (at + 1 >= tokens_.size() || tokens_[at].kind != TokenKind::Word ||
             !isRoomWord(at + 1) || !closes ||

@@ -14,7 +14,7 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
         return 0;
     }
     // "Whole house.": a small word may belong to the name.
-    if (const Span& name = spots.spaces.front().span; name.begin < at && name.end >= at) {
+    if (const Span& name = spots.spaces.front().span; name.begin < at) {
         at = name.begin;
     }
     if (spots.spaces.front().span.begin != at) {
