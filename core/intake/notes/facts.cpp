@@ -84,7 +84,9 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
         }
     }
     if (spots.has(Cue::Chatter)) {
-        return false;
+        // "Built 1951 by the grandfather": whoever built it, the year holds.
+        const bool built = !sentence.tokens.empty() && lower(sentence, 0) == "built";
+        return built && takeYear(sentence, spots);
     }
     bool deal = takeMoney(sentence, spots);
     deal = takeArea(sentence, spots) || deal;

@@ -225,6 +225,13 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
         const KnownSpace* space = walk_.find(key);
         return space != nullptr && space->kind == SpaceKind::Outside;
     };
+    // "Outside … the barn we leave": an outbuilding is its own space.
+    static const std::vector<std::string_view> kSpaces = {"deck", "barn", "boathouse", "shed"};
+    const bool space = std::find(kSpaces.begin(), kSpaces.end(), object.name) != kSpaces.end();
+    if (space && (keys.empty() || keys.front() == "exterior")) {
+        walk_.learn(object.name, object.name, SpaceKind::Outside);
+        return {object.name};
+    }
     // "Door to the yard, fine. Fridge stays.": a fridge stands in the room before.
     static const std::vector<std::string_view> kIndoor = {"appliances", "cabinets", "counters"};
     static const std::vector<std::string_view> kOfRooms = {

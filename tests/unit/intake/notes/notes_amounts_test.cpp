@@ -1,4 +1,5 @@
-// Protects: figures as people say and write them. How: phrases beside the figure they mean, by hand.
+// Protects: figures as people say and write them. How: phrases beside the figure they mean, by
+// hand.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -76,8 +77,9 @@ TEST(NotesAmounts, WordsThatAreNoFigures) {
 }
 
 TEST(NotesAmounts, HugeFiguresStayBounded) {
-    for (const char* text : {"999999999999999999999999 sf", "million million million million",
-                             "9999999999 million", "hundred hundred hundred hundred hundred hundred"}) {
+    for (const char* text :
+         {"999999999999999999999999 sf", "million million million million", "9999999999 million",
+          "hundred hundred hundred hundred hundred hundred"}) {
         for (const std::string& figure : figures(text)) {
             EXPECT_LT(figure.size(), 32U) << text;
         }

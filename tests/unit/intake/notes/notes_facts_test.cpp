@@ -12,10 +12,11 @@ using testing::IsEmpty;
 using testing::UnorderedElementsAre;
 
 TEST(NotesFacts, DealInOneBreath) {
-    EXPECT_THAT(factsOf("Built 1962. About 1,540 square feet, three bedrooms and two baths. We paid "
-                        "$167,000 for it and the budget is fifty-two thousand."),
-                UnorderedElementsAre("built 1962", "area_sqft 1540", "bedrooms 3", "baths 2",
-                                     "purchase 167000.00", "budget 52000.00"));
+    EXPECT_THAT(
+        factsOf("Built 1962. About 1,540 square feet, three bedrooms and two baths. We paid "
+                "$167,000 for it and the budget is fifty-two thousand."),
+        UnorderedElementsAre("built 1962", "area_sqft 1540", "bedrooms 3", "baths 2",
+                             "purchase 167000.00", "budget 52000.00"));
 }
 
 TEST(NotesFacts, Shorthand) {

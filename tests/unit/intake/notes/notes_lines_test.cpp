@@ -6,6 +6,7 @@
 #include "core/intake/notes/lines.h"
 #include "core/intake/notes/sentences.h"
 #include "core/intake/notes/tables.h"
+
 #include "tests/unit/intake/notes/notes_text.h"
 
 namespace ledgerboard::intake {
@@ -24,9 +25,8 @@ std::vector<std::string> textsOf(std::string_view notes) {
 std::vector<std::string> sentencesOf(std::string_view notes) {
     std::vector<std::string> sentences;
     Speller speller(tables().lexicon);
-    eachSentence(notes, speller, [&](Sentence& sentence) {
-        sentences.push_back(writtenAs(sentence.tokens));
-    });
+    eachSentence(notes, speller,
+                 [&](Sentence& sentence) { sentences.push_back(writtenAs(sentence.tokens)); });
     return sentences;
 }
 
@@ -69,7 +69,8 @@ TEST(NotesLines, FormsReadAlike) {
     const auto plain = itemsOf("Kitchen. Replace the sink. Hall bath. Keep the tub.");
     EXPECT_EQ(itemsOf("[00:01] Kitchen. Replace the sink.\n[00:09] Hall bath. Keep the tub.\n"),
               plain);
-    EXPECT_EQ(itemsOf("# Kitchen\n\n- Replace the sink.\n\n# Hall bath\n\n- Keep the tub.\n"), plain);
+    EXPECT_EQ(itemsOf("# Kitchen\n\n- Replace the sink.\n\n# Hall bath\n\n- Keep the tub.\n"),
+              plain);
     EXPECT_EQ(itemsOf("KITCHEN\r\n  Replace the sink\r\nHALL BATH\r\n  Keep the tub\r\n"), plain);
 }
 

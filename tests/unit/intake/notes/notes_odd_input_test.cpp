@@ -1,6 +1,7 @@
 // Protects: no input crashes the reader or makes it use memory without bound; refusals say why; the
-// same notes give the same draft. How: binary data, endless lines, other languages, and some hundred
-// splices and random strings from a seeded generator (the seed is printed when a check fails).
+// same notes give the same draft. How: binary data, endless lines, other languages, and some
+// hundred splices and random strings from a seeded generator (the seed is printed when a check
+// fails).
 #include <filesystem>
 #include <fstream>
 #include <gmock/gmock.h>
@@ -20,7 +21,8 @@ std::vector<std::string> openNotes() {
     for (const auto& entry : std::filesystem::directory_iterator(LEDGERBOARD_OPEN_NOTES)) {
         if (entry.path().extension() == ".txt") {
             std::ifstream in(entry.path(), std::ios::binary);
-            notes.emplace_back(std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>());
+            notes.emplace_back(std::istreambuf_iterator<char>(in),
+                               std::istreambuf_iterator<char>());
         }
     }
     return notes;
@@ -61,7 +63,8 @@ TEST(NotesOddInput, BinaryDataIsRefusedWithTheReason) {
 }
 
 TEST(NotesOddInput, EmptyAndBlankNotesGiveAnEmptyDraft) {
-    for (const char* notes : {"", "\n\n\n", "   \t ", "----\n====\n", "...", "[00:01]\n[00:02]\n"}) {
+    for (const char* notes :
+         {"", "\n\n\n", "   \t ", "----\n====\n", "...", "[00:01]\n[00:02]\n"}) {
         const auto draft = readNotes(notes);
         ASSERT_TRUE(draft.ok()) << notes;
         EXPECT_TRUE(draft.value().items.empty()) << notes;
@@ -157,8 +160,8 @@ TEST(NotesOddInput, ExplainTellsEachStage) {
     EXPECT_EQ(told.sentence, "Replace the sink.");
     bool objects = false;
     for (const StageWords& stage : told.stages) {
-        objects = objects || (stage.stage == "objects" &&
-                              stage.made.find("sink") != std::string::npos);
+        objects =
+            objects || (stage.stage == "objects" && stage.made.find("sink") != std::string::npos);
     }
     EXPECT_TRUE(objects);
     EXPECT_TRUE(explainNotes("Kitchen.").value().explained.empty());

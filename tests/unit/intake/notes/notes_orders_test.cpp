@@ -65,8 +65,9 @@ TEST(NotesOrders, OneOrderForAList) {
 }
 
 TEST(NotesOrders, ALabelIsWhatItsLineIsAbout) {
-    EXPECT_THAT(itemsOf("KITCHEN\n- Cabinets: plywood, homemade, doors that do not meet. All new.\n"),
-                Contains("kitchen: replace cabinets"));
+    EXPECT_THAT(
+        itemsOf("KITCHEN\n- Cabinets: plywood, homemade, doors that do not meet. All new.\n"),
+        Contains("kitchen: replace cabinets"));
 }
 
 TEST(NotesOrders, FormsOfDoingAreNoThings) {

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/intake/notes/names.h"
+
 #include "tests/unit/intake/notes/notes_text.h"
 
 namespace ledgerboard::intake {
@@ -32,16 +33,18 @@ TEST(NotesSpaces, HeadingsAndLabelsMove) {
 }
 
 TEST(NotesSpaces, SpokenMoves) {
-    EXPECT_THAT(itemsOf("Okay, now we're in the kitchen. Replace the sink. Moving on to the laundry. "
-                        "The floor needs replacing."),
-                ElementsAre("kitchen: replace sink", "laundry: replace floor"));
+    EXPECT_THAT(
+        itemsOf("Okay, now we're in the kitchen. Replace the sink. Moving on to the laundry. "
+                "The floor needs replacing."),
+        ElementsAre("kitchen: replace sink", "laundry: replace floor"));
 }
 
 TEST(NotesSpaces, SpeechWithoutMarks) {
-    EXPECT_THAT(itemsOf("okay the living room the carpet has to go then the dining room replace the "
-                        "chandelier and then the kitchen new sink new faucet"),
-                IsSupersetOf({"living room: remove carpet", "dining room: replace chandelier",
-                              "kitchen: replace sink", "kitchen: replace faucet"}));
+    EXPECT_THAT(
+        itemsOf("okay the living room the carpet has to go then the dining room replace the "
+                "chandelier and then the kitchen new sink new faucet"),
+        IsSupersetOf({"living room: remove carpet", "dining room: replace chandelier",
+                      "kitchen: replace sink", "kitchen: replace faucet"}));
 }
 
 TEST(NotesSpaces, NamedInPassingIsNoMove) {
@@ -53,9 +56,10 @@ TEST(NotesSpaces, NamedInPassingIsNoMove) {
 }
 
 TEST(NotesSpaces, GroupsAreSpelledOut) {
-    EXPECT_THAT(itemsOf("Front bedroom. New window. Back bedroom. New door. All the bedrooms: paint "
-                        "the walls."),
-                IsSupersetOf({"front bedroom: refinish walls", "back bedroom: refinish walls"}));
+    EXPECT_THAT(
+        itemsOf("Front bedroom. New window. Back bedroom. New door. All the bedrooms: paint "
+                "the walls."),
+        IsSupersetOf({"front bedroom: refinish walls", "back bedroom: refinish walls"}));
     EXPECT_THAT(itemsOf("Bedrooms 1 and 2: replace the carpet."),
                 ElementsAre("bedroom 1: replace carpet", "bedroom 2: replace carpet"));
 }
@@ -81,7 +85,8 @@ TEST(NotesSpaces, BathsAreKeptApart) {
 }
 
 TEST(NotesSpaces, CorrectionsTakeTheLatter) {
-    const auto items = itemsOf("In the primary bath, no, make that the hall bath, replace the toilet.");
+    const auto items =
+        itemsOf("In the primary bath, no, make that the hall bath, replace the toilet.");
     EXPECT_THAT(items, ElementsAre("hall bath: replace toilet"));
     EXPECT_THAT(items, Not(Contains("primary bath: replace toilet")));
 }

@@ -1,5 +1,5 @@
-// Protects: the tables are whole: every row can be used, and they stay as broad as they are meant to
-// be. How: loads them as the reader does.
+// Protects: the tables are whole: every row can be used, and they stay as broad as they are meant
+// to be. How: loads them as the reader does.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <set>

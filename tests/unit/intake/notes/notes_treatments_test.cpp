@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/intake/notes/names.h"
+
 #include "tests/unit/intake/notes/notes_text.h"
 
 namespace ledgerboard::intake {
@@ -74,7 +75,8 @@ TEST(NotesTreatments, TalkYieldsNothing) {
 }
 
 TEST(NotesTreatments, OldOutAndNewInIsReplacing) {
-    EXPECT_THAT(itemsOf("Den. Carpet out, vinyl plank in."), ElementsAre("den: replace vinyl plank"));
+    EXPECT_THAT(itemsOf("Den. Carpet out, vinyl plank in."),
+                ElementsAre("den: replace vinyl plank"));
     EXPECT_THAT(itemsOf("Bath. Take out the vanity and put in a new vanity."),
                 ElementsAre("bath: replace vanity"));
 }

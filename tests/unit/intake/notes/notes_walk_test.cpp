@@ -15,12 +15,15 @@ using testing::Not;
 
 TEST(NotesWalk, AStampBeginsARemarkWhereRemarksAreWhole) {
     const std::string notes =
-        "0:10 front room. the mantel stays, I do not care what anybody tells you about white paint and "
+        "0:10 front room. the mantel stays, I do not care what anybody tells you about white paint "
+        "and "
         "how it sells. carpet has to go\n"
-        "1:20 dining room. somebody hung a lamp here that I would not hang in a cellar if I had one. "
+        "1:20 dining room. somebody hung a lamp here that I would not hang in a cellar if I had "
+        "one. "
         "replace that window, and it wants doing soon\n";
-    EXPECT_THAT(itemsOf(notes), IsSupersetOf({"front room: keep mantel", "front room: remove carpet",
-                                              "dining room: replace windows"}));
+    EXPECT_THAT(itemsOf(notes),
+                IsSupersetOf({"front room: keep mantel", "front room: remove carpet",
+                              "dining room: replace windows"}));
 }
 
 TEST(NotesWalk, AFragmentOpensARoomAndAPassingWordDoesNot) {
@@ -52,8 +55,9 @@ TEST(NotesWalk, APartOfTheHouseIsNotTheHouse) {
 }
 
 TEST(NotesWalk, AnIndoorThingIsNotLeftOutdoors) {
-    EXPECT_THAT(itemsOf("Kitchen. New sink. Out the back, the yard. Mow the lawn. The fridge stays."),
-                Contains("kitchen: keep refrigerator"));
+    EXPECT_THAT(
+        itemsOf("Kitchen. New sink. Out the back, the yard. Mow the lawn. The fridge stays."),
+        Contains("kitchen: keep refrigerator"));
 }
 
 TEST(NotesWalk, StairsAndHallShareAHeading) {
