@@ -55,6 +55,17 @@ std::pair<std::string, double> nearestFact(const Spots& spots, const Amount& amo
     return {best, nearest};
 }
 
+// "Asking was 240, we got it for 231": what others hoped for is no fact.
+bool isAsked(const Sentence& sentence, const Amount& amount) {
+    for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
+        const std::string word = lower(sentence, i);
+        if (word == "asking" || word == "listed") {
+            return true;
+        }
+    }
+    return false;
+}
+
 }  // namespace
 
 bool FactReader::has(const std::string& name) const {
@@ -135,13 +146,7 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (follows) {
             best = last;
         }
-        // "Asking was 240, we got it for 231": what others hoped for is no fact.
-        bool asking = false;
-        for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
-            const std::string word = lower(sentence, i);
-            asking = asking || word == "asking" || word == "listed";
-        }
-        if (best.empty() || (asking && best == "purchase")) {
+        if (best.empty() || (best == "purchase" && isAsked(sentence, amount))) {
             continue;
         }
         // "Budget 6,800 for a new one": of one thing.
