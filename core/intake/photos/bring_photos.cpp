@@ -213,7 +213,8 @@ class BringingPhotos {
     [[nodiscard]] std::string detailOf(const FieldValues& values,
                                        const store::Record* before) const {
         std::string out;
-        for (const auto& [code, value] : values) {
+        for (const auto& [named, value] : values) {
+            const FieldCode code = named;  // clang 14 captures no structured binding
             const bool listed = std::any_of(
                 columns_.begin(), columns_.end(),
                 [&](const Column& column) { return column.field == model::fieldOf(code); });
