@@ -146,6 +146,9 @@ show 5 bring spend demo-data/spend.csv
 show 5 bring marks demo-data/marks.csv
 show 5 bring draws demo-data/draws.csv
 show 5 bring punch demo-data/punch.csv
+if [[ -f $short/photos/photos.csv ]]; then
+    show 4 bring photos "$short/photos"
+fi
 printf '\n  The same file a second time adds nothing:\n'
 show 2 bring spend demo-data/spend.csv
 

@@ -53,7 +53,8 @@ class [[nodiscard]] Result {
 
     [[nodiscard]] T& value() & { return std::get<0>(held_); }
 
-    [[nodiscard]] T&& value() && { return std::get<0>(std::move(held_)); }
+    // By value, so that a loop over a temporary's value() walks something that lives.
+    [[nodiscard]] T value() && { return std::get<0>(std::move(held_)); }
 
     [[nodiscard]] const Error& error() const { return std::get<1>(held_); }
 
