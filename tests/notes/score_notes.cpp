@@ -166,9 +166,10 @@ void scoreItems(const json& truth, const intake::Draft& draft, Score& score, boo
     for (const json& space : truth.at("spaces")) {
         const std::string name = intake::spaceName(space.get<std::string>());
         ++score.spaces;
-        score.spacesFound += std::any_of(score.made.begin(), score.made.end(), [&](const Item& item) {
-            return item.space == name;
-        }) ? 1 : 0;
+        score.spacesFound += std::any_of(score.made.begin(), score.made.end(),
+                                         [&](const Item& item) { return item.space == name; })
+                                 ? 1
+                                 : 0;
         score.spacesUnknown += intake::isKnownSpace(space.get<std::string>()) ? 0 : 1;
     }
     if (misses) {
@@ -374,7 +375,7 @@ int main(int argc, char** argv) {
             "objects in no table %d; spaces %d of %d, in no table %d\n",
             "", score.items.hits, score.items.truths, score.butForSpace, score.butForTreatment,
             score.butForObject, score.objectsUnknown, score.spacesFound, score.spaces,
-                    score.spacesUnknown);
+            score.spacesUnknown);
         byManner[score.manner].push_back(&score);
         all.push_back(&score);
     }
