@@ -108,6 +108,7 @@ template <Kind K>
 template <Kind K>
 [[nodiscard]] Value valueOf(const std::vector<Id<K>>& member) {
     std::vector<RawId> ids;
+    ids.reserve(member.size());
     for (const auto& id : member) {
         ids.push_back(id.raw());
     }

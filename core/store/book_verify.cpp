@@ -6,7 +6,6 @@
 
 namespace ledgerboard::store {
 
-using model::RawId;
 using model::Result;
 
 namespace {
