@@ -23,8 +23,11 @@ struct Calculation {
     std::string (*more)() = nullptr;  // further help text, where there is some
 };
 
+[[nodiscard]] Calculation criticalPathCalculation();
+[[nodiscard]] Calculation earnedScheduleCalculation();
 [[nodiscard]] Calculation earnedValueCalculation();
 [[nodiscard]] Calculation interestCalculation();
 [[nodiscard]] Calculation takeOffCalculation();
+[[nodiscard]] Calculation threePointCalculation();
 
 }  // namespace ledgerboard::work

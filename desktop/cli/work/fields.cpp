@@ -122,6 +122,19 @@ const nlohmann::json* Fields::list(std::string_view key) {
         slip(key, " must be a list of at least one, in [ ]");
         return nullptr;
     }
+    return notTooLong(key, value);
+}
+
+const nlohmann::json* Fields::listIfGiven(std::string_view key) {
+    const nlohmann::json* value = find(key);
+    if (value != nullptr && !value->is_array()) {
+        slip(key, " must be a list, in [ ]");
+        return nullptr;
+    }
+    return value == nullptr ? nullptr : notTooLong(key, value);
+}
+
+const nlohmann::json* Fields::notTooLong(std::string_view key, const nlohmann::json* value) {
     if (value->size() > kMostInList) {
         slip(key, " has more than 100000 entries");
         return nullptr;

@@ -40,6 +40,8 @@ class Fields {
     [[nodiscard]] model::Date date(std::string_view key);
     // An array of at least one. Null after a slip.
     [[nodiscard]] const nlohmann::json* list(std::string_view key);
+    // An array, empty or not. Null where it is not given, and after a slip.
+    [[nodiscard]] const nlohmann::json* listIfGiven(std::string_view key);
 
     // Notes that `key` is wrong: `problem` follows its name, as " must be a number".
     void slip(std::string_view key, const std::string& problem);
@@ -49,6 +51,8 @@ class Fields {
 
   private:
     [[nodiscard]] const nlohmann::json* find(std::string_view key);
+    [[nodiscard]] const nlohmann::json* notTooLong(std::string_view key,
+                                                   const nlohmann::json* value);
     [[nodiscard]] std::optional<double> read(std::string_view key, const nlohmann::json& value,
                                              Range range);
 

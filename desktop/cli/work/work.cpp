@@ -1,6 +1,6 @@
 #include "desktop/cli/work/work.h"
 
-#include <array>
+#include <vector>
 
 #include "core/compute/in_quotes.h"
 
@@ -11,11 +11,10 @@ namespace ledgerboard::work {
 namespace {
 
 // One line a NAME.
-const std::array<Calculation, 3>& calculations() {
-    static const std::array<Calculation, 3> kAll = {
-        earnedValueCalculation(),
-        interestCalculation(),
-        takeOffCalculation(),
+const std::vector<Calculation>& calculations() {
+    static const std::vector<Calculation> kAll = {
+        criticalPathCalculation(), earnedScheduleCalculation(), earnedValueCalculation(),
+        interestCalculation(),     takeOffCalculation(),        threePointCalculation(),
     };
     return kAll;
 }
@@ -30,7 +29,7 @@ const Calculation* find(std::string_view name) {
 }
 
 std::string listOfNames() {
-    constexpr std::size_t kColumn = 16;
+    constexpr std::size_t kColumn = 17;
     std::string text =
         "work NAME < in.json > out.json: the arithmetic alone, no book needed\n\n"
         "Rates and percents are 0 to 100; money is unrounded, numbers have 10 digits.\n\n";
