@@ -29,13 +29,13 @@ model::Result<json> run(const json& input) {
     if (!network.ok()) {
         return network.error();
     }
-    const auto& [ids, activities, precedences] = network.value();
+    const NamedNetwork& read = network.value();
     return model::guarded([&]() -> model::Result<json> {
-        const auto times = compute::Network(activities, precedences).times();
+        const auto times = compute::Network(read.activities, read.precedences).times();
         json items = json::array();
-        for (std::size_t k = 0; k < ids.size(); ++k) {
+        for (std::size_t k = 0; k < read.ids.size(); ++k) {
             const compute::ActivityTimes& one = times.activities[k];
-            items.push_back({{"id", ids[k]},
+            items.push_back({{"id", read.ids[k]},
                              {"es", printedDays(one.es)},
                              {"ef", printedDays(one.ef)},
                              {"ls", printedDays(one.ls)},
@@ -52,7 +52,7 @@ model::Result<json> run(const json& input) {
 
 Calculation criticalPathCalculation() {
     return {"critical-path",
-            "when items that wait for each other can start, and their float",
+            "when items that wait for others can start, and their float",
             kItemKeys,
             kGives,
             R"({"items":[{"id":"tear-out","days":3},)"

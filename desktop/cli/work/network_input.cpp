@@ -11,7 +11,6 @@ namespace ledgerboard::work {
 
 namespace {
 
-using compute::Precedence;
 using model::LinkKind;
 using nlohmann::json;
 
