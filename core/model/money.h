@@ -41,9 +41,14 @@ class Money {
     template <std::floating_point F>
     static Money of(F) = delete;
 
-    // Reads "1250", "$1,250.00", "(12.50)". Errors: as parseDecimal.
+    // Reads "1250", "$1,250.00", "(12.50)", and "265k" for 265,000. Errors: as parseDecimal.
     [[nodiscard]] static Result<Money> parse(std::string_view text) {
-        auto units = parseDecimal(text, 2);
+        const std::string_view plain = trimmed(text);
+        const bool isThousands = plain.size() > 1 && (plain.back() == 'k' || plain.back() == 'K') &&
+                                 plain[plain.size() - 2] >= '0' && plain[plain.size() - 2] <= '9';
+        // A thousand of a unit of 10^-5 is one of 10^-2.
+        auto units = isThousands ? parseDecimal(plain.substr(0, plain.size() - 1), 5)
+                                 : parseDecimal(plain, 2);
         if (!units.ok()) {
             return units.error();
         }

@@ -58,11 +58,9 @@ Json finishJson(const WillFinish& finish) {
 }
 
 Json earnJson(const WillEarn& earn) {
-    return {{"profit", of(earn.profit)},
-            {"percent_of_resale", of(earn.ofResale)},
-            {"profit_before", of(earn.before)},
-            {"a_day_costs", of(earn.dayCosts)},
-            {"missing", earn.whatIsMissing}};
+    return {{"profit", of(earn.profit)},        {"percent_of_resale", of(earn.ofResale)},
+            {"profit_before", of(earn.before)}, {"a_day_costs", of(earn.dayCosts)},
+            {"missing", earn.whatIsMissing},    {"counted_as_nothing", earn.countedAsNothing}};
 }
 
 Json levelJson(const std::optional<Level>& level) {

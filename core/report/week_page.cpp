@@ -127,6 +127,10 @@ WillEarn willEarn(const Computed& all, Date today) {
     }
     if (!earn.profit) {
         earn.whatIsMissing = askFor(all.deal->missing);
+    } else {
+        for (const auto& input : all.deal->leftOut) {
+            earn.countedAsNothing.emplace_back(input.heading);
+        }
     }
     if (const auto* review = reviewBefore(all.rows, today)) {
         earn.before = compute::keptFigure(*review, kWillEarn);

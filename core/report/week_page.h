@@ -49,8 +49,9 @@ struct WillEarn {
     std::optional<model::Money> profit;  // before income tax
     std::optional<model::Percent> ofResale;
     std::optional<model::Money> before;
-    model::Money dayCosts;      // what each day costs, interest and holding
-    std::string whatIsMissing;  // where there is no profit: what to enter to see it
+    model::Money dayCosts;                      // what each day costs, interest and holding
+    std::string whatIsMissing;                  // where there is no profit: what to enter to see it
+    std::vector<std::string> countedAsNothing;  // inputs that were not entered, by heading
 };
 
 // The level: how far forecast stands from budget, between the ends of the vial.

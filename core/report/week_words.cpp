@@ -211,6 +211,14 @@ std::string leftOutText(const WeekPage& page) {
         " have no price and count as nothing.");
     say(page.spendsWithoutAmount, "", " bill or receipt has no amount and counts nowhere.",
         " bills or receipts have no amount and count nowhere.");
+    std::string inputs;
+    for (const auto& heading : page.earn.countedAsNothing) {
+        inputs += (inputs.empty() ? "" : ", ") + heading;
+    }
+    if (!inputs.empty()) {
+        text +=
+            (text.empty() ? "" : " ") + ("Not entered, so nothing in will earn: " + inputs) + ".";
+    }
     return text;
 }
 

@@ -48,7 +48,8 @@ struct HeadFigure {
 // "Contingency left 3,350 of 9,000, against unknowns of 2,900." Empty where there is none.
 [[nodiscard]] std::string contingencyText(const WeekPage& page, Script script);
 
-// What the page leaves out, aloud: items without dates, days or price, bills without an amount.
+// What the page leaves out, aloud: items without dates, days or price, bills without an amount,
+// inputs of the deal that were not entered.
 // Empty where none.
 [[nodiscard]] std::string leftOutText(const WeekPage& page);
 

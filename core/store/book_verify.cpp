@@ -131,6 +131,22 @@ constexpr const char* kSuperseded =
     "FROM superseded s JOIN entries e ON e.arrival = s.arrival "
     "JOIN writers w ON w.writer = e.writer ORDER BY s.record, e.field, e.clock, w.device, e.number";
 
+// Cells, history and rows against what the log alone makes of them.
+void compareWithLog(Database& database, VerifyReport& report) {
+    Database rebuilt(":memory:");
+    Log log(rebuilt);
+    Transaction transaction(rebuilt);
+    createTables(rebuilt);
+    copyEntries(database, log, [](const Entry&) { return true; });
+    transaction.commit();
+    compare(database, rebuilt, kCells, "cell of", report);
+    compare(database, rebuilt, kSuperseded, "history of", report);
+    for (const auto& info : model::kinds()) {
+        compare(database, rebuilt, selectRows(info.kind) + " ORDER BY id", std::string(info.title),
+                report);
+    }
+}
+
 }  // namespace
 
 Result<VerifyReport> Book::verify(bool mend) {
@@ -144,20 +160,7 @@ Result<VerifyReport> Book::verify(bool mend) {
         checkNumbers(database, *parts_->log, report);
         checkEntries(database, report);
         const std::size_t beforeRows = report.findings.size();
-        {
-            Database rebuilt(":memory:");
-            Log log(rebuilt);
-            Transaction transaction(rebuilt);
-            createTables(rebuilt);
-            copyEntries(database, log, [](const Entry&) { return true; });
-            transaction.commit();
-            compare(database, rebuilt, kCells, "cell of", report);
-            compare(database, rebuilt, kSuperseded, "history of", report);
-            for (const auto& info : model::kinds()) {
-                compare(database, rebuilt, selectRows(info.kind) + " ORDER BY id",
-                        std::string(info.title), report);
-            }
-        }
+        compareWithLog(database, report);
         const bool rowsDiffer = report.findings.size() > beforeRows;
         const std::size_t afterRows = report.findings.size();
         snapshot.end();
@@ -165,8 +168,10 @@ Result<VerifyReport> Book::verify(bool mend) {
             Transaction transaction(database);
             parts_->log->rebuild();
             transaction.commit();
+            VerifyReport after;
+            compareWithLog(database, after);
             for (std::size_t k = beforeRows; k < afterRows; ++k) {
-                report.findings[k].mended = true;
+                report.findings[k].mended = after.findings.empty();
             }
         }
         checkReferences(database, report);
@@ -178,6 +183,11 @@ Result<void> Book::backup(const std::string& path) const {
     std::error_code problem;
     if (std::filesystem::exists(path, problem)) {
         return model::cannotBeMet("there is already something at " + path + ": name another file");
+    }
+    const auto folder = std::filesystem::path(path).parent_path();
+    if (!folder.empty() && !std::filesystem::is_directory(folder, problem)) {
+        return model::cannotBeMet("there is no folder " + folder.string() +
+                                  ": make it first, or name another");
     }
     // Written aside and renamed, so that a half-made backup never looks like a whole one.
     const std::string aside = path + ".new-" + std::to_string(::getpid());

@@ -1,5 +1,7 @@
 #include "desktop/cli/draft_text.h"
 
+#include <algorithm>
+
 #include <nlohmann/json.hpp>
 
 #include "core/report/money_text.h"
@@ -81,6 +83,28 @@ std::string alternateText(const intake::DraftAlternate& alternate, std::size_t w
     return text + sourceText(alternate.source, width, script);
 }
 
+bool isMoneyFact(const std::string& name) {
+    return name == "purchase" || name == "resale" || name == "budget" || name == "profit";
+}
+
+// "days_on_market" as people say it.
+std::string factName(std::string name) {
+    std::replace(name.begin(), name.end(), '_', ' ');
+    return name;
+}
+
+// Money with its thousands apart, in whole units where it is whole.
+std::string factText(const intake::DraftFact& fact, report::Script script) {
+    const auto money = isMoneyFact(fact.name)
+                           ? model::Money::parse(fact.value)
+                           : model::Result<model::Money>(model::wrongUse("no money"));
+    if (!money.ok()) {
+        return fact.value;
+    }
+    return money.value().minor() % 100 == 0 ? report::wholeText(money.value(), script)
+                                            : report::centsText(money.value(), script);
+}
+
 }  // namespace
 
 std::string draftText(const intake::Draft& draft, std::size_t width, report::Script script) {
@@ -111,8 +135,9 @@ std::string draftText(const intake::Draft& draft, std::size_t width, report::Scr
     if (!draft.facts.empty()) {
         text += "\nFacts\n";
         for (const auto& fact : draft.facts) {
-            text += indented(fact.name + ": " + fact.value, "  ", width, script) +
-                    sourceText(fact.source, width, script);
+            text +=
+                indented(factName(fact.name) + ": " + factText(fact, script), "  ", width, script) +
+                sourceText(fact.source, width, script);
         }
     }
     if (!draft.cautions.empty()) {
@@ -166,8 +191,7 @@ json draftJson(const intake::Draft& draft) {
     }
     for (const auto& fact : draft.facts) {
         // Counts are numbers; money stays text, dates too.
-        const bool isText = fact.value.find('-') != std::string::npos || fact.name == "purchase" ||
-                            fact.name == "resale" || fact.name == "budget" || fact.name == "profit";
+        const bool isText = fact.value.find('-') != std::string::npos || isMoneyFact(fact.name);
         json value = isText ? json(fact.value) : json::parse(fact.value, nullptr, false);
         if (value.is_discarded()) {
             value = fact.value;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -19,6 +20,7 @@ struct Listing {
     model::Kind kind = model::Kind::None;
     std::vector<store::Record> records;
     std::map<model::RawId, compute::LineFigures> lines;  // of scope items
+    std::set<model::RawId> unpriced;                     // scope items that nothing prices
     model::NameRecord name;
 };
 

@@ -27,11 +27,16 @@ std::string environment(const char* name) {
 }
 
 // Runs before any thread is made: TZ belongs to the whole process.
-model::Date dayIn(model::Instant instant, const std::string& zone) {
+model::Result<model::Date> dayIn(model::Instant instant, const std::string& zone) {
     const std::string before = environment("TZ");
     std::error_code problem;
-    const bool known =
-        !zone.empty() && std::filesystem::exists("/usr/share/zoneinfo/" + zone, problem);
+    const bool known = !zone.empty() && zone.find("..") == std::string::npos &&
+                       std::filesystem::is_regular_file("/usr/share/zoneinfo/" + zone, problem);
+    if (!known && !zone.empty()) {
+        return model::cannotBeMet("Time zone: this computer knows no zone \"" + zone +
+                                  "\"; set it to one such as America/Chicago with 'ledgerboard "
+                                  "set job \"Time zone\" ZONE'");
+    }
     if (known) {
         ::setenv("TZ", zone.c_str(), 1);
     }
@@ -84,6 +89,12 @@ bool showsUnicode() {
 }
 
 std::size_t terminalWidth() {
+    // What the person set goes before what the terminal says.
+    constexpr unsigned long kWidest = 1000;
+    if (const auto said = std::strtoul(environment("COLUMNS").c_str(), nullptr, 10);
+        said >= 40 && said <= kWidest) {
+        return said;
+    }
     winsize size{};
     if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col >= 40) {
         return size.ws_col;
@@ -106,7 +117,7 @@ int main(int argc, char** argv) {
         std::cout,
         std::cerr,
         book.empty() ? "ledgerboard.book" : book,
-        terminal ? terminalWidth() : 80,
+        terminalWidth(),
         terminal && !dumb,
         showsUnicode() && !dumb,
     };

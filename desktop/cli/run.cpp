@@ -276,9 +276,43 @@ bool toldOfWork(const std::vector<std::string>& arguments, Surroundings& surroun
     return help;
 }
 
+// A switch is said or not: "--keep=3" is a slip.
+void refuseValuesOfSwitches(CLI::App& app) {
+    const auto refuse = [](CLI::App& one) {
+        for (CLI::Option* option : one.get_options()) {
+            if (option->get_expected_max() == 0) {
+                option->disable_flag_override();
+            }
+        }
+    };
+    refuse(app);
+    for (CLI::App* sub : app.get_subcommands([](const CLI::App*) { return true; })) {
+        refuse(*sub);
+    }
+}
+
+// What the parser says, in words of ours where its own do not tell what to do.
+std::string parserText(const CLI::ParseError& error) {
+    const std::string text = error.what();
+    const auto at = text.find(" was given a disallowed flag override");
+    return at == std::string::npos
+               ? text
+               : "--" + text.substr(0, at) + " is said or left out; it takes no value";
+}
+
+// `help VERB` means `VERB --help`, and `help` alone means `--help`.
+std::vector<std::string> withoutHelpVerb(std::vector<std::string> arguments) {
+    if (!arguments.empty() && arguments.front() == "help") {
+        arguments.erase(arguments.begin());
+        arguments.emplace_back("--help");
+    }
+    return arguments;
+}
+
 }  // namespace
 
-int run(const std::vector<std::string>& arguments, Surroundings& surroundings) {
+int run(const std::vector<std::string>& said, Surroundings& surroundings) {
+    const std::vector<std::string> arguments = withoutHelpVerb(said);
     Spoken spoken;
     CLI::App app(kAbout, "ledgerboard");
     app.footer(kBegin);
@@ -290,6 +324,7 @@ int run(const std::vector<std::string>& arguments, Surroundings& surroundings) {
     addLooking(app, spoken);
     addEditing(app, spoken);
     addKeeping(app, spoken);
+    refuseValuesOfSwitches(app);
     if (arguments.empty()) {
         surroundings.out << app.help();
         return kDone;
@@ -305,7 +340,7 @@ int run(const std::vector<std::string>& arguments, Surroundings& surroundings) {
         return kDone;
     } catch (const CLI::ParseError& error) {
         const std::string near = suggestion(app, arguments);
-        surroundings.err << "ledgerboard: " << (near.empty() ? error.what() : near) << "\n";
+        surroundings.err << "ledgerboard: " << (near.empty() ? parserText(error) : near) << "\n";
         if (near.empty()) {
             const auto subs = app.get_subcommands();
             surroundings.err << "'ledgerboard "

@@ -10,13 +10,15 @@
 
 #include "core/model/date.h"
 #include "core/model/id.h"
+#include "core/model/result.h"
 
 namespace ledgerboard::cli {
 
 struct Surroundings {
     std::function<model::Instant()> now;
     // The day it is at an instant in a time zone ("America/Chicago"); empty zone: this computer's.
-    std::function<model::Date(model::Instant, const std::string& zone)> dayIn;
+    // Errors (CannotBeMet): a zone that this computer does not know.
+    std::function<model::Result<model::Date>(model::Instant, const std::string& zone)> dayIn;
     std::string timeZone;  // of this computer, for a new job; may be empty
     model::FillRandom random;
     std::istream& in;

@@ -18,6 +18,13 @@ namespace fs = std::filesystem;
 // The file itself, what SQLite keeps beside it while in use, and its photos.
 constexpr const char* kTails[] = {"", "-wal", "-shm", ".photos"};
 
+// False too where it cannot be told, as in a folder that may not be read: what is tried next says
+// so.
+bool isThere(const fs::path& path) {
+    std::error_code ignored;
+    return fs::exists(path, ignored);
+}
+
 std::string missingText(const std::vector<std::string>& missing) {
     std::string text;
     for (const auto& sentence : missing) {
@@ -83,7 +90,7 @@ model::Result<store::PhotosCopied> photosOfCopy(Session& session, const std::str
 // The restored book and its photos under their own names. Requires: nothing is there.
 Done putInPlace(const std::string& aside, const std::string& target) {
     std::error_code problem;
-    if (fs::exists(aside + ".photos")) {
+    if (isThere(aside + ".photos")) {
         fs::rename(aside + ".photos", target + ".photos", problem);
     }
     if (!problem) {
@@ -161,7 +168,7 @@ Done verbBackup(Session& session, const std::string& file) {
         return book.error();
     }
     const store::Photos goal(file);
-    if (fs::exists(goal.folder())) {
+    if (isThere(goal.folder())) {
         return model::cannotBeMet("there is already something at " + goal.folder().string() +
                                   ", where its photos would go: name another file");
     }
@@ -194,7 +201,7 @@ Done verbRestore(Session& session, const RestoreOptions& options) {
         return good.error();
     }
     const std::string target = session.bookPath();
-    if (fs::exists(target) && !options.replace) {
+    if (isThere(target) && !options.replace) {
         return model::cannotBeMet("there is already a book at " + target +
                                   ": add --replace to set it aside, or name another with --book");
     }
@@ -204,7 +211,7 @@ Done verbRestore(Session& session, const RestoreOptions& options) {
     std::error_code problem;
     fs::copy_file(options.file, aside, fs::copy_options::overwrite_existing, problem);
     // A file saved while in use, or after a crash, may have its last actions beside it.
-    if (std::error_code none; !problem && fs::exists(options.file + "-wal", none)) {
+    if (!problem && isThere(options.file + "-wal")) {
         fs::copy_file(options.file + "-wal", aside + "-wal", fs::copy_options::overwrite_existing,
                       problem);
     }
@@ -223,9 +230,9 @@ Done verbRestore(Session& session, const RestoreOptions& options) {
     }
     // What is left without its book is set aside too: a log or photos of another book.
     const std::string before = target + ".before-restore-" + session.now().toString().substr(0, 19);
-    const std::string setAside = sound.ok() && fs::exists(target) ? before : "";
+    const std::string setAside = sound.ok() && isThere(target) ? before : "";
     for (const auto* tail : kTails) {
-        if (sound.ok() && fs::exists(target + tail)) {
+        if (sound.ok() && isThere(target + tail)) {
             fs::rename(target + tail, before + tail, problem);
         }
     }
@@ -234,7 +241,12 @@ Done verbRestore(Session& session, const RestoreOptions& options) {
     }
     removeWithTails(aside);
     if (!sound.ok()) {
-        return sound.error();
+        // The book that was there must not be looked for in vain.
+        return model::Error{sound.error().code,
+                            sound.error().message + (!setAside.empty() && !isThere(target)
+                                                         ? "; the book that stood there is now " +
+                                                               setAside + ", rename it back"
+                                                         : "")};
     }
     if (session.json()) {
         session.printJson({{"restored", target},

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/intake/files/find.h"
+#include "core/intake/files/nearest.h"
 #include "core/report/money_text.h"
 
 #include "desktop/cli/verbs.h"
@@ -48,11 +49,51 @@ Result<const model::Field*> fieldMeant(Kind kind, const std::string& name) {
         return field;
     }
     std::string known;
+    std::vector<std::string> headings;
     for (const auto& field : model::infoOf(kind).fields) {
-        known += (known.empty() ? "" : ", ") + std::string(field.heading);
+        headings.emplace_back(field.heading);
+        known += (known.empty() ? "" : ", ") + headings.back();
     }
+    const std::string near = intake::nearestName(name, headings);
     return model::wrongUse("a " + std::string(model::infoOf(kind).title) + " has no field \"" +
-                           name + "\"; it has: " + known);
+                           name + "\"" + (near.empty() ? "" : ": did you mean \"" + near + "\"?") +
+                           " It has: " + known);
+}
+
+// The end of an id, by which a record that has no name any more is meant.
+std::string endOf(RawId id) {
+    return id.hex().substr(24);
+}
+
+// A dropped record, by part of its id: it has no name while it is dropped. Errors: none, several.
+Result<store::Record> droppedMeant(Session& session, const std::string& text) {
+    auto book = session.book();
+    if (!book.ok()) {
+        return book.error();
+    }
+    const bool isPart =
+        text.size() >= 4 && text.find_first_not_of("0123456789abcdefABCDEF-") == std::string::npos;
+    std::string hex;
+    std::copy_if(text.begin(), text.end(), std::back_inserter(hex),
+                 [](char c) { return c != '-'; });
+    auto found = isPart ? book.value()->recordsByIdPart(hex)
+                        : Result<std::vector<store::Record>>(std::vector<store::Record>());
+    if (!found.ok()) {
+        return found.error();
+    }
+    std::erase_if(found.value(), [](const store::Record& record) { return !record.gone; });
+    if (found.value().empty()) {
+        return model::cannotBeMet("nothing that was dropped has the id \"" + text +
+                                  "\": 'ledgerboard drop' says the id when it drops something");
+    }
+    if (found.value().size() > 1) {
+        std::string all;
+        for (const auto& record : found.value()) {
+            all += "\n  " + record.id.hex() + "  " + std::string(model::infoOf(record.kind).title);
+        }
+        return model::cannotBeMet("\"" + text + "\" may mean several; say more of the id:" + all);
+    }
+    return found.value().front();
 }
 
 Result<model::Value> valueMeant(const model::Field& field, const std::string& text,
@@ -100,11 +141,41 @@ Done commit(Session& session, const store::Action& action) {
     return done;
 }
 
+Done bringBack(Session& session, const EditOptions& options) {
+    if (model::folded(options.value) != "no") {
+        return model::wrongUse(
+            "Dropped can be set to no, which brings a record back; to drop one, "
+            "use 'ledgerboard drop RECORD'");
+    }
+    auto dropped = droppedMeant(session, options.record);
+    if (!dropped.ok()) {
+        return dropped.error();
+    }
+    const auto& record = dropped.value();
+    const std::string title(model::infoOf(record.kind).title);
+    store::Action action("bring back " + title + " " + endOf(record.id));
+    action.set(record.id, model::goneCode(record.kind), model::Value{});
+    if (auto done = commit(session, action); !done.ok()) {
+        return done.error();
+    }
+    auto finder = session.finder();
+    const std::string name = finder.ok() ? finder.value()->nameOf(record.id) : endOf(record.id);
+    if (session.json()) {
+        session.printJson({{"brought_back", record.id.toString()}});
+        return {};
+    }
+    session.print("Brought back " + title + " " + name + ".\n");
+    return {};
+}
+
 }  // namespace
 
 Done verbSet(Session& session, const EditOptions& options) {
     if (auto good = session.refusePast("set", false); !good.ok()) {
         return good.error();
+    }
+    if (model::folded(options.field) == "dropped") {
+        return bringBack(session, options);
     }
     auto record = meant(session, options.record);
     if (!record.ok()) {
@@ -121,6 +192,12 @@ Done verbSet(Session& session, const EditOptions& options) {
     auto value = valueMeant(*field.value(), options.value, *finder.value());
     if (!value.ok()) {
         return value.error();
+    }
+    if (field.value()->code == model::field::Job::timeZone) {
+        const std::string zone = model::printValue(*field.value(), value.value(), {});
+        if (auto day = session.surroundings().dayIn(session.now(), zone); !day.ok()) {
+            return day.error();
+        }
     }
     const std::string name = finder.value()->nameOf(record.value().second);
     const std::string heading(field.value()->heading);
@@ -239,8 +316,9 @@ Done verbDrop(Session& session, const std::string& record) {
         session.printJson({{"dropped", found.value().second.toString()}});
         return {};
     }
-    session.print("Dropped " + title + " " + name + ". It stays in history; 'ledgerboard undo' " +
-                  "brings it back.\n");
+    session.print("Dropped " + title + " " + name +
+                  ". It stays in history; 'ledgerboard undo' now, " + "or 'ledgerboard set " +
+                  endOf(found.value().second) + " Dropped no' at any time, brings it back.\n");
     return {};
 }
 

@@ -115,9 +115,16 @@ report::Table shownTable(const Listing& listing, bool all, report::Script script
         if (isScope) {
             const auto found = listing.lines.find(record.id);
             const auto* line = found == listing.lines.end() ? nullptr : &found->second;
-            cells.push_back(line == nullptr ? "" : report::wholeText(line->budgetNow, script));
+            const std::string none = script == report::Script::Unicode ? "–" : "-";
+            // Nothing prices it: 0 would read as free.
+            const auto money = [&](model::Money amount) {
+                const bool isUnpriced =
+                    listing.unpriced.contains(record.id) && amount == model::Money{};
+                return isUnpriced ? none : report::wholeText(amount, script);
+            };
+            cells.push_back(line == nullptr ? "" : money(line->budgetNow));
             cells.push_back(line == nullptr ? "" : line->shown.toString());
-            cells.push_back(line == nullptr ? "" : report::wholeText(line->forecast, script));
+            cells.push_back(line == nullptr ? "" : money(line->forecast));
         }
         cells.push_back(ids.at(record.id));
         table.rows.push_back(std::move(cells));
@@ -244,7 +251,12 @@ Result<Listing> listingOf(Session& session, const std::string& kindName) {
             compute::figuresOf(compute::asOf(rows.value(), today.value()), today.value());
         for (std::size_t k = 0; k < figures.lines.size(); ++k) {
             if (figures.scope.lines[k].kind == compute::LineKind::Item) {
-                listing.lines[figures.scope.lines[k].item.raw()] = figures.lines[k];
+                const auto& scope = figures.scope.lines[k];
+                listing.lines[scope.item.raw()] = figures.lines[k];
+                if (scope.counting == compute::Counting::Counts &&
+                    scope.pricing.by == compute::PricedBy::Nothing) {
+                    listing.unpriced.insert(scope.item.raw());
+                }
             }
         }
     }

@@ -39,7 +39,8 @@ std::vector<report::WeekPhoto> weekPictures(Session& session, const model::JobRo
         report::WeekPhoto picture;
         picture.caption = captionOf(*photo, rows);
         if (photo->takenAt) {
-            picture.takenOn = session.surroundings().dayIn(*photo->takenAt, rows.job.timeZone);
+            const auto day = session.surroundings().dayIn(*photo->takenAt, rows.job.timeZone);
+            picture.takenOn = day.ok() ? day.value() : photo->takenAt->utcDate();
         }
         picture.mediaType = "image/jpeg";
         picture.bytes = std::move(preview).value();

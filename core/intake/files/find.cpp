@@ -67,6 +67,8 @@ std::string howToAdd(Kind kind) {
             return "name it as list shows it, or by four or more digits of its id";
         case Kind::Item:
             return "write it as SPACE/OBJECT, as list scope shows it, or add it to the scope first";
+        case Kind::Job:
+            return "begin it with 'ledgerboard start NAME'";
         case Kind::Crew:
             return "add it first with add crew, or bring crews";
         case Kind::Contract:

@@ -276,17 +276,24 @@ std::string headingKey(std::string_view heading) {
 model::Result<std::vector<HeadingMatch>> parseMatches(std::string_view text) {
     std::vector<HeadingMatch> out;
     while (!model::trimmed(text).empty()) {
-        const auto end = text.find(',');
+        text = model::trimmed(text);
+        // Theirs may stand in double quotes, for a heading that holds a comma.
+        const auto close = text.front() == '"' ? text.find('"', 1) : std::string_view::npos;
+        const bool isQuoted = close != std::string_view::npos;
+        const auto end = text.find(',', isQuoted ? close : 0);
         const auto part = text.substr(0, end);
         const auto equals = part.rfind('=');
-        const auto theirs = model::trimmed(part.substr(0, equals));
+        const auto theirs = isQuoted && equals != std::string_view::npos && equals > close
+                                ? text.substr(1, close - 1)
+                                : model::trimmed(part.substr(0, equals));
         const auto ours = equals == std::string_view::npos
                               ? std::string_view{}
                               : model::trimmed(part.substr(equals + 1));
         if (theirs.empty() || ours.empty()) {
             return model::wrongUse("--match: " + quoted(model::trimmed(part)) +
                                    " is not of the form theirs=ours: write it like "
-                                   "--match \"Paid to=Payee,Ref=-\"");
+                                   "--match \"Paid to=Payee,Ref=-\"; a heading that holds a comma "
+                                   "stands in double quotes");
         }
         out.push_back({std::string(theirs), std::string(ours)});
         text = end == std::string_view::npos ? std::string_view{} : text.substr(end + 1);

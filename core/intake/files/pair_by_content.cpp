@@ -105,6 +105,7 @@ class ByContent {
         }
         for (const auto at : open) {
             remarkLike(at);
+            remarkCorrected(at);
         }
     }
 
@@ -211,6 +212,34 @@ class ByContent {
                 pairings_[at].remark = "has the same kind, date and amount as " +
                                        finder_.nameOf(existing_[k].id) +
                                        " in the book: drop one if they are one and the same";
+                return;
+            }
+        }
+    }
+
+    // A new row that is like a record of the book but for the amount may be that record put right,
+    // and then both would count.
+    void remarkCorrected(std::size_t at) {
+        const Value amount = valueIn(rows_[at].values, f::Spend::amount);
+        if (kind_.kind != model::Kind::Spend || !pairings_[at].remark.empty() ||
+            model::isEmpty(amount) || model::isEmpty(valueIn(rows_[at].values, f::Spend::payee))) {
+            return;
+        }
+        const auto isLike = [&](const Record& record) {
+            const auto alike = {f::Spend::type, f::Spend::spentOn,  f::Spend::payee,
+                                f::Spend::item, f::Spend::contract, f::Spend::crew};
+            return std::all_of(alike.begin(), alike.end(), [&](FieldCode code) {
+                return keyOf(valueIn(rows_[at].values, code)) == keyOf(record.at(code));
+            });
+        };
+        for (std::size_t k = 0; k < existing_.size(); ++k) {
+            if (!used_[k] && !existing_[k].gone && !voided_.contains(existing_[k].id) &&
+                !model::isEmpty(existing_[k].at(f::Spend::amount)) && isLike(existing_[k])) {
+                pairings_[at].remark =
+                    "is like " + finder_.nameOf(existing_[k].id) + " in the book but for the " +
+                    "amount (" + printed(f::Spend::amount, existing_[k].at(f::Spend::amount)) +
+                    " there, " + printed(f::Spend::amount, amount) +
+                    " here): if it puts that one right, drop that one, or both count";
                 return;
             }
         }

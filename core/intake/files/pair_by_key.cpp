@@ -152,8 +152,12 @@ class ByKey {
             return true;
         }
         if (alive.empty() && dropped) {
-            pairings_[at] = {
-                PairedAs::Same, *dropped, {}, "was dropped from the book and stays so"};
+            pairings_[at] = {PairedAs::Same,
+                             *dropped,
+                             {},
+                             "was dropped from the book and stays so; 'ledgerboard set " +
+                                 existing_[*dropped].id.hex().substr(24) +
+                                 " Dropped no' brings it back"};
             return true;
         }
         if (alive.empty()) {

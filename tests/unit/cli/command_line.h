@@ -27,7 +27,12 @@ class CommandLine {
         std::ostringstream err;
         Surroundings surroundings{
             [this] { return clock_(); },
-            [](model::Instant instant, const std::string&) { return instant.utcDate(); },
+            [](model::Instant instant, const std::string& zone) -> model::Result<model::Date> {
+                if (zone == "Nowhere/Atall") {
+                    return model::cannotBeMet("Time zone: there is no zone \"" + zone + "\"");
+                }
+                return instant.utcDate();
+            },
             "America/Chicago",
             chance_,
             input,

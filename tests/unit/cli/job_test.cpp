@@ -44,6 +44,39 @@ class JobTest : public testing::Test {
     }
 };
 
+TEST_F(JobTest, WhatWasDroppedCanBeBroughtBackAtAnyTime) {
+    text({"start", "Test house"});
+    text({"add", "crew", "Crew=Tile crew"});
+    const std::string said = text({"drop", "Tile crew"});
+    const auto at = said.find("ledgerboard set ");
+    ASSERT_NE(at, std::string::npos) << said;
+    const std::string id = said.substr(at + 16, 8);
+    text({"add", "space", "Space=Hall"});  // undo would no longer reach it
+    EXPECT_EQ(document({"list", "crews"})["crews"].size(), 0U);
+    const std::string file = write("crews.csv", "Crew\nTile crew\n");
+    EXPECT_THAT(text({"bring", "crews", file}), HasSubstr("set " + id + " Dropped no"));
+    EXPECT_THAT(text({"set", id, "Dropped", "no"}), HasSubstr("Brought back crew Tile crew"));
+    EXPECT_EQ(document({"list", "crews"})["crews"].size(), 1U);
+    text({"undo"});
+    EXPECT_EQ(document({"list", "crews"})["crews"].size(), 0U);
+}
+
+TEST_F(JobTest, AnItemWithoutPriceShowsADashAndNotZero) {
+    text({"start", "Test house"});
+    text({"add", "space", "Space=Hall"});
+    text({"add", "scope", "Space=Hall", "Treatment=replace", "Object=door"});
+    EXPECT_THAT(text({"list", "scope"}), HasSubstr("–"));
+    text({"set", "hall/door", "Lump sum", "265k"});
+    const std::string priced = text({"list", "scope"});
+    EXPECT_THAT(priced, testing::Not(HasSubstr("–")));
+    EXPECT_THAT(priced, HasSubstr("265,000"));
+}
+
+TEST_F(JobTest, HelpIsAVerbToo) {
+    EXPECT_EQ(text({"help"}), text({"--help"}));
+    EXPECT_EQ(text({"help", "mark"}), text({"mark", "--help"}));
+}
+
 TEST_F(JobTest, FromNotesToTheWeek) {
     text({"start", "Test house", "--built", "1936", "--budget", "10000", "--begin", "2026-04-06",
           "--finish", "2026-04-17", "--purchase", "100000", "--resale", "150000"});

@@ -75,6 +75,19 @@ class WrongUseTest : public testing::Test {
     }
 };
 
+TEST_F(WrongUseTest, SlipsThatHaveANearMend) {
+    refuses({
+        {{"set", "kitchen/cabinets", "Lum sum", "3"}, kWrongUse, "did you mean \"Lump sum\"?"},
+        {{"week", "--keep=3"}, kWrongUse, "--keep"},
+        {{"--job", "Elsewhere", "week"}, kCannotBeMet, "ledgerboard start NAME"},
+        {{"set", "job", "Time zone", "Nowhere/Atall"}, kCannotBeMet, "Time zone"},
+        {{"set", "kitchen/cabinets", "Dropped", "yes"}, kWrongUse, "ledgerboard drop RECORD"},
+        {{"set", "kitchen/cabinets", "Dropped", "no"}, kCannotBeMet, "nothing that was dropped"},
+        {{"set", "00000000", "Dropped", "no"}, kCannotBeMet, "nothing that was dropped"},
+        {{"backup", folder_.file("no/such/folder/b.book")}, kCannotBeMet, "there is no folder"},
+    });
+}
+
 TEST_F(WrongUseTest, VerbsAndOptions) {
     refuses({
         {{"wek"}, kWrongUse, "did you mean 'week'"},

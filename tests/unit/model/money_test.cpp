@@ -36,13 +36,15 @@ TEST(Money, ReadsWhatPeopleWrite) {
     EXPECT_EQ(shown(Money::parse("\xE2\x88\x92"
                                  "7")),
               "-7.00");
+    EXPECT_EQ(shown(Money::parse("265k")), "265000.00");
+    EXPECT_EQ(shown(Money::parse("$1.25K")), "1250.00");
     EXPECT_EQ(Money::parse("1250").value(), Money::of(1250));
     EXPECT_EQ(Money::of(1250).minor(), 125'000);
 }
 
 TEST(Money, RefusesWhatIsNoAmountOfMoney) {
     for (const auto* text : {"", "abc", "12.345", "1,25", "1.250,00", "12a", "--5", "$", "(", "1e3",
-                             "0x10", "1 250", "(-5)", "."}) {
+                             "0x10", "1 250", "(-5)", ".", "k", "12kk", "1 k"}) {
         EXPECT_FALSE(Money::parse(text).ok()) << text;
     }
     EXPECT_THAT(Money::parse("12.345").error().message, testing::HasSubstr("more than 2 decimals"));

@@ -75,7 +75,7 @@ WeekPage fullPage() {
     page.undated = 2;
     page.cost = {Money::of(123'320), Money::of(121'180), Money::of(122'080), Money::of(900)};
     page.finish = {day(6, 2), day(5, 29), 2, day(5, 29), 0};
-    page.earn = {Money::of(50'100), Percent::of(15), Money::of(51'300), Money::of(68), ""};
+    page.earn = {Money::of(50'100), Percent::of(15), Money::of(51'300), Money::of(68), "", {}};
     page.level = Level{Money::of(2'140), Money::fromMinor(242'360), Money::of(3'350), true};
     page.progress = {Percent::of(75), Percent::of(79), Percent::of(78), Percent::of(72)};
     page.curve = eightWeeks();

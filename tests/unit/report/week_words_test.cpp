@@ -47,9 +47,10 @@ TEST(HeadFigures, SayLateEarlyAndOnTime) {
 
 TEST(HeadFigures, SayALossAsOne) {
     auto page = test::fullPage();
-    page.earn = {Money::of(-12'300), Percent::fromBasisPoints(-412), Money::of(800), Money{}, ""};
+    page.earn = {
+        Money::of(-12'300), Percent::fromBasisPoints(-412), Money::of(800), Money{}, "", {}};
     EXPECT_EQ(said(page, 2), "−12,300 | a loss, −4.1 % of resale, was 800");
-    page.earn = {{}, {}, {}, Money{}, "not entered: Resale"};
+    page.earn = {{}, {}, {}, Money{}, "not entered: Resale", {}};
     EXPECT_EQ(said(page, 2), "not known | not entered: Resale");
 }
 
@@ -124,6 +125,9 @@ TEST(LeftOutText, CountsAloud) {
               "2 of 12 items have neither days nor dates and are left out of the finish. "
               "3 of 12 items have no price and count as nothing. "
               "1 bill or receipt has no amount and counts nowhere.");
+    WeekPage deal;
+    deal.earn.countedAsNothing = {"Loan rate", "Commission"};
+    EXPECT_EQ(leftOutText(deal), "Not entered, so nothing in will earn: Loan rate, Commission.");
 }
 
 TEST(OthersText, CountsItemsAndOwnsUpToTheRest) {

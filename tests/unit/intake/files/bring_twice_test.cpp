@@ -217,6 +217,17 @@ TEST_F(BringTwiceTest, AnotherReceiptOfTheDayIsAddedAndRemarkedOn) {
     EXPECT_THAT(report.remarks[0], testing::HasSubstr("drop one if they are one and the same"));
 }
 
+TEST_F(BringTwiceTest, ACorrectedAmountIsRemarkedOnForBothWouldCount) {
+    const std::string head = "Kind,Date,Amount,Payee\nreceipt,2026-03-25,9.00,Other shop\n";
+    bringGood("spend", head + "receipt,2026-03-25,10,Shop\n");
+    const auto report = bringGood("spend", head + "receipt,2026-03-25,12,Shop\n");
+    EXPECT_EQ(report.added, 1U);
+    EXPECT_EQ(report.unchanged, 1U);
+    ASSERT_EQ(report.remarks.size(), 1U);
+    EXPECT_THAT(report.remarks[0], testing::HasSubstr("but for the amount (10.00 there, 12.00"));
+    EXPECT_THAT(report.remarks[0], testing::HasSubstr("drop that one, or both count"));
+}
+
 TEST_F(BringTwiceTest, WhatWasDroppedStaysDropped) {
     buildHouse();
     const std::string scope = "Space,Treatment,Object,Quantity\nBath,replace,sink,1\n";
