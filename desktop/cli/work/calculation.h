@@ -23,6 +23,7 @@ struct Calculation {
     std::string (*more)() = nullptr;  // further help text, where there is some
 };
 
+[[nodiscard]] Calculation chooseCalculation();
 [[nodiscard]] Calculation criticalPathCalculation();
 [[nodiscard]] Calculation earnedScheduleCalculation();
 [[nodiscard]] Calculation earnedValueCalculation();

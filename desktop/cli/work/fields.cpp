@@ -1,5 +1,6 @@
 #include "desktop/cli/work/fields.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstdint>
@@ -92,6 +93,25 @@ std::string Fields::text(std::string_view key) {
         return {};
     }
     return value->get<std::string>();
+}
+
+std::vector<std::string> Fields::textsIfGiven(std::string_view key) {
+    const nlohmann::json* value = find(key);
+    std::vector<std::string> texts;
+    if (value == nullptr) {
+        return texts;
+    }
+    const bool isList = value->is_array() && value->size() <= kMostInList;
+    if (isList) {
+        for (const nlohmann::json& text : *value) {
+            texts.push_back(text.is_string() ? text.get<std::string>() : std::string());
+        }
+    }
+    if (!isList || !std::all_of(value->begin(), value->end(),
+                                [](const nlohmann::json& text) { return text.is_string(); })) {
+        slip(key, " must be a list of texts, each in quotes");
+    }
+    return texts;
 }
 
 model::Date Fields::date(std::string_view key) {

@@ -8,6 +8,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include <nlohmann/json.hpp>
 
@@ -37,6 +38,8 @@ class Fields {
     [[nodiscard]] double number(std::string_view key, Range range);
     [[nodiscard]] std::optional<double> numberIfGiven(std::string_view key, Range range);
     [[nodiscard]] std::string text(std::string_view key);
+    // A list of texts; empty where it is left out.
+    [[nodiscard]] std::vector<std::string> textsIfGiven(std::string_view key);
     [[nodiscard]] model::Date date(std::string_view key);
     // An array of at least one. Null after a slip.
     [[nodiscard]] const nlohmann::json* list(std::string_view key);

@@ -13,8 +13,9 @@ namespace {
 // One line a NAME.
 const std::vector<Calculation>& calculations() {
     static const std::vector<Calculation> kAll = {
-        criticalPathCalculation(), earnedScheduleCalculation(), earnedValueCalculation(),
-        interestCalculation(),     takeOffCalculation(),        threePointCalculation(),
+        chooseCalculation(),      criticalPathCalculation(), earnedScheduleCalculation(),
+        earnedValueCalculation(), interestCalculation(),     takeOffCalculation(),
+        threePointCalculation(),
     };
     return kAll;
 }

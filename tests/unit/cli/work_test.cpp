@@ -207,6 +207,66 @@ constexpr Wrong kWrongEarnedSchedule[] = {
 
 INSTANTIATE_TEST_SUITE_P(CriticalPath, WorkRefuses, testing::ValuesIn(kWrongCriticalPath));
 INSTANTIATE_TEST_SUITE_P(EarnedSchedule, WorkRefuses, testing::ValuesIn(kWrongEarnedSchedule));
+constexpr Wrong kWrongChoose[] = {
+    {"choose", R"({})", "alternates is missing"},
+    {"choose", R"({"alternates":[]})", "alternates must be a list of at least one"},
+    {"choose", R"({"alternates":[7]})", "alternate 1 in alternates: the input must be"},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2}]}],"cach":1})",
+     "unknown key \"cach\""},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2}]}],"cash":-1})",
+     "cash is -1"},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2}]}],"days":-1})",
+     "days is -1"},
+    {"choose",
+     R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2}]}],"resale":9})",
+     "ceiling is missing"},
+    {"choose",
+     R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2}]}],"ceiling":9})",
+     "resale is missing"},
+    {"choose", R"({"alternates":[{"options":[{"id":"x","cost":1,"value":2}]}]})",
+     "alternate 1 in alternates: id is missing"},
+    {"choose", R"({"alternates":[{"id":"a"}]})", "alternate 1 in alternates: options is missing"},
+    {"choose", R"({"alternates":[{"id":"a","options":[]}]})", "options must be a list of at least"},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2}],"why":""}]})",
+     "alternate 1 in alternates: unknown key \"why\""},
+    {"choose",
+     R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2}]},)"
+     R"({"id":"a","options":[{"id":"y","cost":1,"value":2}]}]})",
+     "alternate 2 in alternates: id \"a\" is given to another"},
+    {"choose",
+     R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2}]},)"
+     R"({"id":"b","options":[{"id":"x","cost":1,"value":2}]}]})",
+     "alternate 2, option 1 in options: id \"x\" is given to another"},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","value":2}]}]})",
+     "alternate 1, option 1 in options: cost is missing"},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","cost":-2,"value":2}]}]})",
+     "alternate 1, option 1 in options: cost is -2"},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1}]}]})",
+     "value is missing"},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":1e13}]}]})",
+     "value is 1e+13"},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","cost":0.001,"value":2}]}]})",
+     "cost is 0.001: it is counted in cents"},
+    {"choose",
+     R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2,"days":0.0001}]}]})",
+     "days is 0.0001: it is counted in thousandths"},
+    {"choose", R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2,"days":-1}]}]})",
+     "days is -1"},
+    {"choose",
+     R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2,"needs":"y"}]}]})",
+     "needs must be a list of texts"},
+    {"choose",
+     R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2,"excludes":[1]}]}]})",
+     "excludes must be a list of texts"},
+    {"choose",
+     R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2,"needs":["y"]}]}]})",
+     "needs names \"y\", and no option has that id"},
+    {"choose",
+     R"({"alternates":[{"id":"a","options":[{"id":"x","cost":1,"value":2,"exclude":[]}]}]})",
+     "alternate 1, option 1 in options: unknown key \"exclude\""},
+};
+
+INSTANTIATE_TEST_SUITE_P(Choose, WorkRefuses, testing::ValuesIn(kWrongChoose));
 INSTANTIATE_TEST_SUITE_P(EarnedValue, WorkRefuses, testing::ValuesIn(kWrongEarnedValue));
 INSTANTIATE_TEST_SUITE_P(Interest, WorkRefuses, testing::ValuesIn(kWrongInterest));
 INSTANTIATE_TEST_SUITE_P(TakeOff, WorkRefuses, testing::ValuesIn(kWrongTakeOff));
@@ -290,6 +350,43 @@ TEST(Work, EarnedValueAlwaysHasAllItsKeys) {
     EXPECT_TRUE(eac.contains("remaining_at_spi_t") && eac.at("remaining_at_spi_t").is_null());
     EXPECT_TRUE(eac.contains("remaining_at_weighted") && eac.contains("remaining_at_cpi_spi"));
     EXPECT_TRUE(out.value().at("tcpi").contains("to_estimate"));
+}
+
+// Well said, and yet no set can be had: the message says what would.
+TEST(Work, ChooseSaysWhatStandsInTheWay) {
+    const auto says = [](const char* limits, const char* ties) {
+        const auto out = runWork(
+            "choose",
+            json::parse(std::string("{") + limits +
+                        R"("alternates":[{"id":"a","options":[{"id":"slow","cost":10,"days":9,)"
+                        R"("value":0},{"id":"quick","cost":40,"days":2,"value":0}]},)"
+                        R"({"id":"b","options":[{"id":"only","cost":5,"value":0)" +
+                        ties + "}]}]}"));
+        EXPECT_FALSE(out.ok());
+        EXPECT_EQ(out.error().code, ledgerboard::model::ErrorCode::CannotBeMet);
+        return out.error().message;
+    };
+    EXPECT_NE(says(R"("cash":14.99,)", "").find("costs 15, more than cash (14.99)"),
+              std::string::npos);
+    EXPECT_NE(says(R"("days":1.5,)", "").find("takes 2 days, more than days (1.5)"),
+              std::string::npos);
+    EXPECT_NE(says(R"("cash":44,"days":8,)", "").find("no more than days costs 45"),
+              std::string::npos);
+    EXPECT_NE(says("", R"(,"excludes":["slow","quick"])").find("contradict each other"),
+              std::string::npos);
+}
+
+TEST(Work, ChooseHasAllItsKeys) {
+    const auto out = runWork(
+        "choose", json::parse(R"({"resale":100,"ceiling":"103.50","alternates":[)"
+                              R"({"id":"a","options":[{"id":"x","cost":"1.25","value":5}]}]})"));
+    ASSERT_TRUE(out.ok()) << out.error().message;
+    // 103.50 - 100 = 3.50 is left of 5; less 1.25 that is 2.25.
+    EXPECT_EQ(out.value().dump(),
+              R"({"best":{"added":3.5,"cost":1.25,"days":0,"options":["x"],"value":5,)"
+              R"("value_less_cost":2.25},"frontier":[{"added":3.5,"cost":1.25,"days":0,)"
+              R"("options":["x"],"value":5,"value_less_cost":2.25}],"frontier_cut":false,)"
+              R"("proven":true})");
 }
 
 TEST(Work, EveryExampleWorks) {
