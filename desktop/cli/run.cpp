@@ -36,6 +36,7 @@ struct Spoken {
     AddOptions add;
     ListOptions list;
     MarkOptions mark;
+    AcknowledgeOptions acknowledge;
     BaselineOptions baseline;
     WeekOptions week;
     GiveOptions give;
@@ -151,6 +152,10 @@ void addLooking(CLI::App& app, Spoken& s) {
                 [&s](Session& session) { return verbWeek(session, s.week); });
     week->add_flag("--keep", s.week.keep, "Keep it, for the next review to stand beside");
 
+    addVerb(app, s, "cautions", "Hazards and duties by item, with their sources",
+            "ledgerboard cautions --as-of 2026-04-10",
+            [](Session& session) { return verbCautions(session); });
+
     addVerb(app, s, "deal", "Profit, margin, break-even resale, what a day costs",
             "ledgerboard deal", [](Session& session) { return verbDeal(session); });
 
@@ -172,6 +177,23 @@ void addDoing(CLI::App& app, Spoken& s) {
     mark->add_option("--step", s.mark.steps, "A step done, where it has steps; may be repeated");
     mark->add_option("--at", s.mark.at, "Day it was seen; today where not said");
     mark->add_option("--note", s.mark.note, "What was seen");
+
+    CLI::App* acknowledge = addVerb(
+        app, s, "acknowledge", "That a caution has been taken note of, or tested",
+        "ledgerboard acknowledge \"kitchen/vinyl floor\" asbestos --result \"none found, "
+        "three samples\"\n  ledgerboard acknowledge \"lead paint\" --all --result \"treated "
+        "as lead; certified firm\"",
+        [&s](Session& session) { return verbAcknowledge(session, s.acknowledge); });
+    acknowledge
+        ->add_option("CAUTION", s.acknowledge.caution,
+                     "SPACE/OBJECT, 'house', or the end of a caution's id; with --all what it is "
+                     "about")
+        ->required();
+    acknowledge->add_option("ABOUT", s.acknowledge.about,
+                            "Which of its cautions, such as gas; needed where it has several");
+    acknowledge->add_option("--result", s.acknowledge.result, "What a test or survey found");
+    acknowledge->add_option("--at", s.acknowledge.at, "Its day; today where not said");
+    acknowledge->add_flag("--all", s.acknowledge.all, "On every item where it is open");
 
     CLI::App* baseline = addVerb(
         app, s, "baseline", "Freeze today's budget and plan as what progress is measured against",

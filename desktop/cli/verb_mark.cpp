@@ -1,10 +1,14 @@
 // mark and baseline: progress, and what it is measured against.
 #include <nlohmann/json.hpp>
 
+#include "core/compute/as_of.h"
+#include "core/compute/cautions.h"
 #include "core/compute/progress.h"
 #include "core/compute/scope_lines.h"
 #include "core/report/money_text.h"
 
+#include "desktop/cli/caution_text.h"
+#include "desktop/cli/dated.h"
 #include "desktop/cli/verbs.h"
 
 namespace ledgerboard::cli {
@@ -13,18 +17,6 @@ namespace {
 
 using model::Kind;
 using model::Result;
-
-// The day a dated statement is for: --at or --on, else --as-of, else today.
-Result<model::Date> dayOf(Session& session, const char* option, const std::string& text) {
-    if (text.empty()) {
-        return session.today();
-    }
-    auto day = model::Date::parseLoose(text);
-    if (!day.ok()) {
-        return model::wrongUse(std::string(option) + ": " + day.error().message);
-    }
-    return day;
-}
 
 // What is said of the item: a percent, a count, or the steps done.
 Result<void> readStatement(const MarkOptions& options, model::Mark& mark) {
@@ -53,6 +45,30 @@ Result<void> readStatement(const MarkOptions& options, model::Mark& mark) {
         }
     }
     return {};
+}
+
+// Work isn't begun while a caution of its item is open. Where the caution was acknowledged only
+// after the day of the mark, the mark is flagged.
+Result<void> heedCautions(Session& session, model::Mark& mark, const std::string& name) {
+    auto rows = session.book().value()->jobRows(mark.job);
+    if (!rows.ok()) {
+        return rows.error();
+    }
+    return model::guarded([&]() -> Result<void> {
+        const auto cautions =
+            compute::cautionsOf(compute::withoutVoided(std::move(rows.value())), *mark.markedOn);
+        const auto open = cautions.holdingUp(mark.item);
+        if (open.empty()) {
+            mark.inSpiteOfCaution = compute::isInSpite(cautions, mark.item, mark.markedOn, true);
+            return {};
+        }
+        std::string message = name + " isn't marked begun while a caution of it is open:";
+        for (const auto* caution : open) {
+            message += "\n  " + caution->about + ": " + caution->why + "\n    " +
+                       acknowledgeCommand(*caution);
+        }
+        return model::cannotBeMet(message + "\n" + std::string(compute::kCautionReminder));
+    });
 }
 
 }  // namespace
@@ -103,6 +119,11 @@ Done verbMark(Session& session, const MarkOptions& options) {
             shown = compute::percentOf(one, mark);
         }
     }
+    if (shown && *shown > model::Percent{}) {
+        if (auto heeded = heedCautions(session, mark, name); !heeded.ok()) {
+            return heeded.error();
+        }
+    }
     store::Action action("mark " + name);
     action.add(mark);
     if (auto done = book.commit(action, session.now()); !done.ok()) {
@@ -113,10 +134,14 @@ Done verbMark(Session& session, const MarkOptions& options) {
         session.printJson({{"mark", mark.id.raw().toString()},
                            {"item", item.value().toString()},
                            {"percent", nlohmann::json::parse(percent)},
+                           {"in_spite_of_caution", mark.inSpiteOfCaution},
                            {"date", day.value().toString()}});
         return {};
     }
-    session.print(name + ": " + percent + " % on " + day.value().toString() + ".\n");
+    session.print(name + ": " + percent + " % on " + day.value().toString() + ".\n" +
+                  (mark.inSpiteOfCaution
+                       ? "Flagged: a caution of it was acknowledged only after that day.\n"
+                       : ""));
     return {};
 }
 

@@ -45,6 +45,11 @@ struct MarkOptions {
     std::vector<std::string> steps;
 };
 
+struct AcknowledgeOptions {
+    std::string caution, about, result, at;
+    bool all = false;
+};
+
 struct BaselineOptions {
     std::string on;
 };
@@ -74,8 +79,10 @@ using Done = model::Result<void>;
 [[nodiscard]] Done verbRedo(Session& session);
 [[nodiscard]] Done verbList(Session& session, const ListOptions& options);
 [[nodiscard]] Done verbMark(Session& session, const MarkOptions& options);
+[[nodiscard]] Done verbAcknowledge(Session& session, const AcknowledgeOptions& options);
 [[nodiscard]] Done verbBaseline(Session& session, const BaselineOptions& options);
 [[nodiscard]] Done verbWeek(Session& session, const WeekOptions& options);
+[[nodiscard]] Done verbCautions(Session& session);
 [[nodiscard]] Done verbDeal(Session& session);
 [[nodiscard]] Done verbHistory(Session& session, const std::string& record);
 [[nodiscard]] Done verbGive(Session& session, const GiveOptions& options);

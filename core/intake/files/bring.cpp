@@ -8,6 +8,7 @@
 #include "core/intake/files/csv.h"
 #include "core/intake/files/find.h"
 #include "core/intake/files/headings.h"
+#include "core/intake/files/marks_in_spite.h"
 #include "core/intake/files/nearest.h"
 #include "core/intake/files/pairing.h"
 #include "core/intake/files/problems.h"
@@ -338,10 +339,19 @@ class Bringing {
         if (kind_.kind == Kind::Mark) {
             action_.set(id, f::Mark::by, Value{book_.me().raw()});
             action_.set(id, f::Mark::onDevice, Value{book_.thisDevice().raw()});
+            if (!inSpite_) {
+                inSpite_.emplace(bookRows_, now_.utcDate());
+            }
+            if (inSpite_->take(values)) {
+                action_.set(id, f::Mark::inSpiteOfCaution, Value{std::int64_t{1}});
+            }
         }
     }
 
     model::Result<BringReport> finish() {
+        if (const std::string remark = inSpite_ ? inSpite_->remark() : ""; !remark.empty()) {
+            report_.remarks.push_back(remark);
+        }
         if (rows_.empty()) {
             report_.remarks.push_back(report_.file + " has headings and no rows");
         }
@@ -370,6 +380,7 @@ class Bringing {
     std::vector<BroughtRow> rows_;
     std::vector<RawId> ids_;  // of each row, used where it turns out new
     std::vector<Pairing> pairings_;
+    std::optional<MarksInSpite> inSpite_;  // of marks that are new
 };
 
 }  // namespace

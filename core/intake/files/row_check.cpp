@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/compute/progress.h"
+#include "core/intake/files/marks_in_spite.h"
 #include "core/model/overflow.h"
 #include "core/model/value.h"
 
@@ -256,15 +257,7 @@ class Check {
         if (item == around_.items.end() || !row_.unreadable.empty()) {
             return;  // a problem of its own cell
         }
-        model::Mark mark;
-        std::size_t at = 0;
-        const auto fields = model::infoOf(Kind::Mark).fields;
-        model::visitFields(mark, [&](auto& member) {
-            const auto found = record_.find(fields[at++].code);
-            if (found != record_.end()) {
-                model::readMember(found->second, member);
-            }
-        });
+        const auto mark = rowFrom<model::Mark>(record_);
         const auto checked =
             compute::checkMark(*item->second, mark, around_.finder.nameOf(item->first));
         if (!checked.ok()) {

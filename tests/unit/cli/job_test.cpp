@@ -109,6 +109,9 @@ TEST_F(JobTest, FromNotesToTheWeek) {
                 "Kind,Date,Amount,Item,Payee\n"
                 "receipt,2026-04-08,\"$1,000.00\",kitchen/cabinets,Cabinet shop\n"
                 "receipt,2026-04-15,300,hall/wood floor,Floor supplier\n")});
+    // A house of 1936: cabinets may carry lead paint, and finishing a floor makes fumes.
+    text({"acknowledge", "lead paint", "--all", "--at", "2026-04-06"});
+    text({"acknowledge", "floor finishes and strippers", "--all", "--at", "2026-04-06"});
     text({"mark", "kitchen/cabinets", "50", "--at", "2026-04-09"});
     text({"mark", "kitchen/cabinets", "100", "--at", "2026-04-14"});
     text({"mark", "hall/wood floor", "20", "--at", "2026-04-14"});

@@ -149,6 +149,23 @@ TEST_F(WrongUseTest, Marks) {
         {{"mark", "hall/outlets", "--count", "9"}, kWrongUse, "6"},
         {{"mark", "hall/outlets", "--count", "-1"}, kWrongUse, "0 to 6"},
         {{"mark", "pantry/shelves", "50"}, kCannotBeMet, "pantry/shelves"},
+        {{"mark", "kitchen/cabinets", "50"}, kCannotBeMet, "acknowledge Kitchen/cabinets"},
+    });
+}
+
+TEST_F(WrongUseTest, Cautions) {
+    refuses({
+        {{"acknowledge"}, kWrongUse, "CAUTION is required"},
+        {{"acknowledge", "pantry/shelves", "gas"}, kCannotBeMet, "CAUTION: "},
+        {{"acknowledge", "kitchen/cabinets", "gas"}, kCannotBeMet, "no caution \"gas\"; it has"},
+        {{"acknowledge", "kitchen/cabinets", "--at", "soon"}, kWrongUse, "--at: \"soon\""},
+        {{"acknowledge", "kitchen/cabinets", "--known-at", "2026-05-01T00:00Z"},
+         kWrongUse,
+         "--known-at looks back"},
+        {{"acknowledge", "lead paint", "kitchen/cabinets", "--all"}, kWrongUse, "with --all"},
+        {{"acknowledge", "gas", "--all"}, kCannotBeMet, "no open caution is called \"gas\""},
+        {{"acknowledge", "house", "gas"}, kCannotBeMet, "the house has no caution \"gas\""},
+        {{"cautions", "--as-of", "soon"}, kWrongUse, "--as-of: \"soon\""},
     });
 }
 

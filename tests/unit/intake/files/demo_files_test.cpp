@@ -1,5 +1,6 @@
 // Protects: every CSV file of the demo house comes in as it stands, and adds nothing a second time.
-// Rows are counted here by their line ends; no cell of the demo files holds a line break.
+// Rows are counted here by their line ends; no cell of the demo files holds a line break. Nobody
+// has acknowledged a caution here, so the marks come with one remark that says so.
 #include <fstream>
 #include <sstream>
 
@@ -25,7 +26,12 @@ TEST_F(DemoFilesTest, ComeInWholeAndOnlyOnce) {
             const auto done = bringFile(*book_, job_, kind, path, {}, now_());
             ASSERT_TRUE(done.ok()) << done.error().message;
             EXPECT_EQ(round == 1 ? done.value().added : done.value().unchanged, rows - 1);
-            EXPECT_TRUE(done.value().remarks.empty());
+            const bool isFirstMarks = round == 1 && std::string(kind) == "marks";
+            EXPECT_EQ(done.value().remarks.size(), isFirstMarks ? 1U : 0U);
+            if (isFirstMarks) {
+                EXPECT_NE(done.value().remarks[0].find("while a caution was open"),
+                          std::string::npos);
+            }
         }
     }
 }
