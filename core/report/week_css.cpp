@@ -37,7 +37,8 @@ header .when{color:var(--pencil);font-size:.8125rem;padding-bottom:4px}
 svg{display:block;overflow:visible}
 .scale{display:flex;justify-content:space-between;gap:12px;margin-top:4px}
 .scale span:nth-child(2){text-align:center}
-.figures{display:grid;grid-template-columns:repeat(3,1fr);gap:16px 32px;margin:16px 0 0}
+.figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(230px,1fr));gap:16px 32px;
+ margin:16px 0 0}
 .figures div{min-width:0}
 dl{margin:0}dt{font-size:.8125rem;color:var(--pencil)}dd{margin:0}
 .figure{font-size:1.75rem;line-height:1.25}
@@ -132,9 +133,10 @@ constexpr const char* kPrint = R"(
  .stack{gap:12px}
  .grid2>.curvepart{grid-column:span 4}.grid2>.curvepart+*{grid-column:span 2}
  .grid2>.moneypart,.grid2>.mondaypart{grid-column:1/-1}
+ .answerspart{display:none}
  .mondaypart ol{columns:2;column-gap:22px;border-bottom:0}
  header{grid-template-columns:1fr auto}
- .figures{grid-template-columns:repeat(3,1fr);gap:16px}
+ .figures{grid-template-columns:repeat(auto-fit,minmax(150px,1fr));gap:16px}
  .photos{grid-template-columns:repeat(3,minmax(0,1fr));gap:6px 22px}
  .curvebox,.scroll{overflow:visible}.curve{min-width:0}
  .axis{font-size:17px}.label{font-size:19px}

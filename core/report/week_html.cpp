@@ -1,5 +1,6 @@
 #include "core/report/week_html.h"
 
+#include <algorithm>
 #include <array>
 
 #include "core/report/html_text.h"
@@ -228,6 +229,31 @@ std::string mondayPart(const WeekPage& page) {
                   "<ol>\n" + lines + "</ol>\n" + moreOnScreen(page.monday.size(), kPrintedToDos));
 }
 
+// Each of its lines on a new one.
+std::string answerHtml(std::string_view text) {
+    std::string html;
+    while (!text.empty()) {
+        const auto end = std::min(text.find('\n'), text.size());
+        html += (html.empty() ? "" : "<br/>") + htmlText(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return html;
+}
+
+// On the screen alone: the printed sheet has the same facts in its parts.
+std::string answersPart(const WeekPage& page) {
+    if (page.answers.empty()) {
+        return {};
+    }
+    std::string lines;
+    for (const auto& answer : page.answers) {
+        lines += "<li><span class=\"what\"><span class=\"pressing\">" + htmlText(answer.question) +
+                 "</span> <span class=\"answer\">" + answerHtml(answer.answer) +
+                 "</span></span></li>\n";
+    }
+    return headed(" class=\"answerspart\"", "Asked every week", "<ol>\n" + lines + "</ol>\n");
+}
+
 bool isPicture(std::string_view mediaType) {
     constexpr std::array<std::string_view, 3> kPictures = {"image/jpeg", "image/png", "image/webp"};
     for (const auto picture : kPictures) {
@@ -273,7 +299,7 @@ std::string body(const WeekPage& page) {
            moversPart(page) + "</div>\n<div class=\"grid2\">\n" + moneyPart(page) +
            roomsPart(page) + "</div>\n<div class=\"grid2 last\">\n<div class=\"stack\">\n" +
            nextPart(page) + papersPart(page) + "</div>\n" + mondayPart(page) + "</div>\n" +
-           photosPart(page) + footer(page);
+           answersPart(page) + photosPart(page) + footer(page);
 }
 
 }  // namespace

@@ -63,6 +63,29 @@ Json earnJson(const WillEarn& earn) {
             {"missing", earn.whatIsMissing},    {"counted_as_nothing", earn.countedAsNothing}};
 }
 
+Json cashJson(const std::optional<CashLow>& cash) {
+    if (!cash) {
+        return nullptr;
+    }
+    return {{"lowest", of(cash->lowest)},       {"on", of(cash->on)},
+            {"before", of(cash->before)},       {"out_next_14_days", of(cash->outNext14)},
+            {"next_draw_on", of(cash->drawOn)}, {"next_draw", of(cash->draw)}};
+}
+
+// Eight chances in ten that it falls between the two.
+template <class T>
+Json spreadJson(const std::optional<Spread<T>>& spread) {
+    return spread ? Json{{"p10", of(spread->low)}, {"p90", of(spread->high)}} : Json(nullptr);
+}
+
+Json answersJson(const std::vector<Answer>& answers) {
+    Json out = Json::array();
+    for (const auto& answer : answers) {
+        out.push_back({{"question", answer.question}, {"answer", answer.answer}});
+    }
+    return out;
+}
+
 Json levelJson(const std::optional<Level>& level) {
     if (!level) {
         return nullptr;
@@ -192,6 +215,10 @@ std::string weekJson(const WeekPage& page) {
     out["will_cost"] = costJson(page.cost);
     out["will_finish"] = finishJson(page.finish);
     out["will_earn"] = earnJson(page.earn);
+    out["cash_lowest"] = cashJson(page.cash);
+    out["spread"] = {{"will_cost", spreadJson(page.spreads.cost)},
+                     {"will_finish", spreadJson(page.spreads.finish)},
+                     {"will_earn", spreadJson(page.spreads.earn)}};
     out["level"] = levelJson(page.level);
     out["progress"] = progressJson(page.progress);
     out["curve"] = curveJson(page.curve);
@@ -208,6 +235,7 @@ std::string weekJson(const WeekPage& page) {
     out["next_14_days"] = nextJson(page.next);
     out["papers_missing"] = papersJson(page.papers);
     out["on_monday"] = mondayJson(page.monday);
+    out["asked_every_week"] = answersJson(page.answers);
     out["photos"] = photosJson(page.photos);
     out["items"] = page.items;
     out["undated"] = page.undated;

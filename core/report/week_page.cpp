@@ -11,7 +11,9 @@
 #include "core/compute/movers.h"
 #include "core/compute/planned_value.h"
 #include "core/compute/series.h"
+#include "core/compute/this_week.h"
 #include "core/report/deal_figures.h"
+#include "core/report/week_answers.h"
 #include "core/report/week_parts.h"
 
 namespace ledgerboard::report {
@@ -228,6 +230,16 @@ Since sinceOf(const compute::Movers& movers) {
     return {};
 }
 
+// The week is what came after the last review, where that is not long ago; else the last 7 days.
+Date weekBegan(const JobRows& rows, Date today) {
+    constexpr int kAWeek = 7;
+    constexpr int kLongAgo = 21;
+    const auto* review = reviewBefore(rows, today);
+    const bool isRecent =
+        review != nullptr && review->reviewedOn && today - *review->reviewedOn <= kLongAgo;
+    return isRecent ? *review->reviewedOn : today - kAWeek;
+}
+
 }  // namespace
 
 WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos) {
@@ -257,6 +269,9 @@ WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos
     page.next = nextOf(all.rows, figures, today);
     page.papers = papersOf(all.rows, today);
     page.monday = mondayOf(all.rows, figures, today);
+    page.answers =
+        answersOf(page, all.rows, figures,
+                  compute::thisWeekOf(all.rows, figures, weekBegan(all.rows, today), today));
     photos.resize(std::min(photos.size(), kMostPhotos));
     page.photos = std::move(photos);
     return page;

@@ -54,6 +54,30 @@ struct WillEarn {
     std::vector<std::string> countedAsNothing;  // inputs that were not entered, by heading
 };
 
+// The day on which the owner has least cash, from today to the sale.
+struct CashLow {
+    model::Money lowest;
+    model::Date on;
+    std::optional<model::Money> before;  // as the last review kept it
+    model::Money outNext14;              // what leaves in the next 14 days
+    std::optional<model::Date> drawOn;   // when the next draw is expected
+    std::optional<model::Money> draw;    // and how much
+};
+
+// Eight chances in ten that a figure ends up between the two.
+template <class T>
+struct Spread {
+    T low;
+    T high;
+};
+
+// How sure the head figures are. Empty where the job does not say enough to tell.
+struct Spreads {
+    std::optional<Spread<model::Money>> cost;
+    std::optional<Spread<model::Date>> finish;
+    std::optional<Spread<model::Money>> earn;
+};
+
 // The level: how far forecast stands from budget, between the ends of the vial.
 struct Level {
     model::Money over;      // forecast less budget; less than 0: it will cost less
@@ -154,6 +178,13 @@ struct ToDo {
     bool isBarred = false;    // a hazard, or a payment that must not be made
 };
 
+// A question an owner asks every week, and its answer in a sentence or two; what is told of several
+// crews has a line for each.
+struct Answer {
+    std::string question;
+    std::string answer;
+};
+
 struct WeekPhoto {
     std::string caption;
     std::optional<model::Date> takenOn;
@@ -163,6 +194,7 @@ struct WeekPhoto {
 
 // What a review keeps of a page beside the figures of compute/movers.h.
 inline constexpr std::string_view kWillEarn = "will earn";
+inline constexpr std::string_view kCashLowest = "cash lowest";
 
 struct WeekPage {
     std::string job;
@@ -182,6 +214,8 @@ struct WeekPage {
     WillCost cost;
     WillFinish finish;
     WillEarn earn;
+    std::optional<CashLow> cash;
+    Spreads spreads;
     std::optional<Level> level;  // where there is a budget
     Progress progress;
     std::vector<CurvePoint> curve;
@@ -194,6 +228,7 @@ struct WeekPage {
     std::vector<NextEvent> next;      // late first, then by date, those without a day last
     std::vector<MissingPaper> papers;
     std::vector<ToDo> monday;       // most pressing first
+    std::vector<Answer> answers;    // in the order the questions are asked
     std::vector<WeekPhoto> photos;  // three at most
 };
 

@@ -71,6 +71,18 @@ class Sheet {
         }
     }
 
+    // The same however long it is, each of its lines on a new one.
+    void words(std::string_view text, const std::string& indent) {
+        while (!text.empty()) {
+            const auto end = std::min(text.find('\n'), text.size());
+            for (const auto& part :
+                 wrapped(shown(text.substr(0, end)), width_ - columnsOf(indent))) {
+                line(indent + part);
+            }
+            text.remove_prefix(std::min(end + 1, text.size()));
+        }
+    }
+
     // `text` at the left, in as many lines as it takes, `figure` at the right of the last.
     void entry(std::string_view text, const std::string& figure, const std::string& lead = "",
                bool isStrong = false) {
@@ -303,6 +315,19 @@ void printLists(const WeekPage& page, Sheet& sheet) {
     }
 }
 
+void printAnswers(const WeekPage& page, Sheet& sheet) {
+    if (page.answers.empty()) {
+        return;
+    }
+    sheet.heading("Asked every week");
+    int number = 0;
+    for (const auto& answer : page.answers) {
+        const std::string lead = padded(std::to_string(++number) + ".", 4);
+        sheet.paragraph(answer.question, lead, true);
+        sheet.words(answer.answer, std::string(lead.size(), ' '));
+    }
+}
+
 void printFoot(const WeekPage& page, Sheet& sheet) {
     if (const std::string leftOut = leftOutText(page); !leftOut.empty()) {
         sheet.blank();
@@ -331,6 +356,7 @@ std::string weekText(const WeekPage& page, const Style& style) {
     printMoney(page, sheet);
     printRooms(page, sheet);
     printLists(page, sheet);
+    printAnswers(page, sheet);
     printFoot(page, sheet);
     return sheet.take();
 }

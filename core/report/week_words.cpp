@@ -93,10 +93,63 @@ HeadFigure earnFigure(const WeekPage& page, Script script) {
     return figure;
 }
 
+HeadFigure cashFigure(const WeekPage& page, Script script) {
+    const CashLow& cash = *page.cash;
+    HeadFigure figure{"Cash lowest", wholeText(cash.lowest, script), "",
+                      "on " + dateText(cash.on, page.today)};
+    if (cash.lowest < Money{}) {
+        figure.strong = "short";
+        figure.rest = " " + figure.rest;
+    }
+    if (cash.before) {
+        figure.rest += ", was " + wholeText(*cash.before, script);
+    }
+    return figure;
+}
+
+// Puts how sure a figure is behind what is said beside it.
+void addSpread(HeadFigure& figure, const std::string& low, const std::string& high) {
+    figure.rest += (figure.strong + figure.rest).empty() ? "" : "; ";
+    figure.rest += "8 in 10 between " + low + " and " + high;
+}
+
 }  // namespace
 
 std::vector<HeadFigure> headFigures(const WeekPage& page, Script script) {
-    return {costFigure(page, script), finishFigure(page), earnFigure(page, script)};
+    std::vector<HeadFigure> out = {costFigure(page, script), finishFigure(page),
+                                   earnFigure(page, script)};
+    if (page.spreads.cost) {
+        addSpread(out[0], wholeText(page.spreads.cost->low, script),
+                  wholeText(page.spreads.cost->high, script));
+    }
+    if (page.spreads.finish && page.finish.on) {
+        addSpread(out[1], dateText(page.spreads.finish->low, page.today),
+                  dateText(page.spreads.finish->high, page.today));
+    }
+    if (page.spreads.earn && page.earn.profit) {
+        addSpread(out[2], wholeText(page.spreads.earn->low, script),
+                  wholeText(page.spreads.earn->high, script));
+    }
+    if (page.cash) {
+        out.push_back(cashFigure(page, script));
+    }
+    return out;
+}
+
+std::string cashText(const WeekPage& page, Script script) {
+    if (!page.cash) {
+        return "Not known: enter \"Cash at start\" of the job to see it.";
+    }
+    const CashLow& cash = *page.cash;
+    std::string text = "Lowest " + wholeText(cash.lowest, script) + " on " +
+                       dateText(cash.on, page.today) + "; " + wholeText(cash.outNext14, script) +
+                       " leaves in 14 days";
+    if (cash.drawOn) {
+        text += "; the next draw" +
+                (cash.draw ? " of " + wholeText(*cash.draw, script) : std::string()) +
+                " lands about " + dateText(*cash.drawOn, page.today);
+    }
+    return text + ".";
 }
 
 std::string titleText(const WeekPage& page) {

@@ -21,8 +21,12 @@ struct HeadFigure {
     std::string rest;    // " budget, was 900 over"
 };
 
-// Will cost, will finish, will earn; what cannot be told is left out or says what is missing.
+// Will cost, will finish, will earn, cash lowest; what cannot be told is left out or says what is
+// missing.
 [[nodiscard]] std::vector<HeadFigure> headFigures(const WeekPage& page, Script script);
+
+// "−12,400 on Tue 9 Jun; 8,300 leaves in 14 days; a draw of 12,000 lands Mon 1 Jun."
+[[nodiscard]] std::string cashText(const WeekPage& page, Script script);
 
 // "This week, to Friday 15 May 2026".
 [[nodiscard]] std::string titleText(const WeekPage& page);
