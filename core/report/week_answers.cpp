@@ -26,7 +26,7 @@ std::string whole(Money money) {
 // "a, b, c and 5 more"; "a; b and 5 more" where a name holds a comma itself.
 std::string listed(const std::vector<std::string>& names, std::size_t most = kMostNamed) {
     const bool holdsComma = std::any_of(names.begin(), names.end(), [](const std::string& name) {
-        return name.find(',') != std::string::npos;
+        return name.find(", ") != std::string::npos;
     });
     const char* between = holdsComma ? "; " : ", ";
     std::string text;

@@ -121,6 +121,7 @@ footer{margin-top:28px;border-top:1px solid var(--rule);padding-top:8px}
 
 constexpr const char* kPrint = R"(
 @page{margin:11mm 12mm}
+.answerspart{margin-top:28px}
 @media print{
  :root{--paper:#FFF}
  html{font-size:12px}
