@@ -32,6 +32,7 @@ struct Spoken {
     StartOptions start;
     ReadOptions read;
     BringOptions bring;
+    ChooseOptions choose;
     EditOptions set;
     AddOptions add;
     ListOptions list;
@@ -155,6 +156,19 @@ void addLooking(CLI::App& app, Spoken& s) {
     addVerb(app, s, "cautions", "Hazards and duties by item, with their sources",
             "ledgerboard cautions --as-of 2026-04-10",
             [](Session& session) { return verbCautions(session); });
+
+    CLI::App* choose = addVerb(
+        app, s, "choose", "Open alternates compared, the best set of options; or decide one",
+        "ledgerboard choose --cash 12000 --finish 2026-05-29 --chance 80\n"
+        "  ledgerboard choose \"second bath\" \"half bath\" --why \"buyers ask for it\"",
+        [&s](Session& session) { return verbChoose(session, s.choose); });
+    choose->add_option("ALTERNATE", s.choose.alternate, "To decide it: its question, or its id");
+    choose->add_option("OPTION", s.choose.option, "Its number in the table, or words of its name");
+    choose->add_option("--why", s.choose.why, "Why it was decided so; kept beside the decision");
+    choose->add_option("--cash", s.choose.cash, "Most that the options together may cost");
+    choose->add_option("--finish", s.choose.finish, "Day the work must be finished by");
+    choose->add_option("--chance", s.choose.chance,
+                       "Also the set that earns most with this chance, such as 80");
 
     addVerb(app, s, "deal", "Profit, margin, break-even resale, what a day costs",
             "ledgerboard deal", [](Session& session) { return verbDeal(session); });

@@ -25,6 +25,10 @@ struct BringOptions {
     bool tryOnly = false;
 };
 
+struct ChooseOptions {
+    std::string alternate, option, why, cash, finish, chance;
+};
+
 struct EditOptions {
     std::string record, field, value;
 };
@@ -83,6 +87,7 @@ using Done = model::Result<void>;
 [[nodiscard]] Done verbBaseline(Session& session, const BaselineOptions& options);
 [[nodiscard]] Done verbWeek(Session& session, const WeekOptions& options);
 [[nodiscard]] Done verbCautions(Session& session);
+[[nodiscard]] Done verbChoose(Session& session, const ChooseOptions& options);
 [[nodiscard]] Done verbDeal(Session& session);
 [[nodiscard]] Done verbHistory(Session& session, const std::string& record);
 [[nodiscard]] Done verbGive(Session& session, const GiveOptions& options);
