@@ -308,6 +308,18 @@ void requireRoom(const RiskInput& input) {
 
 }  // namespace
 
+LikelyOutcome likelyOutcome(const RiskInput& input) {
+    LikelyOutcome out;
+    out.cost = input.certainCost;
+    std::vector<Activity> activities;
+    for (const RiskItem& item : input.items) {
+        out.cost = addChecked(out.cost, item.cost.likely);
+        activities.push_back({item.duration.likely, item.ready.likely, std::nullopt});
+    }
+    out.finish = Network(std::move(activities), input.precedences).times().length;
+    return out;
+}
+
 RiskResult simulateRisk(const RiskInput& input) {
     model::require(input.trials >= 1 && input.trials <= kMostTrials, "1 to a million trials");
     model::require(input.correlation >= 0 && input.correlation <= 1, "a correlation from 0 to 1");

@@ -112,6 +112,15 @@ struct RiskResult {
     std::vector<Driver> profitDrivers;
 };
 
+// Every item as likely, and no unknown strikes.
+struct LikelyOutcome {
+    std::int64_t cost = 0;
+    std::int64_t finish = 0;
+};
+
+// Requires and Errors: as simulateRisk.
+[[nodiscard]] LikelyOutcome likelyOutcome(const RiskInput& input);
+
 // The same input gives the same result on every machine.
 // Requires: estimates in order, durations and delays not below 0; chances and correlation 0 to 1;
 // 1 <= trials <= kMostTrials; positions in range and no loop (findLoop).

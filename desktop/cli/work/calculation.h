@@ -28,6 +28,7 @@ struct Calculation {
 [[nodiscard]] Calculation earnedScheduleCalculation();
 [[nodiscard]] Calculation earnedValueCalculation();
 [[nodiscard]] Calculation interestCalculation();
+[[nodiscard]] Calculation riskCalculation();
 [[nodiscard]] Calculation takeOffCalculation();
 [[nodiscard]] Calculation threePointCalculation();
 

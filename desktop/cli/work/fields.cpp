@@ -132,6 +132,10 @@ model::Date Fields::date(std::string_view key) {
     return date.value();
 }
 
+const nlohmann::json* Fields::valueIfGiven(std::string_view key) {
+    return find(key);
+}
+
 const nlohmann::json* Fields::list(std::string_view key) {
     const nlohmann::json* value = find(key);
     if (value == nullptr) {

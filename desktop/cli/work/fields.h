@@ -41,6 +41,9 @@ class Fields {
     // A list of texts; empty where it is left out.
     [[nodiscard]] std::vector<std::string> textsIfGiven(std::string_view key);
     [[nodiscard]] model::Date date(std::string_view key);
+    // Whatever stands there, for a caller that takes more than one form. Null where it is not
+    // given.
+    [[nodiscard]] const nlohmann::json* valueIfGiven(std::string_view key);
     // An array of at least one. Null after a slip.
     [[nodiscard]] const nlohmann::json* list(std::string_view key);
     // An array, empty or not. Null where it is not given, and after a slip.

@@ -128,8 +128,9 @@ model::Result<void> connect(const std::vector<std::vector<After>>& after, NamedN
 
 }  // namespace
 
-model::Result<NamedNetwork> readItems(
-    Fields& fields, const std::function<void(Fields& item, std::size_t k)>& more) {
+model::Result<NamedNetwork> readItems(Fields& fields,
+                                      const std::function<void(Fields& item, std::size_t k)>& more,
+                                      bool readsDays) {
     NamedNetwork network;
     std::vector<std::vector<After>> after;
     const json* list = fields.list("items");
@@ -140,7 +141,8 @@ model::Result<NamedNetwork> readItems(
         const std::size_t k = network.ids.size();
         Fields one(entry, placeOf(k));
         network.ids.push_back(one.text("id"));
-        network.activities.push_back({unitsOf(one.number("days", kDaysRange)), 0, std::nullopt});
+        network.activities.push_back(
+            {readsDays ? 0 : unitsOf(one.number("days", kDaysRange)), 0, std::nullopt});
         const json* waitsFor = one.listIfGiven("after");
         if (more) {
             more(one, k);

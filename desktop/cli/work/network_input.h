@@ -30,11 +30,13 @@ struct NamedNetwork {
     std::vector<compute::Precedence> precedences;
 };
 
-// Reads the list "items" of `fields`; `more`, where given, reads further keys of item k.
+// Reads the list "items" of `fields`; `more`, where given, reads further keys of item k, and "days"
+// too where `readsDays` (the activities then have none).
 // Errors (WrongUse), each naming item and key: what Fields refuses; an id given twice, or that no
 // item has; a kind that is none; a loop, printed as "A > B > A".
 [[nodiscard]] model::Result<NamedNetwork> readItems(
-    Fields& fields, const std::function<void(Fields& item, std::size_t k)>& more = {});
+    Fields& fields, const std::function<void(Fields& item, std::size_t k)>& more = {},
+    bool readsDays = false);
 
 // Days as they are printed.
 [[nodiscard]] nlohmann::json printedDays(std::int64_t units);

@@ -14,8 +14,8 @@ namespace {
 const std::vector<Calculation>& calculations() {
     static const std::vector<Calculation> kAll = {
         chooseCalculation(),      criticalPathCalculation(), earnedScheduleCalculation(),
-        earnedValueCalculation(), interestCalculation(),     takeOffCalculation(),
-        threePointCalculation(),
+        earnedValueCalculation(), interestCalculation(),     riskCalculation(),
+        takeOffCalculation(),     threePointCalculation(),
     };
     return kAll;
 }

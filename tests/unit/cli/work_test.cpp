@@ -176,6 +176,43 @@ constexpr Wrong kWrongCriticalPath[] = {
      "\"a\" > \"b\" > \"c\" > \"a\""},
 };
 
+constexpr Wrong kWrongRisk[] = {
+    {"risk", R"({})", "items is missing"},
+    {"risk", R"({"items":[]})", "items"},
+    {"risk", R"({"items":[{"id":"a"}]})", "cost and days are both missing"},
+    {"risk", R"({"items":[{"cost":1}]})", "id is missing"},
+    {"risk", R"({"items":[{"id":"a","cost":1,"price":1}]})", "unknown key \"price\""},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"chance":1})", "unknown key \"chance\""},
+    {"risk", R"({"items":[{"id":"a","cost":-1}]})", "item 1 in items: cost is -1"},
+    {"risk", R"({"items":[{"id":"a","days":1e9}]})", "days is 1000000000"},
+    {"risk", R"({"items":[{"id":"a","cost":"much"}]})", "cost"},
+    {"risk", R"({"items":[{"id":"a","cost":[1,2,3]}]})", "cost must be a number"},
+    {"risk", R"({"items":[{"id":"a","cost":{"low":1,"high":2}}]})", "cost: likely is missing"},
+    {"risk", R"({"items":[{"id":"a","cost":{"low":3,"likely":2,"high":4}}]})",
+     "cost: likely is less than low (3)"},
+    {"risk", R"({"items":[{"id":"a","days":{"low":1,"likely":5,"high":4}}]})",
+     "days: high is less than likely (5)"},
+    {"risk", R"({"items":[{"id":"a","cost":{"low":1,"likely":2,"high":3,"mean":2}}]})",
+     "cost: unknown key \"mean\""},
+    {"risk", R"({"items":[{"id":"a","days":1,"lead_days":-1}]})", "lead_days is -1"},
+    {"risk", R"({"items":[{"id":"a","days":1,"after":["b"]}]})", "\"b\""},
+    {"risk", R"({"items":[{"id":"a","days":1,"after":["a"]}]})", "loop"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"unknowns":[{"cost":1}]})", "chance is missing"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"unknowns":[{"chance":101,"cost":1}]})",
+     "unknown 1 in unknowns: chance is 101"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"unknowns":[{"chance":10}]})", "cost and days"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"unknowns":[{"chance":1,"cost":1,"item":"b"}]})",
+     "item is \"b\", and no item has that id"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"trials":0})", "trials is 0"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"trials":2000000})", "trials"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"trials":10.5})", "trials is 10.5"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"seed":-1})", "seed is -1"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"correlation":1.1})", "correlation is 1.1"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"shape":"bell"})", "shape is \"bell\""},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"fixed":5})", "resale is missing"},
+    {"risk", R"({"items":[{"id":"a","cost":1}],"day_costs":5})", "resale is missing"},
+};
+
 constexpr Wrong kWrongThreePoint[] = {
     {"three-point", R"({})", "items is missing"},
     {"three-point", R"([])", "items must be a list"},
@@ -269,6 +306,7 @@ constexpr Wrong kWrongChoose[] = {
 INSTANTIATE_TEST_SUITE_P(Choose, WorkRefuses, testing::ValuesIn(kWrongChoose));
 INSTANTIATE_TEST_SUITE_P(EarnedValue, WorkRefuses, testing::ValuesIn(kWrongEarnedValue));
 INSTANTIATE_TEST_SUITE_P(Interest, WorkRefuses, testing::ValuesIn(kWrongInterest));
+INSTANTIATE_TEST_SUITE_P(Risk, WorkRefuses, testing::ValuesIn(kWrongRisk));
 INSTANTIATE_TEST_SUITE_P(TakeOff, WorkRefuses, testing::ValuesIn(kWrongTakeOff));
 INSTANTIATE_TEST_SUITE_P(ThreePoint, WorkRefuses, testing::ValuesIn(kWrongThreePoint));
 
@@ -387,6 +425,41 @@ TEST(Work, ChooseHasAllItsKeys) {
               R"("value_less_cost":2.25},"frontier":[{"added":3.5,"cost":1.25,"days":0,)"
               R"("options":["x"],"value":5,"value_less_cost":2.25}],"frontier_cut":false,)"
               R"("proven":true})");
+}
+
+// Nothing spreads here, so all can be told by hand: 3 + 4 days one after the other; 60 + 40 of
+// cost; 500 - 100 - 100 - 10 x 7 = 230.
+TEST(Work, RiskHasAllItsKeys) {
+    const auto out = runWork(
+        "risk", json::parse(R"({"items":[{"id":"a","cost":60,"days":3},)"
+                            R"({"id":"b","cost":"40.00","days":4,"after":["a"]}],)"
+                            R"("resale":500,"fixed":100,"day_costs":10,"trials":20,"seed":3})"));
+    ASSERT_TRUE(out.ok()) << out.error().message;
+    const auto same = [](int value) {
+        const std::string number = std::to_string(value);
+        return R"({"deviation":0,"mean":)" + number + R"(,"p10":)" + number + R"(,"p50":)" +
+               number + R"(,"p80":)" + number + R"(,"p90":)" + number + "}";
+    };
+    EXPECT_EQ(out.value().dump(), R"({"contingency_80":0,"correlation":0.2,"cost":)" + same(100) +
+                                      R"(,"days":)" + same(7) +
+                                      R"(,"drivers":{"cost":[],"days":[],"profit":[]},)" +
+                                      R"("likely":{"cost":100,"days":7},"profit":)" + same(230) +
+                                      R"(,"seed":3,"shape":"pert-beta","trials":20})");
+}
+
+// Amounts at the end of what can be kept: an answer or an error, never a figure that is none.
+TEST(Work, RiskOfLargeAmounts) {
+    const json items = json::parse(R"([{"id":"a","cost":{"low":0,"likely":1,"high":1e12},)"
+                                   R"("days":{"low":0,"likely":1,"high":1e6}}])");
+    const auto out = runWork("risk", json{{"items", items}, {"trials", 50}});
+    ASSERT_TRUE(out.ok()) << out.error().message;
+    EXPECT_TRUE(out.value().at("profit").is_null());
+    EXPECT_TRUE(out.value().at("cost").at("mean").is_number());
+    EXPECT_TRUE(out.value().at("days").at("deviation").is_number());
+    const auto tooLarge =
+        runWork("risk", json{{"items", items}, {"trials", 50}, {"resale", 1}, {"day_costs", 1e12}});
+    ASSERT_FALSE(tooLarge.ok());
+    EXPECT_NE(tooLarge.error().message.find("day_costs"), std::string::npos);
 }
 
 TEST(Work, EveryExampleWorks) {
