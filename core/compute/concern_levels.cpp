@@ -25,7 +25,7 @@ struct NamedLevel {
     void (*set)(ConcernLevels&, Money);
 };
 
-constexpr std::array<NamedLevel, 14> kLevels = {{
+constexpr std::array<NamedLevel, 18> kLevels = {{
     {"line over watch percent",
      [](ConcernLevels& levels, Money to) { levels.lineOverWatchPercent = asPercent(to); }},
     {"line over watch money",
@@ -50,6 +50,12 @@ constexpr std::array<NamedLevel, 14> kLevels = {{
      [](ConcernLevels& levels, Money to) { levels.notMarkedWatchDays = asDays(to); }},
     {"not marked act days",
      [](ConcernLevels& levels, Money to) { levels.notMarkedActDays = asDays(to); }},
+    {"finish watch days",
+     [](ConcernLevels& levels, Money to) { levels.finishWatchDays = asDays(to); }},
+    {"finish act days", [](ConcernLevels& levels, Money to) { levels.finishActDays = asDays(to); }},
+    {"term end days", [](ConcernLevels& levels, Money to) { levels.termEndDays = asDays(to); }},
+    {"no-show act days",
+     [](ConcernLevels& levels, Money to) { levels.noShowActDays = asDays(to); }},
 }};
 
 const NamedLevel* levelNamed(std::string_view name) {

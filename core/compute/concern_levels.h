@@ -29,6 +29,10 @@ struct ConcernLevels {
     int insuranceDays = 14;
     int notMarkedWatchDays = 7;
     int notMarkedActDays = 10;
+    int finishWatchDays = 3;  // working days that the finish slips
+    int finishActDays = 7;
+    int termEndDays = 14;   // calendar days the finish keeps clear of the term end
+    int noShowActDays = 2;  // in a row
 };
 
 // The names an owner may use, in the order above.

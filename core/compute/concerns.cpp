@@ -4,6 +4,7 @@
 #include <unordered_set>
 
 #include "core/compute/orders.h"
+#include "core/compute/planned_value.h"
 #include "core/compute/positions.h"
 #include "core/compute/progress.h"
 
@@ -37,10 +38,12 @@ std::string days(int count) {
 // Collects the concerns of a job, one kind of rule a function. Lives for one call of concernsOf.
 class Collector {
   public:
-    Collector(const model::JobRows& rows, const JobFigures& figures, Date today)
+    Collector(const model::JobRows& rows, const JobFigures& figures, Date today,
+              const Outlook& outlook)
         : rows_(rows),
           figures_(figures),
           today_(today),
+          outlook_(outlook),
           levels_(concernLevelsOf(rows.job)),
           items_(rows.items),
           marks_(rows),
@@ -56,6 +59,9 @@ class Collector {
         addInsurance();
         addNotMarked();
         addOutsideBaseline();
+        addFinish();
+        addNoShows();
+        addCash();
         std::stable_sort(out_.begin(), out_.end(), [](const Concern& a, const Concern& b) {
             if (a.level != b.level) {
                 return a.level == Level::Act;
@@ -354,9 +360,68 @@ class Collector {
         }
     }
 
+    void addFinish() {
+        if (!outlook_.willFinishOn || figures_.job.shown == Percent::whole()) {
+            return;
+        }
+        const Date finish = *outlook_.willFinishOn;
+        const WorkCalendar calendar(rows_.job);
+        const int late = outlook_.plannedFinishOn && finish > *outlook_.plannedFinishOn
+                             ? calendar.workDays(*outlook_.plannedFinishOn + 1, finish)
+                             : 0;
+        const bool nearsTerm =
+            rows_.job.termEndOn && *rows_.job.termEndOn - finish < levels_.termEndDays;
+        if (nearsTerm) {
+            add(ConcernKind::FinishSlips, Level::Act, "The finish",
+                "it leaves less than " + days(levels_.termEndDays) + " to the term end",
+                Page::Schedule)
+                .days = late;
+        } else if (late > 0 && late >= levels_.finishWatchDays) {
+            const bool act = late >= levels_.finishActDays;
+            add(ConcernKind::FinishSlips, act ? Level::Act : Level::Watch, "The finish",
+                "it slips by " +
+                    std::to_string(act ? levels_.finishActDays : levels_.finishWatchDays) +
+                    " working days or more",
+                Page::Schedule)
+                .days = late;
+        }
+    }
+
+    void addNoShows() {
+        for (const NotThere& one : outlook_.notThere) {
+            const bool act = one.inARow >= levels_.noShowActDays;
+            addAbout(rows_.crews[one.crew], ConcernKind::NoShow, act ? Level::Act : Level::Watch,
+                     rows_.crews[one.crew].name,
+                     act ? "did not come for " + days(levels_.noShowActDays) + " in a row"
+                         : std::string("did not come though work was planned"),
+                     Page::Schedule)
+                .days = static_cast<int>(one.days.size());
+        }
+    }
+
+    void addCash() {
+        if (!outlook_.lowestCash) {
+            return;
+        }
+        const Money lowest = *outlook_.lowestCash;
+        if (lowest >= Money{} && lowest >= outlook_.twoWeeksOut) {
+            return;
+        }
+        const bool act = lowest < Money{};
+        Concern& concern = add(ConcernKind::CashLow, act ? Level::Act : Level::Watch, "Cash",
+                               act ? std::string("cash runs under zero")
+                                   : std::string("cash runs under two weeks of bills"),
+                               Page::Draws);
+        concern.money = lowest;
+        if (outlook_.lowestCashOn) {
+            concern.days = *outlook_.lowestCashOn - today_;
+        }
+    }
+
     const model::JobRows& rows_;
     const JobFigures& figures_;
     Date today_;
+    const Outlook& outlook_;
     ConcernLevels levels_;
     Positions<model::Item> items_;
     Marks marks_;
@@ -396,6 +461,12 @@ std::string_view wordsFor(ConcernKind kind) {
             return "not marked";
         case ConcernKind::OutsideBaseline:
             return "outside the baseline";
+        case ConcernKind::FinishSlips:
+            return "finish slips";
+        case ConcernKind::NoShow:
+            return "did not come";
+        case ConcernKind::CashLow:
+            return "cash low";
     }
     return "";
 }
@@ -414,12 +485,15 @@ std::string_view wordsFor(Page page) {
             return "Spend";
         case Page::Closing:
             return "Closing";
+        case Page::Draws:
+            return "Draws";
     }
     return "";
 }
 
-std::vector<Concern> concernsOf(const model::JobRows& rows, const JobFigures& figures, Date today) {
-    return Collector(rows, figures, today).collect();
+std::vector<Concern> concernsOf(const model::JobRows& rows, const JobFigures& figures, Date today,
+                                const Outlook& outlook) {
+    return Collector(rows, figures, today, outlook).collect();
 }
 
 }  // namespace ledgerboard::compute

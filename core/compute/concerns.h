@@ -12,6 +12,7 @@
 #include "core/compute/budget.h"
 #include "core/compute/concern_levels.h"
 #include "core/compute/papers.h"
+#include "core/compute/this_week.h"
 #include "core/model/rows.h"
 
 namespace ledgerboard::compute {
@@ -31,6 +32,9 @@ enum class ConcernKind {
     Insurance,        // lapsed or about to
     NotMarked,        // not marked while work should go on
     OutsideBaseline,  // scope added or priced after the baseline that no signed change holds
+    FinishSlips,      // the plan ends later than was planned, or close to the term end
+    NoShow,           // a crew was not there though work was planned for it
+    CashLow,          // cash runs under two weeks of bills, or under zero
 };
 [[nodiscard]] std::string_view wordsFor(ConcernKind kind);
 
@@ -44,6 +48,7 @@ enum class Page {
     ContractsAndOrders,
     Spend,
     Closing,
+    Draws,
 };
 [[nodiscard]] std::string_view wordsFor(Page page);  // "Contracts and orders"
 
@@ -59,9 +64,19 @@ struct Concern {
     model::RawId record;
 };
 
+// What is looked ahead to. What is not known raises nothing.
+struct Outlook {
+    std::optional<model::Date> willFinishOn;
+    std::optional<model::Date> plannedFinishOn;  // by the baseline, else the owner's target
+    std::optional<model::Money> lowestCash;
+    std::optional<model::Date> lowestCashOn;
+    model::Money twoWeeksOut;        // what leaves in the next two weeks
+    std::vector<NotThere> notThere;  // this week (this_week.h)
+};
+
 // Act before watch, then by money, then by days (largest first), then as in the rows.
 // Requires: rows as of today. Errors: OverflowError.
 [[nodiscard]] std::vector<Concern> concernsOf(const model::JobRows& rows, const JobFigures& figures,
-                                              model::Date today);
+                                              model::Date today, const Outlook& outlook = {});
 
 }  // namespace ledgerboard::compute

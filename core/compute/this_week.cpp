@@ -130,14 +130,16 @@ class Reader {
         }
         out_.knowsPresence = !entered.empty();
         for (std::size_t k = 0; k < rows_.crews.size(); ++k) {
-            NotThere missing{k, {}, false};
+            NotThere missing{k, {}, 0};
             std::optional<Date> before;
+            int run = 0;
             for (const Date day : daysWanted(rows_.crews[k].id)) {
                 if (!entered.contains(day) || present.contains({day, rows_.crews[k].id.raw()})) {
                     continue;
                 }
-                missing.twiceInARow =
-                    missing.twiceInARow || (before && calendar_.onOrAfter(*before + 1) == day);
+                const bool follows = before && calendar_.onOrAfter(*before + 1) == day;
+                run = follows ? run + 1 : 1;
+                missing.inARow = std::max(missing.inARow, run);
                 missing.days.push_back(day);
                 before = day;
             }

@@ -32,7 +32,7 @@ struct NotDone {
 struct NotThere {
     std::size_t crew = 0;           // in rows.crews
     std::vector<model::Date> days;  // working days, rising
-    bool twiceInARow = false;
+    int inARow = 0;                 // the longest run of them
 };
 
 // What a crew is to be told on Monday.

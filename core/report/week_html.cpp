@@ -92,6 +92,7 @@ std::string curvePart(const WeekPage& page) {
               "was marked or billed.</p>\n"
             : "<div class=\"curvebox\">" + drawing + "</div>\n";
     body += small(htmlText(progressText(page.progress, kPage)));
+    body += small(htmlText(methodsText(page, kPage)));
     return headed(" class=\"curvepart\"", curveTitle(page), body);
 }
 

@@ -78,6 +78,18 @@ Json spreadJson(const std::optional<Spread<T>>& spread) {
     return spread ? Json{{"p10", of(spread->low)}, {"p90", of(spread->high)}} : Json(nullptr);
 }
 
+Json methodsJson(const Methods& methods) {
+    Json rules = Json::array();
+    for (const auto& rule : methods.rules) {
+        rules.push_back({{"rule", rule.rule}, {"lines", rule.lines}, {"to_go", of(rule.toGo)}});
+    }
+    Json others = Json::array();
+    for (const auto& other : methods.others) {
+        others.push_back({{"method", other.method}, {"estimate", of(other.estimate)}});
+    }
+    return {{"to_go_by", std::move(rules)}, {"other_methods", std::move(others)}};
+}
+
 Json answersJson(const std::vector<Answer>& answers) {
     Json out = Json::array();
     for (const auto& answer : answers) {
@@ -219,6 +231,7 @@ std::string weekJson(const WeekPage& page) {
     out["spread"] = {{"will_cost", spreadJson(page.spreads.cost)},
                      {"will_finish", spreadJson(page.spreads.finish)},
                      {"will_earn", spreadJson(page.spreads.earn)}};
+    out["forecast_made"] = methodsJson(page.methods);
     out["level"] = levelJson(page.level);
     out["progress"] = progressJson(page.progress);
     out["curve"] = curveJson(page.curve);

@@ -76,6 +76,19 @@ std::string whatText(const Concern& concern) {
             return "Look at " + concern.about + ": not marked for " + daysOf(concern);
         case ConcernKind::OutsideBaseline:
             return "Have a change signed for " + concern.about + ": " + moneyOf(concern);
+        case ConcernKind::FinishSlips:
+            return concern.days.value_or(0) > 0
+                       ? "Win back time: the finish slips by " +
+                             countText(*concern.days, "working day", "working days")
+                       : "Keep clear of the term end, or ask for an extension";
+        case ConcernKind::NoShow:
+            return "Call " + concern.about + ": it did not come on " + daysOf(concern);
+        case ConcernKind::CashLow:
+            return concern.level == compute::Level::Act
+                       ? "Ask for a draw or put off a payment: cash falls to " + moneyOf(concern) +
+                             " in " + daysOf(concern)
+                       : "Watch the cash: it falls to " + moneyOf(concern) + " in " +
+                             daysOf(concern);
         default:
             return payText(concern);
     }
@@ -148,11 +161,11 @@ void addHazards(const model::JobRows& rows, const compute::JobFigures& figures, 
 }
 
 void addConcerns(const model::JobRows& rows, const compute::JobFigures& figures, Date today,
-                 std::vector<ToDo>& monday) {
+                 const compute::Outlook& outlook, std::vector<ToDo>& monday) {
     std::map<ConcernKind, int> named;
     std::map<ConcernKind, std::size_t> firstMore;  // where "and more" of that kind stands
     std::map<ConcernKind, int> more;
-    for (const auto& concern : compute::concernsOf(rows, figures, today)) {
+    for (const auto& concern : compute::concernsOf(rows, figures, today, outlook)) {
         if (++named[concern.kind] <= kNamedPerKind) {
             monday.push_back({whatText(concern), becauseText(concern),
                               std::string(wordsFor(concern.page)),
@@ -173,10 +186,10 @@ void addConcerns(const model::JobRows& rows, const compute::JobFigures& figures,
 }  // namespace
 
 std::vector<ToDo> mondayOf(const model::JobRows& rows, const compute::JobFigures& figures,
-                           Date today) {
+                           Date today, const compute::Outlook& outlook) {
     std::vector<ToDo> monday;
     addHazards(rows, figures, today, monday);
-    addConcerns(rows, figures, today, monday);
+    addConcerns(rows, figures, today, outlook, monday);
     return monday;
 }
 

@@ -8,6 +8,7 @@
 #include "core/compute/budget.h"
 #include "core/compute/deal.h"
 #include "core/compute/finish.h"
+#include "core/compute/forecasts.h"
 #include "core/compute/movers.h"
 #include "core/compute/planned_value.h"
 #include "core/compute/series.h"
@@ -140,6 +141,19 @@ WillEarn willEarn(const Computed& all, Date today) {
     return earn;
 }
 
+Methods methodsOf(const Computed& all, Date today) {
+    const compute::Forecasts forecasts = compute::forecastsOf(all.rows, all.figures, today);
+    Methods methods;
+    for (const auto& rule : forecasts.rules) {
+        methods.rules.push_back(
+            {std::string(wordsFor(rule.rule)), static_cast<std::int64_t>(rule.lines), rule.toGo});
+    }
+    for (const auto& other : forecasts.methods) {
+        methods.others.push_back({std::string(wordsFor(other.method)), other.estimate});
+    }
+    return methods;
+}
+
 std::optional<Level> levelOf(const JobFigures& figures) {
     if (figures.job.budgetNow <= Money{}) {
         return std::nullopt;
@@ -256,6 +270,7 @@ WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos
     page.earn = willEarn(all, today);
     fillWeeks(all, today, page);
     fillCounts(figures, all.finish, page);
+    page.methods = methodsOf(all, today);
     page.level = levelOf(figures);
     page.progress = progressOf(figures);
     page.curve = curveOf(all, today);
@@ -268,7 +283,13 @@ WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos
     page.rooms = roomsOf(all.rows, figures);
     page.next = nextOf(all.rows, figures, today);
     page.papers = papersOf(all.rows, today);
-    page.monday = mondayOf(all.rows, figures, today);
+    const compute::ThisWeek week =
+        compute::thisWeekOf(all.rows, figures, weekBegan(all.rows, today), today);
+    compute::Outlook outlook;
+    outlook.willFinishOn = page.finish.on;
+    outlook.plannedFinishOn = page.finish.planned;
+    outlook.notThere = week.notThere;
+    page.monday = mondayOf(all.rows, figures, today, outlook);
     page.answers =
         answersOf(page, all.rows, figures,
                   compute::thisWeekOf(all.rows, figures, weekBegan(all.rows, today), today));

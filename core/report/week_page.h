@@ -78,6 +78,23 @@ struct Spreads {
     std::optional<Spread<model::Money>> earn;
 };
 
+// How the forecast was made, and what other methods would say of the whole job.
+struct ForecastRule {
+    std::string rule;  // "contract now less billed"
+    std::int64_t lines = 0;
+    model::Money toGo;
+};
+
+struct OtherMethod {
+    std::string method;  // "at CPI"
+    model::Money estimate;
+};
+
+struct Methods {
+    std::vector<ForecastRule> rules;  // largest first
+    std::vector<OtherMethod> others;  // lowest first
+};
+
 // The level: how far forecast stands from budget, between the ends of the vial.
 struct Level {
     model::Money over;      // forecast less budget; less than 0: it will cost less
@@ -216,6 +233,7 @@ struct WeekPage {
     WillEarn earn;
     std::optional<CashLow> cash;
     Spreads spreads;
+    Methods methods;
     std::optional<Level> level;  // where there is a budget
     Progress progress;
     std::vector<CurvePoint> curve;

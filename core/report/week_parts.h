@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/compute/budget.h"
+#include "core/compute/concerns.h"
 #include "core/model/rows.h"
 #include "core/report/week_page.h"
 
@@ -34,6 +35,7 @@ namespace ledgerboard::report {
 // begun, the others as one line (none for work that is done); then concerns, most pressing first,
 // three of a kind by name and the others as one line.
 [[nodiscard]] std::vector<ToDo> mondayOf(const model::JobRows& rows,
-                                         const compute::JobFigures& figures, model::Date today);
+                                         const compute::JobFigures& figures, model::Date today,
+                                         const compute::Outlook& outlook = {});
 
 }  // namespace ledgerboard::report

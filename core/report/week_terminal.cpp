@@ -176,6 +176,7 @@ void printCurve(const WeekPage& page, Sheet& sheet) {
         sheet.paragraph(legend);
     }
     sheet.paragraph(progressText(page.progress, sheet.script()));
+    sheet.words(methodsText(page, sheet.script()), "");
 }
 
 void printMovers(const WeekPage& page, Sheet& sheet) {

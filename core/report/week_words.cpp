@@ -218,6 +218,27 @@ std::string progressText(const Progress& progress, Script script) {
     return text + " of budget.";
 }
 
+std::string methodsText(const WeekPage& page, Script script) {
+    const Methods& methods = page.methods;
+    if (methods.rules.empty()) {
+        return {};
+    }
+    std::string text;
+    for (const auto& rule : methods.rules) {
+        text += (text.empty() ? "To go, line by line: " : "; ") + wholeText(rule.toGo, script) +
+                " by " + rule.rule + " (" + countText(rule.lines, "line", "lines") + ")";
+    }
+    text += ".";
+    if (methods.others.size() >= 2) {
+        const OtherMethod& low = methods.others.front();
+        const OtherMethod& high = methods.others.back();
+        text += " Other methods, for the whole job: from " + wholeText(low.estimate, script) +
+                " (" + low.method + ") to " + wholeText(high.estimate, script) + " (" +
+                high.method + ").";
+    }
+    return text;
+}
+
 std::string askedText(const WeekPage& page, Script script) {
     const Outside& outside = page.outside;
     std::string text;

@@ -46,6 +46,11 @@ struct HeadFigure {
 // "Done 62 %, planned 68 %, spent 65 %, paid 60 %."
 [[nodiscard]] std::string progressText(const Progress& progress, Script script);
 
+// "To go, line by line: by contract now less billed 23,063 (19 lines), ... Other methods, for the
+// whole job: from 95,900 (the rest at budget) to 106,300 (at CPI x SPI)." Empty where nothing is to
+// go.
+[[nodiscard]] std::string methodsText(const WeekPage& page, Script script);
+
 // "If the 2 unsigned changes are signed: +1,350. Unknowns expected: +610." Empty where neither is.
 [[nodiscard]] std::string askedText(const WeekPage& page, Script script);
 

@@ -88,7 +88,7 @@ TEST(Concerns, LevelsCanBeChangedByName) {
     EXPECT_EQ(raised(job, ConcernKind::LineOver), "watch");
     EXPECT_EQ(unknownLevelNames(job.rows.job), std::vector<std::string>{"mood"});
     EXPECT_EQ(concernLevelsOf(job.rows.job).lineOverActPercent, percent("30"));
-    EXPECT_EQ(concernLevelNames().size(), 14U);
+    EXPECT_EQ(concernLevelNames().size(), 18U);
     // Below 0 changes nothing.
     job.rows.job.concernLevels = {{"order days", money("-1")}};
     EXPECT_EQ(concernLevelsOf(job.rows.job).orderDays, 7);
@@ -116,6 +116,10 @@ TEST(Concerns, EachNamedLevelSetsOneOfItsOwn) {
         changed += own.insuranceDays != usual.insuranceDays;
         changed += own.notMarkedWatchDays != usual.notMarkedWatchDays;
         changed += own.notMarkedActDays != usual.notMarkedActDays;
+        changed += own.finishWatchDays != usual.finishWatchDays;
+        changed += own.finishActDays != usual.finishActDays;
+        changed += own.termEndDays != usual.termEndDays;
+        changed += own.noShowActDays != usual.noShowActDays;
         EXPECT_EQ(changed, 1) << name;
     }
 }
@@ -347,6 +351,62 @@ TEST(MissingPapers, AreListedByName) {
     EXPECT_EQ(missing[2].kind, MissingPaper::Kind::Amount);
     EXPECT_EQ(missing[3].name, "Insurance, Roof crew");
     EXPECT_EQ(missing[4].name, "Permit, electrical");
+}
+
+// What is looked ahead to, tried on both sides of each level.
+std::string raisedBy(const SampleJob& job, const Outlook& outlook, ConcernKind kind) {
+    const auto all = concernsOf(job.rows, figuresOf(job.rows, kToday), kToday, outlook);
+    const Concern* concern = only(all, kind);
+    return concern == nullptr ? "" : concern->level == Level::Act ? "act" : "watch";
+}
+
+TEST(Concerns, AFinishThatSlipsOrNearsTheTermEnd) {
+    SampleJob job;
+    job.item("tub", "1000");
+    Outlook outlook;
+    outlook.plannedFinishOn = day("2026-06-05");  // a Friday
+    const auto at = [&](const char* finish) {
+        outlook.willFinishOn = day(finish);
+        return raisedBy(job, outlook, ConcernKind::FinishSlips);
+    };
+    EXPECT_EQ(at("2026-06-05"), "");
+    EXPECT_EQ(at("2026-06-09"), "");       // two working days
+    EXPECT_EQ(at("2026-06-10"), "watch");  // three
+    EXPECT_EQ(at("2026-06-15"), "watch");  // six
+    EXPECT_EQ(at("2026-06-16"), "act");    // seven
+    job.rows.job.termEndOn = day("2026-06-19");
+    EXPECT_EQ(at("2026-06-05"), "");     // 14 days are left
+    EXPECT_EQ(at("2026-06-06"), "act");  // 13
+    job.mark(1, "2026-05-20", "100");
+    EXPECT_EQ(at("2026-06-06"), "");  // it is finished
+    outlook.willFinishOn.reset();
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::FinishSlips), "");
+}
+
+TEST(Concerns, ACrewThatDidNotCome) {
+    SampleJob job;
+    job.add(job.rows.crews).name = "Tile crew";
+    Outlook outlook;
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::NoShow), "");
+    outlook.notThere = {{0, {day("2026-05-18"), day("2026-05-20")}, 1}};
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::NoShow), "watch");
+    outlook.notThere[0].inARow = 2;
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::NoShow), "act");
+}
+
+TEST(Concerns, CashUnderTwoWeeksOfBillsOrUnderZero) {
+    const SampleJob job;
+    Outlook outlook;
+    outlook.twoWeeksOut = money("5000");
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::CashLow), "");  // cash is not known
+    outlook.lowestCash = money("5000");
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::CashLow), "");
+    outlook.lowestCash = money("4999.99");
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::CashLow), "watch");
+    outlook.lowestCash = money("0");
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::CashLow), "watch");
+    outlook.lowestCash = money("-0.01");
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::CashLow), "act");
 }
 
 }  // namespace

@@ -113,7 +113,7 @@ TEST(ThisWeek, ACrewThatStayedAwayWhereOthersWereEntered) {
     EXPECT_EQ(week.notThere[0].crew, 0U);
     EXPECT_EQ(week.notThere[0].days,
               (std::vector<Date>{day("2026-05-19"), day("2026-05-20"), day("2026-05-22")}));
-    EXPECT_TRUE(week.notThere[0].twiceInARow);
+    EXPECT_EQ(week.notThere[0].inARow, 2);
 }
 
 TEST(ThisWeek, WhatEachCrewIsToBeTold) {

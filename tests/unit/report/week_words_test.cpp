@@ -2,6 +2,7 @@
 // nothing called good because little was paid.
 #include "core/report/week_words.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include "tests/unit/report/pages.h"
@@ -110,6 +111,36 @@ TEST(AskedText, StandsApartFromTheForecast) {
     EXPECT_EQ(askedText(page, kUnicode), "Unknowns expected: +610.");
     page.outside = {};
     EXPECT_EQ(askedText(page, kUnicode), "");
+}
+
+TEST(MethodsText, SaysTheRulesAndTheRangeOfTheOthers) {
+    WeekPage page;
+    EXPECT_EQ(methodsText(page, kUnicode), "");
+    page.methods.rules = {{"contract now less billed", 2, Money::of(23'063)},
+                          {"budget left", 1, Money::of(900)}};
+    EXPECT_EQ(methodsText(page, kUnicode),
+              "To go, line by line: 23,063 by contract now less billed (2 lines); 900 by budget "
+              "left (1 line).");
+    page.methods.others = {{"the rest at budget", Money::of(95'900)},
+                           {"at CPI", Money::of(100'000)},
+                           {"at CPI x SPI", Money::of(106'300)}};
+    EXPECT_THAT(methodsText(page, kUnicode),
+                testing::EndsWith(" Other methods, for the whole job: from 95,900 (the rest at "
+                                  "budget) to 106,300 (at CPI x SPI)."));
+}
+
+TEST(HeadFigures, CashAndHowSureTheOthersAre) {
+    auto page = test::fullPage();
+    page.spreads.cost = {Money::of(121'000), Money::of(127'500)};
+    page.spreads.finish = {*page.finish.on, *page.finish.on + 7};
+    page.spreads.earn = {Money::of(44'000), Money::of(53'000)};
+    page.cash =
+        CashLow{Money::of(-1'200), *page.finish.on, Money::of(300), Money::of(8'300), {}, {}};
+    EXPECT_THAT(said(page, 0), testing::EndsWith("; 8 in 10 between 121,000 and 127,500"));
+    EXPECT_THAT(said(page, 1), testing::EndsWith("; 8 in 10 between Tue 2 Jun and Tue 9 Jun"));
+    EXPECT_THAT(said(page, 2), testing::EndsWith("; 8 in 10 between 44,000 and 53,000"));
+    EXPECT_EQ(said(page, 3), "−1,200 | short on Tue 2 Jun, was 300");
+    EXPECT_EQ(cashText(page, kUnicode), "Lowest −1,200 on Tue 2 Jun; 8,300 leaves in 14 days.");
 }
 
 TEST(LeftOutText, CountsAloud) {
