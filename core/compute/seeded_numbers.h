@@ -57,6 +57,13 @@ class SeededNumbers {
     // Evenly in [0, 1), 53 bits.
     constexpr double uniform() { return static_cast<double>(next() >> 11U) * 0x1.0p-53; }
 
+    // A whole number from 0 to `end`, `end` itself not among them; even but for less than `end` in
+    // 2^64. Requires: 1 <= end.
+    constexpr std::uint64_t below(std::uint64_t end) {
+        __extension__ using Wide = unsigned __int128;
+        return static_cast<std::uint64_t>((Wide{next()} * end) >> 64U);
+    }
+
   private:
     static constexpr std::uint64_t rotated(std::uint64_t word, unsigned by) {
         return (word << by) | (word >> (64U - by));

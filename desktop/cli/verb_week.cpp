@@ -228,7 +228,10 @@ Done verbWork(Session& session, const std::string& name) {
         return model::wrongUse("standard input is not JSON (at " + where + "): 'ledgerboard work " +
                                name + " --help' shows an example");
     }
-    auto output = work::runWork(name, input);
+    const auto stopwatch = [&session] {
+        return static_cast<double>(session.surroundings().now().milliseconds()) / 1000;
+    };
+    auto output = work::runWork(name, input, stopwatch);
     if (!output.ok()) {
         return output.error();
     }

@@ -11,6 +11,8 @@
 
 #include "core/model/result.h"
 
+#include "desktop/cli/work/work.h"
+
 namespace ledgerboard::work {
 
 struct Calculation {
@@ -21,10 +23,14 @@ struct Calculation {
     std::string_view example;  // JSON
     model::Result<nlohmann::json> (*run)(const nlohmann::json& input);
     std::string (*more)() = nullptr;  // further help text, where there is some
+    // Asked instead of `run` where it is there: for what can be told to stop after some time.
+    model::Result<nlohmann::json> (*timed)(const nlohmann::json& input,
+                                           const Stopwatch& stopwatch) = nullptr;
 };
 
 [[nodiscard]] Calculation chooseCalculation();
 [[nodiscard]] Calculation criticalPathCalculation();
+[[nodiscard]] Calculation crewPlanCalculation();
 [[nodiscard]] Calculation earnedScheduleCalculation();
 [[nodiscard]] Calculation earnedValueCalculation();
 [[nodiscard]] Calculation interestCalculation();

@@ -158,6 +158,24 @@ const nlohmann::json* Fields::listIfGiven(std::string_view key) {
     return value == nullptr ? nullptr : notTooLong(key, value);
 }
 
+const nlohmann::json* Fields::objectIfGiven(std::string_view key) {
+    const nlohmann::json* value = find(key);
+    if (value != nullptr && !value->is_object()) {
+        slip(key, " must be an object, in { }");
+        return nullptr;
+    }
+    return value == nullptr ? nullptr : notTooLong(key, value);
+}
+
+std::optional<std::int64_t> Fields::wholeIfGiven(std::string_view key, Range range) {
+    const auto value = numberIfGiven(key, range);
+    if (value && *value != std::floor(*value)) {
+        slip(key, " is " + shownNumber(*value) + ": it must be a whole number");
+        return std::nullopt;
+    }
+    return value ? std::optional(static_cast<std::int64_t>(*value)) : std::nullopt;
+}
+
 const nlohmann::json* Fields::notTooLong(std::string_view key, const nlohmann::json* value) {
     if (value->size() > kMostInList) {
         slip(key, " has more than 100000 entries");

@@ -4,6 +4,7 @@
 // done(), so a caller reads everything first and asks once.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <set>
 #include <string>
@@ -48,6 +49,12 @@ class Fields {
     [[nodiscard]] const nlohmann::json* list(std::string_view key);
     // An array, empty or not. Null where it is not given, and after a slip.
     [[nodiscard]] const nlohmann::json* listIfGiven(std::string_view key);
+
+    // An object, empty or not. Null where it is not given, and after a slip.
+    [[nodiscard]] const nlohmann::json* objectIfGiven(std::string_view key);
+    // A number without a fraction. Empty where it is not given, and after a slip.
+    // Requires: both ends of `range` are whole, and within 2^53.
+    [[nodiscard]] std::optional<std::int64_t> wholeIfGiven(std::string_view key, Range range);
 
     // Notes that `key` is wrong: `problem` follows its name, as " must be a number".
     void slip(std::string_view key, const std::string& problem);

@@ -13,9 +13,9 @@ namespace {
 // One line a NAME.
 const std::vector<Calculation>& calculations() {
     static const std::vector<Calculation> kAll = {
-        chooseCalculation(),      criticalPathCalculation(), earnedScheduleCalculation(),
-        earnedValueCalculation(), interestCalculation(),     riskCalculation(),
-        takeOffCalculation(),     threePointCalculation(),
+        chooseCalculation(),         criticalPathCalculation(), crewPlanCalculation(),
+        earnedScheduleCalculation(), earnedValueCalculation(),  interestCalculation(),
+        riskCalculation(),           takeOffCalculation(),      threePointCalculation(),
     };
     return kAll;
 }
@@ -52,7 +52,8 @@ std::vector<std::string_view> workNames() {
     return names;
 }
 
-model::Result<nlohmann::json> runWork(std::string_view name, const nlohmann::json& input) {
+model::Result<nlohmann::json> runWork(std::string_view name, const nlohmann::json& input,
+                                      const Stopwatch& stopwatch) {
     const Calculation* calculation = find(name);
     if (calculation == nullptr) {
         std::string names;
@@ -61,7 +62,8 @@ model::Result<nlohmann::json> runWork(std::string_view name, const nlohmann::jso
         }
         return model::wrongUse("work has no " + compute::inQuotes(name) + ": it knows " + names);
     }
-    return calculation->run(input);
+    return calculation->timed != nullptr ? calculation->timed(input, stopwatch)
+                                         : calculation->run(input);
 }
 
 std::string workHelp(std::string_view name) {

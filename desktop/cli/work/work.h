@@ -6,6 +6,7 @@
 // that does not exist (a divisor of zero) is null; nothing is ever NaN or infinite.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,10 +20,15 @@ namespace ledgerboard::work {
 // Every NAME, in the order in which they are listed to people.
 [[nodiscard]] std::vector<std::string_view> workNames();
 
-// Works `name` out. Errors (WrongUse): an unknown name; input that is not one JSON object; an
-// unknown key; a key missing, of the wrong type, or out of its range: each message names the key.
+// Seconds since a moment that stays the same. Empty: nobody has one, and time limits are refused.
+using Stopwatch = std::function<double()>;
+
+// Works `name` out. `stopwatch` is asked where the input sets a time limit. Errors (WrongUse): an
+// unknown name; input that is not one JSON object; an unknown key; a key missing, of the wrong
+// type, or out of its range: each message names the key.
 [[nodiscard]] model::Result<nlohmann::json> runWork(std::string_view name,
-                                                    const nlohmann::json& input);
+                                                    const nlohmann::json& input,
+                                                    const Stopwatch& stopwatch = {});
 
 // What `name` takes and gives, with an example; where there is no such name, the list of all names.
 [[nodiscard]] std::string workHelp(std::string_view name);

@@ -176,6 +176,38 @@ constexpr Wrong kWrongCriticalPath[] = {
      "\"a\" > \"b\" > \"c\" > \"a\""},
 };
 
+constexpr Wrong kWrongCrewPlan[] = {
+    {"crew-plan", R"({})", "items is missing"},
+    {"crew-plan", R"({"items":[{"id":"a","days":-1}]})", "item 1 in items: days is -1"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1,"uses":{"tile":1}}]})",
+     R"(item 1 in items: uses names "tile", and crews has no such crew)"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1,"uses":{"tile":3}}],"crews":{"tile":2}})",
+     R"(item 1 in items: uses asks for 3 of "tile", which has only 2)"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1,"uses":{"tile":0}}],"crews":{"tile":2}})",
+     "item 1 in items: uses: tile is 0"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1,"uses":{"tile":1.5}}],"crews":{"tile":2}})",
+     "item 1 in items: uses: tile is 1.5: it must be a whole number"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1,"uses":["tile"]}],"crews":{"tile":2}})",
+     "item 1 in items: uses must be an object"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1,"space":7}]})",
+     "item 1 in items: space must be a text"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"crews":{"tile":-2}})", "crews: tile is -2"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"crews":{"tile":"two"}})", "crews: tile"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"crews":[1]})", "crews must be an object"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"tries":0})", "tries is 0"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"tries":2.5})", "tries is 2.5"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"seed":-1})", "seed is -1"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"seconds":0})", "seconds is 0"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"seconds":1})", "seconds can't be measured"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"seconds":1,"tries":5})",
+     "seconds and tries are both given"},
+    {"crew-plan", R"({"items":[{"id":"a","days":1}],"crew":{}})", "unknown key \"crew\""},
+    {"crew-plan",
+     R"({"items":[{"id":"a","days":1,"after":["b"]},{"id":"b","days":1,"after":["a"]}]})",
+     "\"a\" > \"b\" > \"a\""},
+    {"crew-plan", R"({"items":[{"id":"a","days":1,"after":["c"]}]})", "\"c\""},
+};
+
 constexpr Wrong kWrongRisk[] = {
     {"risk", R"({})", "items is missing"},
     {"risk", R"({"items":[]})", "items"},
@@ -243,6 +275,7 @@ constexpr Wrong kWrongEarnedSchedule[] = {
 };
 
 INSTANTIATE_TEST_SUITE_P(CriticalPath, WorkRefuses, testing::ValuesIn(kWrongCriticalPath));
+INSTANTIATE_TEST_SUITE_P(CrewPlan, WorkRefuses, testing::ValuesIn(kWrongCrewPlan));
 INSTANTIATE_TEST_SUITE_P(EarnedSchedule, WorkRefuses, testing::ValuesIn(kWrongEarnedSchedule));
 constexpr Wrong kWrongChoose[] = {
     {"choose", R"({})", "alternates is missing"},
@@ -460,6 +493,24 @@ TEST(Work, RiskOfLargeAmounts) {
         runWork("risk", json{{"items", items}, {"trials", 50}, {"resale", 1}, {"day_costs", 1e12}});
     ASSERT_FALSE(tooLarge.ok());
     EXPECT_NE(tooLarge.error().message.find("day_costs"), std::string::npos);
+}
+
+// A stopwatch that is handed in: it stands still while the input is read, then each look at it
+// takes a tenth of a second; half a second is over after a few plans of a job that is never proven.
+TEST(Work, CrewPlanStopsAfterItsSeconds) {
+    json input = {{"items", json::array()}, {"crews", {{"a", 2}}}, {"seconds", 0.5}};
+    for (int k = 0; k < 5; ++k) {
+        input["items"].push_back({{"id", std::to_string(k)}, {"days", 3}, {"uses", {{"a", 1}}}});
+    }
+    double seconds = 0;
+    int looks = 0;
+    const auto out = runWork("crew-plan", input, [&] {
+        ++looks;
+        return seconds += 0.1;
+    });
+    ASSERT_TRUE(out.ok()) << out.error().message;
+    EXPECT_EQ(out.value().at("days"), 9);
+    EXPECT_LE(looks, 12);
 }
 
 TEST(Work, EveryExampleWorks) {

@@ -2,6 +2,7 @@
 // programs print them.
 #include "core/compute/seeded_numbers.h"
 
+#include <array>
 #include <cmath>
 #include <gtest/gtest.h>
 
@@ -50,6 +51,19 @@ TEST(SeededNumbers, UniformOverTheUnitInterval) {
     }
     EXPECT_NEAR(sum / kCount, 0.5, 3 * std::sqrt(1.0 / 12 / kCount));
     EXPECT_NEAR(squares / kCount, 1.0 / 12, 3 * std::sqrt(1.0 / 180 / kCount));
+}
+
+TEST(SeededNumbers, EveryNumberBelowTheEndAndNoOther) {
+    SeededNumbers chance(7);
+    std::array<int, 6> seen{};
+    for (int k = 0; k < 6000; ++k) {
+        ++seen.at(chance.below(6));
+    }
+    for (const int count : seen) {
+        // 1,000 expected, with a deviation of sqrt(6000 x 1/6 x 5/6) = 29: five of them either way.
+        EXPECT_NEAR(count, 1000, 145);
+    }
+    EXPECT_EQ(chance.below(1), 0U);
 }
 
 TEST(SeededNumbers, OneSeedOneSequence) {
