@@ -176,7 +176,12 @@ quietly week --as-of 2026-05-15 --keep
 show 60 week --as-of 2026-05-22
 show 3 give week html "$short/week.html" --as-of 2026-05-22
 
-chapter "8. The deal, and the book checked from end to end"
+chapter "8. What is left, and what stands between this job and finished"
+show 10 punch --crew "Tile crew" --as-of 2026-05-22
+show 16 close --as-of 2026-05-22
+show 14 taught --as-of 2026-05-22
+
+chapter "9. The deal, and the book checked from end to end"
 show 30 deal --as-of 2026-05-22
 show 5 verify
 rm -f "$said"

@@ -45,6 +45,8 @@ struct Spoken {
     std::string record;  // of drop and history
     std::string file;    // of backup
     std::string name;    // of work
+    std::string crew;    // of punch
+    bool keepTaught = false;
     bool mend = false;
     std::function<Done(Session&)> verb;
 };
@@ -179,6 +181,23 @@ void addLooking(CLI::App& app, Spoken& s) {
     give->add_option("WHAT", s.give.what, "week, job, or a kind such as scope")->required();
     give->add_option("FORMAT", s.give.format, "csv, json or html, as fits")->required();
     give->add_option("FILE", s.give.file, "Where to write it")->required();
+}
+
+void addClosing(CLI::App& app, Spoken& s) {
+    CLI::App* punch = addVerb(app, s, "punch", "What is left to put right, by space and by crew",
+                              "ledgerboard punch --crew \"Tile crew\"",
+                              [&s](Session& session) { return verbPunch(session, s.crew); });
+    punch->add_option("--crew", s.crew, "Of this crew alone");
+
+    addVerb(app, s, "close", "What still stands between this job and finished",
+            "ledgerboard close --as-of 2026-05-29",
+            [](Session& session) { return verbClose(session); });
+
+    CLI::App* taught =
+        addVerb(app, s, "taught", "What finished work says about the price book and the crews",
+                "ledgerboard taught --keep",
+                [&s](Session& session) { return verbTaught(session, s.keepTaught); });
+    taught->add_flag("--keep", s.keepTaught, "Write the corrections into the price book");
 }
 
 void addDoing(CLI::App& app, Spoken& s) {
@@ -358,6 +377,7 @@ int run(const std::vector<std::string>& said, Surroundings& surroundings) {
     addBeginning(app, spoken);
     addDoing(app, spoken);
     addLooking(app, spoken);
+    addClosing(app, spoken);
     addEditing(app, spoken);
     addKeeping(app, spoken);
     refuseValuesOfSwitches(app);

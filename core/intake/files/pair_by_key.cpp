@@ -123,6 +123,23 @@ class ByKey {
         }
     }
 
+    // Of several records with one key (a price of last year and one that a house taught), the one
+    // that already says all of the row, if there is one.
+    void narrowToEqual(const BroughtRow& row, std::vector<std::size_t>& alive) const {
+        std::vector<std::size_t> equal;
+        for (const auto k : alive) {
+            const FieldValues values = toWrite(row, existing_[k]);
+            if (std::all_of(values.begin(), values.end(), [&](const auto& pair) {
+                    return existing_[k].at(pair.first) == pair.second;
+                })) {
+                equal.push_back(k);
+            }
+        }
+        if (equal.size() == 1) {
+            alive = equal;
+        }
+    }
+
     // True where the row is settled.
     bool settle(std::size_t at, const std::vector<std::size_t>& candidates, bool fillIn) {
         const auto& row = rows_[at];
@@ -137,6 +154,9 @@ class ByKey {
             } else if (!dropped && past_.everHeld(existing_[k], toWrite(row, existing_[k]))) {
                 dropped = k;
             }
+        }
+        if (alive.size() > 1) {
+            narrowToEqual(row, alive);
         }
         if (alive.size() > 1 && fillIn) {
             return false;  // which of them it would be is not known: it is one of its own

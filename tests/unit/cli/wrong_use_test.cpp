@@ -216,8 +216,17 @@ TEST_F(WrongUseTest, Work) {
 TEST(WrongUseWithoutABook, SaysHowToBegin) {
     TestFolder folder("no-book");
     CommandLine line(folder.file("none.book"));
-    for (const auto& verb : std::vector<std::vector<std::string>>{
-             {"week"}, {"list", "scope"}, {"undo"}, {"verify"}, {"deal"}, {"mark", "a/b", "5"}}) {
+    for (const auto& verb : std::vector<std::vector<std::string>>{{"week"},
+                                                                  {"list", "scope"},
+                                                                  {"undo"},
+                                                                  {"verify"},
+                                                                  {"deal"},
+                                                                  {"mark", "a/b", "5"},
+                                                                  {"cautions"},
+                                                                  {"acknowledge", "a/b"},
+                                                                  {"punch"},
+                                                                  {"close"},
+                                                                  {"taught"}}) {
         const Answer answer = line(verb);
         EXPECT_EQ(answer.status, kDamaged) << verb[0];
         EXPECT_THAT(answer.err, HasSubstr("ledgerboard start NAME")) << verb[0];

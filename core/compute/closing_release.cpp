@@ -1,0 +1,314 @@
+// What releases a crew's retainage, and what goes into the folder of the house.
+#include <algorithm>
+#include <unordered_map>
+#include <unordered_set>
+
+#include "core/compute/budget_parts.h"
+#include "core/compute/closing_parts.h"
+#include "core/compute/positions.h"
+#include "core/compute/pricing.h"
+
+namespace ledgerboard::compute {
+
+namespace {
+
+using model::Money;
+using ItemIds = std::unordered_set<model::Id<model::Kind::Item>>;
+
+std::string counted(std::size_t count, const char* one, const char* many) {
+    return std::to_string(count) + " " + (count == 1 ? one : many);
+}
+
+class Releaser {
+  public:
+    Releaser(const model::JobRows& rows, const JobFigures& figures, const PunchList& punch)
+        : rows_(rows),
+          figures_(figures),
+          punch_(punch),
+          itemsOf_(itemsOfContracts(rows, figures.scope)),
+          inspections_(inspectionsOf(rows)) {}
+
+    std::vector<Release> release() {
+        std::vector<Release> out;
+        for (std::size_t k = 0; k < rows_.contracts.size(); ++k) {
+            const model::Contract& contract = rows_.contracts[k];
+            if (contract.type == model::ContractKind::Order || !contract.signedOn) {
+                continue;
+            }
+            Release one = releaseOf(k);
+            const bool isClosed = contract.acceptedOn && one.held == Money{} &&
+                                  one.leftToPay == Money{} && contract.waiverReceivedOn;
+            if (!isClosed) {
+                out.push_back(std::move(one));
+            }
+        }
+        return out;
+    }
+
+  private:
+    Release releaseOf(std::size_t k) const {
+        const ContractFigures& figures = figures_.contracts[k];
+        Release out;
+        out.contract = k;
+        out.name = rows_.contracts[k].name;
+        out.held = figures.held;
+        out.leftToPay = std::max(Money{}, due(k) - figures.paid);
+        leftToDo(k, out);
+        addSteps(k, out);
+        for (std::size_t step = 0; step < out.steps.size() && !out.next; ++step) {
+            if (!out.steps[step].done.value_or(false)) {
+                out.next = step;
+            }
+        }
+        return out;
+    }
+
+    // Contract now less what is charged back to its crew. A crew with several contracts is charged
+    // under the first of them.
+    Money due(std::size_t k) const {
+        Money due = figures_.contracts[k].now;
+        for (const ChargeBack& charge : punch_.chargeBacks) {
+            if (charge.crew == rows_.contracts[k].crew && isFirstOfCrew(k)) {
+                due -= charge.amount;
+            }
+        }
+        return due;
+    }
+
+    bool isFirstOfCrew(std::size_t k) const {
+        for (std::size_t other = 0; other < k; ++other) {
+            const model::Contract& contract = rows_.contracts[other];
+            if (contract.crew == rows_.contracts[k].crew && contract.signedOn &&
+                contract.type != model::ContractKind::Order) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    ItemIds idsOf(std::size_t k) const {
+        ItemIds ids;
+        for (const std::size_t item : itemsOf_[k]) {
+            ids.insert(rows_.items[item].id);
+        }
+        return ids;
+    }
+
+    // A punch item is a contract's where its item is under it; one that names no such item, where
+    // its crew's first contract it is.
+    bool isPunchOf(std::size_t k, const ItemIds& ids, const PunchRead& read) const {
+        const model::Punch& punch = rows_.punches[read.punch];
+        if (punch.crew.isNil() || punch.crew != rows_.contracts[k].crew) {
+            return punch.crew.isNil() && ids.contains(punch.item);
+        }
+        for (std::size_t other = 0; other < rows_.contracts.size(); ++other) {
+            if (rows_.contracts[other].crew == punch.crew && idsOf(other).contains(punch.item)) {
+                return other == k;
+            }
+        }
+        return isFirstOfCrew(k);
+    }
+
+    void leftToDo(std::size_t k, Release& out) const {
+        const ContractFigures& figures = figures_.contracts[k];
+        out.leftToDo = std::max(Money{}, figures.now - model::share(figures.shown, figures.now));
+        const ItemIds ids = idsOf(k);
+        for (const PunchRead& read : punch_.all) {
+            if (read.isOpen && isPunchOf(k, ids, read)) {
+                out.leftToDo += read.cost.value_or(Money{});
+                out.punchWithoutCost += read.cost ? 0 : 1;
+            }
+        }
+        out.holdLow = model::roundedMoney(model::multiplyWide(out.leftToDo.minor(), 3), 2);
+        out.holdHigh = out.leftToDo + out.leftToDo;
+    }
+
+    void addSteps(std::size_t k, Release& out) const {
+        out.steps = {finished(k),
+                     punchLookedAt(k),
+                     inspected(k),
+                     {"its debris gone", std::nullopt, "have you seen the place swept?"},
+                     accepted(k),
+                     billed(k),
+                     waiver(k),
+                     paid(k),
+                     {"its final waiver, unconditional", std::nullopt,
+                      "only after the money has cleared; from its suppliers too"},
+                     warranty(k)};
+    }
+
+    ReleaseStep finished(std::size_t k) const {
+        std::size_t done = 0;
+        for (const std::size_t item : itemsOf_[k]) {
+            done += figures_.lines[item].shown == model::Percent::whole() ? 1 : 0;
+        }
+        const std::size_t all = itemsOf_[k].size();
+        if (all == 0) {
+            return {"its work finished", std::nullopt, "no scope item is under it: is it done?"};
+        }
+        return {"its work finished", done == all,
+                std::to_string(done) + " of " + counted(all, "item", "items") + " finished"};
+    }
+
+    ReleaseStep punchLookedAt(std::size_t k) const {
+        const ItemIds ids = idsOf(k);
+        std::size_t open = 0;
+        for (const PunchRead& read : punch_.all) {
+            open += read.isOpen && isPunchOf(k, ids, read) ? 1 : 0;
+        }
+        return {"its punch items looked at", open == 0,
+                open == 0 ? "none is open" : counted(open, "is open", "are open")};
+    }
+
+    ReleaseStep inspected(std::size_t k) const {
+        const ItemIds ids = idsOf(k);
+        std::size_t linked = 0;
+        std::string waiting;
+        for (const InspectionRead& read : inspections_) {
+            const model::Inspection& last = rows_.inspections[read.last];
+            const bool isOf = std::any_of(last.holdsUp.begin(), last.holdsUp.end(),
+                                          [&](const auto& item) { return ids.contains(item); });
+            if (isOf) {
+                ++linked;
+                if (!read.passed) {
+                    waiting += (waiting.empty() ? "" : ", ") + last.what;
+                }
+            }
+        }
+        if (linked == 0) {
+            return {"its final inspections passed", std::nullopt,
+                    "none is entered for it: did it need one?"};
+        }
+        return {"its final inspections passed", waiting.empty(),
+                waiting.empty() ? counted(linked, "passed", "passed") : waiting + " not passed"};
+    }
+
+    ReleaseStep accepted(std::size_t k) const {
+        const auto& on = rows_.contracts[k].acceptedOn;
+        return {"its work accepted", on.has_value(), on ? "accepted " + on->toShortText() : ""};
+    }
+
+    ReleaseStep billed(std::size_t k) const {
+        const Money due = this->due(k);
+        const Money billed = figures_.contracts[k].billed;
+        const bool isCharged = due != figures_.contracts[k].now;
+        std::string says = isCharged ? "billed, charge-backs taken off" : "billed";
+        says += billed > due ? ": more than was agreed" : "";
+        return {"its last bill agreed", billed == due, says, billed, due};
+    }
+
+    ReleaseStep waiver(std::size_t k) const {
+        const auto& on = rows_.contracts[k].waiverReceivedOn;
+        return {"its final waiver, conditional", on.has_value(),
+                on ? "came " + on->toShortText() : "not in"};
+    }
+
+    ReleaseStep paid(std::size_t k) const {
+        const Money paid = figures_.contracts[k].paid;
+        return {"the last payment, retainage with it", paid >= due(k), "paid", paid, due(k)};
+    }
+
+    ReleaseStep warranty(std::size_t k) const {
+        for (const model::Paper& paper : rows_.papers) {
+            if (paper.type == model::PaperKind::Warranty && paper.receivedOn &&
+                !paper.crew.isNil() && paper.crew == rows_.contracts[k].crew) {
+                return {"warranty papers", true, "came " + paper.receivedOn->toShortText()};
+            }
+        }
+        return {"warranty papers", std::nullopt, "none is entered: is there one?"};
+    }
+
+    const model::JobRows& rows_;
+    const JobFigures& figures_;
+    const PunchList& punch_;
+    std::vector<std::vector<std::size_t>> itemsOf_;
+    std::vector<InspectionRead> inspections_;
+};
+
+bool hasRule(const Cautions& cautions, CautionRule rule) {
+    return std::any_of(cautions.all.begin(), cautions.all.end(), [&](const CautionRead& caution) {
+        return caution.row != nullptr && caution.row->rule == rule && !caution.item.isNil();
+    });
+}
+
+std::size_t received(const model::JobRows& rows, model::PaperKind kind) {
+    return static_cast<std::size_t>(
+        std::count_if(rows.papers.begin(), rows.papers.end(), [&](const model::Paper& paper) {
+            return paper.type == kind && paper.receivedOn.has_value();
+        }));
+}
+
+FinalPaper counted(const char* what, std::size_t count, const char* one, const char* many) {
+    if (count == 0) {
+        return {what, std::nullopt, "the book has none"};
+    }
+    return {what, true, counted(count, one, many)};
+}
+
+}  // namespace
+
+std::vector<InspectionRead> inspectionsOf(const model::JobRows& rows) {
+    std::vector<InspectionRead> out;
+    std::unordered_map<std::string, std::size_t> byName;
+    const auto rank = [&](std::size_t k) {
+        const model::Inspection& one = rows.inspections[k];
+        // What is not held yet comes after everything that is.
+        return std::make_pair(one.heldOn ? one.heldOn->days() : INT32_MAX, one.id);
+    };
+    for (std::size_t k = 0; k < rows.inspections.size(); ++k) {
+        const auto [found, isNew] = byName.emplace(folded(rows.inspections[k].what), out.size());
+        if (isNew) {
+            out.push_back({k, false});
+        } else if (rank(out[found->second].last) < rank(k)) {
+            out[found->second].last = k;
+        }
+    }
+    for (InspectionRead& read : out) {
+        const model::Inspection& last = rows.inspections[read.last];
+        read.passed = last.heldOn && last.outcome == model::Outcome::Passed;
+    }
+    return out;
+}
+
+std::vector<Release> releasesOf(const model::JobRows& rows, const JobFigures& figures,
+                                const PunchList& punch) {
+    return Releaser(rows, figures, punch).release();
+}
+
+std::vector<FinalPaper> finalPapersOf(const model::JobRows& rows, const Cautions& cautions) {
+    std::vector<FinalPaper> out;
+    out.push_back({"every permit closed, with its final card", std::nullopt,
+                   counted(received(rows, model::PaperKind::Permit), "permit is", "permits are") +
+                       " in the book; the office says which are closed"});
+    out.push_back({"leave to occupy, where the town gives one", std::nullopt,
+                   "towns differ: ask the building office"});
+    if (hasRule(cautions, CautionRule::Lead)) {
+        out.push_back({"lead-work records from the certified firm", std::nullopt,
+                       "kept three years (from memory)"});
+    }
+    if (hasRule(cautions, CautionRule::Asbestos)) {
+        out.push_back(counted("clearance letters after removal",
+                              received(rows, model::PaperKind::Clearance), "is in", "are in"));
+    }
+    out.push_back(
+        counted("warranties", received(rows, model::PaperKind::Warranty), "is in", "are in"));
+    out.push_back({"manuals of what was put in", std::nullopt, ""});
+    const auto selections = static_cast<std::size_t>(
+        std::count_if(rows.items.begin(), rows.items.end(),
+                      [](const model::Item& item) { return !item.selection.empty(); }));
+    out.push_back(counted("paint colours, tile lots, models", selections,
+                          "item has its selection entered", "items have their selection entered"));
+    out.push_back({"the survey", std::nullopt, ""});
+    out.push_back({"keys, openers and codes", std::nullopt, ""});
+    out.push_back({"utilities handed over, meters read", std::nullopt, ""});
+    const auto pairs = static_cast<std::size_t>(
+        std::count_if(rows.photos.begin(), rows.photos.end(), [](const model::Photo& photo) {
+            return photo.stage == model::Stage::After && !photo.pairsWith.isNil();
+        }));
+    out.push_back(counted("before and after from the same spots", pairs, "pair", "pairs"));
+    out.push_back({"the list of work, for what buyers are told", std::nullopt,
+                   "'ledgerboard give scope csv FILE' writes one"});
+    return out;
+}
+
+}  // namespace ledgerboard::compute
