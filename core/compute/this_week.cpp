@@ -172,7 +172,7 @@ class Reader {
     void readCrews() {
         const auto accepted = acceptedPunch();
         for (std::size_t c = 0; c < rows_.crews.size(); ++c) {
-            CrewWork work{c, {}, {}, {}, {}};
+            CrewNews work{c, {}, {}, {}, {}};
             for (std::size_t k = 0; k < rows_.items.size(); ++k) {
                 if (figures_.scope.lines[k].crew != rows_.crews[c].id || !isOpen(k)) {
                     continue;

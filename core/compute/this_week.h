@@ -36,7 +36,7 @@ struct NotThere {
 };
 
 // What a crew is to be told on Monday.
-struct CrewWork {
+struct CrewNews {
     std::size_t crew = 0;                // in rows.crews
     std::vector<std::size_t> going;      // items begun and not finished, in rows.items
     std::vector<std::size_t> beginning;  // items to begin within a week
@@ -51,7 +51,7 @@ struct ThisWeek {
     std::vector<NotDone> notDone;  // by the day wanted
     bool knowsPresence = false;    // whether anybody entered who was there this week
     std::vector<NotThere> notThere;
-    std::vector<CrewWork> crews;  // those with anything to be told, as in rows.crews
+    std::vector<CrewNews> crews;  // those with anything to be told, as in rows.crews
 };
 
 // Requires: rows as of today, since <= today. Errors: OverflowError.

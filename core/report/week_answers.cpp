@@ -215,7 +215,7 @@ std::string papersAnswer(const WeekPage& page) {
 
 // "Tile crew: go on with Bathroom/shower tile; begin ...; put right ...".
 std::string crewText(const JobRows& rows, const compute::JobFigures& figures,
-                     const compute::CrewWork& work) {
+                     const compute::CrewNews& work) {
     const auto items = [&](const std::vector<std::size_t>& places) {
         std::vector<std::string> names;
         for (const std::size_t k : places) {

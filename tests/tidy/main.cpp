@@ -48,10 +48,13 @@ std::vector<fs::path> sourcesBelow(const fs::path& root) {
 int inspectAll(const fs::path& root) {
     const auto sources = sourcesBelow(root);
     int broken = 0;
+    NamesTaken names;
     for (const auto& path : sources) {
         const auto source =
             sourceText(path.lexically_relative(root).generic_string(), contentsOf(path.string()));
-        for (const auto& findings : {brokenArrows(source), brokenLooks(source)}) {
+        std::vector<Finding> named;
+        names.read(source, named);
+        for (const auto& findings : {brokenArrows(source), brokenLooks(source), named}) {
             for (const auto& finding : findings) {
                 std::printf("%s:%zu: %s: %s\n", finding.path.c_str(), finding.line,
                             finding.rule.c_str(), finding.says.c_str());

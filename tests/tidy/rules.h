@@ -1,6 +1,9 @@
-// Which rules hold over the sources? Two families, each a function from one file to what it breaks.
+// Which rules hold over the sources? Two families, each a function from one file to what it breaks,
+// and one that holds over all files together.
 #pragma once
 
+#include <map>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -15,6 +18,16 @@ namespace ledgerboard::tidy {
 // How a file looks (looks.cpp): "long-line", "tab", "pragma-once", "opening-comment", "left-over",
 // "long-file".
 [[nodiscard]] std::vector<Finding> brokenLooks(const SourceText& source);
+
+// Names of types over all files read (names.cpp): "one-name".
+class NamesTaken {
+  public:
+    // Adds what `source` breaks, given the files read before it.
+    void read(const SourceText& source, std::vector<Finding>& out);
+
+  private:
+    std::map<std::string, std::string> places_;  // a type's whole name: the file it stands in
+};
 
 // Runs every rule over its bad example: bad/RULE/PATH is inspected as if it stood at PATH, and must
 // break RULE and no other. Prints what does not hold. Returns the number of rules without teeth.

@@ -14,7 +14,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::array<std::string_view, 13> kRules = {"arrow",
+constexpr std::array<std::string_view, 14> kRules = {"arrow",
                                                      "include-from-root",
                                                      "link-arrow",
                                                      "sqlite",
@@ -26,7 +26,8 @@ constexpr std::array<std::string_view, 13> kRules = {"arrow",
                                                      "pragma-once",
                                                      "opening-comment",
                                                      "left-over",
-                                                     "long-file"};
+                                                     "long-file",
+                                                     "one-name"};
 
 // The rules that a file breaks, and how often.
 std::map<std::string, int> brokenBy(const SourceText& source) {
@@ -64,6 +65,26 @@ bool longFileHasTeeth() {
     return breaksOnly(sourceText("core/model/long.h", text + "\n"), "long-file") && quiet;
 }
 
+// Found where one name stands in two files of one namespace, and nowhere else.
+bool oneNameHasTeeth() {
+    const auto header = [](const char* path, const std::string& within, const char* type) {
+        return sourceText(path, "// What?\n#pragma once\nnamespace " + within + " {\n" + type +
+                                    " {\n};\n}  // namespace " + within + "\n");
+    };
+    NamesTaken names;
+    std::vector<Finding> found;
+    names.read(header("core/a.h", "ledgerboard::a", "struct Row"), found);
+    names.read(header("core/b.h", "ledgerboard::b", "struct Row"), found);
+    names.read(header("core/c.h", "ledgerboard::a", "class Rows"), found);
+    names.read(sourceText("core/d.cpp",
+                          "namespace ledgerboard::a {\nnamespace {\nstruct Row {\n};"
+                          "\n}  // namespace\n}  // namespace ledgerboard::a\n"),
+               found);
+    const bool quiet = found.empty();
+    names.read(header("core/e.h", "ledgerboard::a", "enum class Row"), found);
+    return quiet && found.size() == 1 && found[0].rule == "one-name";
+}
+
 }  // namespace
 
 int selfTest(const std::string& badFolder) {
@@ -71,6 +92,9 @@ int selfTest(const std::string& badFolder) {
     std::set<std::string> toothless;
     if (longFileHasTeeth()) {
         withTeeth.insert("long-file");
+    }
+    if (oneNameHasTeeth()) {
+        withTeeth.insert("one-name");
     }
     for (const auto& entry : fs::recursive_directory_iterator(badFolder)) {
         const fs::path inside = entry.path().lexically_relative(badFolder);
