@@ -53,7 +53,7 @@ class Grower {
 
   private:
     // The first flat number of each later alternate: bans below it are over.
-    std::vector<std::uint32_t> firstLaters() const {
+    [[nodiscard]] std::vector<std::uint32_t> firstLaters() const {
         std::vector<std::uint32_t> out(weighing_.alternates.size() + 1, UINT32_MAX);
         for (std::size_t k = weighing_.alternates.size(); k-- > 0;) {
             out[k] = out[k + 1];
@@ -137,7 +137,7 @@ class Grower {
         }
     }
 
-    Bans merged(const Bans& bans, std::uint32_t flat, std::uint32_t first) const {
+    [[nodiscard]] Bans merged(const Bans& bans, std::uint32_t flat, std::uint32_t first) const {
         Bans out;
         const auto& more = weighing_.conflicts[flat];
         std::set_union(bans.begin(), bans.end(), more.begin(), more.end(), std::back_inserter(out));

@@ -18,14 +18,10 @@ using model::Money;
 constexpr std::size_t kMostFrontierRows = 12;
 constexpr std::size_t kLongestName = 60;
 
-// "+7 days", "−2 days", "as is".
+// "+7 days", "−2 days", "0 days".
 std::string daysText(int days, Script script) {
-    if (days == 0) {
-        return script == Script::Unicode ? "as is" : "as is";
-    }
-    const std::string count = std::to_string(std::abs(days));
-    return (days > 0 ? "+" : shownText("\xE2\x88\x92", script)) + count +
-           (std::abs(days) == 1 ? " day" : " days");
+    const std::string sign = days < 0 ? shownText("\xE2\x88\x92", script) : days > 0 ? "+" : "";
+    return sign + countText(std::abs(days), "day", "days");
 }
 
 class Page {
