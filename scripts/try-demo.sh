@@ -176,12 +176,27 @@ quietly week --as-of 2026-05-15 --keep
 show 60 week --as-of 2026-05-22
 show 3 give week html "$short/week.html" --as-of 2026-05-22
 
-chapter "8. What is left, and what stands between this job and finished"
+chapter "8. The choices the walk left open: one decided, one compared"
+show 2 drop "It might be holding up the bathroom, and I am not"
+show 2 set "open up the wall for about 5,200" Days 4
+quietly set "open up the wall for about 5,200" "Value low" 2000
+quietly set "open up the wall for about 5,200" Value 5500
+quietly set "open up the wall for about 5,200" "Value high" 8000
+show 4 choose "Dining room/walls" leave --why "it may carry the bathroom, and buyers like the room"
+show 2 set "a stacked laundry in the hall closet, 2,100 with the drain" Days 3
+quietly set "a stacked laundry in the hall closet, 2,100 with the drain" "Value low" 2000
+quietly set "a stacked laundry in the hall closet, 2,100 with the drain" Value 4500
+quietly set "a stacked laundry in the hall closet, 2,100 with the drain" "Value high" 7000
+show 2 set closet Carried "leave the laundry in the basement where it is"
+show 2 set closet "Decide by" 2026-05-26
+show 60 choose --as-of 2026-05-22 --chance 80
+
+chapter "9. What is left, and what stands between this job and finished"
 show 10 punch --crew "Tile crew" --as-of 2026-05-22
 show 16 close --as-of 2026-05-22
 show 14 taught --as-of 2026-05-22
 
-chapter "9. The deal, and the book checked from end to end"
+chapter "10. The deal, and the book checked from end to end"
 show 30 deal --as-of 2026-05-22
 show 5 verify
 rm -f "$said"

@@ -220,13 +220,15 @@ class Page {
         return "\"" + optionLabel(view_.rows.options[*waiting.tightestOption]) + "\"";
     }
 
-    // One line of figures of a set.
+    // What a set does, as the rest of a sentence: "costs 2,100, ends the work on Thu 4 Jun, ...".
     [[nodiscard]] std::string figuresOf(const SetChoice& set) const {
-        std::string text = "costs " + whole(set.cost) + ", finish " +
-                           (set.finishOn ? date(*set.finishOn) : std::string("not known")) +
-                           ", expected net " + whole(set.net);
+        std::string text = "costs " + whole(set.cost);
+        if (set.finishOn) {
+            text += ", ends the work on " + date(*set.finishOn);
+        }
+        text += " and has an expected net of " + whole(set.net);
         if (set.netAtChance) {
-            text += ", " + whole(*set.netAtChance) + " at " + chanceText();
+            text += ", with a chance of " + chanceText() + " at least " + whole(*set.netAtChance);
         }
         return text;
     }
@@ -292,13 +294,17 @@ class Page {
         if (best.options == choices_.now.options) {
             return "That is what is carried now.";
         }
+        if (std::none_of(choices_.now.options.begin(), choices_.now.options.end(),
+                         [](const auto& option) { return option.has_value(); })) {
+            return "Nothing is carried now: of these alternates nothing counts yet.";
+        }
         const Money more = best.net - choices_.now.net;
         return "What is carried now " + figuresOf(choices_.now) + ": " +
-               (more == Money{} ? "the same"
-                : more > Money{}
-                    ? whole(more) + " less"
-                    : whole(Money{} - more) +
-                          " more, but it does not go together or is beyond the limits") +
+               (more == Money{}  ? "the same"
+                : more > Money{} ? whole(more) + " less than the best"
+                                 : whole(Money{} - more) +
+                                       " more, but it has no price, does not go together or is "
+                                       "beyond the limits") +
                ".";
     }
 
@@ -388,6 +394,9 @@ class Page {
                 " of what is added; a day costs " + centsText(choices_.dayCosts, view_.script) +
                 ".";
         paragraph(text);
+        paragraph(
+            "Net is the part of the profit that these options decide; 'ledgerboard deal' "
+            "tells the rest. Before income tax.");
         paragraph(finishText());
         if (view_.ask.chance) {
             paragraph("At a chance of " + chanceText() +
