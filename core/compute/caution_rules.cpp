@@ -106,6 +106,7 @@ struct RowPhrases {
 const RowPhrases& phrasesOf(CautionRule rule) {
     static const std::vector<RowPhrases> kPhrases = [] {
         std::vector<RowPhrases> out;
+        out.reserve(kRows.size());
         for (const CautionRow& row : kRows) {
             out.push_back({Phrases(row.objects), Phrases(row.trades), Phrases(row.words)});
         }
@@ -150,6 +151,7 @@ const CautionRow* cautionNamed(std::string_view about) {
 bool saysOneOf(CautionWords list, std::string_view text) {
     static const std::vector<Phrases> kLists = [] {
         std::vector<Phrases> out;
+        out.reserve(kWordLists.size());
         for (const std::string_view words : kWordLists) {
             out.emplace_back(words);
         }

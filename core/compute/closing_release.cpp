@@ -26,7 +26,14 @@ class Releaser {
           figures_(figures),
           punch_(punch),
           itemsOf_(itemsOfContracts(rows, figures.scope)),
-          inspections_(inspectionsOf(rows)) {}
+          inspections_(inspectionsOf(rows)) {
+        for (const auto& items : itemsOf_) {
+            ItemIds& ids = idsOf_.emplace_back();
+            for (const std::size_t item : items) {
+                ids.insert(rows.items[item].id);
+            }
+        }
+    }
 
     std::vector<Release> release() {
         std::vector<Release> out;
@@ -46,7 +53,7 @@ class Releaser {
     }
 
   private:
-    Release releaseOf(std::size_t k) const {
+    [[nodiscard]] Release releaseOf(std::size_t k) const {
         const ContractFigures& figures = figures_.contracts[k];
         Release out;
         out.contract = k;
@@ -65,7 +72,7 @@ class Releaser {
 
     // Contract now less what is charged back to its crew. A crew with several contracts is charged
     // under the first of them.
-    Money due(std::size_t k) const {
+    [[nodiscard]] Money due(std::size_t k) const {
         Money due = figures_.contracts[k].now;
         for (const ChargeBack& charge : punch_.chargeBacks) {
             if (charge.crew == rows_.contracts[k].crew && isFirstOfCrew(k)) {
@@ -75,7 +82,7 @@ class Releaser {
         return due;
     }
 
-    bool isFirstOfCrew(std::size_t k) const {
+    [[nodiscard]] bool isFirstOfCrew(std::size_t k) const {
         for (std::size_t other = 0; other < k; ++other) {
             const model::Contract& contract = rows_.contracts[other];
             if (contract.crew == rows_.contracts[k].crew && contract.signedOn &&
@@ -86,23 +93,15 @@ class Releaser {
         return true;
     }
 
-    ItemIds idsOf(std::size_t k) const {
-        ItemIds ids;
-        for (const std::size_t item : itemsOf_[k]) {
-            ids.insert(rows_.items[item].id);
-        }
-        return ids;
-    }
-
     // A punch item is a contract's where its item is under it; one that names no such item, where
     // its crew's first contract it is.
-    bool isPunchOf(std::size_t k, const ItemIds& ids, const PunchRead& read) const {
+    [[nodiscard]] bool isPunchOf(std::size_t k, const PunchRead& read) const {
         const model::Punch& punch = rows_.punches[read.punch];
         if (punch.crew.isNil() || punch.crew != rows_.contracts[k].crew) {
-            return punch.crew.isNil() && ids.contains(punch.item);
+            return punch.crew.isNil() && idsOf_[k].contains(punch.item);
         }
         for (std::size_t other = 0; other < rows_.contracts.size(); ++other) {
-            if (rows_.contracts[other].crew == punch.crew && idsOf(other).contains(punch.item)) {
+            if (rows_.contracts[other].crew == punch.crew && idsOf_[other].contains(punch.item)) {
                 return other == k;
             }
         }
@@ -112,9 +111,8 @@ class Releaser {
     void leftToDo(std::size_t k, Release& out) const {
         const ContractFigures& figures = figures_.contracts[k];
         out.leftToDo = std::max(Money{}, figures.now - model::share(figures.shown, figures.now));
-        const ItemIds ids = idsOf(k);
         for (const PunchRead& read : punch_.all) {
-            if (read.isOpen && isPunchOf(k, ids, read)) {
+            if (read.isOpen && isPunchOf(k, read)) {
                 out.leftToDo += read.cost.value_or(Money{});
                 out.punchWithoutCost += read.cost ? 0 : 1;
             }
@@ -137,7 +135,7 @@ class Releaser {
                      warranty(k)};
     }
 
-    ReleaseStep finished(std::size_t k) const {
+    [[nodiscard]] ReleaseStep finished(std::size_t k) const {
         std::size_t done = 0;
         for (const std::size_t item : itemsOf_[k]) {
             done += figures_.lines[item].shown == model::Percent::whole() ? 1 : 0;
@@ -150,24 +148,23 @@ class Releaser {
                 std::to_string(done) + " of " + counted(all, "item", "items") + " finished"};
     }
 
-    ReleaseStep punchLookedAt(std::size_t k) const {
-        const ItemIds ids = idsOf(k);
+    [[nodiscard]] ReleaseStep punchLookedAt(std::size_t k) const {
         std::size_t open = 0;
         for (const PunchRead& read : punch_.all) {
-            open += read.isOpen && isPunchOf(k, ids, read) ? 1 : 0;
+            open += read.isOpen && isPunchOf(k, read) ? 1 : 0;
         }
         return {"its punch items looked at", open == 0,
                 open == 0 ? "none is open" : counted(open, "is open", "are open")};
     }
 
-    ReleaseStep inspected(std::size_t k) const {
-        const ItemIds ids = idsOf(k);
+    [[nodiscard]] ReleaseStep inspected(std::size_t k) const {
         std::size_t linked = 0;
         std::string waiting;
         for (const InspectionRead& read : inspections_) {
             const model::Inspection& last = rows_.inspections[read.last];
-            const bool isOf = std::any_of(last.holdsUp.begin(), last.holdsUp.end(),
-                                          [&](const auto& item) { return ids.contains(item); });
+            const bool isOf =
+                std::any_of(last.holdsUp.begin(), last.holdsUp.end(),
+                            [&](const auto& item) { return idsOf_[k].contains(item); });
             if (isOf) {
                 ++linked;
                 if (!read.passed) {
@@ -183,12 +180,12 @@ class Releaser {
                 waiting.empty() ? counted(linked, "passed", "passed") : waiting + " not passed"};
     }
 
-    ReleaseStep accepted(std::size_t k) const {
+    [[nodiscard]] ReleaseStep accepted(std::size_t k) const {
         const auto& on = rows_.contracts[k].acceptedOn;
         return {"its work accepted", on.has_value(), on ? "accepted " + on->toShortText() : ""};
     }
 
-    ReleaseStep billed(std::size_t k) const {
+    [[nodiscard]] ReleaseStep billed(std::size_t k) const {
         const Money due = this->due(k);
         const Money billed = figures_.contracts[k].billed;
         const bool isCharged = due != figures_.contracts[k].now;
@@ -197,18 +194,18 @@ class Releaser {
         return {"its last bill agreed", billed == due, says, billed, due};
     }
 
-    ReleaseStep waiver(std::size_t k) const {
+    [[nodiscard]] ReleaseStep waiver(std::size_t k) const {
         const auto& on = rows_.contracts[k].waiverReceivedOn;
         return {"its final waiver, conditional", on.has_value(),
                 on ? "came " + on->toShortText() : "not in"};
     }
 
-    ReleaseStep paid(std::size_t k) const {
+    [[nodiscard]] ReleaseStep paid(std::size_t k) const {
         const Money paid = figures_.contracts[k].paid;
         return {"the last payment, retainage with it", paid >= due(k), "paid", paid, due(k)};
     }
 
-    ReleaseStep warranty(std::size_t k) const {
+    [[nodiscard]] ReleaseStep warranty(std::size_t k) const {
         for (const model::Paper& paper : rows_.papers) {
             if (paper.type == model::PaperKind::Warranty && paper.receivedOn &&
                 !paper.crew.isNil() && paper.crew == rows_.contracts[k].crew) {
@@ -223,6 +220,7 @@ class Releaser {
     const PunchList& punch_;
     std::vector<std::vector<std::size_t>> itemsOf_;
     std::vector<InspectionRead> inspections_;
+    std::vector<ItemIds> idsOf_;  // of each contract's items
 };
 
 bool hasRule(const Cautions& cautions, CautionRule rule) {

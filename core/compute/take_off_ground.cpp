@@ -52,10 +52,10 @@ constexpr std::array kSlabKeys = {
 
 Result<double> slabVolume(Sizes& sizes) {
     if (sizes.has("volume_cuft")) {
-        for (const std::string_view key : {"length_ft", "width_ft", "area_sqft", "thickness_in"}) {
-            if (sizes.has(key)) {
-                return model::wrongUse("give volume_cuft or " + std::string(key) + ", not both");
-            }
+        if (auto alone = refuseBeside(sizes, "volume_cuft",
+                                      {"length_ft", "width_ft", "area_sqft", "thickness_in"});
+            !alone.ok()) {
+            return alone.error();
         }
         return sizes.value("volume_cuft");
     }
@@ -82,10 +82,10 @@ Result<TakeOff> slab(Sizes& sizes) {
                       {"volume_cuyd", volume.value() / kCuftPerCuyd},
                       {"volume_with_waste_cuyd", cuyd}};
     out.wastePercent = wastePercent;
-    const double bags = cuft / sizes.value("bag_cuft");
+    const double bag = sizes.value("bag_cuft");
     out.buy = {
         {"ready-mixed concrete", cuyd, roundedUp(cuyd, sizes.value("order_step_cuyd")), "cu yd"},
-        {"or instead, dry mix", bags, roundedUp(bags), "bags"}};
+        inPacks("or instead, dry mix", cuft, bag, "bags")};
     return out;
 }
 
@@ -110,12 +110,9 @@ Result<TakeOff> sod(Sizes& sizes) {
         return flat.error();
     }
     const double wastePercent = sizes.value("waste_percent");
-    const double sqft = withWaste(flat.value(), wastePercent);
-    const double pallets = sqft / sizes.value("pallet_sqft");
-    TakeOff out;
-    out.quantities = {{"area_sqft", flat.value()}, {"area_with_waste_sqft", sqft}};
-    out.wastePercent = wastePercent;
-    out.buy = {{"sod", pallets, roundedUp(pallets), "pallets"}};
+    TakeOff out = coveredArea(flat.value(), wastePercent);
+    out.buy = {inPacks("sod", withWaste(flat.value(), wastePercent), sizes.value("pallet_sqft"),
+                       "pallets")};
     return out;
 }
 

@@ -18,7 +18,6 @@ using size_keys::waste;
 constexpr double kSqftPerSquare = 100;
 constexpr double kRiseRun = 12;
 constexpr std::array<std::string_view, 1> kWidth = {"width_ft"};
-constexpr std::array<std::string_view, 2> kHeightOrWidth = {"height_ft", "width_ft"};
 
 constexpr std::array kRoofKeys = {
     feet("length_ft", "length seen from above, overhangs included"),
@@ -69,8 +68,7 @@ Result<TakeOff> roof(Sizes& sizes) {
             {"hip_valley_length_ft", sizes.value("hip_valley_run_ft") * hipFactor});
     }
     out.wastePercent = wastePercent;
-    const double bundles = squares * sizes.value("bundles_per_square");
-    out.buy = {{"shingles", bundles, roundedUp(bundles), "bundles"}};
+    out.buy = {inPacks("shingles", squares * sizes.value("bundles_per_square"), 1, "bundles")};
     return out;
 }
 
@@ -93,19 +91,16 @@ constexpr std::array kBaseboardKeys = {
 
 Result<double> perimeter(Sizes& sizes) {
     if (sizes.has("perimeter_ft")) {
-        for (const std::string_view key : {"length_ft", "width_ft"}) {
-            if (sizes.has(key)) {
-                return model::wrongUse("give perimeter_ft or " + std::string(key) + ", not both");
-            }
+        if (auto alone = refuseBeside(sizes, "perimeter_ft", {"length_ft", "width_ft"});
+            !alone.ok()) {
+            return alone.error();
         }
         return sizes.value("perimeter_ft");
     }
-    for (const std::string_view key : {"length_ft", "width_ft"}) {
-        if (!sizes.has(key)) {
-            return model::wrongUse(std::string(key) +
-                                   " is missing: give length_ft and width_ft of the room, or "
-                                   "perimeter_ft");
-        }
+    if (auto whole = needAll(sizes, {"length_ft", "width_ft"},
+                             "length_ft and width_ft of the room, or perimeter_ft");
+        !whole.ok()) {
+        return whole.error();
     }
     return 2 * (sizes.value("length_ft") + sizes.value("width_ft"));
 }
@@ -122,11 +117,11 @@ Result<TakeOff> baseboard(Sizes& sizes) {
     }
     const double wastePercent = sizes.value("waste_percent");
     const double total = withWaste(run, wastePercent);
-    const double sticks = total / sizes.value("stick_ft");
+    const double stick = sizes.value("stick_ft");
     TakeOff out;
     out.quantities = {{"length_ft", run}, {"length_with_waste_ft", total}};
     out.wastePercent = wastePercent;
-    out.buy = {{"baseboard", sticks, roundedUp(sticks), "lengths"}};
+    out.buy = {inPacks("baseboard", total, stick, "lengths")};
     return out;
 }
 
@@ -135,14 +130,7 @@ constexpr std::array kInsulationKeys = {
     feet("height_ft", "height of the walls"),
     feet("width_ft", "width of a floor or attic, instead of a height"),
     area("area, instead of the sizes; a list is added up"),
-    SizeKey{"openings_sqft",
-            SizeForm::Sum,
-            0,
-            size_keys::kMostSqft,
-            0,
-            {},
-            {},
-            "doors and windows to leave out; a list is added up"},
+    size_keys::openings(),
     waste(5, kCommonPractice, "cut off; framing isn't taken out of the area"),
     SizeKey{"bag_sqft",
             SizeForm::Measure,
@@ -155,25 +143,14 @@ constexpr std::array kInsulationKeys = {
 };
 
 Result<TakeOff> insulation(Sizes& sizes) {
-    const auto flat = flatArea(sizes, kHeightOrWidth);
-    if (!flat.ok()) {
-        return flat.error();
-    }
-    const double sqft = flat.value() - sizes.value("openings_sqft");
-    if (!(sqft > 0)) {
-        return model::wrongUse("openings_sqft takes up all of the area: check it");
+    const auto area = areaLessOpenings(sizes);
+    if (!area.ok()) {
+        return area.error();
     }
     const double wastePercent = sizes.value("waste_percent");
-    const double total = withWaste(sqft, wastePercent);
-    TakeOff out;
-    out.quantities = {{"area_sqft", sqft}, {"area_with_waste_sqft", total}};
-    out.wastePercent = wastePercent;
-    if (sizes.has("bag_sqft")) {
-        const double bags = total / sizes.value("bag_sqft");
-        out.buy = {{"insulation", bags, roundedUp(bags), "bags"}};
-    } else {
-        out.buy = {{"insulation", total, roundedUp(total), "sq ft"}};
-    }
+    TakeOff out = coveredArea(area.value(), wastePercent);
+    out.buy = {
+        covering(sizes, "insulation", withWaste(area.value(), wastePercent), "bag_sqft", "bags")};
     return out;
 }
 
@@ -197,11 +174,10 @@ double lightsAlong(double ftLong, double spacing) {
 }
 
 Result<TakeOff> fixtures(Sizes& sizes) {
-    for (const std::string_view key : {"length_ft", "width_ft", "ceiling_ft"}) {
-        if (!sizes.has(key)) {
-            return model::wrongUse(std::string(key) +
-                                   " is missing: give length_ft, width_ft and ceiling_ft");
-        }
+    if (auto whole = needAll(sizes, {"length_ft", "width_ft", "ceiling_ft"},
+                             "length_ft, width_ft and ceiling_ft");
+        !whole.ok()) {
+        return whole.error();
     }
     const double ftLong = sizes.value("length_ft");
     const double ftWide = sizes.value("width_ft");

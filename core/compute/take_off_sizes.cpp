@@ -176,6 +176,40 @@ model::Result<double> flatArea(Sizes& sizes, std::span<const std::string_view> a
     return sizes.value("length_ft") * sizes.value(across);
 }
 
+model::Result<double> areaLessOpenings(Sizes& sizes) {
+    constexpr std::array<std::string_view, 2> kHeightOrWidth = {"height_ft", "width_ft"};
+    const auto flat = flatArea(sizes, kHeightOrWidth);
+    if (!flat.ok()) {
+        return flat.error();
+    }
+    const double sqft = flat.value() - sizes.value("openings_sqft");
+    if (!(sqft > 0)) {
+        return model::wrongUse("openings_sqft takes up all of the area: check it");
+    }
+    return sqft;
+}
+
+model::Result<void> needAll(const Sizes& sizes, std::initializer_list<std::string_view> keys,
+                            std::string_view instead) {
+    for (const std::string_view key : keys) {
+        if (!sizes.has(key)) {
+            return model::wrongUse(std::string(key) + " is missing: give " + std::string(instead));
+        }
+    }
+    return {};
+}
+
+model::Result<void> refuseBeside(const Sizes& sizes, std::string_view key,
+                                 std::initializer_list<std::string_view> others) {
+    for (const std::string_view other : others) {
+        if (sizes.has(other)) {
+            return model::wrongUse("give " + std::string(key) + " or " + std::string(other) +
+                                   ", not both");
+        }
+    }
+    return {};
+}
+
 double roundedUp(double amount, double step) {
     constexpr double kHair = 1e-9;
     const double steps = amount / step;
@@ -184,6 +218,26 @@ double roundedUp(double amount, double step) {
 
 double withWaste(double quantity, double wastePercent) {
     return quantity * (1 + wastePercent / 100);
+}
+
+Purchase inPacks(std::string what, double amount, double perPack, std::string unit) {
+    const double packs = amount / perPack;
+    return {std::move(what), packs, roundedUp(packs), std::move(unit)};
+}
+
+Purchase covering(Sizes& sizes, std::string what, double sqft, std::string_view packKey,
+                  std::string packUnit) {
+    if (sizes.has(packKey)) {
+        return inPacks(std::move(what), sqft, sizes.value(packKey), std::move(packUnit));
+    }
+    return inPacks(std::move(what), sqft, 1, "sq ft");
+}
+
+TakeOff coveredArea(double sqft, double wastePercent) {
+    TakeOff out;
+    out.quantities = {{"area_sqft", sqft}, {"area_with_waste_sqft", withWaste(sqft, wastePercent)}};
+    out.wastePercent = wastePercent;
+    return out;
 }
 
 }  // namespace ledgerboard::compute

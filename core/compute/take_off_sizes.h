@@ -2,6 +2,7 @@
 // rest? For the files take_off_*.cpp alone; callers include take_off.h.
 #pragma once
 
+#include <initializer_list>
 #include <span>
 #include <string>
 #include <string_view>
@@ -60,9 +61,32 @@ class Sizes {
 [[nodiscard]] model::Result<double> flatArea(Sizes& sizes,
                                              std::span<const std::string_view> acrossKeys);
 
+// The same along height_ft or width_ft, less openings_sqft. Errors: as flatArea; openings that take
+// up all of it.
+[[nodiscard]] model::Result<double> areaLessOpenings(Sizes& sizes);
+
+// Errors (WrongUse): one of `keys` isn't given: "KEY is missing: give `instead`".
+[[nodiscard]] model::Result<void> needAll(const Sizes& sizes,
+                                          std::initializer_list<std::string_view> keys,
+                                          std::string_view instead);
+
+// Errors (WrongUse): one of `others` is given beside `key`, which replaces them.
+[[nodiscard]] model::Result<void> refuseBeside(const Sizes& sizes, std::string_view key,
+                                               std::initializer_list<std::string_view> others);
+
 // `amount` rounded up to whole multiples of `step`. A hair above a whole one, as left by binary
 // fractions (110.00000000000001 / 11), still is that one. Requires: step > 0.
 [[nodiscard]] double roundedUp(double amount, double step = 1);
+
+// What is bought of `amount`, in whole packs of `perPack` each. Requires: perPack > 0.
+[[nodiscard]] Purchase inPacks(std::string what, double amount, double perPack, std::string unit);
+
+// The same where the caller may know what a pack covers: packs of `packKey`, else square feet.
+[[nodiscard]] Purchase covering(Sizes& sizes, std::string what, double sqft,
+                                std::string_view packKey, std::string packUnit);
+
+// What every covering begins with: its area, bare and with waste.
+[[nodiscard]] TakeOff coveredArea(double sqft, double wastePercent);
 
 // Keys that several kinds share.
 namespace size_keys {
@@ -88,6 +112,17 @@ inline constexpr double kMostSqft = 1'000'000;
 }
 
 // None where not given.
+[[nodiscard]] constexpr SizeKey openings() {
+    return {"openings_sqft",
+            SizeForm::Sum,
+            0,
+            kMostSqft,
+            0,
+            {},
+            {},
+            "doors and windows to leave out; a list is added up"};
+}
+
 [[nodiscard]] constexpr SizeKey count(std::string_view name, std::string_view says) {
     return {name, SizeForm::Count, 0, 1'000, 0, {}, {}, says};
 }

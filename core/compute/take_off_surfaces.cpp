@@ -52,20 +52,17 @@ constexpr std::array kPaintKeys = {
 // Walls of a room less doors and windows, or the area as given.
 Result<double> paintedArea(Sizes& sizes) {
     if (sizes.has("area_sqft")) {
-        for (const std::string_view key :
-             {"length_ft", "width_ft", "height_ft", "doors", "windows"}) {
-            if (sizes.has(key)) {
-                return model::wrongUse("give area_sqft or " + std::string(key) + ", not both");
-            }
+        if (auto alone = refuseBeside(sizes, "area_sqft",
+                                      {"length_ft", "width_ft", "height_ft", "doors", "windows"});
+            !alone.ok()) {
+            return alone.error();
         }
         return sizes.value("area_sqft");
     }
-    for (const std::string_view key : {"length_ft", "width_ft", "height_ft"}) {
-        if (!sizes.has(key)) {
-            return model::wrongUse(
-                std::string(key) +
-                " is missing: give length_ft, width_ft and height_ft of the room, or area_sqft");
-        }
+    if (auto whole = needAll(sizes, {"length_ft", "width_ft", "height_ft"},
+                             "length_ft, width_ft and height_ft of the room, or area_sqft");
+        !whole.ok()) {
+        return whole.error();
     }
     const double walls =
         2 * (sizes.value("length_ft") + sizes.value("width_ft")) * sizes.value("height_ft");
@@ -96,29 +93,17 @@ Result<TakeOff> paint(Sizes& sizes) {
                       {"gallons", gallons},
                       {"gallons_with_waste", withWaste(gallons, wastePercent)}};
     out.wastePercent = wastePercent;
-    const double cans = withWaste(gallons, wastePercent) / can;
-    out.buy = {{"paint", cans, roundedUp(cans), "cans"}};
+    out.buy = {inPacks("paint", withWaste(gallons, wastePercent), can, "cans")};
     if (const double coats = sizes.value("primer_coats"); coats > 0) {
         const double primer = painted.value() * coats / sizes.value("primer_sqft_per_gal");
         out.quantities.push_back({"primer_gallons", primer});
-        const double primerCans = withWaste(primer, wastePercent) / can;
-        out.buy.push_back({"primer", primerCans, roundedUp(primerCans), "cans"});
+        out.buy.push_back(inPacks("primer", withWaste(primer, wastePercent), can, "cans"));
     }
     return out;
 }
 
 constexpr SizeKey kBox{
     "box_sqft", SizeForm::Measure, 0.5, 500, {}, {}, {}, "what one box covers, as printed on it"};
-
-// Boxes where it is known what one covers, else whole square feet.
-void buyCovering(TakeOff& out, Sizes& sizes, const char* what, double sqft) {
-    if (sizes.has("box_sqft")) {
-        const double boxes = sqft / sizes.value("box_sqft");
-        out.buy.push_back({what, boxes, roundedUp(boxes), "boxes"});
-        return;
-    }
-    out.buy.push_back({what, sqft, roundedUp(sqft), "sq ft"});
-}
 
 constexpr std::array kTileKeys = {
     feet("length_ft", "length of the floor or wall"),
@@ -164,19 +149,17 @@ Result<TakeOff> tile(Sizes& sizes) {
     }
     const double wastePercent = tileWaste(sizes);
     const double sqft = withWaste(flat.value(), wastePercent);
-    TakeOff out;
-    out.quantities = {{"area_sqft", flat.value()}, {"area_with_waste_sqft", sqft}};
-    out.wastePercent = wastePercent;
+    TakeOff out = coveredArea(flat.value(), wastePercent);
     if (hasLength) {
-        const double each = sizes.value("tile_length_in") * sizes.value("tile_width_in");
-        const double tiles = sqft * kSqInchesPerSqft / each;
-        out.quantities.push_back({"tiles", flat.value() * kSqInchesPerSqft / each});
+        const double each =
+            sizes.value("tile_length_in") * sizes.value("tile_width_in") / kSqInchesPerSqft;
+        out.quantities.push_back({"tiles", flat.value() / each});
         if (!sizes.has("box_sqft")) {
-            out.buy = {{"tile", tiles, roundedUp(tiles), "tiles"}};
+            out.buy = {inPacks("tile", sqft, each, "tiles")};
             return out;
         }
     }
-    buyCovering(out, sizes, "tile", sqft);
+    out.buy = {covering(sizes, "tile", sqft, "box_sqft", "boxes")};
     return out;
 }
 
@@ -194,11 +177,9 @@ Result<TakeOff> flooring(Sizes& sizes) {
         return flat.error();
     }
     const double wastePercent = sizes.value("waste_percent");
-    const double sqft = withWaste(flat.value(), wastePercent);
-    TakeOff out;
-    out.quantities = {{"area_sqft", flat.value()}, {"area_with_waste_sqft", sqft}};
-    out.wastePercent = wastePercent;
-    buyCovering(out, sizes, "flooring", sqft);
+    TakeOff out = coveredArea(flat.value(), wastePercent);
+    out.buy = {
+        covering(sizes, "flooring", withWaste(flat.value(), wastePercent), "box_sqft", "boxes")};
     return out;
 }
 
@@ -207,14 +188,7 @@ constexpr std::array kWallBoardKeys = {
     feet("height_ft", "height of the walls"),
     feet("width_ft", "width of a ceiling, instead of a height"),
     area("area, instead of the sizes; a list is added up"),
-    SizeKey{"openings_sqft",
-            SizeForm::Sum,
-            0,
-            size_keys::kMostSqft,
-            0,
-            {},
-            {},
-            "doors and windows to leave out; a list is added up"},
+    size_keys::openings(),
     SizeKey{"sheet_sqft",
             SizeForm::Measure,
             8,
@@ -232,6 +206,7 @@ constexpr std::array kWallBoardKeys = {
             kEstimatingTextbook,
             {},
             "joint tape"},
+    SizeKey{"roll_ft", SizeForm::Measure, 10, 2'000, 500, kCommonPractice, {}, "tape on one roll"},
     SizeKey{"compound_gal_per_1000_sqft",
             SizeForm::Measure,
             0,
@@ -240,33 +215,38 @@ constexpr std::array kWallBoardKeys = {
             kEstimatingTextbook,
             {},
             "joint compound"},
+    SizeKey{"pail_gal",
+            SizeForm::Measure,
+            0.5,
+            10,
+            4.5,
+            kCommonPractice,
+            {},
+            "joint compound in one pail"},
 };
 
 Result<TakeOff> wallBoard(Sizes& sizes) {
-    const auto flat = flatArea(sizes, kHeightOrWidth);
-    if (!flat.ok()) {
-        return flat.error();
+    const auto area = areaLessOpenings(sizes);
+    if (!area.ok()) {
+        return area.error();
     }
-    const double sqft = flat.value() - sizes.value("openings_sqft");
-    if (!(sqft > 0)) {
-        return model::wrongUse("openings_sqft takes up all of the area: check it");
-    }
+    const double sqft = area.value();
     const double sheet = sizes.value("sheet_sqft");
     const double wastePercent = sizes.value("waste_percent");
-    const double sheets = withWaste(sqft, wastePercent) / sheet;
+    const double total = withWaste(sqft, wastePercent);
     const double tape = sqft / 1'000 * sizes.value("tape_ft_per_1000_sqft");
     const double compound = sqft / 1'000 * sizes.value("compound_gal_per_1000_sqft");
     TakeOff out;
     out.quantities = {{"area_sqft", sqft},
                       {"sheets", sqft / sheet},
                       {"sheets_rounded_up", roundedUp(sqft / sheet)},
-                      {"sheets_with_waste", sheets},
+                      {"sheets_with_waste", total / sheet},
                       {"tape_ft", tape},
                       {"compound_gal", compound}};
     out.wastePercent = wastePercent;
-    out.buy = {{"wall board", sheets, roundedUp(sheets), "sheets"},
-               {"joint tape", tape, roundedUp(tape), "ft"},
-               {"joint compound", compound, roundedUp(compound), "gal"}};
+    out.buy = {inPacks("wall board", total, sheet, "sheets"),
+               inPacks("joint tape", tape, sizes.value("roll_ft"), "rolls"),
+               inPacks("joint compound", compound, sizes.value("pail_gal"), "pails")};
     return out;
 }
 

@@ -102,6 +102,13 @@ TEST(TakeOffOutside, TapeAndCompound) {
     const auto out = takeOff(R"({"what":"wall-board","area_sqft":1000})");
     expectExact(out, "/quantities/tape_ft", 380);
     expectExact(out, "/quantities/compound_gal", 5);
+    // Sold in rolls of 500 ft and pails of 4.5 gal [CP]: 0.76 and 1.11, so one roll and two pails.
+    expectExact(out, "/buy/1/bought", 1);
+    expectExact(out, "/buy/2/needed", 5 / 4.5);
+    expectExact(out, "/buy/2/bought", 2);
+    EXPECT_EQ(sourceOf(out, "roll_ft"), "common practice, no source");
+    EXPECT_EQ(sourceOf(out, "pail_gal"), "common practice, no source");
+    EXPECT_EQ(sourceOf(out, "tape_ft_per_1000_sqft"), "estimating textbook p. 203");
 }
 
 // [2]: a room of 10 by 15 by 9 with a door of 20 and a window of 15 sq ft: 415 sq ft, 1.19 gal a
