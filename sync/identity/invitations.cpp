@@ -1,0 +1,71 @@
+#include "sync/identity/invitations.h"
+
+#include <algorithm>
+
+#include "sync/wire/limits.h"
+
+namespace ledgerboard::sync {
+
+namespace {
+
+bool isOlder(model::Instant made, model::Instant now, std::int64_t ms) {
+    return now.milliseconds() - made.milliseconds() > ms;
+}
+
+}  // namespace
+
+void Invitations::forget(model::Instant now) {
+    for (auto at = open_.begin(); at != open_.end();) {
+        at = isOlder(at->second.made, now, 2 * kInvitationMs) ? open_.erase(at) : std::next(at);
+    }
+}
+
+model::Result<PairingCode> Invitations::invite(const Grant& grant, model::Instant now) {
+    const std::lock_guard<std::mutex> lock(mutex_);
+    forget(now);
+    const auto open = std::count_if(open_.begin(), open_.end(), [&](const auto& each) {
+        return !isOlder(each.second.made, now, kInvitationMs);
+    });
+    if (static_cast<std::size_t>(open) >= kMostOpenInvitations) {
+        return model::cannotBeMet(std::to_string(open) +
+                                  " invitations are open: wait ten minutes for them to lapse");
+    }
+    for (;;) {
+        PairingCode code = PairingCode::fresh(random_);
+        if (open_.emplace(code.handle(), Open{code, grant, now, 0, std::nullopt}).second) {
+            return code;
+        }
+    }
+}
+
+Redeemed Invitations::redeem(const PairingRequest& request, model::Instant now) {
+    const std::lock_guard<std::mutex> lock(mutex_);
+    const auto refused = [](Refusal refusal) { return Redeemed{refusal, {}, {}}; };
+    forget(now);
+    const auto at = open_.find(request.handle);
+    if (at == open_.end()) {
+        return refused(Refusal::NoInvitation);
+    }
+    Open& invitation = at->second;
+    if (isOlder(invitation.made, now, kInvitationMs)) {
+        return refused(Refusal::InvitationOver);
+    }
+    const std::pair<model::RawId, PublicKey> asker{request.device, request.key};
+    if (invitation.takenBy && *invitation.takenBy != asker) {
+        return refused(Refusal::InvitationTaken);
+    }
+    if (invitation.wrong >= kMostPairingTries) {
+        return refused(Refusal::TriesUsedUp);
+    }
+    if (!provesCode(request, invitation.code, certificate_)) {
+        ++invitation.wrong;
+        return refused(Refusal::WrongCode);
+    }
+    if (!provesKey(request, certificate_)) {
+        return refused(Refusal::Forged);
+    }
+    invitation.takenBy = asker;
+    return {Refusal::None, invitation.grant, peerProof(request, invitation.code, certificate_)};
+}
+
+}  // namespace ledgerboard::sync

@@ -1,0 +1,91 @@
+#include "sync/identity/pairing.h"
+
+#include "sync/wire/bounded_json.h"
+
+namespace ledgerboard::sync {
+
+namespace {
+
+constexpr std::string_view kFromDevice = "ledgerboard pairing 1: device to peer\n";
+constexpr std::string_view kFromPeer = "ledgerboard pairing 1: peer to device\n";
+
+// The lines both proofs share, behind the label of their direction.
+std::string linesOf(std::string_view label, const PairingRequest& request,
+                    const Digest& certificate) {
+    std::string out(label);
+    for (const auto& line : {hexOf(certificate), request.handle, request.device.hex(),
+                             hexOf(request.nonce), hexOf(request.key)}) {
+        out += line + "\n";
+    }
+    return out;
+}
+
+template <class Array>
+bool readMember(const nlohmann::json& object, const char* name, Array& out) {
+    const auto text = textAt(object, name);
+    return text && readHex(*text, out);
+}
+
+}  // namespace
+
+PairingRequest makePairingRequest(const PairingCode& code, const Digest& certificate,
+                                  const model::RawId& device, const DeviceKey& key,
+                                  const Nonce& nonce) {
+    PairingRequest request;
+    request.handle = code.handle();
+    request.device = device;
+    request.nonce = nonce;
+    request.key = key.publicKey();
+    const std::string lines = linesOf(kFromDevice, request, certificate);
+    request.proof = keyedDigest(code.secret(), lines);
+    request.signature = key.sign(lines);
+    return request;
+}
+
+std::string toJson(const PairingRequest& request) {
+    return nlohmann::json{
+        {"invitation", request.handle},  {"device", request.device.hex()},
+        {"nonce", hexOf(request.nonce)}, {"key", hexOf(request.key)},
+        {"proof", hexOf(request.proof)}, {"signature", hexOf(request.signature)},
+    }
+        .dump();
+}
+
+std::optional<PairingRequest> readPairingRequest(std::string_view json) {
+    if (json.size() > kMostPairingBytes) {
+        return std::nullopt;
+    }
+    const auto object = readJson(json, 1);
+    if (!object) {
+        return std::nullopt;
+    }
+    PairingRequest request;
+    const auto handle = textAt(*object, "invitation");
+    std::array<std::uint8_t, model::RawId::kBytes> device{};
+    if (!handle || !PairingCode::isHandle(*handle) || !readMember(*object, "device", device) ||
+        !readMember(*object, "nonce", request.nonce) || !readMember(*object, "key", request.key) ||
+        !readMember(*object, "proof", request.proof) ||
+        !readMember(*object, "signature", request.signature)) {
+        return std::nullopt;
+    }
+    request.handle = *handle;
+    request.device = model::RawId(device);
+    return request;
+}
+
+bool provesCode(const PairingRequest& request, const PairingCode& code, const Digest& certificate) {
+    return sameDigest(request.proof,
+                      keyedDigest(code.secret(), linesOf(kFromDevice, request, certificate)));
+}
+
+bool provesKey(const PairingRequest& request, const Digest& certificate) {
+    return isSignedBy(request.key, linesOf(kFromDevice, request, certificate), request.signature);
+}
+
+Digest peerProof(const PairingRequest& request, const PairingCode& code,
+                 const Digest& certificate) {
+    return keyedDigest(code.secret(),
+                       linesOf(kFromPeer, request, certificate) + hexOf(request.proof) + "\n");
+}
+
+}  // namespace ledgerboard::sync

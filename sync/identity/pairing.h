@@ -1,0 +1,59 @@
+// How does a device join without ever having met the peer? Both prove that they hold the code, each
+// to the other, about one certificate and one key.
+//
+// The device sends its id, its public key, a nonce and a proof; the peer answers with its own. Both
+// proofs are keyed BLAKE2b (RFC 7693), the key being the code's secret, over these lines, each
+// ended by one line feed:
+//     ledgerboard pairing 1: device to peer      (from the peer: "peer to device")
+//     <SHA-256 of the peer's certificate in DER> (as the sender sees it)
+//     <handle of the invitation>
+//     <device id>  <nonce>  <public key>         (one a line)
+//     <the device's proof>                       (in the peer's alone)
+// The device also signs the lines of its own proof with its key.
+//
+// To the peer is proven: whoever holds this key was given the code and is talking to us over our
+// own certificate, nobody in between. To the device: whoever answers over the certificate seen was
+// given the code as well, now. So a typed code, which carries no certificate, lets a device find
+// out safely which certificate to pin. The secret has 100 bits: guessing it from a proof is out of
+// reach. Hex is lower case. Source: project decision.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/model/id.h"
+#include "sync/identity/bytes.h"
+#include "sync/identity/device_key.h"
+#include "sync/identity/pairing_code.h"
+
+namespace ledgerboard::sync {
+
+// What the device sends.
+struct PairingRequest {
+    std::string handle;
+    model::RawId device;
+    Nonce nonce{};
+    PublicKey key{};
+    Digest proof{};
+    Signature signature{};
+};
+
+[[nodiscard]] PairingRequest makePairingRequest(const PairingCode& code, const Digest& certificate,
+                                                const model::RawId& device, const DeviceKey& key,
+                                                const Nonce& nonce);
+
+// JSON both ways. Reading gives nothing where it is not of that form.
+[[nodiscard]] std::string toJson(const PairingRequest& request);
+[[nodiscard]] std::optional<PairingRequest> readPairingRequest(std::string_view json);
+
+// Whether the request was made with the code, for this certificate.
+[[nodiscard]] bool provesCode(const PairingRequest& request, const PairingCode& code,
+                              const Digest& certificate);
+// Whether the holder of the key made the request.
+[[nodiscard]] bool provesKey(const PairingRequest& request, const Digest& certificate);
+
+// The peer's proof. Requires: the request proved the code.
+[[nodiscard]] Digest peerProof(const PairingRequest& request, const PairingCode& code,
+                               const Digest& certificate);
+
+}  // namespace ledgerboard::sync

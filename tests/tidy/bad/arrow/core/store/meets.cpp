@@ -1,0 +1,1 @@
+#include "sync/exchange/views.h"

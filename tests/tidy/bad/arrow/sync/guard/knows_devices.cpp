@@ -1,0 +1,1 @@
+#include "sync/identity/roster.h"

@@ -1,0 +1,1 @@
+#include <httplib.h>
