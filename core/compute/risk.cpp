@@ -25,6 +25,7 @@ struct Varying {
     std::int64_t low = 0;
     std::int64_t width = 0;
     const QuantileTable* table = nullptr;
+    std::int64_t least = 0;  // of a time: what is drawn below it counts as this
 
     [[nodiscard]] std::int64_t at(std::uint32_t place) const {
         constexpr model::Wide kHalf = QuantileTable::kOne / 2;
@@ -61,7 +62,11 @@ class Simulation {
             prepare(k, input.items[k].duration, DriverKind::ItemDuration, durations_);
         }
         for (std::size_t k = 0; k < input.items.size(); ++k) {
+            const std::size_t before = readies_.size();
             prepare(k, input.items[k].ready, DriverKind::ItemReady, readies_);
+            if (readies_.size() > before) {
+                readies_.back().least = input.items[k].notBefore;
+            }
         }
         for (std::size_t k = 0; k < input.unknowns.size(); ++k) {
             prepareUnknown(k);
@@ -88,6 +93,7 @@ class Simulation {
         grades_.trials = std::min(input_.trials, kDriverTrials);
         const std::size_t columns = grades_.causes.size();
         grades_.places.resize(grades_.trials * columns);
+        grades_.correlation = input_.correlation;
         std::vector<std::uint16_t> scratch(columns);
         out.costs.reserve(input_.trials);
         out.finishes.reserve(input_.trials);
@@ -95,6 +101,9 @@ class Simulation {
             grade_ =
                 trial < grades_.trials ? grades_.places.data() + trial * columns : scratch.data();
             shared_ = static_cast<std::uint32_t>(numbers_.next() >> 32U);
+            if (trial < grades_.trials) {
+                grades_.shared.push_back(static_cast<std::uint16_t>(shared_ >> kGradeShift));
+            }
             const std::int64_t finish = drawFinish();
             out.costs.push_back(addChecked(drawCosts(), unknownCost_));
             out.finishes.push_back(finish);
@@ -110,7 +119,8 @@ class Simulation {
     static std::vector<Activity> activitiesOf(const RiskInput& input) {
         std::vector<Activity> out;
         for (const RiskItem& item : input.items) {
-            out.push_back({item.duration.low, item.ready.low, std::nullopt});
+            out.push_back(
+                {item.duration.low, std::max(item.ready.low, item.notBefore), std::nullopt});
         }
         return out;
     }
@@ -222,7 +232,7 @@ class Simulation {
     void drawInto(const std::vector<Varying>& spreads, std::span<std::int64_t> values) {
         Draws draws(*this);
         for (const Varying& spread : spreads) {
-            values[spread.item] = draws.value(spread);
+            values[spread.item] = std::max(draws.value(spread), spread.least);
         }
     }
 
@@ -314,7 +324,8 @@ LikelyOutcome likelyOutcome(const RiskInput& input) {
     std::vector<Activity> activities;
     for (const RiskItem& item : input.items) {
         out.cost = addChecked(out.cost, item.cost.likely);
-        activities.push_back({item.duration.likely, item.ready.likely, std::nullopt});
+        activities.push_back(
+            {item.duration.likely, std::max(item.ready.likely, item.notBefore), std::nullopt});
     }
     out.finish = Network(std::move(activities), input.precedences).times().length;
     return out;

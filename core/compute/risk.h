@@ -23,8 +23,13 @@
 //                Chances of unknowns and the income take no part in it.
 //   profit       income - cost - what else the time until the finish costs
 //   drivers      Spearman's rank correlation of each spread with the total, over the first
-//                kDriverTrials trials; share = its square over the sum of all squares. One below
-//                2 / sqrt(trials) is what chance alone shows, and left out.
+//                kDriverTrials trials. Its share is told of what it does by itself: the common
+//                factor makes even what lies off the critical path go along with the finish. With
+//                f the factor's own rank correlation with the total, a spread that takes part in
+//                it by itself has (r - f sqrt(correlation)) / (1 - correlation), since r is that
+//                times (1 - correlation) + f sqrt(correlation) where effects add up. Share = its
+//                square over the sum of all squares. What is no more than chance shows, 2 /
+//                sqrt(trials), is left out.
 // Source: simulation of a network with three-point estimates, as in texts on project risk; the
 // factor and the default of its strength are project decisions.
 #pragma once
@@ -61,8 +66,9 @@ struct Spread {
 
 struct RiskItem {
     Spread cost;
-    Spread duration;  // not below 0
-    Spread ready;     // earliest start; goods that come then, a day before which nobody works
+    Spread duration;             // not below 0
+    Spread ready;                // earliest start: when its goods come
+    std::int64_t notBefore = 0;  // earliest start for certain: a day before which nobody works
 };
 
 struct RiskUnknown {

@@ -68,6 +68,58 @@ bool canMove(Total total, DriverKind kind) {
     return false;
 }
 
+// Whether its place may be the house's. An unknown's depends mostly on whether it strikes.
+bool takesPart(DriverKind kind) {
+    return kind != DriverKind::Unknown && kind != DriverKind::Income;
+}
+
+double correlationOf(double places, double squares, double products, double rankSquares,
+                     double trials) {
+    const double spread = squares - places * places / trials;
+    const double both = std::sqrt(std::max(0.0, spread) * rankSquares);
+    return both > 0 ? std::clamp(products / both, -1.0, 1.0) : 0;
+}
+
+// The rank correlation of the factor itself.
+double sharedCorrelation(const Grades& grades, const std::vector<double>& ranks,
+                         double rankSquares) {
+    double places = 0;
+    double squares = 0;
+    double products = 0;
+    for (std::size_t trial = 0; trial < grades.trials; ++trial) {
+        const double place = grades.shared[trial];
+        places += place;
+        squares += place * place;
+        products += place * ranks[trial];
+    }
+    return correlationOf(places, squares, products, rankSquares,
+                         static_cast<double>(grades.trials));
+}
+
+// What each cause does by itself (risk.h), from its correlation.
+class ByItself {
+  public:
+    ByItself(const Grades& grades, double shared)
+        : isWhole_(grades.correlation >= 1),
+          factor_(shared * std::sqrt(grades.correlation)),
+          own_(1 - grades.correlation),
+          byChance_(2 / std::sqrt(static_cast<double>(grades.trials))) {}
+
+    // 0 where it is no more than chance shows.
+    [[nodiscard]] double of(DriverKind kind, double correlation) const {
+        const bool isApart = takesPart(kind) && !isWhole_;
+        const double alone = isApart ? (correlation - factor_) / own_ : correlation;
+        const double byChance = isApart ? byChance_ / own_ : byChance_;
+        return std::abs(alone) > byChance ? alone : 0;
+    }
+
+  private:
+    bool isWhole_;  // all at one place: none can be told from the others
+    double factor_;
+    double own_;
+    double byChance_;
+};
+
 }  // namespace
 
 std::vector<Driver> driversOf(const Grades& grades, Total total,
@@ -84,21 +136,21 @@ std::vector<Driver> driversOf(const Grades& grades, Total total,
     const auto last = std::find_if_not(first, grades.causes.end(), moves);
     const Sums sums(grades, static_cast<std::size_t>(first - grades.causes.begin()),
                     static_cast<std::size_t>(last - grades.causes.begin()), ranks);
-    const auto n = static_cast<double>(grades.trials);
-    const double byChance = 2 / std::sqrt(n);
+    const ByItself byItself(grades, sharedCorrelation(grades, ranks, rankSquares));
     double all = 0;
     for (auto cause = first; cause != last; ++cause) {
         const auto at = static_cast<std::size_t>(cause - first);
-        const double spread = sums.squares[at] - sums.places[at] * sums.places[at] / n;
-        const double both = std::sqrt(std::max(0.0, spread) * rankSquares);
-        const double correlation = both > 0 ? sums.products[at] / both : 0;
-        if (std::abs(correlation) > byChance) {
-            out.push_back({cause->kind, cause->index, std::clamp(correlation, -1.0, 1.0), 0});
-            all += correlation * correlation;
+        const double correlation =
+            correlationOf(sums.places[at], sums.squares[at], sums.products[at], rankSquares,
+                          static_cast<double>(grades.trials));
+        const double alone = byItself.of(cause->kind, correlation);
+        if (alone != 0) {
+            out.push_back({cause->kind, cause->index, correlation, alone * alone});
+            all += alone * alone;
         }
     }
     for (Driver& driver : out) {
-        driver.sharePercent = 100 * driver.rankCorrelation * driver.rankCorrelation / all;
+        driver.sharePercent *= 100 / all;
     }
     std::stable_sort(out.begin(), out.end(), [](const Driver& a, const Driver& b) {
         return a.sharePercent > b.sharePercent;

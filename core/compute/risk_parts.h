@@ -20,6 +20,8 @@ struct Cause {
 struct Grades {
     std::vector<Cause> causes;
     std::vector<std::uint16_t> places;
+    std::vector<std::uint16_t> shared;  // the house's own place, one a trial
+    double correlation = 0;
     std::size_t trials = 0;
 
     [[nodiscard]] std::span<const std::uint16_t> row(std::size_t trial) const {

@@ -43,11 +43,11 @@ constexpr std::string_view kGives =
     "          profit is null without resale\n"
     "  likely  {\"cost\", \"days\"}: all items as likely, no unknown\n"
     "  contingency_80  cost p80 less likely cost: enough 80 times in 100\n"
-    "  drivers {\"cost\", \"days\", \"profit\"}: lists of {\"what\", \"of\", "
-    "\"rank_correlation\",\n"
-    "          \"share_percent\"}, largest first: Spearman's correlation with the\n"
-    "          total, and its square as a share of all squares. What is no more than\n"
-    "          chance shows (2 / sqrt of trials) is left out\n"
+    "  drivers {\"cost\", \"days\", \"profit\"}: lists of {\"what\", \"of\",\n"
+    "          \"rank_correlation\", \"share_percent\"}, largest first: Spearman's\n"
+    "          correlation with the total; the square of what it does by itself,\n"
+    "          without what all err together, as a share of all squares. What is no\n"
+    "          more than chance shows (2 / sqrt of trials) is left out\n"
     "  trials seed shape correlation  as used\n";
 
 constexpr double kUnitsPerMoney = 1e4;  // a hundredth of a cent

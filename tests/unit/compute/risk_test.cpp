@@ -273,6 +273,22 @@ TEST(Risk, DriversByRankCorrelation) {
     EXPECT_DOUBLE_EQ(out.finishDrivers[0].sharePercent, 100);
 }
 
+// Whatever the common factor, what each does by itself stays 4 : 1 in squares; and what is never
+// last drives no finish, though it goes along with it.
+TEST(Risk, SharesAreWithoutTheCommonFactor) {
+    const Spread wide{0, 2000, 4000};
+    const Spread narrow{0, 1000, 2000};
+    for (const double correlation : {0.0, 0.2, 0.5}) {
+        const RiskResult out = simulateRisk(inputOf(
+            {{narrow, {0, 50, 100}, kNone}, {wide, {900, 1000, 1900}, kNone}}, correlation));
+        ASSERT_EQ(out.costDrivers.size(), 2U);
+        EXPECT_EQ(out.costDrivers[0].index, 1U);
+        EXPECT_NEAR(out.costDrivers[0].sharePercent, 80, 6) << correlation;
+        ASSERT_EQ(out.finishDrivers.size(), 1U) << correlation;
+        EXPECT_EQ(out.finishDrivers[0].index, 1U);
+    }
+}
+
 // Costs take from a profit, income adds to it.
 TEST(Risk, DriversOfProfitHaveTheirSign) {
     RiskInput input = inputOf({{kRoof, kNone, kNone}});
