@@ -49,7 +49,7 @@ class Collector {
         ofHouse();
         for (const model::Mark& mark : rows_.marks) {
             if (mark.inSpiteOfCaution) {
-                out_.inSpite.push_back({mark.id, itemName(mark.item), mark.markedOn});
+                out_.inSpite.push_back({mark.id, mark.item, itemName(mark.item), mark.markedOn});
             }
         }
         return std::move(out_);

@@ -61,6 +61,7 @@ struct CautionRead {
 // A mark that says work was begun while a caution of its item was open.
 struct MarkInSpite {
     model::Id<model::Kind::Mark> mark;
+    model::Id<model::Kind::Item> item;
     std::string what;
     std::optional<model::Date> on;
 };

@@ -138,13 +138,15 @@ class Collector {
 
     void addRetainage() {
         for (const Release& release : out_.releases) {
-            if (release.held > Money{} || release.leftToPay > Money{}) {
-                const std::string next =
-                    release.next ? "next: " + release.steps[*release.next].what : "";
-                add(ClosingPart::Retainage, release.name, next,
-                    release.held > Money{} ? release.held : release.leftToPay, Kind::Contract,
-                    rows_.contracts[release.contract].id.raw());
+            if (release.held == Money{} && release.leftToPay == Money{}) {
+                continue;
             }
+            const bool isHeld = release.held > Money{};
+            add(ClosingPart::Retainage, release.name,
+                std::string(isHeld ? "held" : "left to pay") +
+                    (release.next ? "; next: " + release.steps[*release.next].what : ""),
+                isHeld ? release.held : release.leftToPay, Kind::Contract,
+                rows_.contracts[release.contract].id.raw());
         }
     }
 

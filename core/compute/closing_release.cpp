@@ -19,6 +19,8 @@ std::string counted(std::size_t count, const char* one, const char* many) {
     return std::to_string(count) + " " + (count == 1 ? one : many);
 }
 
+constexpr std::size_t kAcceptedStep = 4;  // in the release order
+
 class Releaser {
   public:
     Releaser(const model::JobRows& rows, const JobFigures& figures, const PunchList& punch)
@@ -62,8 +64,10 @@ class Releaser {
         out.leftToPay = std::max(Money{}, due(k) - figures.paid);
         leftToDo(k, out);
         addSteps(k, out);
+        // Whoever accepted the work has answered for what the book cannot know of it.
+        const std::size_t answered = rows_.contracts[k].acceptedOn ? kAcceptedStep : 0;
         for (std::size_t step = 0; step < out.steps.size() && !out.next; ++step) {
-            if (!out.steps[step].done.value_or(false)) {
+            if (!out.steps[step].done.value_or(step < answered)) {
                 out.next = step;
             }
         }

@@ -19,7 +19,7 @@ using nlohmann::json;
 
 constexpr std::size_t kIndent = 26;
 
-std::string quoted(const std::string& text) {
+std::string asTyped(const std::string& text) {
     return text.find(' ') == std::string::npos ? text : "\"" + text + "\"";
 }
 
@@ -129,9 +129,12 @@ std::string summary(Session& session, const model::JobRows& rows, const Cautions
 
 }  // namespace
 
-std::string acknowledgeCommand(const CautionRead& caution) {
-    const std::string name = caution.item.isNil() ? "house" : caution.what;
-    return "ledgerboard acknowledge " + quoted(name) + " " + quoted(caution.about) +
+std::string acknowledgeCommand(Session& session, const CautionRead& caution) {
+    std::string name = caution.item.isNil() ? "house" : caution.what;
+    if (auto finder = session.finder(); finder.ok() && !caution.item.isNil()) {
+        name = finder.value()->nameOf(caution.item.raw());
+    }
+    return "ledgerboard acknowledge " + asTyped(name) + " " + asTyped(caution.about) +
            " --result \"what was found\"";
 }
 
@@ -147,7 +150,7 @@ std::string cautionText(Session& session, const model::JobRows& rows, const Caut
         out += byName(session, cautions, isOpen, [](const CautionRead& caution) {
             return sentenceOf(caution) + (caution.isBegun ? " (begun in spite of it)" : "");
         });
-        out += paragraph(session, "To close one: " + acknowledgeCommand(*first));
+        out += paragraph(session, "To close one: " + acknowledgeCommand(session, *first));
     }
     const auto isTold = [](const CautionRead& caution) {
         return caution.state != CautionState::Acknowledged && !caution.holdsUp();

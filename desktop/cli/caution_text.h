@@ -19,7 +19,7 @@ namespace ledgerboard::cli {
 [[nodiscard]] nlohmann::json cautionJson(const compute::Cautions& cautions);
 
 // "ledgerboard acknowledge "Kitchen/range" gas --result "what was found"": the command that closes
-// this caution.
-[[nodiscard]] std::string acknowledgeCommand(const compute::CautionRead& caution);
+// this caution, under the name that tells its item from others.
+[[nodiscard]] std::string acknowledgeCommand(Session& session, const compute::CautionRead& caution);
 
 }  // namespace ledgerboard::cli

@@ -155,9 +155,11 @@ void addLooking(CLI::App& app, Spoken& s) {
                 [&s](Session& session) { return verbWeek(session, s.week); });
     week->add_flag("--keep", s.week.keep, "Keep it, for the next review to stand beside");
 
-    addVerb(app, s, "cautions", "Hazards and duties by item, with their sources",
-            "ledgerboard cautions --as-of 2026-04-10",
-            [](Session& session) { return verbCautions(session); });
+    CLI::App* cautions =
+        addVerb(app, s, "cautions", "Hazards and duties by item, with their sources",
+                "ledgerboard cautions kitchen/range",
+                [&s](Session& session) { return verbCautions(session, s.record); });
+    cautions->add_option("ITEM", s.record, "Of this item alone; of all where not said");
 
     CLI::App* choose = addVerb(
         app, s, "choose", "Open alternates compared, the best set of options; or decide one",

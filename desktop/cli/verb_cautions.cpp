@@ -44,16 +44,17 @@ bool isHouse(const std::string& text) {
     return word == "house" || word == "thehouse" || word == "job";
 }
 
-std::string listOf(const Targets& targets) {
+std::string listOf(Session& session, const Targets& targets) {
     std::string list;
     for (const CautionRead* target : targets) {
-        list += "\n  " + acknowledgeCommand(*target);
+        list += "\n  " + acknowledgeCommand(session, *target);
     }
     return list;
 }
 
 // Of the cautions of one item, or of the house, the one meant.
-Result<Targets> choose(const Targets& ofOne, const std::string& name, const std::string& about) {
+Result<Targets> choose(Session& session, const Targets& ofOne, const std::string& name,
+                       const std::string& about) {
     Targets named;
     Targets open;
     for (const CautionRead* caution : ofOne) {
@@ -79,7 +80,8 @@ Result<Targets> choose(const Targets& ofOne, const std::string& name, const std:
         return keyOf(caution->about) == keyOf(named.front()->about);
     });
     if (!oneName) {
-        return model::cannotBeMet(name + " has several open cautions; say which:" + listOf(named));
+        return model::cannotBeMet(
+            name + " has several open cautions; say which:" + listOf(session, named));
     }
     return open.empty() ? Targets{named.front()} : open;
 }
@@ -121,8 +123,8 @@ Result<Targets> meantBy(Session& session, const Cautions& cautions,
         return out;
     };
     if (isHouse(options.caution)) {
-        return choose(those([](const CautionRead& one) { return one.item.isNil(); }), "the house",
-                      options.about);
+        return choose(session, those([](const CautionRead& one) { return one.item.isNil(); }),
+                      "the house", options.about);
     }
     auto finder = session.finder();
     if (!finder.ok()) {
@@ -131,7 +133,8 @@ Result<Targets> meantBy(Session& session, const Cautions& cautions,
     auto item = finder.value()->find(Kind::Item, options.caution);
     if (item.ok()) {
         const std::string name = finder.value()->nameOf(item.value());
-        return choose(those([&](const CautionRead& one) { return one.item.raw() == item.value(); }),
+        return choose(session,
+                      those([&](const CautionRead& one) { return one.item.raw() == item.value(); }),
                       name, options.about);
     }
     if (auto record = finder.value()->find(Kind::Caution, options.caution); record.ok()) {
@@ -213,19 +216,41 @@ void print(Session& session, const Targets& targets, model::Date day, const std:
 
 }  // namespace
 
-Done verbCautions(Session& session) {
+Done verbCautions(Session& session, const std::string& itemText) {
     auto rows = session.rows();
     if (!rows.ok()) {
         return rows.error();
+    }
+    std::optional<model::RawId> only;
+    if (!itemText.empty()) {
+        auto finder = session.finder();
+        if (!finder.ok()) {
+            return finder.error();
+        }
+        auto item = finder.value()->find(Kind::Item, itemText);
+        if (!item.ok()) {
+            return item.error();
+        }
+        only = item.value();
     }
     auto today = session.today();
     if (!today.ok()) {
         return today.error();
     }
     return model::guarded([&]() -> Done {
-        const Cautions cautions = compute::cautionsOf(rows.value(), today.value());
+        Cautions cautions = compute::cautionsOf(rows.value(), today.value());
+        if (only) {
+            std::erase_if(cautions.all,
+                          [&](const CautionRead& one) { return one.item.raw() != *only; });
+            std::erase_if(cautions.inSpite,
+                          [&](const auto& one) { return one.item.raw() != *only; });
+        }
         if (session.json()) {
             session.printJson(cautionJson(cautions));
+        } else if (only && cautions.all.empty()) {
+            session.print("The tables raise no caution for " +
+                          session.finder().value()->nameOf(*only) + ". " +
+                          std::string(compute::kCautionReminder) + "\n");
         } else if (cautions.all.empty()) {
             session.print(rows.value().job.name +
                           ": no cautions, for there is no work in the scope yet.\n"

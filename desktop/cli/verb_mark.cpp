@@ -65,7 +65,7 @@ Result<void> heedCautions(Session& session, model::Mark& mark, const std::string
         std::string message = name + " isn't marked begun while a caution of it is open:";
         for (const auto* caution : open) {
             message += "\n  " + caution->about + ": " + caution->why + "\n    " +
-                       acknowledgeCommand(*caution);
+                       acknowledgeCommand(session, *caution);
         }
         return model::cannotBeMet(message + "\n" + std::string(compute::kCautionReminder));
     });

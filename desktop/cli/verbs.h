@@ -86,7 +86,7 @@ using Done = model::Result<void>;
 [[nodiscard]] Done verbAcknowledge(Session& session, const AcknowledgeOptions& options);
 [[nodiscard]] Done verbBaseline(Session& session, const BaselineOptions& options);
 [[nodiscard]] Done verbWeek(Session& session, const WeekOptions& options);
-[[nodiscard]] Done verbCautions(Session& session);
+[[nodiscard]] Done verbCautions(Session& session, const std::string& item);
 [[nodiscard]] Done verbChoose(Session& session, const ChooseOptions& options);
 [[nodiscard]] Done verbClose(Session& session);
 [[nodiscard]] Done verbDeal(Session& session);

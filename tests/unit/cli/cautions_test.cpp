@@ -172,6 +172,23 @@ TEST_F(CautionsCliTest, ThePageSaysWhatIsOpenAndWhereItIsFrom) {
     EXPECT_EQ(document({"--as-of", "2026-04-10", "cautions"})["open"], 2);
 }
 
+TEST_F(CautionsCliTest, OfOneItem) {
+    const json one = document({"cautions", "kitchen/range"});
+    ASSERT_EQ(one["items"].size(), 1U);
+    EXPECT_EQ(one["items"][0]["cautions"].size(), 1U);
+    EXPECT_EQ(one["house"].size(), 0U);
+    EXPECT_THAT(text({"cautions", "hall/shelves"}), HasSubstr("raise no caution for Hall/shelves"));
+    EXPECT_EQ(line_({"cautions", "attic/ghosts"}).status, kCannotBeMet);
+}
+
+// Two items of one object: the command names the one that is meant.
+TEST_F(CautionsCliTest, TheCommandTellsNamesakesApart) {
+    text({"add", "scope", "Space=Kitchen", "Treatment=refinish", "Object=ceiling", "Quantity=40",
+          "Unit=sq ft"});
+    const std::string said = refused({"mark", "kitchen/repair ceiling", "50"});
+    EXPECT_THAT(said, HasSubstr("acknowledge \"Kitchen/repair ceiling\" \"lead paint\""));
+}
+
 TEST(CautionsOfAnEmptyJob, SayWhatToDoNext) {
     TestFolder folder("no-cautions");
     CommandLine line(folder.file("house.book"));

@@ -195,7 +195,9 @@ TEST_F(ClosingTest, TheReleaseOrder) {
     EXPECT_EQ(step(release, "waiver, conditional").done, std::optional(false));
     EXPECT_EQ(step(release, "last payment").done, std::optional(false));
     EXPECT_EQ(step(release, "unconditional").done, std::nullopt);
+    // Once accepted, nobody is asked about the debris again.
     job_.rows.contracts[0].acceptedOn = day("2026-05-21");
+    EXPECT_EQ(next(), "its final waiver, conditional");
     job_.rows.contracts[0].waiverReceivedOn = day("2026-05-21");
     job_.spend(SpendKind::Payment, "2026-05-22", "100", 1).contract = id<Kind::Contract>(1);
     EXPECT_THAT(read().releases, IsEmpty());
