@@ -18,8 +18,6 @@ using model::Kind;
 using model::RawId;
 using model::Result;
 
-namespace {
-
 void setMeta(Database& database, std::string_view name, const model::Value& value) {
     auto upsert = database.prepare(
         "INSERT INTO meta(name, value) VALUES(?1, ?2) "
@@ -31,6 +29,8 @@ model::Value meta(Database& database, std::string_view name) {
     auto select = database.prepare("SELECT value FROM meta WHERE name = ?1");
     return select.bind(1, name).step() ? select.value(0) : model::Value{};
 }
+
+namespace {
 
 RawId metaId(Database& database, std::string_view name) {
     const model::Value value = meta(database, name);
@@ -99,41 +99,23 @@ Book::Book(Book&&) noexcept = default;
 Book& Book::operator=(Book&&) noexcept = default;
 Book::~Book() = default;
 
-Result<Book> Book::create(const std::string& path, const std::string& ownerName, model::Instant now,
-                          model::FillRandom random) {
+namespace {
+
+// Makes a book aside, lets `fill` write into it in one transaction, and renames it, so that a book
+// is there whole or not at all.
+template <class Fill>
+Result<void> makeFile(const std::string& path, Fill&& fill) {
     std::error_code problem;
     if (std::filesystem::exists(path, problem)) {
         return model::cannotBeMet("there is already something at " + path +
                                   ": name another file with --book");
     }
-    // Made aside and renamed, so that a book is there whole or not at all.
     const std::string aside = path + ".new-" + std::to_string(::getpid());
     auto made = guardStore([&]() -> Result<void> {
         Database database(aside);
-        Log log(database);
-        model::IdMaker ids(random);
         Transaction transaction(database);
         createTables(database);
-        model::Person owner;
-        owner.id = Id<Kind::Person>(ids.next(now));
-        owner.name = ownerName;
-        owner.role = model::Role::Owner;
-        model::Device device;
-        device.id = Id<Kind::Device>(ids.next(now));
-        device.person = owner.id;
-        device.name = "this computer";
-        setMeta(database, "device", device.id.raw());
-        setMeta(database, "person", owner.id.raw());
-        Action action("begin the book");
-        action.add(owner);
-        action.add(device);
-        std::vector<PlannedEdit> edits;
-        for (const auto& edit : action.edits()) {
-            edits.push_back({model::fieldOf(edit.field), edit, {}});
-        }
-        writeAction(database, log, device.id.raw(), edits, action.what(), ActionRole::Done, 0, now);
-        // The beginning can't be undone: a book without an owner is no book.
-        database.run("DELETE FROM actions");
+        fill(database);
         transaction.commit();
         // Kept in the file: readers and one writer at the same time from now on.
         database.run("PRAGMA journal_mode = WAL");
@@ -157,6 +139,52 @@ Result<Book> Book::create(const std::string& path, const std::string& ownerName,
     if (problem) {
         return model::damaged("the book cannot be made at " + path + ": " + problem.message());
     }
+    return {};
+}
+
+}  // namespace
+
+Result<Book> Book::create(const std::string& path, const std::string& ownerName, model::Instant now,
+                          model::FillRandom random) {
+    auto made = makeFile(path, [&](Database& database) {
+        Log log(database);
+        model::IdMaker ids(random);
+        model::Person owner;
+        owner.id = Id<Kind::Person>(ids.next(now));
+        owner.name = ownerName;
+        owner.role = model::Role::Owner;
+        model::Device device;
+        device.id = Id<Kind::Device>(ids.next(now));
+        device.person = owner.id;
+        device.name = "this computer";
+        setMeta(database, "device", device.id.raw());
+        setMeta(database, "person", owner.id.raw());
+        Action action("begin the book");
+        action.add(owner);
+        action.add(device);
+        std::vector<PlannedEdit> edits;
+        for (const auto& edit : action.edits()) {
+            edits.push_back({model::fieldOf(edit.field), edit, {}});
+        }
+        writeAction(database, log, device.id.raw(), edits, action.what(), ActionRole::Done, 0, now);
+        // The beginning can't be undone: a book without an owner is no book.
+        database.run("DELETE FROM actions");
+    });
+    if (!made.ok()) {
+        return made.error();
+    }
+    return open(path, std::move(random));
+}
+
+Result<Book> Book::createJoined(const std::string& path, Id<Kind::Device> device,
+                                Id<Kind::Person> person, model::FillRandom random) {
+    auto made = makeFile(path, [&](Database& database) {
+        setMeta(database, "device", device.raw());
+        setMeta(database, "person", person.raw());
+    });
+    if (!made.ok()) {
+        return made.error();
+    }
     return open(path, std::move(random));
 }
 
@@ -174,6 +202,11 @@ Result<Book> Book::open(const std::string& path, model::FillRandom random) {
         parts->person = Id<Kind::Person>(metaId(*parts->database, "person"));
         if (parts->device.isNil()) {
             return model::damaged(path + " has no device in it: it is damaged, restore a backup");
+        }
+        if (!hasSyncTables(*parts->database)) {
+            Transaction transaction(*parts->database);
+            createSyncTables(*parts->database);
+            transaction.commit();
         }
         fitCatalog(*parts->database, *parts->log);
         return Book(std::move(parts));

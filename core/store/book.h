@@ -23,6 +23,7 @@
 namespace ledgerboard::store {
 
 class Database;
+class SyncBook;
 
 // A record as the catalog sees it: values in the order of its kind's fields.
 struct Record {
@@ -79,6 +80,12 @@ class Book {
     [[nodiscard]] static model::Result<Book> create(const std::string& path,
                                                     const std::string& ownerName,
                                                     model::Instant now, model::FillRandom random);
+    // Makes a book for a device that joins another book: nothing in it until it has met a peer.
+    // Errors: as of create.
+    [[nodiscard]] static model::Result<Book> createJoined(const std::string& path,
+                                                          model::Id<model::Kind::Device> device,
+                                                          model::Id<model::Kind::Person> person,
+                                                          model::FillRandom random);
     // Opens an existing book. Errors (Damaged): missing, foreign, newer, damaged or read-only; the
     // file and its folder are as they were.
     [[nodiscard]] static model::Result<Book> open(const std::string& path,
@@ -159,6 +166,7 @@ class Book {
     [[nodiscard]] const std::string& path() const;
 
   private:
+    friend class SyncBook;  // what the exchange with other books needs: sync_book.h
     struct Parts;
     explicit Book(std::unique_ptr<Parts> parts);
     std::unique_ptr<Parts> parts_;

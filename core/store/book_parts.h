@@ -21,6 +21,10 @@ struct Book::Parts {
     model::Id<model::Kind::Person> person;
 };
 
+// What the book remembers under a name; empty where nothing. Setting requires: in a transaction.
+[[nodiscard]] model::Value meta(Database& database, std::string_view name);
+void setMeta(Database& database, std::string_view name, const model::Value& value);
+
 // Role of an action, stored in the actions table: do not renumber.
 enum class ActionRole : std::int64_t { Done = 0, Undo = 1, Redo = 2 };
 

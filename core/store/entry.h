@@ -17,13 +17,16 @@ namespace ledgerboard::store {
 enum class Lane : std::uint8_t {
     OwnerOnly = 0,  // no one but owners may ever hold it
     Shared = 1,     // some other role may read it
+    // As a device of another role than owner receives it: numbered by a keyed digest, so that
+    // numbers tell nothing of what it does not receive. Never at the device that wrote the entry.
+    Sealed = 2,
 };
 
 // Names one entry in the whole world.
 struct EntryName {
     model::RawId device;
     Lane lane = Lane::OwnerOnly;
-    std::int64_t number = 0;  // 1, 2, 3 ... per device and lane, without holes
+    std::int64_t number = 0;  // 1, 2, 3 ... per device and lane, without holes (Sealed: any)
     friend auto operator<=>(const EntryName&, const EntryName&) = default;
 };
 

@@ -287,10 +287,66 @@ void Log::setClock(HybridClock clock) {
 
 std::int64_t Log::lastNumber(const RawId& device, Lane lane) {
     const std::int64_t writer = writerOf(device);
-    auto select =
-        database_.prepare("SELECT max(number) FROM entries WHERE writer = ?1 AND lane = ?2");
+    auto select = database_.prepare(
+        "SELECT max(coalesce((SELECT max(number) FROM entries WHERE writer = ?1 AND lane = ?2), 0),"
+        " coalesce((SELECT number FROM forgotten WHERE writer = ?1 AND lane = ?2), 0))");
     select.bind(1, writer).bind(2, static_cast<std::int64_t>(lane));
     return select.step() ? select.integer(0) : 0;
+}
+
+std::vector<std::int64_t> Log::arrivalsOf(const RawId& record) {
+    auto select = database_.prepare(
+        "SELECT arrival FROM cells WHERE record = ?1 "
+        "UNION SELECT arrival FROM superseded WHERE record = ?1 ORDER BY arrival");
+    select.bind(1, record);
+    std::vector<std::int64_t> arrivals;
+    while (select.step()) {
+        arrivals.push_back(select.integer(0));
+    }
+    return arrivals;
+}
+
+void Log::remake(const RawId& record) {
+    const auto arrivals = arrivalsOf(record);
+    for (const auto* table : {"cells", "superseded"}) {
+        auto clear = database_.prepare("DELETE FROM " + std::string(table) + " WHERE record = ?1");
+        clear.bind(1, record).run();
+    }
+    for (const auto& info : model::kinds()) {
+        auto clear = database_.prepare("DELETE FROM " + std::string(info.table) + " WHERE id = ?1");
+        clear.bind(1, record).run();
+    }
+    for (const auto arrival : arrivals) {
+        Entry entry;
+        std::int64_t writer = 0;
+        {
+            auto select = database_.prepare(std::string("SELECT e.writer, ") + kEntryColumns +
+                                            "WHERE e.arrival = ?1");
+            if (!select.bind(1, arrival).step()) {
+                continue;
+            }
+            writer = select.integer(0);
+            entry = entryFrom(select, 1);
+        }
+        winOrLose(arrival, writer, entry);
+    }
+    flush();
+}
+
+void Log::forgetEntries(const RawId& record, const std::vector<std::int64_t>& arrivals) {
+    for (const auto arrival : arrivals) {
+        // What is numbered from 1 keeps its place, so that no number is ever used twice.
+        auto keep = database_.prepare(
+            "INSERT INTO forgotten(writer, lane, number) "
+            "SELECT writer, lane, number FROM entries WHERE arrival = ?1 AND lane <> 2 "
+            "ON CONFLICT(writer, lane) DO UPDATE SET number = max(number, excluded.number)");
+        keep.bind(1, arrival).run();
+    }
+    for (const auto arrival : arrivals) {
+        auto remove = database_.prepare("DELETE FROM entries WHERE arrival = ?1");
+        remove.bind(1, arrival).run();
+    }
+    remake(record);
 }
 
 void Log::rebuild() {

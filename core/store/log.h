@@ -39,8 +39,16 @@ class Log {
     // The latest reading of the hybrid clock, kept in the book.
     [[nodiscard]] model::HybridClock clock();
     void setClock(model::HybridClock clock);
-    // The highest number of a device's lane; 0 where it has none.
+    // The highest number a device's lane ever had here, forgotten ones included; 0 where none.
     [[nodiscard]] std::int64_t lastNumber(const model::RawId& device, Lane lane);
+
+    // Makes the cells and the row of one record again from those of its entries that are still
+    // there, whatever was changed in them. Requires: nothing waits for flush().
+    void remake(const model::RawId& record);
+    // Takes entries of one record out of the log for good, by arrival, and remakes the record.
+    void forgetEntries(const model::RawId& record, const std::vector<std::int64_t>& arrivals);
+    // The arrivals of every entry of a record, those that hold and those that were beaten, rising.
+    [[nodiscard]] std::vector<std::int64_t> arrivalsOf(const model::RawId& record);
 
     // Clears cells and rows and makes them again from the entries.
     void rebuild();

@@ -65,6 +65,57 @@ CREATE TABLE actions(
 ) STRICT;
 )sql";
 
+// What the exchange with other books needs; a book from before it gets them when it is opened.
+constexpr const char* kSyncTables = R"sql(
+-- The highest number of a device's lane that was forgotten here, so that it is not used again.
+CREATE TABLE forgotten(
+    writer INTEGER NOT NULL,
+    lane INTEGER NOT NULL,
+    number INTEGER NOT NULL,
+    PRIMARY KEY(writer, lane)
+) STRICT, WITHOUT ROWID;
+
+-- What a device sent and may not write: never applied, for the owner to see.
+CREATE TABLE asides(
+    place INTEGER PRIMARY KEY AUTOINCREMENT,
+    device BLOB NOT NULL,
+    lane INTEGER NOT NULL,
+    number INTEGER NOT NULL,
+    clock INTEGER NOT NULL,
+    record BLOB NOT NULL,
+    field INTEGER NOT NULL,
+    value ANY,
+    replaces BLOB,
+    at_ms INTEGER NOT NULL,
+    why TEXT NOT NULL,
+    UNIQUE(device, lane, number)
+) STRICT;
+
+-- At the peer: which entry of a cell a device of another role than owner has; with a round, which
+-- one was sent in that round and is not confirmed yet (arrival 0: was told to drop it).
+CREATE TABLE sent(
+    device BLOB NOT NULL,
+    record BLOB NOT NULL,
+    field INTEGER NOT NULL,
+    arrival INTEGER NOT NULL,
+    PRIMARY KEY(device, record, field)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE sending(
+    device BLOB NOT NULL,
+    record BLOB NOT NULL,
+    field INTEGER NOT NULL,
+    arrival INTEGER NOT NULL,
+    PRIMARY KEY(device, record, field)
+) STRICT, WITHOUT ROWID;
+
+-- At a device: cells that were there when a fresh start began and were not sent again yet.
+CREATE TABLE stale(
+    record BLOB NOT NULL,
+    field INTEGER NOT NULL,
+    PRIMARY KEY(record, field)
+) STRICT, WITHOUT ROWID;
+)sql";
+
 const char* sqlType(FieldType type) {
     switch (type) {
         case FieldType::Flag:
@@ -148,9 +199,19 @@ model::Result<void> checkFile(const std::string& path) {
 
 void createTables(Database& database) {
     database.run(kLogTables);
+    database.run(kSyncTables);
     createRowTables(database);
     database.run("PRAGMA application_id = " + std::to_string(kApplicationId));
     database.run("PRAGMA user_version = " + std::to_string(kLayoutVersion));
+}
+
+bool hasSyncTables(Database& database) {
+    auto select = database.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'stale'");
+    return select.step();
+}
+
+void createSyncTables(Database& database) {
+    database.run(kSyncTables);
 }
 
 void createRowTables(Database& database) {

@@ -23,6 +23,11 @@ inline constexpr std::int32_t kLayoutVersion = 1;
 // The log's tables, then one table per kind. Requires: an empty database, in a transaction.
 void createTables(Database& database);
 
+// The tables of the exchange, in a book that was made before there were any. Requires: in a
+// transaction, and hasSyncTables says no.
+[[nodiscard]] bool hasSyncTables(Database& database);
+void createSyncTables(Database& database);
+
 // One table per kind, empty. Requires: in a transaction.
 void createRowTables(Database& database);
 void dropRowTables(Database& database);

@@ -29,7 +29,7 @@ const std::vector<Layer>& layers() {
         {"core/intake", {"core/model", "core/store"}},
         {"core/report", {"core/model", "core/compute", "core/store"}},
         {"core/qml", {"core", "sync"}},
-        {"sync/wire", {"core/model"}},
+        {"sync/wire", {"core/model", "core/store"}},
         {"sync/exchange", {"core/model", "core/store", "sync/wire"}},
         {"sync/identity", {"core/model", "sync/wire"}},
         {"sync/guard", {"core/model", "sync/wire"}},

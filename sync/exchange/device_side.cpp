@@ -1,0 +1,381 @@
+#include "sync/exchange/device_side.h"
+
+#include <algorithm>
+
+#include "sync/wire/exchange_limits.h"
+
+namespace ledgerboard::sync {
+
+using model::RawId;
+using model::Result;
+using store::Entry;
+using store::LaneNumbers;
+
+namespace {
+
+constexpr const char* kEpoch = "sync.epoch";
+constexpr const char* kCursor = "sync.cursor";
+constexpr const char* kOwnerOnlyDone = "sync.acknowledged.0";
+constexpr const char* kSharedDone = "sync.acknowledged.1";
+constexpr const char* kRelay = "sync.relay";        // up to where the log was sent again
+constexpr const char* kFreshening = "sync.fresh";   // a fresh start is under way
+constexpr const char* kNewIdentity = "sync.renew";  // asked for, and maybe given
+constexpr const char* kOffset = "sync.clock_offset";
+constexpr const char* kPartial = "partial";  // this book holds a part of another one
+
+std::vector<store::Remembered> toRemember(const LaneNumbers& numbers) {
+    return {{kOwnerOnlyDone, numbers[0]}, {kSharedDone, numbers[1]}};
+}
+
+model::Error noProgress() {
+    return model::cannotBeMet("the peer acknowledged nothing of what was sent: try again later");
+}
+
+}  // namespace
+
+Result<std::int64_t> DeviceSide::number(const std::string& name) {
+    auto value = book_.recall(name);
+    if (!value.ok()) {
+        return value.error();
+    }
+    const auto* integer = std::get_if<std::int64_t>(&value.value());
+    return integer != nullptr ? *integer : 0;
+}
+
+Result<void> DeviceSide::remember(std::vector<store::Remembered> what) {
+    store::Taking taking;
+    taking.remember = std::move(what);
+    auto taken = book_.take(taking);
+    return taken.ok() ? Result<void>() : Result<void>(taken.error());
+}
+
+Result<LaneNumbers> DeviceSide::acknowledged() {
+    auto ownerOnly = number(kOwnerOnlyDone);
+    auto shared = number(kSharedDone);
+    if (!ownerOnly.ok() || !shared.ok()) {
+        return ownerOnly.ok() ? shared.error() : ownerOnly.error();
+    }
+    return LaneNumbers{ownerOnly.value(), shared.value()};
+}
+
+Result<std::int64_t> DeviceSide::clockOffsetMs() {
+    return number(kOffset);
+}
+
+// A call whose answer is a refusal is an error, save those that the device can mend by itself.
+Result<Reply> DeviceSide::call(Call call, const std::string& body) {
+    auto reply = carry_(call, body);
+    if (!reply.ok()) {
+        return reply.error();
+    }
+    said_ = reply.value().status;
+    if (said_ == Status::Ok) {
+        return reply;
+    }
+    meeting_.revoked = said_ == Status::Revoked;
+    auto refused = readRefused(reply.value().body);
+    return model::cannotBeMet(refused.ok() ? "the peer says: " + refused.value().message
+                                           : std::string("the peer's answer can't be read"));
+}
+
+Result<Meeting> DeviceSide::meet(model::Instant now) {
+    meeting_ = {};
+    mustRenew_ = false;
+    auto renewing = book_.recall(kNewIdentity);
+    if (!renewing.ok()) {
+        return renewing.error();
+    }
+    auto greeted = hello(RawId{});
+    if (!greeted.ok()) {
+        return meeting_.revoked ? Result<Meeting>(meeting_) : Result<Meeting>(greeted.error());
+    }
+    if (auto learned = learn(greeted.value(), now); !learned.ok()) {
+        return learned.error();
+    }
+    if (mustRenew_ || std::holds_alternative<RawId>(renewing.value())) {
+        if (auto renewed = renew(now); !renewed.ok()) {
+            return renewed.error();
+        }
+    }
+    constexpr int kRounds = 8;  // own entries written meanwhile go up before more comes down
+    for (int round = 0; round < kRounds; ++round) {
+        auto done = pushOwn(now);
+        done = done.ok() ? relay(now) : done;
+        auto pulled = done.ok() ? pullAll() : Result<bool>(done.error());
+        if (meeting_.revoked) {
+            return meeting_;
+        }
+        if (!pulled.ok()) {
+            return pulled.error();
+        }
+        if (pulled.value()) {
+            break;
+        }
+    }
+    return meeting_;
+}
+
+Result<HelloAnswer> DeviceSide::hello(const RawId& renew) {
+    auto last = book_.lastNumbers(book_.book().thisDevice().raw());
+    auto epoch = book_.recall(kEpoch);
+    if (!last.ok() || !epoch.ok()) {
+        return last.ok() ? epoch.error() : last.error();
+    }
+    HelloAsk ask;
+    const auto* known = std::get_if<RawId>(&epoch.value());
+    ask.epoch = known != nullptr ? *known : RawId{};
+    ask.last = last.value();
+    ask.wantOthers = true;
+    ask.renew = renew;
+    auto reply = call(Call::Hello, write(ask));
+    if (!reply.ok()) {
+        return reply.error();
+    }
+    return readHelloAnswer(reply.value().body);
+}
+
+// Takes in what the peer says of itself and of this device.
+Result<void> DeviceSide::learn(const HelloAnswer& answer, model::Instant now) {
+    meeting_.clockOffsetMs = answer.time.milliseconds() - now.milliseconds();
+    owner_ = answer.role == model::wordOf(model::Role::Owner);
+    others_ = answer.others;
+    auto epoch = book_.recall(kEpoch);
+    auto done = acknowledged();
+    auto last = book_.lastNumbers(book_.book().thisDevice().raw());
+    if (!epoch.ok() || !done.ok() || !last.ok()) {
+        return !epoch.ok() ? epoch.error() : !done.ok() ? done.error() : last.error();
+    }
+    std::vector<store::Remembered> what = {
+        {kOffset, meeting_.clockOffsetMs},
+        {kPartial, owner_ ? model::Value{} : model::Value{std::int64_t{1}}}};
+    const auto* known = std::get_if<RawId>(&epoch.value());
+    if (known == nullptr || *known != answer.epoch) {
+        // A peer met for the first time, or restored from a backup: it may lack what it had.
+        what.push_back({kEpoch, answer.epoch});
+        what.push_back({kRelay, std::int64_t{0}});
+        for (std::size_t lane = 0; lane < 2; ++lane) {
+            done.value()[lane] = std::min(done.value()[lane], answer.unbroken[lane]);
+        }
+        for (auto& one : toRemember(done.value())) {
+            what.push_back(std::move(one));
+        }
+    }
+    for (std::size_t lane = 0; lane < 2; ++lane) {
+        // It has more of this device than this device has: this copy is an old one.
+        mustRenew_ = mustRenew_ || answer.last[lane] > last.value()[lane];
+    }
+    return remember(std::move(what));
+}
+
+// Takes a new identity. The id is written down before it is asked for, so that being cut off in
+// between leads to the same one.
+Result<void> DeviceSide::renew(model::Instant now) {
+    auto asked = book_.recall(kNewIdentity);
+    auto done = acknowledged();
+    if (!asked.ok() || !done.ok()) {
+        return asked.ok() ? done.error() : asked.error();
+    }
+    const auto* before = std::get_if<RawId>(&asked.value());
+    const RawId device = before != nullptr ? *before : book_.book().newId(now);
+    if (auto kept = remember({{kNewIdentity, device}}); !kept.ok()) {
+        return kept;
+    }
+    auto answer = hello(device);
+    if (!answer.ok()) {
+        return answer.error();
+    }
+    auto what = toRemember({0, 0});
+    what.push_back({kNewIdentity, {}});
+    if (auto taken = book_.takeIdentity(device, done.value(), what); !taken.ok()) {
+        return taken;
+    }
+    others_ = answer.value().others;
+    mustRenew_ = false;
+    meeting_.renewed = true;
+    return {};
+}
+
+Result<void> DeviceSide::pushOwn(model::Instant now) {
+    for (;;) {
+        auto done = acknowledged();
+        if (!done.ok()) {
+            return done.error();
+        }
+        auto entries = book_.ownAfter(done.value(), kMostEntries, kFillBytes);
+        if (!entries.ok()) {
+            return entries.error();
+        }
+        if (entries.value().empty()) {
+            return {};
+        }
+        if (auto pushed = pushPart(std::move(entries).value(), now); !pushed.ok()) {
+            return pushed;
+        }
+    }
+}
+
+// Sends one part, and mends what the peer finds wrong with it: the next round sends it again.
+Result<void> DeviceSide::pushPart(std::vector<Entry> entries, model::Instant now) {
+    std::string body = write(PushAsk{entries});
+    while (body.size() > kMostBodyBytes && entries.size() > 1) {
+        entries.resize(entries.size() / 2);
+        body = write(PushAsk{entries});
+    }
+    auto reply = call(Call::Push, body);
+    if (reply.ok()) {
+        auto answer = readPushAnswer(reply.value().body);
+        return answer.ok() ? acknowledge(entries, answer.value()) : answer.error();
+    }
+    if (said_ == Status::Ahead) {
+        auto done = acknowledged();
+        if (!done.ok()) {
+            return done.error();
+        }
+        const auto theirs =
+            model::Instant::fromMilliseconds(now.milliseconds() + meeting_.clockOffsetMs);
+        auto changed = book_.restamp(done.value(), theirs);
+        if (!changed.ok()) {
+            return changed.error();
+        }
+        meeting_.restamped += changed.value();
+        return changed.value() > 0 ? Result<void>() : Result<void>(reply.error());
+    }
+    if (said_ == Status::OtherContent && !meeting_.renewed) {
+        return renew(now);
+    }
+    return reply.error();
+}
+
+Result<void> DeviceSide::acknowledge(const std::vector<Entry>& entries, const PushAnswer& answer) {
+    auto done = acknowledged();
+    if (!done.ok()) {
+        return done.error();
+    }
+    LaneNumbers numbers = done.value();
+    const RawId own = book_.book().thisDevice().raw();
+    store::Taking taking;
+    for (const auto& entry : entries) {
+        const auto lane = static_cast<std::size_t>(entry.name.lane);
+        if (entry.name.device == own && entry.name.number <= answer.acknowledged[lane] &&
+            entry.name.number > numbers[lane]) {
+            numbers[lane] = entry.name.number;
+            ++meeting_.sent;
+        }
+    }
+    if (numbers == done.value()) {
+        return noProgress();
+    }
+    for (const auto& refusal : answer.refused) {
+        taking.forgetEntries.push_back({own, refusal.lane, refusal.number});
+    }
+    meeting_.refused += taking.forgetEntries.size();
+    taking.remember = toRemember(numbers);
+    auto taken = book_.take(taking);
+    return taken.ok() ? Result<void>() : Result<void>(taken.error());
+}
+
+// After the peer was restored: sends what it lacks of other devices, which may be lost themselves.
+Result<void> DeviceSide::relay(model::Instant) {
+    auto place = book_.recall(kRelay);
+    if (!place.ok()) {
+        return place.error();
+    }
+    const auto* from = std::get_if<std::int64_t>(&place.value());
+    if (from == nullptr || !owner_) {
+        return {};
+    }
+    std::int64_t at = *from;
+    for (;;) {
+        auto part =
+            book_.after({at, kMostEntries, kFillBytes, book_.book().thisDevice().raw(), RawId{}});
+        if (!part.ok()) {
+            return part.error();
+        }
+        if (part.value().empty()) {
+            return remember({{kRelay, {}}});
+        }
+        PushAsk ask;
+        for (const auto& one : part.value()) {
+            at = one.arrival;
+            const auto lane = static_cast<std::size_t>(one.entry.name.lane);
+            if (lane < 2 && one.entry.name.number > others_[one.entry.name.device][lane]) {
+                ask.entries.push_back(one.entry);
+            }
+        }
+        if (!ask.entries.empty()) {
+            if (auto reply = call(Call::Push, write(ask)); !reply.ok()) {
+                return reply.error();
+            }
+            meeting_.sent += ask.entries.size();
+        }
+        if (auto kept = remember({{kRelay, at}}); !kept.ok()) {
+            return kept;
+        }
+    }
+}
+
+// False where own entries were written meanwhile, which go up first.
+Result<bool> DeviceSide::pullAll() {
+    for (;;) {
+        auto cursor = book_.recall(kCursor);
+        if (!cursor.ok()) {
+            return cursor.error();
+        }
+        const auto* text = std::get_if<std::string>(&cursor.value());
+        auto reply = call(Call::Pull, write(PullAsk{text != nullptr ? *text : ""}));
+        if (!reply.ok()) {
+            return reply.error();
+        }
+        auto answer = readPullAnswer(reply.value().body);
+        if (!answer.ok()) {
+            return answer.error();
+        }
+        auto taken = takePulled(answer.value());
+        if (!taken.ok()) {
+            return taken.error();
+        }
+        if (!taken.value()) {
+            return false;
+        }
+        if (!answer.value().more) {
+            return true;
+        }
+    }
+}
+
+Result<bool> DeviceSide::takePulled(const PullAnswer& answer) {
+    auto cursor = book_.recall(kCursor);
+    auto freshening = book_.recall(kFreshening);
+    auto done = acknowledged();
+    if (!cursor.ok() || !freshening.ok() || !done.ok()) {
+        return !cursor.ok() ? cursor.error() : !done.ok() ? done.error() : freshening.error();
+    }
+    const bool wasFresh = answer.fresh || !model::isEmpty(freshening.value());
+    if (answer.entries.empty() && answer.drops.empty() && answer.asides.empty() && !wasFresh &&
+        cursor.value() == model::Value{answer.cursor}) {
+        return true;
+    }
+    store::Taking taking;
+    taking.forget = answer.drops;
+    taking.entries = answer.entries;
+    taking.asides = answer.asides;
+    taking.allStale = answer.fresh;
+    taking.forgetStale = wasFresh && !answer.more;
+    taking.remember = {
+        {kCursor, answer.cursor},
+        {kFreshening, wasFresh && answer.more ? model::Value{std::int64_t{1}} : model::Value{}}};
+    if (!owner_) {
+        // What is to be dropped may have own entries that the peer has not seen.
+        taking.unlessBeyond = done.value();
+        taking.forgetAsides = answer.fresh;
+    }
+    auto taken = book_.take(taking);
+    if (!taken.ok()) {
+        return taken.error();
+    }
+    meeting_.received += taken.value().added;
+    meeting_.dropped += answer.drops.size();
+    return taken.value().done;
+}
+
+}  // namespace ledgerboard::sync
