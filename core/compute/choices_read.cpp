@@ -3,8 +3,8 @@
 
 #include "core/compute/choices_parts.h"
 #include "core/compute/concern_levels.h"
-#include "core/compute/finish.h"
 #include "core/compute/orders.h"
+#include "core/compute/plan.h"
 #include "core/compute/planned_value.h"
 #include "core/compute/three_point.h"
 
@@ -64,7 +64,7 @@ class Reader {
             out_.hasPlan = out_.finishWithout.has_value();
         }
         if (!out_.finishWithout) {
-            out_.finishWithout = roughFinishOf(bare_, figuresOf(bare_, in_.today), in_.today).on;
+            out_.finishWithout = planOf(bare_, figuresOf(bare_, in_.today), in_.today).on;
         }
         if (!out_.finishWithout) {
             out_.finishWithout = in_.rows.job.targetFinishOn;

@@ -7,9 +7,9 @@
 #include "core/compute/as_of.h"
 #include "core/compute/budget.h"
 #include "core/compute/deal.h"
-#include "core/compute/finish.h"
 #include "core/compute/forecasts.h"
 #include "core/compute/movers.h"
+#include "core/compute/plan.h"
 #include "core/compute/planned_value.h"
 #include "core/compute/series.h"
 #include "core/compute/this_week.h"
@@ -33,7 +33,7 @@ constexpr std::size_t kMostPhotos = 3;
 struct Computed {
     JobRows rows;
     JobFigures figures;
-    compute::RoughFinish finish;
+    compute::Plan plan;
     compute::Movers movers;
     std::optional<compute::Deal> deal;
     std::string dealError;
@@ -42,10 +42,10 @@ struct Computed {
 Computed computedOf(const JobRows& rows, Date today) {
     Computed out{compute::asOf(rows, today), {}, {}, {}, {}, {}};
     out.figures = compute::figuresOf(out.rows, today);
-    out.finish = compute::roughFinishOf(out.rows, out.figures, today);
+    out.plan = compute::planOf(out.rows, out.figures, today);
     out.movers = compute::moversOf(out.rows, out.figures, today);
     auto deal =
-        compute::deal(out.rows.job, dealFiguresOf(out.rows, out.figures, out.finish.on, today));
+        compute::deal(out.rows.job, dealFiguresOf(out.rows, out.figures, out.plan.on, today));
     if (deal.ok()) {
         out.deal = std::move(deal).value();
     } else {
@@ -87,8 +87,9 @@ int workingDaysLate(const compute::WorkCalendar& calendar, Date planned, Date on
 
 WillFinish willFinish(const Computed& all, Date today) {
     WillFinish finish;
-    finish.on = all.finish.on;
-    finish.isFinished = all.finish.finished;
+    finish.on = all.plan.on;
+    finish.isFinished = all.plan.isFinished;
+    finish.hasLoop = !all.plan.loop.empty();
     const model::Baseline* baseline = baselineOf(all.rows);
     finish.planned = baseline != nullptr && baseline->finishOn ? baseline->finishOn
                                                                : all.rows.job.targetFinishOn;
@@ -222,12 +223,12 @@ void fillWeeks(const Computed& all, Date today, WeekPage& page) {
     }
 }
 
-void fillCounts(const JobFigures& figures, const compute::RoughFinish& finish, WeekPage& page) {
+void fillCounts(const JobFigures& figures, const compute::Plan& plan, WeekPage& page) {
     auto count = [](std::size_t number) { return static_cast<std::int64_t>(number); };
     page.items = count(figures.job.items);
     page.undated = count(figures.undated);
     page.unpriced = count(figures.unpriced);
-    page.withoutDays = count(finish.withoutDays);
+    page.withoutDays = count(plan.withoutDays);
     page.spendsWithoutAmount = count(figures.spendsWithoutAmount);
     page.outside = {count(figures.unsignedChanges), figures.ifAllSigned, figures.unknownsExpected};
 }
@@ -269,7 +270,7 @@ WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos
     page.finish = willFinish(all, today);
     page.earn = willEarn(all, today);
     fillWeeks(all, today, page);
-    fillCounts(figures, all.finish, page);
+    fillCounts(figures, all.plan, page);
     page.methods = methodsOf(all, today);
     page.level = levelOf(figures);
     page.progress = progressOf(figures);
@@ -302,7 +303,7 @@ model::Review weekReview(const JobRows& rows, Date today) {
     const Computed all = computedOf(rows, today);
     model::Review review = compute::reviewOf(all.figures, today);
     review.job = all.rows.job.id;
-    review.willFinishOn = all.finish.on;
+    review.willFinishOn = all.plan.on;
     if (all.deal && all.deal->profit) {
         review.figures.push_back({std::string(kWillEarn), *all.deal->profit});
     }

@@ -42,7 +42,8 @@ struct WillFinish {
     std::optional<int> workingDaysLate;  // less than 0: early
     std::optional<model::Date> before;
     std::optional<int> workingDaysLateBefore;
-    bool isFinished = false;  // everything is shown finished; `on` is the day of the last mark
+    bool isFinished = false;  // everything is shown finished; `on` is the day of the last finish
+    bool hasLoop = false;     // items wait for each other in a ring: no day can be told
 };
 
 struct WillEarn {
@@ -225,7 +226,7 @@ struct WeekPage {
     std::int64_t items = 0;                // that count
     std::int64_t undated = 0;              // of them without planned dates: left out of the plan
     std::int64_t unpriced = 0;             // of them without a price: in the forecast as nothing
-    std::int64_t withoutDays = 0;          // unfinished ones left out of "will finish"
+    std::int64_t withoutDays = 0;          // unfinished ones that take no time in "will finish"
     std::int64_t spendsWithoutAmount = 0;  // unfinished receipts: counted nowhere
 
     WillCost cost;

@@ -50,7 +50,10 @@ HeadFigure costFigure(const WeekPage& page, Script script) {
 
 HeadFigure finishFigure(const WeekPage& page) {
     const WillFinish& finish = page.finish;
-    HeadFigure figure{"Will finish", "not known", "", "no item has planned dates"};
+    HeadFigure figure{"Will finish", "not known", "", "no item has days"};
+    if (finish.hasLoop) {
+        figure.rest = "items wait for each other in a loop: see plan";
+    }
     if (!finish.on) {
         return figure;
     }
@@ -279,8 +282,8 @@ std::string leftOutText(const WeekPage& page) {
     const std::string of = " of " + countText(page.items, "item", "items");
     say(page.undated, of, " has no planned dates and is left out of what is planned.",
         " have no planned dates and are left out of what is planned.");
-    say(page.withoutDays, of, " has neither days nor dates and is left out of the finish.",
-        " have neither days nor dates and are left out of the finish.");
+    say(page.withoutDays, of, " has neither days nor dates and takes no time in the plan.",
+        " have neither days nor dates and take no time in the plan.");
     say(page.unpriced, of, " has no price and counts as nothing.",
         " have no price and count as nothing.");
     say(page.spendsWithoutAmount, "", " bill or receipt has no amount and counts nowhere.",

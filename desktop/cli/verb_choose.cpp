@@ -7,7 +7,7 @@
 #include "core/compute/choices.h"
 #include "core/compute/deal.h"
 #include "core/compute/decision.h"
-#include "core/compute/finish.h"
+#include "core/compute/plan.h"
 #include "core/compute/pricing.h"
 #include "core/report/choices_text.h"
 #include "core/report/deal_figures.h"
@@ -84,10 +84,10 @@ Done compare(Session& session, const ChooseOptions& options) {
     }
     return model::guarded([&]() -> Done {
         const auto figures = compute::figuresOf(rows.value(), today.value());
-        const auto finish = compute::roughFinishOf(rows.value(), figures, today.value());
+        const auto plan = compute::planOf(rows.value(), figures, today.value());
         auto deal =
             compute::deal(rows.value().job,
-                          report::dealFiguresOf(rows.value(), figures, finish.on, today.value()));
+                          report::dealFiguresOf(rows.value(), figures, plan.on, today.value()));
         if (!deal.ok()) {
             return deal.error();
         }

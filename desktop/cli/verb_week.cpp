@@ -6,7 +6,7 @@
 
 #include "core/compute/budget.h"
 #include "core/compute/deal.h"
-#include "core/compute/finish.h"
+#include "core/compute/plan.h"
 #include "core/report/deal_figures.h"
 #include "core/report/money_text.h"
 #include "core/report/week_json.h"
@@ -164,9 +164,9 @@ Done verbDeal(Session& session) {
     }
     return model::guarded([&]() -> Done {
         const auto figures = compute::figuresOf(rows.value(), today.value());
-        const auto finish = compute::roughFinishOf(rows.value(), figures, today.value());
+        const auto plan = compute::planOf(rows.value(), figures, today.value());
         const compute::DealFigures in =
-            report::dealFiguresOf(rows.value(), figures, finish.on, today.value());
+            report::dealFiguresOf(rows.value(), figures, plan.on, today.value());
         auto worked = compute::deal(rows.value().job, in);
         if (!worked.ok()) {
             return worked.error();

@@ -8,8 +8,8 @@
 #include "core/compute/as_of.h"
 #include "core/compute/budget.h"
 #include "core/compute/concerns.h"
-#include "core/compute/finish.h"
 #include "core/compute/movers.h"
+#include "core/compute/plan.h"
 #include "core/compute/series.h"
 #include "core/compute/waits.h"
 
@@ -324,9 +324,14 @@ RC_GTEST_PROP(AnyJob, CanBeAskedEverything, ()) {
     for (const Wait& wait : waitsOf(rows, now, kToday)) {
         RC_ASSERT(!wait.on || *wait.on <= kToday + 14);
     }
-    const RoughFinish finish = roughFinishOf(rows, now, kToday);
-    RC_ASSERT(!finish.on || finish.finished || *finish.on > kToday);
-    for (const Pace& pace : finish.paces) {
+    const Plan plan = planOf(rows, now, kToday);
+    RC_ASSERT(!plan.on || plan.isFinished || *plan.on > kToday);
+    for (const PlanItem& item : plan.items) {
+        RC_ASSERT(item.totalFloat >= 0 && item.freeFloat >= 0);
+        RC_ASSERT(item.state == PlanState::Finished || !plan.loop.empty() ||
+                  (item.finishOn > kToday && item.latestFinishOn >= item.finishOn));
+    }
+    for (const Pace& pace : plan.paces) {
         RC_ASSERT(pace.thousandths >= 800 && pace.thousandths <= 2000);
     }
 }

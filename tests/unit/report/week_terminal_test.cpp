@@ -85,7 +85,7 @@ TEST(WeekText, SaysOnlyWhatIsKnown) {
     const std::string text = weekText(test::oneItemPage(), {80, Script::Ascii, false});
     EXPECT_THAT(text, HasSubstr("No baseline yet, so nothing to compare with."));
     EXPECT_THAT(text, HasSubstr("Will cost    0          no item is priced yet"));
-    EXPECT_THAT(text, HasSubstr("Will finish  not known  no item has planned dates"));
+    EXPECT_THAT(text, HasSubstr("Will finish  not known  no item has days"));
     EXPECT_THAT(text, HasSubstr("1 of 1 item has no planned dates"));
     EXPECT_THAT(text, Not(HasSubstr(", was")));
     EXPECT_THAT(text, Not(HasSubstr("Cash")));

@@ -153,7 +153,7 @@ TEST(LeftOutText, CountsAloud) {
     page.spendsWithoutAmount = 1;
     EXPECT_EQ(leftOutText(page),
               "1 of 12 items has no planned dates and is left out of what is planned. "
-              "2 of 12 items have neither days nor dates and are left out of the finish. "
+              "2 of 12 items have neither days nor dates and take no time in the plan. "
               "3 of 12 items have no price and count as nothing. "
               "1 bill or receipt has no amount and counts nowhere.");
     WeekPage deal;
