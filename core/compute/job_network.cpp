@@ -76,11 +76,12 @@ class Builder {
             if (!change.signedOn || !change.days || *change.days == model::Quantity{}) {
                 continue;
             }
-            const auto items = itemsOf(change);
+            auto items = itemsOf(change);
             if (items.empty()) {
                 out_.unplacedChangeDays += *change.days;
                 continue;
             }
+            std::erase_if(items, [&](std::size_t k) { return !isOpen(k); });
             const auto count = static_cast<std::int64_t>(items.size());
             std::int64_t left = change.days->thousandths();
             for (std::int64_t k = 0; k < count; ++k) {
@@ -104,7 +105,6 @@ class Builder {
                 all.push_back(k);
             }
         }
-        std::erase_if(all, [&](std::size_t k) { return !isOpen(k); });
         return all;
     }
 

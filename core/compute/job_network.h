@@ -70,7 +70,7 @@ struct JobNetwork {
     std::vector<Pace> paces;               // as rows.crews
     std::size_t goodsWithoutDay = 0;       // ordered, and nothing tells when they come
     std::size_t waitingForInspection = 0;  // not begun, held up by an inspection not held yet
-    model::Quantity unplacedChangeDays;    // of signed changes that name no unfinished item
+    model::Quantity unplacedChangeDays;    // of signed changes that name no item
 
     // Requires: no loop.
     [[nodiscard]] Network network() const;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 #include <unordered_set>
 
 #include "core/model/value.h"
@@ -146,8 +147,8 @@ class Linker {
 
     void linkAfterAllEnds(std::size_t to) {
         std::unordered_set<ItemId> waitedFor;
-        for (const auto* links : {&rows_.links, &out_}) {
-            for (const model::Link& link : *links) {
+        for (const std::vector<model::Link>& links : {std::cref(rows_.links), std::cref(out_)}) {
+            for (const model::Link& link : links) {
                 waitedFor.insert(link.fromItem);
             }
         }

@@ -65,4 +65,8 @@ Date WorkTime::finishDay(std::int64_t at) const {
     return at == 0 ? dayThat(at, true) : dayThat(at, false);
 }
 
+int workDaysLate(const WorkCalendar& calendar, Date planned, Date on) {
+    return on >= planned ? calendar.workDays(planned + 1, on) : -calendar.workDays(on + 1, planned);
+}
+
 }  // namespace ledgerboard::compute

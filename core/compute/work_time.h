@@ -47,4 +47,7 @@ class WorkTime {
     int daysOff_ = 0;                    // holidays entered
 };
 
+// Working days by which `on` lies after `planned`; less than 0 where it lies before.
+[[nodiscard]] int workDaysLate(const WorkCalendar& calendar, model::Date planned, model::Date on);
+
 }  // namespace ledgerboard::compute

@@ -12,6 +12,7 @@ using compute::PlanItem;
 using model::Date;
 
 constexpr std::size_t kNames = 26;  // columns for the names, their space included
+constexpr int kWidestDay = 5;       // signs for a day
 constexpr std::size_t kLeast = 24;  // columns for the days, below which nothing is drawn
 
 struct Signs {
@@ -34,6 +35,7 @@ class Drawing {
         const int days = calendar_.workDays(first_, *plan.on);
         perColumn_ = std::max(1, (days + room - 1) / room);
         columns_ = (days + perColumn_ - 1) / perColumn_;
+        signsPerColumn_ = std::clamp(room / columns_, 1, kWidestDay);
     }
 
     std::string draw(const std::vector<std::size_t>& items) const {
@@ -51,16 +53,16 @@ class Drawing {
         return std::clamp((calendar_.workDays(first_, day) - 1) / perColumn_, 0, columns_ - 1);
     }
 
-    // The first day of every fifth column, where it has room.
+    // The first day of each column that has room beside the one before.
     std::string dates() const {
         std::string text;
-        for (int column = 0; column < columns_; column += 5) {
+        for (int column = 0; column < columns_; ++column) {
             const Date day = calendar_.finishOf(first_, column * perColumn_ + 1);
             const std::string label = dayMonthText(day);
-            const auto at = static_cast<std::size_t>(column);
+            const auto at = static_cast<std::size_t>(column * signsPerColumn_);
             if (text.size() <= at && at + label.size() <= style_.width - kNames) {
                 text.resize(at, ' ');
-                text += label + " ";
+                text += label + "  ";
             }
         }
         return std::string(kNames, ' ') + text + "\n";
@@ -75,18 +77,21 @@ class Drawing {
         const int to = columnOf(*item.finishOn);
         const int latest = columnOf(*item.latestFinishOn);
         for (int column = 0; column <= latest; ++column) {
-            text += column < from     ? " "
-                    : column > to     ? signs_.spare
-                    : item.isCritical ? signs_.critical
-                                      : signs_.other;
+            const char* sign = column < from     ? " "
+                               : column > to     ? signs_.spare
+                               : item.isCritical ? signs_.critical
+                                                 : signs_.other;
+            for (int k = 0; k < signsPerColumn_; ++k) {
+                text += sign;
+            }
         }
         return text;
     }
 
     std::string legend() const {
         const std::string scale =
-            perColumn_ == 1 ? "A column is a working day"
-                            : "A column is " + std::to_string(perColumn_) + " working days";
+            countText(signsPerColumn_, "sign is ", "signs are ") +
+            (perColumn_ == 1 ? "a working day" : std::to_string(perColumn_) + " working days");
         return scale + "; " + signs_.critical + " critical, " + signs_.other + " not, " +
                signs_.spare + " float.\n";
     }
@@ -97,8 +102,9 @@ class Drawing {
     compute::WorkCalendar calendar_;
     Date first_;
     Signs signs_;
-    int perColumn_ = 1;
+    int perColumn_ = 1;  // working days
     int columns_ = 0;
+    int signsPerColumn_ = 1;
 };
 
 }  // namespace

@@ -228,7 +228,7 @@ class Page {
             "items wait for an inspection that was not held; that is not in the dates.");
         if (plan_.unplacedChangeDays != model::Quantity{}) {
             text += " Signed changes of " + plan_.unplacedChangeDays.toString() +
-                    " days name no unfinished item and are not in it.";
+                    " days name no item and are not in it.";
         }
         text += rows_.links.empty()
                     ? " No item waits for another: 'ledgerboard plan --link' puts in the usual "

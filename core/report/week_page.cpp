@@ -80,11 +80,6 @@ WillCost willCost(const Computed& all, Date today) {
     return cost;
 }
 
-// Working days from the planned day to the other: more than 0 where it is later.
-int workingDaysLate(const compute::WorkCalendar& calendar, Date planned, Date on) {
-    return on >= planned ? calendar.workDays(planned + 1, on) : -calendar.workDays(on + 1, planned);
-}
-
 WillFinish willFinish(const Computed& all, Date today) {
     WillFinish finish;
     finish.on = all.plan.on;
@@ -95,7 +90,7 @@ WillFinish willFinish(const Computed& all, Date today) {
                                                                : all.rows.job.targetFinishOn;
     const compute::WorkCalendar calendar(all.rows.job);
     if (finish.planned && finish.on) {
-        finish.workingDaysLate = workingDaysLate(calendar, *finish.planned, *finish.on);
+        finish.workingDaysLate = compute::workDaysLate(calendar, *finish.planned, *finish.on);
     }
     if (const auto* review = reviewBefore(all.rows, today)) {
         finish.before = review->willFinishOn;
@@ -103,7 +98,8 @@ WillFinish willFinish(const Computed& all, Date today) {
         finish.before = baseline->finishOn;
     }
     if (finish.planned && finish.before) {
-        finish.workingDaysLateBefore = workingDaysLate(calendar, *finish.planned, *finish.before);
+        finish.workingDaysLateBefore =
+            compute::workDaysLate(calendar, *finish.planned, *finish.before);
     }
     return finish;
 }

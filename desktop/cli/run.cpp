@@ -41,6 +41,7 @@ struct Spoken {
     BaselineOptions baseline;
     WeekOptions week;
     GiveOptions give;
+    PlanOptions plan;
     RestoreOptions restore;
     std::string record;  // of drop and history
     std::string file;    // of backup
@@ -176,6 +177,15 @@ void addLooking(CLI::App& app, Spoken& s) {
 
     addVerb(app, s, "deal", "Profit, margin, break-even resale, what a day costs",
             "ledgerboard deal", [](Session& session) { return verbDeal(session); });
+
+    CLI::App* plan = addVerb(
+        app, s, "plan", "When each item is on site, its float, what to order by when",
+        "ledgerboard plan --as-of 2026-05-15\n  ledgerboard plan --link\n  ledgerboard plan --keep",
+        [&s](Session& session) { return verbPlan(session, s.plan); });
+    plan->add_flag("--keep", s.plan.keep,
+                   "Write these dates as the planned start and finish of unfinished items");
+    plan->add_flag("--link", s.plan.link,
+                   "Link items that have no links yet in the usual order of the trades");
 
     CLI::App* give = addVerb(app, s, "give", "A page or a list as a file",
                              "ledgerboard give week html week.html",

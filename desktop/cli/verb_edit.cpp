@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/compute/links.h"
 #include "core/intake/files/find.h"
 #include "core/intake/files/nearest.h"
 #include "core/report/money_text.h"
@@ -131,6 +132,35 @@ Done refuseIfWorkIn(Session& session, RawId space, const std::string& name) {
                               "OTHER'");
 }
 
+// A link that is new or changed by `values` must name two items and close no loop.
+Done refuseBadLink(Session& session, RawId id,
+                   const std::vector<std::pair<model::FieldCode, model::Value>>& values) {
+    auto rows = session.rows();
+    auto finder = session.finder();
+    if (!rows.ok() || !finder.ok()) {
+        return rows.ok() ? finder.error() : rows.error();
+    }
+    model::Link link;
+    link.id = model::Id<Kind::Link>(id);
+    for (const model::Link& known : rows.value().links) {
+        if (known.id == link.id) {
+            link = known;
+        }
+    }
+    for (const auto& [code, value] : values) {
+        const auto* item = std::get_if<RawId>(&value);
+        const auto end = model::Id<Kind::Item>(item == nullptr ? RawId() : *item);
+        if (code == model::field::Link::fromItem) {
+            link.fromItem = end;
+        } else if (code == model::field::Link::toItem) {
+            link.toItem = end;
+        }
+    }
+    return compute::checkLink(link, rows.value().links, [&](const compute::ItemId& item) {
+        return finder.value()->nameOf(item.raw());
+    });
+}
+
 Done commit(Session& session, const store::Action& action) {
     auto book = session.book();
     if (!book.ok()) {
@@ -199,6 +229,13 @@ Done verbSet(Session& session, const EditOptions& options) {
             return day.error();
         }
     }
+    if (record.value().first == Kind::Link) {
+        if (auto good = refuseBadLink(session, record.value().second,
+                                      {{field.value()->code, value.value()}});
+            !good.ok()) {
+            return good.error();
+        }
+    }
     const std::string name = finder.value()->nameOf(record.value().second);
     const std::string heading(field.value()->heading);
     auto before = session.book().value()->record(record.value().first, record.value().second);
@@ -251,6 +288,7 @@ Done verbAdd(Session& session, const AddOptions& options) {
     const RawId id = book.value()->newId(session.now());
     store::Action action("add " + std::string(model::infoOf(*kind).title));
     bool saidSomething = false;
+    std::vector<std::pair<model::FieldCode, model::Value>> values;
     for (const auto& pair : options.fields) {
         const auto equals = pair.find('=');
         if (equals == std::string::npos) {
@@ -267,10 +305,16 @@ Done verbAdd(Session& session, const AddOptions& options) {
         }
         saidSomething = saidSomething || !model::isEmpty(value.value());
         action.set(id, field.value()->code, value.value());
+        values.emplace_back(field.value()->code, value.value());
     }
     if (!saidSomething) {
         return model::wrongUse("say at least one FIELD=VALUE of the new " +
                                std::string(model::infoOf(*kind).title));
+    }
+    if (*kind == Kind::Link) {
+        if (auto good = refuseBadLink(session, id, values); !good.ok()) {
+            return good.error();
+        }
     }
     if (const model::Field* jobField = model::jobFieldOf(*kind)) {
         auto job = session.job();

@@ -66,6 +66,11 @@ struct GiveOptions {
     std::string what, format, file;
 };
 
+struct PlanOptions {
+    bool keep = false;
+    bool link = false;
+};
+
 struct RestoreOptions {
     std::string file;
     bool replace = false;
@@ -90,6 +95,7 @@ using Done = model::Result<void>;
 [[nodiscard]] Done verbChoose(Session& session, const ChooseOptions& options);
 [[nodiscard]] Done verbClose(Session& session);
 [[nodiscard]] Done verbDeal(Session& session);
+[[nodiscard]] Done verbPlan(Session& session, const PlanOptions& options);
 [[nodiscard]] Done verbPunch(Session& session, const std::string& crew);
 [[nodiscard]] Done verbTaught(Session& session, bool keep);
 [[nodiscard]] Done verbHistory(Session& session, const std::string& record);

@@ -47,8 +47,8 @@ expect_progress("\"spent_percent\": 87.16") # 83,175.68 of 95,428.47
 expect_progress("\"paid_percent\": 75.43") # 71,985.18 of 95,428.47
 
 # The troubles planted.
-expect(2026-06-01 will_finish on) # storm windows: fitted Monday 1 June, one working day late
-expect(1 will_finish working_days_late)
+expect(2026-06-08 will_finish on) # the bathroom, by "Will finish" there
+expect(6 will_finish working_days_late) # 1 to 5 and 8 June
 expect(860.00 if_signed)
 expect(1 unsigned_changes)
 expect(66.40 papers_missing 0 amount)

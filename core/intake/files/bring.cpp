@@ -5,6 +5,7 @@
 #include <optional>
 #include <unordered_map>
 
+#include "core/intake/files/after_column.h"
 #include "core/intake/files/csv.h"
 #include "core/intake/files/find.h"
 #include "core/intake/files/headings.h"
@@ -94,6 +95,9 @@ class Bringing {
         }
         pairings_ = std::move(paired).value();
         checkRecords(headingOf);
+        if (auto done = readAfter(); !done.ok()) {
+            return done.error();
+        }
         if (!problems_.none()) {
             return problems_.asError();
         }
@@ -249,6 +253,59 @@ class Bringing {
         }
     }
 
+    // Links from the column After, once every item that the file names is known.
+    model::Result<void> readAfter() {
+        const auto column = std::find_if(columns_.begin(), columns_.end(),
+                                         [](const Column& one) { return one.isAfter; });
+        after_.resize(rows_.size());
+        if (column == columns_.end() || !problems_.none()) {
+            return {};
+        }
+        std::vector<AfterCell> cells;
+        std::vector<std::size_t> rowOf;
+        for (std::size_t at = 0; at < rows_.size(); ++at) {
+            const Pairing& pairing = pairings_[at];
+            const RawId id = pairing.record ? existing_[*pairing.record].id : ids_[at];
+            if (pairing.as == PairedAs::New) {
+                finder_->add(itemNamed(id, rows_[at].values));
+            }
+            const bool isGone = pairing.record && existing_[*pairing.record].gone;
+            if (const auto& text = table_.rows[at].cells[column->at]; !text.empty() && !isGone) {
+                cells.push_back({rows_[at].line, id, text});
+                rowOf.push_back(at);
+            }
+        }
+        auto details =
+            bringAfter(cells, column->heading, *finder_, book_, job_, now_, action_, problems_);
+        if (!details.ok()) {
+            return details.error();
+        }
+        for (std::size_t k = 0; k < rowOf.size(); ++k) {
+            after_[rowOf[k]] = details.value()[k];
+        }
+        return {};
+    }
+
+    // As far as it takes to find it by name.
+    static model::Item itemNamed(RawId id, const FieldValues& values) {
+        model::Item item;
+        item.id = model::Id<Kind::Item>(id);
+        const Value space = valueIn(values, f::Item::space);
+        const Value object = valueIn(values, f::Item::object);
+        const Value treatment = valueIn(values, f::Item::treatment);
+        if (const auto* raw = std::get_if<RawId>(&space)) {
+            item.space = model::Id<Kind::Space>(*raw);
+        }
+        if (const auto* text = std::get_if<std::string>(&object)) {
+            item.object = *text;
+        }
+        if (const auto* word = std::get_if<std::string>(&treatment)) {
+            item.treatment =
+                model::fromWord<model::Treatment>(*word).value_or(model::Treatment::Unset);
+        }
+        return item;
+    }
+
     // The record as it will stand.
     [[nodiscard]] FieldValues recordWith(std::size_t existing, const FieldValues& changes) const {
         FieldValues record = changes;
@@ -323,9 +380,13 @@ class Bringing {
                 action_.set(record.id, code, value);
             }
             ++report_.changed;
+        } else if (!after_[at].empty()) {
+            line.outcome = BringOutcome::Changed;
+            ++report_.changed;
         } else {
             ++report_.unchanged;
         }
+        line.detail += (line.detail.empty() || after_[at].empty() ? "" : "; ") + after_[at];
         report_.lines.push_back(std::move(line));
     }
 
@@ -380,6 +441,7 @@ class Bringing {
     std::vector<BroughtRow> rows_;
     std::vector<RawId> ids_;  // of each row, used where it turns out new
     std::vector<Pairing> pairings_;
+    std::vector<std::string> after_;       // of each row: what its column After brings, in words
     std::optional<MarksInSpite> inSpite_;  // of marks that are new
 };
 

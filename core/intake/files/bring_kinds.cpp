@@ -155,7 +155,8 @@ std::vector<BringKind> makeKinds() {
     kinds[0] = {.word = "scope",
                 .kind = Kind::Item,
                 .needed = {f::Item::space, f::Item::treatment, f::Item::object},
-                .key = {f::Item::space, f::Item::treatment, f::Item::object}};
+                .key = {f::Item::space, f::Item::treatment, f::Item::object},
+                .hasAfter = true};
     kinds[1] = {.word = "prices",
                 .kind = Kind::Price,
                 .needed = {f::Price::object, f::Price::treatment, f::Price::unit},

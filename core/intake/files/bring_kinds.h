@@ -31,6 +31,8 @@ struct BringKind {
     bool keyFillsIn = false;
     // Whether items may be named in two columns, Space and Item.
     bool spaceBesideItem = false;
+    // Whether a column "After" may name the items that a row's item waits for (after_column.h).
+    bool hasAfter = false;
 };
 
 // scope, prices, crews, spend, contracts, changes, marks, draws, punch.

@@ -42,7 +42,7 @@ std::string_view withoutUnit(std::string_view heading) {
 // What a heading may stand for.
 struct Meaning {
     const Field* field = nullptr;
-    bool spaceBesideItem = false;
+    bool isAfter = false;
 };
 
 class Meanings {
@@ -54,9 +54,15 @@ class Meanings {
         for (const auto* field : fields_) {
             known_.emplace(headingKey(field->name), Meaning{field, false});
         }
+        if (kind.hasAfter) {
+            for (const auto* word :
+                 {"after", "comesafter", "waitsfor", "follows", "predecessors"}) {
+                known_.emplace(word, Meaning{nullptr, true});
+            }
+        }
         if (kind.spaceBesideItem) {
             for (const auto* word : {"space", "room", "area", "location"}) {
-                known_.emplace(word, Meaning{nullptr, true});
+                known_.emplace(word, Meaning{nullptr, false});
             }
         }
         for (const auto& one : synonyms()) {
@@ -83,6 +89,9 @@ class Meanings {
         std::vector<std::string> out;
         for (const auto* field : fields_) {
             out.emplace_back(field->heading);
+        }
+        if (kind_.hasAfter) {
+            out.emplace_back("After");
         }
         return out;
     }
@@ -226,7 +235,7 @@ class Matching {
                 return;
             }
         }
-        columns_.push_back({at, heading, meaning->field});
+        columns_.push_back({at, heading, meaning->field, meaning->isAfter});
     }
 
     void checkNeeded() {

@@ -27,11 +27,12 @@ struct HeadingMatch {
 // Reads "theirs=ours,theirs=ours". Empty: none. Errors (WrongUse): a part without both sides.
 [[nodiscard]] model::Result<std::vector<HeadingMatch>> parseMatches(std::string_view text);
 
-// A column that is brought in. A null field is the Space beside an item (see BringKind).
+// A column that is brought in. A null field is the Space beside an item, or After (see BringKind).
 struct Column {
     std::size_t at = 0;
     std::string heading;  // as the file writes it
     const model::Field* field = nullptr;
+    bool isAfter = false;
 };
 
 // The columns of `table`, in its order. Adds to `problems`: unknown, doubled or missing headings, a

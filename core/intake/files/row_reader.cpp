@@ -178,7 +178,7 @@ class Reading {
             orders_.push_back(column.field != nullptr && column.field->type == FieldType::Date
                                   ? orderOf(column.at)
                                   : DateOrder::Unknown);
-            if (column.field == nullptr) {
+            if (column.field == nullptr && !column.isAfter) {
                 spaceColumn_ = &column;
             }
         }

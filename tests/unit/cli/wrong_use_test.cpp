@@ -79,6 +79,13 @@ TEST_F(WrongUseTest, SlipsThatHaveANearMend) {
     refuses({
         {{"set", "kitchen/cabinets", "Lum sum", "3"}, kWrongUse, "did you mean \"Lump sum\"?"},
         {{"week", "--keep=3"}, kWrongUse, "--keep"},
+        {{"plan", "--keep", "--link"}, kWrongUse, "one at a time"},
+        {{"plan", "--keep"}, kCannotBeMet, "no dates to keep"},
+        {{"plan", "--link", "--as-of", "2026-05-01"}, kWrongUse, "--as-of"},
+        {{"add", "link", "From=kitchen/cabinets", "To=kitchen/cabinets"},
+         kCannotBeMet,
+         "does not wait for itself"},
+        {{"add", "link", "From=kitchen/cabinets"}, kCannotBeMet, "To is missing"},
         {{"--job", "Elsewhere", "week"}, kCannotBeMet, "ledgerboard start NAME"},
         {{"set", "job", "Time zone", "Nowhere/Atall"}, kCannotBeMet, "Time zone"},
         {{"set", "kitchen/cabinets", "Dropped", "yes"}, kWrongUse, "ledgerboard drop RECORD"},
