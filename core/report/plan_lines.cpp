@@ -65,6 +65,7 @@ class Drawing {
                 text += label + "  ";
             }
         }
+        text.erase(text.find_last_not_of(' ') + 1);
         return std::string(kNames, ' ') + text + "\n";
     }
 

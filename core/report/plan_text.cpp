@@ -121,7 +121,7 @@ class Page {
         for (const std::size_t k : open_) {
             const PlanItem& item = plan_.items[k];
             std::string start = item.state == PlanState::UnderWay ? "under way" : day(item.startOn);
-            table.rows.push_back({name(item), item.hasDays ? daysText(item.left) : "none entered",
+            table.rows.push_back({name(item), item.hasDays ? daysText(item.left) : "none",
                                   start, day(item.finishOn), floatText(item), day(item.orderBy)});
         }
         return table;

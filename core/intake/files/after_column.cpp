@@ -44,7 +44,7 @@ model::Result<std::optional<std::int64_t>> takeLag(std::string_view& text) {
     // "Bedroom-2" is a name: before a lag stands a space or a kind.
     const std::string_view before = text.substr(0, sign);
     const bool afterKind =
-        before.size() >= 3 && isSpace(before[before.size() - 3]) &&
+        (before.size() == 2 || (before.size() > 2 && isSpace(before[before.size() - 3]))) &&
         std::any_of(kShortKinds.begin(), kShortKinds.end(), [&](const ShortKind& one) {
             return model::folded(before.substr(before.size() - 2)) == model::folded(one.name);
         });

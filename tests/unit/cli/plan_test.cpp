@@ -5,6 +5,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/report/plain_text.h"
+
 #include "tests/unit/cli/command_line.h"
 
 namespace ledgerboard::cli {
