@@ -175,6 +175,8 @@ print_command week --as-of 2026-05-15 --keep
 quietly week --as-of 2026-05-15 --keep
 show 60 week --as-of 2026-05-22
 show 3 give week html "$short/week.html" --as-of 2026-05-22
+printf '\n  Why it ends when it does:\n'
+show 70 plan --as-of 2026-05-22
 
 chapter "8. The choices the walk left open: one decided, one compared"
 show 2 drop "It might be holding up the bathroom, and I am not"
