@@ -43,6 +43,7 @@ struct Spoken {
     GiveOptions give;
     PlanOptions plan;
     RestoreOptions restore;
+    RiskOptions risk;
     std::string record;  // of drop and history
     std::string file;    // of backup
     std::string name;    // of work
@@ -186,6 +187,13 @@ void addLooking(CLI::App& app, Spoken& s) {
                    "Write these dates as the planned start and finish of unfinished items");
     plan->add_flag("--link", s.plan.link,
                    "Link items that have no links yet in the usual order of the trades");
+
+    CLI::App* risk =
+        addVerb(app, s, "risk", "How sure cost, finish and earnings are, and what drives them",
+                "ledgerboard risk --as-of 2026-05-15 --trials 20000",
+                [&s](Session& session) { return verbRisk(session, s.risk); });
+    risk->add_option("--trials", s.risk.trials, "1 to 1000000; 10000 where not said");
+    risk->add_option("--seed", s.risk.seed, "A whole number: one seed, one result; 1 if not said");
 
     CLI::App* give = addVerb(app, s, "give", "A page or a list as a file",
                              "ledgerboard give week html week.html",

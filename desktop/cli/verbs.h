@@ -71,6 +71,10 @@ struct PlanOptions {
     bool link = false;
 };
 
+struct RiskOptions {
+    std::string trials, seed;
+};
+
 struct RestoreOptions {
     std::string file;
     bool replace = false;
@@ -98,6 +102,7 @@ using Done = model::Result<void>;
 [[nodiscard]] Done verbPlan(Session& session, const PlanOptions& options);
 [[nodiscard]] Done verbPunch(Session& session, const std::string& crew);
 [[nodiscard]] Done verbTaught(Session& session, bool keep);
+[[nodiscard]] Done verbRisk(Session& session, const RiskOptions& options);
 [[nodiscard]] Done verbHistory(Session& session, const std::string& record);
 [[nodiscard]] Done verbGive(Session& session, const GiveOptions& options);
 [[nodiscard]] Done verbVerify(Session& session, bool mend);
