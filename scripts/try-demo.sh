@@ -200,5 +200,6 @@ show 14 taught --as-of 2026-05-22
 
 chapter "10. The deal, and the book checked from end to end"
 show 30 deal --as-of 2026-05-22
+show 32 risk --as-of 2026-05-22
 show 5 verify
 rm -f "$said"

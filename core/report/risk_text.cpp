@@ -295,27 +295,27 @@ class Writer {
         if (!certain.empty()) {
             hanging("- ", "Cost: " + certain + ", taken as certain.");
         }
-        if (basis_.costRanged + basis_.costUsual > 0) {
-            hanging("- ", "Cost: " + items(basis_.costRanged) + " by low and high" +
-                              (basis_.costUsual > 0
-                                   ? "; " + items(basis_.costUsual) + " without, taken as " +
-                                         rangeText(compute::kUsualCost) +
-                                         " of what is to go (set Cost low and Cost high)."
-                                   : std::string(".")));
+        ranges("Cost", basis_.costRanged, basis_.costUsual,
+               rangeText(compute::kUsualCost) +
+                   " of what is to go, for want of low and high (set Cost low and Cost high)");
+    }
+
+    // How many go by low and high, and how many by a usual range, in words.
+    void ranges(const char* of, std::size_t ranged, std::size_t usual, const std::string& range) {
+        if (ranged > 0) {
+            hanging("- ", std::string(of) + ": " + items(ranged) + " by low and high.");
+        }
+        if (usual > 0) {
+            hanging("- ", std::string(of) + ": " + items(usual) + " by " + range + ".");
         }
     }
 
     void restOfDays() {
-        if (basis_.daysRanged + basis_.daysUsual > 0) {
-            hanging(
-                "- ",
-                "Days: " + items(basis_.daysRanged) + " by low and high" +
-                    (basis_.daysUsual > 0 ? "; " + items(basis_.daysUsual) + " without, taken as " +
-                                                rangeText(compute::kUsualDays) +
-                                                " of what is left (set Days low and Days high)."
-                                          : std::string(".")) +
-                    (basis_.turns > 0 ? " A crew that is late on one item is late on its next."
-                                      : ""));
+        ranges("Days", basis_.daysRanged, basis_.daysUsual,
+               rangeText(compute::kUsualDays) +
+                   " of what is left, for want of low and high (set Days low and Days high)");
+        if (basis_.turns > 0) {
+            hanging("- ", "A crew that is late on one item is late on its next.");
         }
         if (basis_.withoutDays > 0) {
             hanging("- ", items(basis_.withoutDays) +
