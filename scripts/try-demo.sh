@@ -198,7 +198,7 @@ show 10 punch --crew "Tile crew" --as-of 2026-05-22
 show 16 close --as-of 2026-05-22
 show 14 taught --as-of 2026-05-22
 
-chapter "10. The deal, and the book checked from end to end"
+chapter "10. The deal, how sure it is, and the book checked from end to end"
 show 30 deal --as-of 2026-05-22
 show 32 risk --as-of 2026-05-22
 show 5 verify

@@ -170,7 +170,7 @@ class Teller {
                                         }};
     }
 
-    bool hasDays() const {
+    [[nodiscard]] bool hasDays() const {
         return std::any_of(network_.activities.begin(), network_.activities.end(),
                            [](const JobActivity& activity) { return activity.left > 0; });
     }
@@ -211,7 +211,7 @@ class Teller {
         }
     }
 
-    std::string nameOf(const Driver& driver) const {
+    [[nodiscard]] std::string nameOf(const Driver& driver) const {
         switch (driver.kind) {
             case DriverKind::ItemCost:
             case DriverKind::ItemDuration:

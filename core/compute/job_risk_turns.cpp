@@ -37,14 +37,14 @@ class Turns {
     }
 
   private:
-    bool takesOneCrew(const model::Id<model::Kind::Space>& id) const {
+    [[nodiscard]] bool takesOneCrew(const model::Id<model::Kind::Space>& id) const {
         return std::any_of(rows_.spaces.begin(), rows_.spaces.end(),
                            [&](const model::Space& space) {
                                return !id.isNil() && space.id == id && space.oneCrewAtATime;
                            });
     }
 
-    std::size_t placesOf(const model::RawId& id) const {
+    [[nodiscard]] std::size_t placesOf(const model::RawId& id) const {
         for (const model::Crew& crew : rows_.crews) {
             if (crew.id.raw() == id && crew.capacity && *crew.capacity > 1) {
                 return static_cast<std::size_t>(*crew.capacity);
@@ -69,7 +69,7 @@ class Turns {
     }
 
     // Links with a lag below 0 may run against the order of starts.
-    bool closesARing() const {
+    [[nodiscard]] bool closesARing() const {
         std::vector<Precedence> all = network_.precedences;
         all.insert(all.end(), out_.begin(), out_.end());
         return !findLoop(network_.activities.size(), all).empty();

@@ -177,7 +177,8 @@ Knots triangularKnots(double mode) {
 }
 
 std::uint32_t fixedPoint(double value) {
-    return static_cast<std::uint32_t>(std::clamp(value, 0.0, 1.0) * QuantileTable::kOne + 0.5);
+    return static_cast<std::uint32_t>(
+        std::lround(std::clamp(value, 0.0, 1.0) * QuantileTable::kOne));
 }
 
 }  // namespace

@@ -89,9 +89,9 @@ class Writer {
         }
     }
 
-    std::string money(Money amount) const { return wholeText(amount, view_.script); }
+    [[nodiscard]] std::string money(Money amount) const { return wholeText(amount, view_.script); }
 
-    std::string day(Date date) const { return dateText(date, view_.today); }
+    [[nodiscard]] std::string day(Date date) const { return dateText(date, view_.today); }
 
     void percentiles() {
         Table table{{{"", false},
