@@ -270,6 +270,9 @@ Done verbAcknowledge(Session& session, const AcknowledgeOptions& options) {
     if (!job.ok()) {
         return job.error();
     }
+    if (!options.result.empty() && model::folded(options.result).empty()) {
+        return model::wrongUse("--result is blank: say what was found, or leave it out");
+    }
     auto day = dayOf(session, "--at", options.at);
     if (!day.ok()) {
         return day.error();

@@ -108,11 +108,14 @@ std::string punchText(Session& session, const model::JobRows& rows, const PunchL
         cost += read->cost.value_or(Money{});
         without += read->cost ? 0 : 1;
     }
-    std::string out =
-        paragraph(session, rows.job.name + (crew.empty() ? "" : ", " + crew) + ": " +
-                               count(open.size(), "item is", "items are") + " left to put right" +
-                               (late == 0 ? "" : ", " + std::to_string(late) + " late") + "; " +
-                               money(session, cost) + " to put right" + notPriced(without) + ".");
+    const std::string costs = open.empty()             ? ""
+                              : without == open.size() ? "; no cost is entered"
+                                                       : "; " + money(session, cost) +
+                                                             " to put right" + notPriced(without);
+    std::string out = paragraph(
+        session, rows.job.name + (crew.empty() ? "" : ", " + crew) + ": " +
+                     count(open.size(), "item is", "items are") + " left to put right" +
+                     (late == 0 ? "" : ", " + std::to_string(late) + " late") + costs + ".");
     if (open.empty()) {
         return out + "Everything that was found has been looked at and accepted.\n";
     }

@@ -110,8 +110,10 @@ report::Table crewTable(Session& session, const Taught& taught) {
                          {"Pace", true}},
                         {}};
     for (const auto& crew : taught.crews) {
+        const bool isBilled = crew.items > 0;
         table.rows.push_back({crew.name, std::to_string(crew.items), std::to_string(crew.over),
-                              cents(crew.budget), cents(crew.billed), paceWords(crew)});
+                              isBilled ? cents(crew.budget) : "",
+                              isBilled ? cents(crew.billed) : "", paceWords(crew)});
     }
     return table;
 }

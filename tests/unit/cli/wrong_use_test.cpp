@@ -170,6 +170,7 @@ TEST_F(WrongUseTest, Cautions) {
          kWrongUse,
          "--known-at looks back"},
         {{"acknowledge", "lead paint", "kitchen/cabinets", "--all"}, kWrongUse, "with --all"},
+        {{"acknowledge", "kitchen/cabinets", "--result", "  "}, kWrongUse, "--result is blank"},
         {{"acknowledge", "gas", "--all"}, kCannotBeMet, "no open caution is called \"gas\""},
         {{"acknowledge", "house", "gas"}, kCannotBeMet, "the house has no caution \"gas\""},
         {{"cautions", "--as-of", "soon"}, kWrongUse, "--as-of: \"soon\""},
