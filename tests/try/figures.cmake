@@ -72,6 +72,12 @@ execute_process(
     COMMAND ${PROGRAM} --book ${BOOK} --as-of 2026-05-22 --json cautions
     OUTPUT_VARIABLE week RESULT_VARIABLE status)
 expect(2 open)
+execute_process(
+    COMMAND ${PROGRAM} --book ${BOOK} --as-of 2026-05-22 --json close
+    OUTPUT_VARIABLE week RESULT_VARIABLE status)
+expect("Tile work" releases 4 name)
+expect(1433.00 releases 4 left_to_pay) # 6,950 - 180 charged back - (2,835 + 2,502) paid
+expect(593.00 releases 4 held)         # a tenth of 5,930 billed
 
 if(wrong GREATER 0)
     message(FATAL_ERROR "${wrong} figures differ")
