@@ -26,7 +26,8 @@
 // set is asked of the plan once more, for options at work side by side move it less than their sum.
 //
 // Decide by: as entered; else the earliest day over its options' items: order by where goods are
-// waited for (orders.h), else the start.
+// waited for (orders.h), else the start; starts are those of the plan with that option counted, else
+// those entered. Float is that of the tightest of them.
 #pragma once
 
 #include <functional>
@@ -50,7 +51,8 @@ struct PlannedItem {
 
 struct PlannedJob {
     std::optional<model::Date> finishOn;
-    std::vector<PlannedItem> items;  // as in rows.items; may be shorter
+    std::vector<PlannedItem> items;    // as in rows.items; may be shorter
+    std::vector<PlannedItem> options;  // as in rows.options, those without items; may be shorter
 };
 
 // Plans a job with the options counted that its rows say. Empty function: there is no plan.
@@ -93,8 +95,10 @@ struct Waiting {
     std::optional<model::Date> decideBy;
     bool isEntered = false;
     bool isLate = false;
-    // Where it was worked out: the item that sets it, and what it waits for.
-    std::optional<std::size_t> item;  // in rows.items
+    // Where it was worked out: the item that sets it (empty: an option without items), and what it
+    // waits for.
+    std::optional<std::size_t> item;    // in rows.items
+    std::optional<std::size_t> option;  // in rows.options: the option whose start it is
     std::optional<model::Date> itemStartsOn;
     std::int64_t leadDays = 0;  // calendar days, with those to look goods over
     // Where a plan tells: the option whose items have the least float, and how much that is.
@@ -131,7 +135,8 @@ struct Choices {
     std::vector<AlternateChoice> alternates;  // undecided, in the order of rows
     std::size_t decided = 0;
     bool hasPlan = false;
-    std::optional<model::Date> finishWithout;  // with nothing for the open alternates
+    // With nothing for the open alternates; never in the past, for nothing more can be done there.
+    std::optional<model::Date> finishWithout;
     std::optional<model::Money> resale;        // as entered
     model::Money decidedValue;                 // likely values of the options decided on
     std::optional<model::Money> ceiling;

@@ -69,6 +69,9 @@ class Reader {
         if (!out_.finishWithout) {
             out_.finishWithout = in_.rows.job.targetFinishOn;
         }
+        if (out_.finishWithout) {
+            out_.finishWithout = std::max(*out_.finishWithout, in_.today);
+        }
     }
 
     Result<void> readAlternate(std::size_t k) {
@@ -195,9 +198,9 @@ class Reader {
         lookAtItems(option, choice.option, planned ? *planned : PlannedJob{}, waiting);
     }
 
-    // The earliest day that one of its items needs the decision by, and the least float.
+    // The earliest day that one of its items, or itself, needs the decision by; the least float.
     void lookAtItems(const model::Option& option, std::size_t position, const PlannedJob& planned,
-                     Waiting& waiting) {
+                     Waiting& waiting) const {
         const int checkDays = concernLevelsOf(in_.rows.job).orderCheckDays;
         for (std::size_t k = 0; k < in_.rows.items.size(); ++k) {
             model::Item item = in_.rows.items[k];
@@ -205,21 +208,36 @@ class Reader {
                 continue;
             }
             const PlannedItem plan = k < planned.items.size() ? planned.items[k] : PlannedItem{};
-            if (plan.floatThousandths &&
-                (!waiting.floatThousandths || *plan.floatThousandths < *waiting.floatThousandths)) {
-                waiting.floatThousandths = plan.floatThousandths;
-                waiting.tightestOption = position;
-            }
             item.plannedStartOn = plan.startOn ? plan.startOn : item.plannedStartOn;
             const bool waitsForGoods = item.leadDays.value_or(0) > 0 || item.orderOn;
             const auto by = waitsForGoods && !orders_.isOrdered(item) ? orderBy(item, checkDays)
                                                                       : item.plannedStartOn;
-            if (by && (!waiting.decideBy || *by < *waiting.decideBy)) {
-                waiting.decideBy = by;
-                waiting.item = k;
-                waiting.itemStartsOn = item.plannedStartOn;
-                waiting.leadDays = item.plannedStartOn ? *item.plannedStartOn - *by : 0;
-            }
+            noteFloat(plan, position, waiting);
+            noteDecideBy(by, item.plannedStartOn, position, k, waiting);
+        }
+        if (position < planned.options.size()) {
+            const PlannedItem& plan = planned.options[position];
+            noteFloat(plan, position, waiting);
+            noteDecideBy(plan.startOn, plan.startOn, position, std::nullopt, waiting);
+        }
+    }
+
+    static void noteFloat(const PlannedItem& plan, std::size_t option, Waiting& waiting) {
+        if (plan.floatThousandths &&
+            (!waiting.floatThousandths || *plan.floatThousandths < *waiting.floatThousandths)) {
+            waiting.floatThousandths = plan.floatThousandths;
+            waiting.tightestOption = option;
+        }
+    }
+
+    static void noteDecideBy(std::optional<Date> by, std::optional<Date> start, std::size_t option,
+                             std::optional<std::size_t> item, Waiting& waiting) {
+        if (by && (!waiting.decideBy || *by < *waiting.decideBy)) {
+            waiting.decideBy = by;
+            waiting.option = option;
+            waiting.item = item;
+            waiting.itemStartsOn = start;
+            waiting.leadDays = start ? *start - *by : 0;
         }
     }
 
@@ -227,6 +245,7 @@ class Reader {
         if (alternate.decideBy) {
             waiting.decideBy = alternate.decideBy;
             waiting.isEntered = true;
+            waiting.option.reset();
             waiting.item.reset();
             waiting.itemStartsOn.reset();
             waiting.leadDays = 0;

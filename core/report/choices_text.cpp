@@ -1,89 +1,32 @@
 #include "core/report/choices_text.h"
 
-#include <algorithm>
-
-#include "core/report/money_text.h"
-#include "core/report/table.h"
+#include "core/report/choices_sheet.h"
 
 namespace ledgerboard::report {
 
 namespace {
 
 using compute::AlternateChoice;
-using compute::Choices;
 using compute::OptionChoice;
 using compute::SetChoice;
 using model::Money;
 
 constexpr std::size_t kMostFrontierRows = 12;
-constexpr std::size_t kLongestName = 60;
 
-// "+7 days", "−2 days", "0 days".
-std::string daysText(int days, Script script) {
-    const std::string sign = days < 0 ? shownText("\xE2\x88\x92", script) : days > 0 ? "+" : "";
-    return sign + countText(std::abs(days), "day", "days");
-}
-
-class Page {
+class Page : public ChoicesSheet {
   public:
-    explicit Page(const ChoicesView& view)
-        : view_(view), choices_(view.choices), width_(std::min<std::size_t>(view.width, 100)) {}
+    using ChoicesSheet::ChoicesSheet;
 
     std::string print() {
         head();
-        for (const AlternateChoice& alternate : choices_.alternates) {
-            printAlternate(alternate);
-        }
+        std::string text = take() + choicesAlternatesText(view_);
         printBest();
         printFrontier();
         printGrounds();
-        return std::move(text_);
+        return text + take();
     }
 
   private:
-    void line(const std::string& text) { text_ += text + "\n"; }
-
-    void blank() { text_ += "\n"; }
-
-    void heading(const std::string& text) {
-        blank();
-        for (const std::string& part : wrapped(shownText(text, view_.script), width_)) {
-            line(view_.bold ? "\033[1m" + part + "\033[0m" : part);
-        }
-    }
-
-    void paragraph(const std::string& text, const std::string& lead = "") {
-        std::string start = lead;
-        for (const auto& part : wrapped(shownText(text, view_.script), width_ - columnsOf(lead))) {
-            line(start + part);
-            start = std::string(columnsOf(lead), ' ');
-        }
-    }
-
-    // Commands are never wrapped: they are there to be copied.
-    void command(const std::vector<std::string>& arguments) {
-        line("  " + shownText(commandText(arguments), view_.script));
-    }
-
-    void table(const Table& rows) { text_ += printTable(rows, {width_, view_.script, view_.bold}); }
-
-    [[nodiscard]] std::string whole(Money money) const { return wholeText(money, view_.script); }
-
-    [[nodiscard]] std::string date(model::Date day) const { return dateText(day, view_.today); }
-
-    [[nodiscard]] const model::Option& rowOf(const OptionChoice& option) const {
-        return view_.rows.options[option.option];
-    }
-
-    [[nodiscard]] std::string nameOf(const OptionChoice& option) const {
-        return clipped(shownText(optionLabel(rowOf(option)), view_.script), kLongestName,
-                       view_.script);
-    }
-
-    [[nodiscard]] std::string quoted(const OptionChoice& option) const {
-        return "\"" + nameOf(option) + "\"";
-    }
-
     void head() {
         paragraph(view_.rows.job.name + ": " +
                   countText(static_cast<std::int64_t>(choices_.alternates.size()), "open alternate",
@@ -93,131 +36,6 @@ class Page {
             "Each option by itself, against having nothing for its alternate. Net is what it "
             "adds to the sale, less selling, its cost, and what the days cost; \"even at\" is "
             "what it must add for a net of 0.");
-    }
-
-    void printAlternate(const AlternateChoice& alternate) {
-        heading(alternate.name);
-        if (alternate.options.empty()) {
-            paragraph("It has no options yet. Leaving things as they are is one:");
-            command(
-                {"add", "option",
-                 "Alternate=" + view_.nameOf(view_.rows.alternates[alternate.alternate].id.raw()),
-                 "Option=leave as is"});
-            return;
-        }
-        printOptions(alternate);
-        for (const OptionChoice& option : alternate.options) {
-            printNotes(option);
-        }
-        if (alternate.options.size() == 1) {
-            paragraph("It has one option only: nothing to choose from until there is another.");
-        }
-        printWaiting(alternate);
-    }
-
-    void printOptions(const AlternateChoice& alternate) {
-        Table rows{{{"", true},
-                    {"Option", false},
-                    {"Cost", true},
-                    {"Finish", true},
-                    {"Adds", true},
-                    {"Net low", true},
-                    {"Net", true},
-                    {"Net high", true},
-                    {"Even at", true}},
-                   {}};
-        for (std::size_t k = 0; k < alternate.options.size(); ++k) {
-            const OptionChoice& option = alternate.options[k];
-            const bool known = option.isPriced;
-            const std::string none = shownText("\xE2\x80\x93", view_.script);
-            rows.rows.push_back(
-                {std::to_string(k + 1), nameOf(option) + (option.isCarried ? " (carried)" : ""),
-                 known ? whole(option.cost) : none, daysText(option.finishDays, view_.script),
-                 option.hasValue ? whole(option.valueLikely) : (option.leavesAsIs ? "0" : none),
-                 known ? whole(option.netLow) : none, known ? whole(option.netLikely) : none,
-                 known ? whole(option.netHigh) : none,
-                 known ? whole(option.breakEvenValue) : none});
-        }
-        table(rows);
-    }
-
-    void printNotes(const OptionChoice& option) {
-        const std::string record = view_.nameOf(rowOf(option).id.raw());
-        if (!option.isPriced && option.items == 0) {
-            paragraph(quoted(option) + " has no cost yet, so it is in no set. Enter it:");
-            command({"set", record, "Cost", "AMOUNT"});
-        } else if (!option.whyNotOffered.empty()) {
-            paragraph(quoted(option) + " is in no set: " + option.whyNotOffered + ".");
-        }
-        if (!option.hasValue && !option.leavesAsIs) {
-            paragraph(quoted(option) +
-                      ": nobody said what it adds to the sale, so it adds nothing here. Enter it:");
-            command({"set", record, "Value", "AMOUNT"});
-        }
-        if (option.cutByCeiling > Money{}) {
-            paragraph("The ceiling of the street cuts " + whole(option.cutByCeiling) +
-                      " off what " + quoted(option) + " adds.");
-        }
-    }
-
-    void printWaiting(const AlternateChoice& alternate) {
-        const compute::Waiting& waiting = alternate.waiting;
-        const std::string becomes =
-            alternate.carried
-                ? "it becomes " + quoted(alternate.options[*alternate.carried]) + ", as carried."
-                : "nothing is done: no option is carried, and none counts in budget and plan.";
-        if (!waiting.decideBy) {
-            paragraph(
-                "No day to decide by is known: none is entered, and no item of it has "
-                "planned dates. If you decide nothing, " +
-                becomes);
-            return;
-        }
-        std::string text = "Decide by " + date(*waiting.decideBy) + " (" + whyThen(waiting) + ").";
-        if (waiting.isLate) {
-            text +=
-                " That was " + countText(view_.today - *waiting.decideBy, "day", "days") + " ago.";
-        }
-        paragraph(text + " If you decide nothing by then, " + becomes);
-        paragraph(waitingText(waiting));
-    }
-
-    [[nodiscard]] std::string whyThen(const compute::Waiting& waiting) const {
-        if (waiting.isEntered || !waiting.item) {
-            return "as entered";
-        }
-        const model::Item& item = view_.rows.items[*waiting.item];
-        std::string text = item.object;
-        if (waiting.itemStartsOn) {
-            text += " starts " + date(*waiting.itemStartsOn);
-        }
-        if (waiting.leadDays > 0) {
-            text += (waiting.itemStartsOn ? ", " : " ") +
-                    std::string("ordered and looked over in ") +
-                    countText(waiting.leadDays, "day", "days");
-        }
-        return text;
-    }
-
-    [[nodiscard]] std::string waitingText(const compute::Waiting& waiting) const {
-        const std::string price = centsText(choices_.dayCosts, view_.script);
-        const std::string after =
-            waiting.isLate ? "Each day of waiting now " : "Each day after that ";
-        if (waiting.perDay) {
-            return after + "costs " + price + ": " + tightest(waiting) +
-                   " is on the critical path.";
-        }
-        if (waiting.floatThousandths) {
-            return "With " + tightest(waiting) + " it can wait " +
-                   countText(*waiting.floatThousandths / 1000, "working day", "working days") +
-                   " beyond that before the finish moves; from then a day costs " + price + ".";
-        }
-        return after + "costs up to " + price +
-               ", if it holds up the finish: no plan tells whether it does.";
-    }
-
-    [[nodiscard]] std::string tightest(const compute::Waiting& waiting) const {
-        return "\"" + optionLabel(view_.rows.options[*waiting.tightestOption]) + "\"";
     }
 
     // What a set does, as the rest of a sentence: "costs 2,100, ends the work on Thu 4 Jun, ...".
@@ -263,6 +81,7 @@ class Page {
         }
         listSet(*choices_.best);
         paragraph("It " + figuresOf(*choices_.best) + ". " + againstNow(*choices_.best));
+        sayWhatTheSumMissed(*choices_.best);
         if (!choices_.proven) {
             paragraph(
                 "The search was stopped before it was sure: a better set may exist. Decide "
@@ -276,6 +95,24 @@ class Page {
         } else if (choices_.bestAtChance) {
             paragraph("At a chance of " + chanceText() + " the same set is best.");
         }
+    }
+
+    // Days are summed to find the set; planned together they may come to less, or to more.
+    void sayWhatTheSumMissed(const SetChoice& set) {
+        if (!choices_.hasPlan || !set.finishOn) {
+            return;
+        }
+        const int planned = *set.finishOn - *choices_.finishWithout;
+        const int apart = std::abs(set.finishDays - planned);
+        if (apart == 0) {
+            return;
+        }
+        const bool isLess = planned < set.finishDays;
+        paragraph("Planned together, its options move the finish " +
+                  countText(apart, "day", "days") + (isLess ? " less" : " more") +
+                  " than one by one: the net is " +
+                  whole(model::times(model::Quantity::of(apart), choices_.dayCosts)) +
+                  (isLess ? " more" : " less") + " than that.");
     }
 
     [[nodiscard]] std::string limitsText() const {
@@ -341,8 +178,7 @@ class Page {
         for (std::size_t k = 0; k < std::min(choices_.frontier.size(), kMostFrontierRows); ++k) {
             const SetChoice& set = choices_.frontier[k];
             rows.rows.push_back(
-                {whole(set.cost),
-                 set.finishOn ? date(*set.finishOn) : daysText(set.finishDays, view_.script),
+                {whole(set.cost), set.finishOn ? date(*set.finishOn) : daysText(set.finishDays),
                  whole(set.netAtChance.value_or(set.net)), markOf(set), optionsOf(set)});
         }
         table(rows);
@@ -420,18 +256,30 @@ class Page {
         }
         const std::string on = date(*choices_.finishWithout);
         if (choices_.hasPlan) {
-            return "Days are those by which the finish of the plan moves, from " + on +
-                   " with none of the options. Beside each other they may move it less than their "
-                   "sum: the finish of the best set is planned as a whole, the others are summed.";
+            std::string text = "Days are those by which the finish of the plan moves, from " + on +
+                               " with none of the options; those of several are summed.";
+            if (hasDaysWithoutItems()) {
+                text +=
+                    " An option without items stands in the plan by its days alone: nothing "
+                    "waits for it, and it waits for nothing.";
+            }
+            return text;
         }
         return "There is no plan to ask, so days are the options' own, as if the finish, " + on +
                " with none of them, waited for each.";
     }
 
-    const ChoicesView& view_;
-    const Choices& choices_;
-    std::size_t width_;
-    std::string text_;
+    [[nodiscard]] bool hasDaysWithoutItems() const {
+        for (const AlternateChoice& alternate : choices_.alternates) {
+            for (const OptionChoice& option : alternate.options) {
+                if (option.items == 0 &&
+                    rowOf(option).days.value_or(model::Quantity{}) > model::Quantity{}) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
 };
 
 }  // namespace

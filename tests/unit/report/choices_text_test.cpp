@@ -98,6 +98,19 @@ TEST_F(ChoicesTextTest, TheBestSetAndWhatItBeats) {
                                          "earns 3,328 less.")));
 }
 
+// Summed the set moves the finish by 8 days, planned together by 6: 2 days at 12 each.
+TEST_F(ChoicesTextTest, WhatTheSumOfDaysMissed) {
+    choices_.hasPlan = true;
+    choices_.best->finishDays = 8;
+    EXPECT_THAT(words(), HasSubstr("move the finish 2 days less than one by one: the net is 24 "
+                                   "more than that."));
+    choices_.best->finishDays = 5;
+    EXPECT_THAT(words(), HasSubstr("move the finish 1 day more than one by one: the net is 12 "
+                                   "less than that."));
+    choices_.best->finishDays = 6;
+    EXPECT_THAT(words(), Not(HasSubstr("than one by one")));
+}
+
 TEST_F(ChoicesTextTest, WithoutADayToDecideBy) {
     EXPECT_THAT(words(), HasSubstr("No day to decide by is known"));
 }
@@ -106,6 +119,7 @@ TEST_F(ChoicesTextTest, WaitingOnTheCriticalPath) {
     waiting().decideBy = day("2026-05-05");
     waiting().isLate = true;
     waiting().item = 0;
+    waiting().option = 1;
     waiting().itemStartsOn = day("2026-05-20");
     waiting().leadDays = 15;
     waiting().tightestOption = 1;
