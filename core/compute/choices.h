@@ -26,8 +26,8 @@
 // set is asked of the plan once more, for options at work side by side move it less than their sum.
 //
 // Decide by: as entered; else the earliest day over its options' items: order by where goods are
-// waited for (orders.h), else the start; starts are those of the plan with that option counted, else
-// those entered. Float is that of the tightest of them.
+// waited for (orders.h), else the start; starts are those of the plan with that option counted,
+// else those entered. Float is that of the tightest of them.
 #pragma once
 
 #include <functional>

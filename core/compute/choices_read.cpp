@@ -4,7 +4,6 @@
 #include "core/compute/choices_parts.h"
 #include "core/compute/concern_levels.h"
 #include "core/compute/orders.h"
-#include "core/compute/plan.h"
 #include "core/compute/planned_value.h"
 #include "core/compute/three_point.h"
 
@@ -62,9 +61,6 @@ class Reader {
         if (in_.plan) {
             out_.finishWithout = in_.plan(bare_).finishOn;
             out_.hasPlan = out_.finishWithout.has_value();
-        }
-        if (!out_.finishWithout) {
-            out_.finishWithout = planOf(bare_, figuresOf(bare_, in_.today), in_.today).on;
         }
         if (!out_.finishWithout) {
             out_.finishWithout = in_.rows.job.targetFinishOn;

@@ -5,6 +5,7 @@
 
 #include "core/compute/budget.h"
 #include "core/compute/choices.h"
+#include "core/compute/choices_plan.h"
 #include "core/compute/deal.h"
 #include "core/compute/decision.h"
 #include "core/compute/plan.h"
@@ -85,14 +86,13 @@ Done compare(Session& session, const ChooseOptions& options) {
     return model::guarded([&]() -> Done {
         const auto figures = compute::figuresOf(rows.value(), today.value());
         const auto plan = compute::planOf(rows.value(), figures, today.value());
-        auto deal =
-            compute::deal(rows.value().job,
-                          report::dealFiguresOf(rows.value(), figures, plan.on, today.value()));
+        auto deal = compute::deal(
+            rows.value().job, report::dealFiguresOf(rows.value(), figures, plan.on, today.value()));
         if (!deal.ok()) {
             return deal.error();
         }
         auto choices = compute::choicesOf(rows.value(), figures, deal.value(), today.value(),
-                                          ask.value(), compute::PlanJob());
+                                          ask.value(), compute::planJobAsOf(today.value()));
         if (!choices.ok()) {
             return choices.error();
         }
