@@ -29,7 +29,7 @@ using Extension = std::unique_ptr<X509_EXTENSION, Freed<X509_EXTENSION_free>>;
 using Memory = std::unique_ptr<BIO, Freed<BIO_free_all>>;
 
 constexpr std::int64_t kDay = 86'400;
-constexpr std::int64_t kYears = 30 * 365 * kDay;
+constexpr std::int64_t kYears = 30 * (365 * kDay);
 
 std::string textOf(BIO* memory) {
     char* bytes = nullptr;

@@ -73,6 +73,46 @@ std::optional<PairingRequest> readPairingRequest(std::string_view json) {
     return request;
 }
 
+std::string roleName(model::Role role) {
+    return std::string(model::wordsOf<model::Role>()[static_cast<std::size_t>(role)]);
+}
+
+model::Role roleNamed(std::string_view name) {
+    const auto words = model::wordsOf<model::Role>();
+    for (std::size_t k = 1; k < words.size(); ++k) {
+        if (words[k] == name) {
+            return static_cast<model::Role>(k);
+        }
+    }
+    return model::Role::Unset;
+}
+
+std::string toJson(const PairingAnswer& answer) {
+    return nlohmann::json{{"proof", hexOf(answer.proof)},
+                          {"role", roleName(answer.grant.role)},
+                          {"crew", answer.grant.crew.hex()},
+                          {"job", answer.grant.job.hex()}}
+        .dump();
+}
+
+std::optional<PairingAnswer> readPairingAnswer(std::string_view json) {
+    const auto object = json.size() > kMostPairingBytes ? std::nullopt : readJson(json, 1);
+    if (!object) {
+        return std::nullopt;
+    }
+    PairingAnswer answer;
+    std::array<std::uint8_t, model::RawId::kBytes> crew{};
+    std::array<std::uint8_t, model::RawId::kBytes> job{};
+    answer.grant.role = roleNamed(textAt(*object, "role").value_or(""));
+    if (answer.grant.role == model::Role::Unset || !readMember(*object, "proof", answer.proof) ||
+        !readMember(*object, "crew", crew) || !readMember(*object, "job", job)) {
+        return std::nullopt;
+    }
+    answer.grant.crew = model::RawId(crew);
+    answer.grant.job = model::RawId(job);
+    return answer;
+}
+
 bool provesCode(const PairingRequest& request, const PairingCode& code, const Digest& certificate) {
     return sameDigest(request.proof,
                       keyedDigest(code.secret(), linesOf(kFromDevice, request, certificate)));

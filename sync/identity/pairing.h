@@ -25,6 +25,7 @@
 #include "sync/identity/bytes.h"
 #include "sync/identity/device_key.h"
 #include "sync/identity/pairing_code.h"
+#include "sync/identity/roster.h"
 
 namespace ledgerboard::sync {
 
@@ -45,6 +46,19 @@ struct PairingRequest {
 // JSON both ways. Reading gives nothing where it is not of that form.
 [[nodiscard]] std::string toJson(const PairingRequest& request);
 [[nodiscard]] std::optional<PairingRequest> readPairingRequest(std::string_view json);
+
+// What the peer answers: its proof, and what the device was given.
+struct PairingAnswer {
+    Digest proof{};
+    Grant grant;
+};
+
+[[nodiscard]] std::string toJson(const PairingAnswer& answer);
+[[nodiscard]] std::optional<PairingAnswer> readPairingAnswer(std::string_view json);
+
+// "owner", "crew lead", "viewer". Unset where `name` is none of them.
+[[nodiscard]] std::string roleName(model::Role role);
+[[nodiscard]] model::Role roleNamed(std::string_view name);
 
 // Whether the request was made with the code, for this certificate.
 [[nodiscard]] bool provesCode(const PairingRequest& request, const PairingCode& code,

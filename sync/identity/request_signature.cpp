@@ -8,14 +8,13 @@ namespace {
 
 constexpr std::string_view kLabel = "ledgerboard request 1";
 
-std::string signedBytes(const SignedRequest& request, const SignatureHeaders& headers) {
+std::string signedBytes(const RequestLine& request, const SignatureHeaders& headers) {
     std::string out;
-    const std::string body = hexOf(sha256(request.body));
     const std::string certificate = hexOf(request.certificate);
     for (const std::string_view line :
          {kLabel, request.method, request.path, std::string_view(headers.time),
-          std::string_view(headers.nonce), std::string_view(headers.device), std::string_view(body),
-          std::string_view(certificate)}) {
+          std::string_view(headers.nonce), std::string_view(headers.device),
+          std::string_view(headers.digest), std::string_view(certificate)}) {
         out += line;
         out += '\n';
     }
@@ -48,20 +47,23 @@ bool isWithinWindow(model::Instant signedAt, model::Instant now) {
 
 }  // namespace
 
-SignatureHeaders signRequest(const SignedRequest& request, const DeviceKey& key,
-                             const model::RawId& device, model::Instant now, const Nonce& nonce) {
-    SignatureHeaders headers{device.hex(), std::to_string(now.milliseconds()), hexOf(nonce), {}};
+SignatureHeaders signRequest(const RequestLine& request, std::string_view body,
+                             const DeviceKey& key, const model::RawId& device, model::Instant now,
+                             const Nonce& nonce) {
+    SignatureHeaders headers{
+        device.hex(), std::to_string(now.milliseconds()), hexOf(nonce), hexOf(sha256(body)), {}};
     headers.signature = hexOf(key.sign(signedBytes(request, headers)));
     return headers;
 }
 
-Verdict verifyRequest(const SignedRequest& request, const SignatureHeaders& headers,
+Verdict verifyRequest(const RequestLine& request, const SignatureHeaders& headers,
                       const Roster& roster, NonceMemory& nonces, model::Instant now) {
     const auto device = deviceIn(headers.device);
     const auto signedAt = timeIn(headers.time);
     const auto nonce = fromHex<Nonce>(headers.nonce);
+    const auto digest = fromHex<Digest>(headers.digest);
     const auto signature = fromHex<Signature>(headers.signature);
-    if (!device || !signedAt || !nonce || !signature) {
+    if (!device || !signedAt || !nonce || !digest || !signature) {
         return {Refusal::Malformed, {}};
     }
     const auto known = roster.find(*device);
@@ -78,6 +80,10 @@ Verdict verifyRequest(const SignedRequest& request, const SignatureHeaders& head
         return {Refusal::Expired, *device};
     }
     return {nonces.take(*device, *nonce, *signedAt, now), *device};
+}
+
+bool isSignedBody(const SignatureHeaders& headers, std::string_view body) {
+    return headers.digest == hexOf(sha256(body));
 }
 
 }  // namespace ledgerboard::sync

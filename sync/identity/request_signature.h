@@ -10,7 +10,8 @@
 //     <device id, 32 hex digits>
 //     <SHA-256 of the body, 64 hex digits>
 //     <SHA-256 of the peer's certificate in DER, 64 hex digits>
-// The last line ties the request to one peer: another cannot pass it on. Hex is lower case.
+// The last line ties the request to one peer: another cannot pass it on. Hex is lower case. The
+// body's digest is sent as well, so that a peer knows the caller before it takes in the body.
 // Source: project decision; Ed25519 as in RFC 8032. docs/sync.md says it for other programs.
 #pragma once
 
@@ -28,10 +29,11 @@
 
 namespace ledgerboard::sync {
 
-// The four headers that carry it.
+// The five headers that carry it.
 inline constexpr const char* kDeviceHeader = "Ledgerboard-Device";
 inline constexpr const char* kTimeHeader = "Ledgerboard-Time";
 inline constexpr const char* kNonceHeader = "Ledgerboard-Nonce";
+inline constexpr const char* kDigestHeader = "Ledgerboard-Digest";
 inline constexpr const char* kSignatureHeader = "Ledgerboard-Signature";
 
 // Their values as text.
@@ -39,20 +41,20 @@ struct SignatureHeaders {
     std::string device;
     std::string time;
     std::string nonce;
+    std::string digest;  // of the body
     std::string signature;
 };
 
-// What is signed, beside who and when.
-struct SignedRequest {
+// What is asked of whom.
+struct RequestLine {
     std::string_view method;
     std::string_view path;
-    std::string_view body;
     Digest certificate{};  // of the peer that is asked
 };
 
-[[nodiscard]] SignatureHeaders signRequest(const SignedRequest& request, const DeviceKey& key,
-                                           const model::RawId& device, model::Instant now,
-                                           const Nonce& nonce);
+[[nodiscard]] SignatureHeaders signRequest(const RequestLine& request, std::string_view body,
+                                           const DeviceKey& key, const model::RawId& device,
+                                           model::Instant now, const Nonce& nonce);
 
 // Who it is where `refusal` is None. Where a signature held and yet was refused (Revoked, Expired,
 // Replayed, Crowded) the device is named all the same; otherwise it is nil.
@@ -63,8 +65,11 @@ struct Verdict {
 
 // Judges in this order: form, device known, signature, device not revoked, time, nonce. So only
 // what a device signed can fill the memory of nonces, and only its holder learns that it is
-// revoked.
-[[nodiscard]] Verdict verifyRequest(const SignedRequest& request, const SignatureHeaders& headers,
+// revoked. The body is judged when it has come: isSignedBody().
+[[nodiscard]] Verdict verifyRequest(const RequestLine& request, const SignatureHeaders& headers,
                                     const Roster& roster, NonceMemory& nonces, model::Instant now);
+
+// Whether this is the body that was signed. Where not, the request is Forged.
+[[nodiscard]] bool isSignedBody(const SignatureHeaders& headers, std::string_view body);
 
 }  // namespace ledgerboard::sync

@@ -1,0 +1,103 @@
+// The program `ledgerboard-peer`: the one place that reads the clock and chance, and hears the
+// signals to stop.
+#include <arpa/inet.h>
+#include <atomic>
+#include <chrono>
+#include <csignal>
+#include <exception>
+#include <ifaddrs.h>
+#include <iostream>
+#include <net/if.h>
+#include <pthread.h>
+#include <sys/random.h>
+#include <thread>
+#include <unistd.h>
+
+#include "sync/peer/peer_program.h"
+
+namespace {
+
+using namespace ledgerboard;
+
+model::Instant clockNow() {
+    const auto now = std::chrono::system_clock::now().time_since_epoch();
+    return model::Instant::fromMilliseconds(
+        std::chrono::duration_cast<std::chrono::milliseconds>(now).count());
+}
+
+void fillRandom(std::uint8_t* bytes, std::size_t count) {
+    while (count > 0) {
+        const ssize_t got = ::getrandom(bytes, count, 0);
+        if (got > 0) {
+            bytes += got;
+            count -= static_cast<std::size_t>(got);
+        }
+    }
+}
+
+// The first IPv4 address of this computer that is not its own loopback; may be empty.
+std::string ownAddress() {
+    ifaddrs* list = nullptr;
+    if (::getifaddrs(&list) != 0) {
+        return "";
+    }
+    std::string out;
+    for (const ifaddrs* each = list; each != nullptr && out.empty(); each = each->ifa_next) {
+        const bool up = (each->ifa_flags & IFF_UP) != 0 && (each->ifa_flags & IFF_LOOPBACK) == 0;
+        if (each->ifa_addr != nullptr && each->ifa_addr->sa_family == AF_INET && up) {
+            char text[INET_ADDRSTRLEN] = {};
+            ::inet_ntop(AF_INET, &reinterpret_cast<sockaddr_in*>(each->ifa_addr)->sin_addr, text,
+                        sizeof text);
+            out = text;
+        }
+    }
+    ::freeifaddrs(list);
+    return out;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    // Blocked in every thread, and waited for by one: nothing is interrupted in the middle.
+    sigset_t stopping;
+    sigemptyset(&stopping);
+    sigaddset(&stopping, SIGTERM);
+    sigaddset(&stopping, SIGINT);
+    sigaddset(&stopping, SIGUSR1);  // of our own making: the waiting is over
+    ::pthread_sigmask(SIG_BLOCK, &stopping, nullptr);
+    std::signal(SIGPIPE, SIG_IGN);
+
+    std::atomic<bool> over{false};
+    std::thread waiting;
+    sync::PeerSurroundings around{
+        clockNow,
+        fillRandom,
+        std::cout,
+        std::cerr,
+        ::isatty(STDOUT_FILENO) != 0,
+        ownAddress(),
+        [&](const std::function<void()>& stop) {
+            waiting = std::thread([&stopping, &over, stop] {
+                int signal = SIGUSR1;
+                while (signal == SIGUSR1 && !over) {
+                    ::sigwait(&stopping, &signal);
+                }
+                if (!over) {
+                    stop();
+                }
+            });
+        },
+    };
+    int status = 1;
+    try {
+        status = sync::runPeer({argv + 1, argv + argc}, around);
+    } catch (const std::exception& error) {
+        std::cerr << "ledgerboard-peer: stopped by something unforeseen (" << error.what() << ")\n";
+    }
+    over = true;
+    if (waiting.joinable()) {
+        ::pthread_kill(waiting.native_handle(), SIGUSR1);
+        waiting.join();
+    }
+    return status;
+}

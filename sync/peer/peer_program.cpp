@@ -1,0 +1,179 @@
+#include "sync/peer/peer_program.h"
+
+#include <CLI/CLI.hpp>
+#include <optional>
+
+#include "sync/identity/certificate.h"
+#include "sync/identity/invitation.h"
+#include "sync/peer/paired_devices.h"
+#include "sync/peer/qr_picture.h"
+
+namespace ledgerboard::sync {
+
+namespace {
+
+constexpr int kDone = 0;
+constexpr int kCannotBeMet = 1;
+constexpr int kWrongUse = 2;
+constexpr int kDamaged = 3;
+constexpr std::uint16_t kPort = 7440;
+
+constexpr const char* kAbout =
+    "The peer: devices meet through it, and it keeps a whole copy of the book.\n"
+    "At its first start it makes its certificate and invites the first owner.";
+
+constexpr const char* kExample =
+    "Example:\n"
+    "  ledgerboard-peer --book /srv/ledgerboard/house.book --address 0.0.0.0 --reach 192.0.2.7\n"
+    "Beside the book it keeps, for its own eyes only, house.book.tls (its certificate and key) "
+    "and\n"
+    "house.book.devices (who joined). Back both up with the book: without the first every device\n"
+    "joins anew. SIGTERM stops it cleanly.";
+
+struct Options {
+    std::string book;
+    std::string photos;
+    std::string address = "127.0.0.1";
+    std::uint16_t port = kPort;
+    std::string reach;
+    bool inviteOwner = false;
+    ConnectionLimits connections;
+};
+
+void addOptions(CLI::App& app, Options& options) {
+    app.add_option("--book", options.book, "The book's file")->required();
+    app.add_option("--photos", options.photos, "Folder of its photos; BOOK.photos where not said");
+    app.add_option("--address", options.address,
+                   "Address of this computer to listen on; 0.0.0.0 or :: for all of them")
+        ->capture_default_str();
+    app.add_option("--port", options.port, "Port; 0 takes a free one")->capture_default_str();
+    app.add_option("--reach", options.reach,
+                   "Name or address under which devices reach it, for the invitation");
+    app.add_flag("--invite-owner", options.inviteOwner,
+                 "Invite an owner even where devices joined before, as when all were lost");
+    app.add_option("--connections", options.connections.all, "Most connections in all")
+        ->check(CLI::Range(1, 10'000))
+        ->capture_default_str();
+    app.add_option("--connections-per-address", options.connections.perAddress,
+                   "Most from one address before their devices are known")
+        ->check(CLI::Range(1, 10'000))
+        ->capture_default_str();
+    app.add_option("--connections-per-device", options.connections.perDevice, "Most of one device")
+        ->check(CLI::Range(1, 1'000))
+        ->capture_default_str();
+    app.footer(kExample);
+}
+
+int statusOf(const model::Error& error) {
+    switch (error.code) {
+        case model::ErrorCode::CannotBeMet:
+            return kCannotBeMet;
+        case model::ErrorCode::WrongUse:
+            return kWrongUse;
+        case model::ErrorCode::Damaged:
+            return kDamaged;
+    }
+    return kCannotBeMet;
+}
+
+int fail(PeerSurroundings& around, const model::Error& error) {
+    around.log << "ledgerboard-peer: " << error.message << "\n";
+    return statusOf(error);
+}
+
+// Where devices are told to find the peer.
+std::string reachOf(const Options& options, const PeerSurroundings& around) {
+    if (!options.reach.empty()) {
+        return options.reach;
+    }
+    const bool all = options.address == "0.0.0.0" || options.address == "::";
+    return all && !around.ownAddress.empty() ? around.ownAddress : options.address;
+}
+
+model::Result<void> inviteOwner(Invitations& invitations, const Certificate& certificate,
+                                const Place& place, PeerSurroundings& around) {
+    auto code = invitations.invite({model::Role::Owner, {}, {}}, around.now());
+    if (!code.ok()) {
+        return code.error();
+    }
+    const Invitation invitation{code.value(), certificate.digest, place};
+    auto modules = qrModules(pictureText(invitation));
+    around.out << "An owner's device can join within ten minutes, by this picture\n\n";
+    if (modules.ok()) {
+        around.out << qrPicture(modules.value(), around.outIsTerminal) << "\n";
+    }
+    around.out << "or on the command line by\n\n  ledgerboard join " << toText(place) << " "
+               << code.value().toText() << "\n\n"
+               << "Show it to nobody else. Start the peer again for a new one.\n"
+               << std::flush;
+    return {};
+}
+
+void logPlain(EventLog& log, const char* what, const std::string& address, model::Instant at) {
+    Event event;
+    event.what = what;
+    event.address = address;
+    log.write(event, at);
+}
+
+int serve(const Options& options, PeerSurroundings& around) {
+    auto certificate = certificateKeptAt(options.book + ".tls", around.now(), around.random);
+    if (!certificate.ok()) {
+        return fail(around, certificate.error());
+    }
+    auto devices = PairedDevices::open(options.book + ".devices");
+    if (!devices.ok()) {
+        return fail(around, devices.error());
+    }
+    Invitations invitations(certificate.value().digest, around.random);
+    RecentNonces nonces(around.now());
+    NotYet handler;
+    EventLog log(around.log);
+    PeerParts parts{
+        certificate.value(), *devices.value(), invitations, nonces, handler, log, around.now, {}};
+    parts.limits.connections = options.connections;
+    auto server = PeerServer::make(parts);
+    if (!server.ok()) {
+        return fail(around, server.error());
+    }
+    const auto port = server.value()->open(options.address, options.port);
+    if (!port.ok()) {
+        return fail(around, port.error());
+    }
+    const std::string listening = toText(Place{options.address, port.value()});
+    logPlain(log, "started", listening, around.now());
+    if (devices.value()->size() == 0 || options.inviteOwner) {
+        const Place place{reachOf(options, around), port.value()};
+        if (auto invited = inviteOwner(invitations, certificate.value(), place, around);
+            !invited.ok()) {
+            return fail(around, invited.error());
+        }
+    }
+    PeerServer& running = *server.value();
+    around.serving([&running] { running.stop(); });
+    running.run();
+    logPlain(log, "stopped", listening, around.now());
+    return kDone;
+}
+
+}  // namespace
+
+int runPeer(const std::vector<std::string>& arguments, PeerSurroundings& around) {
+    Options options;
+    CLI::App app(kAbout, "ledgerboard-peer");
+    addOptions(app, options);
+    try {
+        std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
+        app.parse(reversed);
+    } catch (const CLI::CallForHelp&) {
+        around.out << app.help();
+        return kDone;
+    } catch (const CLI::ParseError& error) {
+        around.log << "ledgerboard-peer: " << error.what()
+                   << "\n'ledgerboard-peer --help' shows how it is written.\n";
+        return kWrongUse;
+    }
+    return serve(options, around);
+}
+
+}  // namespace ledgerboard::sync

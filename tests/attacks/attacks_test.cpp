@@ -1,0 +1,289 @@
+// Protects: the real program, over TLS on loopback, against what was seen to bring the HTTP library
+// down: each attack is refused with its own status, little of it is taken in, honest callers are
+// answered meanwhile, and memory, measured after each, stays small. The long ones run where
+// LEDGERBOARD_LONG=1.
+#include <chrono>
+#include <cstdlib>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <memory>
+#include <thread>
+
+#include "sync/link/link.h"
+
+#include "tests/attacks/peer_process.h"
+#include "tests/attacks/raw_caller.h"
+
+namespace ledgerboard::tests {
+namespace {
+
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::Not;
+using testing::StartsWith;
+
+#if defined(__SANITIZE_THREAD__) || defined(__SANITIZE_ADDRESS__)
+constexpr bool kMemoryTells = false;  // the sanitizer's own memory would be measured
+#else
+constexpr bool kMemoryTells = true;
+#endif
+
+constexpr std::size_t kMiB = std::size_t{1} << 20;
+constexpr const char* kHealth = "GET /1/health HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n";
+
+// The head of a request to `path` with more `headers`.
+std::string post(const std::string& path, const std::string& headers) {
+    return "POST " + path + " HTTP/1.1\r\nHost: x\r\nConnection: close\r\n" + headers + "\r\n";
+}
+
+class Attacks : public testing::Test {
+  protected:
+    Attacks() {
+        EXPECT_TRUE(isWell());
+        before_ = peer_.mostMemoryKib();
+    }
+
+    // Whatever happened: it runs, answers, and holds little. Memory is that of proc(5), in KiB.
+    void TearDown() override {
+        ASSERT_TRUE(peer_.isRunning());
+        EXPECT_TRUE(isWell());
+        const long after = peer_.mostMemoryKib();
+        std::printf("    memory: %ld KiB before, at most %ld KiB since\n", before_, after);
+        if (kMemoryTells) {
+            EXPECT_LT(after - before_, 13 * 1024);
+            EXPECT_LT(after, 40 * 1024);
+        }
+        EXPECT_EQ(peer_.stop(), 0);
+    }
+
+    [[nodiscard]] bool isWell() const {
+        RawCaller honest(peer_.place());
+        return honest.ask(kHealth, 3'000).find(R"({"well":true})") != std::string::npos;
+    }
+
+    [[nodiscard]] std::string answerTo(const std::string& bytes) const {
+        RawCaller caller(peer_.place());
+        return caller.ask(bytes, 3'000);
+    }
+
+    PeerProcess peer_;
+    long before_ = 0;
+};
+
+TEST_F(Attacks, ChunkedBodyOf200MiB) {
+    RawCaller caller(peer_.place());
+    ASSERT_TRUE(caller.send(post("/1/pair", "Transfer-Encoding: chunked\r\n")));
+    const std::string chunk = "10000\r\n" + std::string(0x10000, 'x') + "\r\n";
+    EXPECT_LT(caller.flood(chunk, 200 * kMiB), 16 * kMiB);
+    EXPECT_THAT(answerTo(post("/1/pair", "Transfer-Encoding: chunked\r\n") + chunk),
+                StartsWith("HTTP/1.1 411"));
+}
+
+TEST_F(Attacks, ChunkOfSizeMinusTwo) {
+    EXPECT_THAT(answerTo(post("/1/pair", "Transfer-Encoding: chunked\r\n") + "-2\r\nxx\r\n"),
+                StartsWith("HTTP/1.1 411"));
+    EXPECT_THAT(answerTo(post("/1/pair", "Content-Length: -2\r\n")), StartsWith("HTTP/1.1 400"));
+}
+
+TEST_F(Attacks, EndlessRequestLine) {
+    RawCaller caller(peer_.place());
+    ASSERT_TRUE(caller.send("GET /"));
+    EXPECT_LT(caller.flood(std::string(0x10000, 'a'), 200 * kMiB), 16 * kMiB);
+    EXPECT_THAT(answerTo("GET /" + std::string(20'000, 'a')), StartsWith("HTTP/1.1 431"));
+}
+
+TEST_F(Attacks, EndlessHeaderLine) {
+    RawCaller caller(peer_.place());
+    ASSERT_TRUE(caller.send("GET /1/health HTTP/1.1\r\nHost: x\r\nX: "));
+    EXPECT_LT(caller.flood(std::string(0x10000, 'a'), 200 * kMiB), 16 * kMiB);
+    EXPECT_THAT(answerTo("GET /1/health HTTP/1.1\r\nX: " + std::string(20'000, 'a')),
+                StartsWith("HTTP/1.1 431"));
+}
+
+TEST_F(Attacks, MillionHeaders) {
+    std::string thousand;
+    for (int k = 0; k < 1'000; ++k) {
+        thousand += "X: y\r\n";
+    }
+    RawCaller caller(peer_.place());
+    ASSERT_TRUE(caller.send("GET /1/health HTTP/1.1\r\n"));
+    EXPECT_LT(caller.flood(thousand, 1'000 * thousand.size()), 1'000 * thousand.size());
+    EXPECT_THAT(answerTo("GET /1/health HTTP/1.1\r\n" + thousand + thousand + thousand),
+                StartsWith("HTTP/1.1 431"));
+}
+
+TEST_F(Attacks, CompressedBody) {
+    // What would unfold to 200 MiB is never unfolded: it is refused by its head.
+    for (const auto* coding : {"gzip", "br", "deflate", "gzip, identity"}) {
+        const std::string head = post(
+            "/1/pair", "Content-Encoding: " + std::string(coding) + "\r\nContent-Length: 20\r\n");
+        EXPECT_THAT(answerTo(head + std::string("\x1f\x8b\x08\0\0\0\0\0\0\x03", 10) +
+                             std::string(10, '\0')),
+                    StartsWith("HTTP/1.1 415"));
+    }
+}
+
+TEST_F(Attacks, RangesThatARegularExpressionWouldChokeOn) {
+    std::string ranges = "bytes=0-0";
+    while (ranges.size() < 16'000) {
+        ranges += ",0-0";
+    }
+    EXPECT_THAT(answerTo("GET /1/health HTTP/1.1\r\nHost: x\r\nConnection: close\r\nRange: " +
+                         ranges + "\r\n\r\n"),
+                StartsWith("HTTP/1.1 200"));
+}
+
+TEST_F(Attacks, AddressSentByTheCaller) {
+    EXPECT_THAT(answerTo(post("/1/pair",
+                              "REMOTE_ADDR: 10.9.8.7\r\nX-Forwarded-For: 10.9.8.7\r\n"
+                              "Content-Length: 2\r\n") +
+                         "{}"),
+                HasSubstr("malformed"));
+    EXPECT_THAT(peer_.logged(),
+                HasSubstr(R"("call":"pair","code":"malformed","address":"127.0.0.1")"));
+    EXPECT_THAT(peer_.logged(), Not(HasSubstr("10.9.8.7")));
+}
+
+TEST_F(Attacks, BodiesOfStrangersAreNotTakenIn) {
+    // Sixty announce a whole body each and send it: refused by their heads, unread.
+    std::vector<std::unique_ptr<RawCaller>> callers;
+    const std::string body(kMiB, 'x');
+    for (int k = 0; k < 60; ++k) {
+        callers.push_back(std::make_unique<RawCaller>(peer_.place()));
+        callers.back()->send(post("/1/push", "Content-Length: 1048576\r\n") + body, 200);
+    }
+    EXPECT_THAT(callers.back()->receive(1'000), HasSubstr("malformed"));
+    EXPECT_THAT(answerTo(post("/1/push", "Content-Length: 1048577\r\n")),
+                StartsWith("HTTP/1.1 413"));
+    EXPECT_THAT(answerTo(post("/1/pair", "Content-Length: 4097\r\n")), StartsWith("HTTP/1.1 413"));
+    EXPECT_THAT(answerTo(post("/1/pair", "Content-Length: 20000\r\n") + "{}"),
+                StartsWith("HTTP/1.1 413"));
+}
+
+TEST_F(Attacks, DeepJson) {
+    const std::string deep(4'096, '[');
+    EXPECT_THAT(answerTo(post("/1/pair", "Content-Length: 4096\r\n") + deep),
+                HasSubstr("malformed"));
+}
+
+TEST_F(Attacks, NoTlsOrAnOldOne) {
+    RawCaller plain(peer_.place(), 0);
+    EXPECT_THAT(plain.ask(kHealth, 1'000), Not(HasSubstr("well")));
+    EXPECT_FALSE(RawCaller(peer_.place(), TLS1_2_VERSION).isConnected());
+    EXPECT_THAT(peer_.logged(), HasSubstr("no TLS handshake"));
+}
+
+TEST_F(Attacks, SlowCallersHoldUpNobody) {
+    // Silent before the handshake, silent after it, and a byte now and then: 60 of one address.
+    std::vector<std::unique_ptr<RawCaller>> silent;
+    std::vector<std::unique_ptr<RawCaller>> dripping;
+    for (int k = 0; k < 20; ++k) {
+        silent.push_back(std::make_unique<RawCaller>(peer_.place(), 0));
+        silent.push_back(std::make_unique<RawCaller>(peer_.place()));
+        dripping.push_back(std::make_unique<RawCaller>(peer_.place()));
+    }
+    const auto begun = std::chrono::steady_clock::now();
+    const auto since = [&] { return std::chrono::steady_clock::now() - begun; };
+    EXPECT_TRUE(isWell());
+    EXPECT_LT(since(), std::chrono::seconds(1));
+    // Each byte would start the library's own clock anew; ours runs on.
+    bool anyAlive = true;
+    while (anyAlive && since() < std::chrono::seconds(12)) {
+        anyAlive = false;
+        for (auto& caller : dripping) {
+            anyAlive = caller->send("G", 0) || anyAlive;
+        }
+        std::this_thread::sleep_for(std::chrono::milliseconds(200));
+    }
+    EXPECT_LT(since(), std::chrono::seconds(9));
+    for (auto& caller : silent) {
+        EXPECT_TRUE(caller->isEndedWithin(2'000));
+    }
+}
+
+TEST_F(Attacks, MoreCallersThanThereIsRoomFor) {
+    std::vector<std::unique_ptr<RawCaller>> callers;
+    for (int k = 0; k < 64; ++k) {
+        callers.push_back(std::make_unique<RawCaller>(peer_.place()));
+        ASSERT_TRUE(callers.back()->isConnected()) << k;
+    }
+    const std::string busy = answerTo(kHealth);
+    EXPECT_THAT(busy, StartsWith("HTTP/1.1 503"));
+    EXPECT_THAT(busy, HasSubstr("Retry-After: 1"));
+    // Beyond those that are told, connections end at once.
+    std::vector<std::unique_ptr<RawCaller>> more;
+    for (int k = 0; k < 40; ++k) {
+        more.push_back(std::make_unique<RawCaller>(peer_.place(), 0));
+    }
+    EXPECT_TRUE(more.back()->isEndedWithin(1'000));
+    EXPECT_LT(peer_.threads(), 110);
+    callers.clear();
+    more.clear();
+    for (int k = 0; k < 100 && !isWell(); ++k) {
+        std::this_thread::sleep_for(std::chrono::milliseconds(50));
+    }
+}
+
+TEST_F(Attacks, SlowBodiesAndEndlessKeyUpdates) {
+    if (std::getenv("LEDGERBOARD_LONG") == nullptr) {
+        GTEST_SKIP() << "LEDGERBOARD_LONG=1 runs it";
+    }
+    const auto begun = std::chrono::steady_clock::now();
+    const auto seconds = [&] {
+        return std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
+    };
+    RawCaller updating(peer_.place());
+    ASSERT_TRUE(updating.send("G"));
+    long updates = 0;
+    while (updating.updateKeys() && seconds() < 20) {
+        ++updates;
+    }
+    EXPECT_LT(seconds(), 9);
+    EXPECT_GT(updates, 0);
+    // A body that announces much and comes slowly is ended as a whole, not byte by byte.
+    const double half = seconds();
+    RawCaller slow(peer_.place());
+    ASSERT_TRUE(slow.send(post("/1/pair", "Content-Length: 4000\r\n")));
+    while (slow.send("x", 0) && seconds() - half < 45) {
+        std::this_thread::sleep_for(std::chrono::milliseconds(500));
+    }
+    EXPECT_GT(seconds() - half, 28);
+    EXPECT_LT(seconds() - half, 34);
+}
+
+TEST(Program, JoinsTheFirstOwnerAndRemembers) {
+    PeerProcess peer;
+    const auto code = peer.code();
+    EXPECT_THAT(peer.printed(), HasSubstr("█"));
+    const auto chance = fixedChance(3);
+    const sync::LinkIdentity device{model::IdMaker(chance).next(SteppingClock()()),
+                                    sync::DeviceKey::fresh(chance)};
+    // A clock of its own, far from the peer's: the device goes by the peer's time.
+    SteppingClock clock;
+    const sync::LinkSurroundings around{
+        [&clock] { return clock(); }, chance,
+        [](int ms) { std::this_thread::sleep_for(std::chrono::milliseconds(ms)); }};
+    const auto joined = sync::join(peer.place(), code, std::nullopt, device, around);
+    ASSERT_TRUE(joined.ok()) << joined.error().message;
+    EXPECT_EQ(joined.value().grant.role, model::Role::Owner);
+    sync::Link link(peer.place(), joined.value().certificate, device, around);
+    const auto answer = link.call(sync::Call::Hello, "{}");
+    EXPECT_EQ(answer.status, 501);  // verified, and nothing behind it yet
+    EXPECT_EQ(peer.stop(), 0);
+    EXPECT_THAT(peer.logged(), HasSubstr(R"("event":"stopped")"));
+    EXPECT_THAT(peer.logged(), HasSubstr(R"("event":"joined")"));
+    EXPECT_THAT(peer.logged(), Not(HasSubstr(std::string(code.secret()))));
+
+    peer.start();  // the same certificate, the same devices, no invitation
+    EXPECT_THAT(peer.printed(), IsEmpty());
+    EXPECT_EQ(link.call(sync::Call::Hello, "{}").status, 501);
+    for (const auto* file : {"house.book.tls", "house.book.devices"}) {
+        EXPECT_EQ(std::filesystem::status(peer.folder().file(file)).permissions(),
+                  std::filesystem::perms::owner_read | std::filesystem::perms::owner_write)
+            << file;
+    }
+    EXPECT_EQ(peer.stop(), 0);
+}
+
+}  // namespace
+}  // namespace ledgerboard::tests
