@@ -12,7 +12,7 @@
 //     <SHA-256 of the peer's certificate in DER, 64 hex digits>
 // The last line ties the request to one peer: another cannot pass it on. Hex is lower case. The
 // body's digest is sent as well, so that a peer knows the caller before it takes in the body.
-// Source: project decision; Ed25519 as in RFC 8032. docs/sync.md says it for other programs.
+// Source: project decision; Ed25519 as in RFC 8032. docs/peer.md says it for other programs.
 #pragma once
 
 #include <optional>
