@@ -140,6 +140,20 @@ void addMarks(SampleJob& job) {
     }
 }
 
+// Mostly from an earlier item to a later one; now and then any two, so that there are loops too.
+void addLinks(SampleJob& job) {
+    const auto items = static_cast<int>(job.rows.items.size());
+    for (int k = from(0, 6); k > 0 && items > 1; --k) {
+        Link& link = job.add(job.rows.links);
+        const int to = from(2, items);
+        const int before = oneIn(10) ? from(1, items) : from(1, to - 1);
+        link.fromItem = id<Kind::Item>(static_cast<std::uint32_t>(before));
+        link.toItem = id<Kind::Item>(static_cast<std::uint32_t>(to));
+        link.type = static_cast<LinkKind>(from(0, 4));
+        link.lag = Quantity::fromThousandths(from(-3000, 3000));
+    }
+}
+
 SampleJob someJob() {
     SampleJob job;
     job.rows.job.contingency = Percent::of(from(0, 20));
@@ -163,6 +177,7 @@ SampleJob someJob() {
     }
     addMoney(job);
     addMarks(job);
+    addLinks(job);
     return job;
 }
 
