@@ -9,6 +9,40 @@ namespace {
 using model::Date;
 using model::Percent;
 
+// The days of a plan, looked up rather than searched for on the calendar each time.
+class DayTable {
+  public:
+    DayTable(const WorkTime& time, std::int64_t length) : time_(time) {
+        const Date last = time.startDay(length);
+        if (last - time.first() <= kMostDays) {
+            for (Date day = time.first(); day <= last; day = day + 1) {
+                ends_.push_back(time.through(day));
+            }
+        }
+    }
+
+    // As those of WorkTime. Requires: at not beyond the length.
+    [[nodiscard]] Date startDay(std::int64_t at) const {
+        return ends_.empty() ? time_.startDay(at)
+                             : dayAt(std::upper_bound(ends_.begin(), ends_.end(), at));
+    }
+
+    [[nodiscard]] Date finishDay(std::int64_t at) const {
+        return ends_.empty() || at == 0 ? time_.finishDay(at)
+                                        : dayAt(std::lower_bound(ends_.begin(), ends_.end(), at));
+    }
+
+  private:
+    static constexpr int kMostDays = 100'000;  // beyond it a table is no saving
+
+    [[nodiscard]] Date dayAt(std::vector<std::int64_t>::const_iterator end) const {
+        return time_.first() + static_cast<int>(end - ends_.begin());
+    }
+
+    const WorkTime& time_;
+    std::vector<std::int64_t> ends_;  // working time to the end of each day from the first
+};
+
 class Planner {
   public:
     Planner(const model::JobRows& rows, const JobFigures& figures, const JobNetwork& network)
@@ -94,10 +128,11 @@ class Planner {
             start.push_back(one.es);
             finish.push_back(one.ef);
         }
+        const DayTable days(time_, times.length);
         bool anyDays = false;
         for (std::size_t k = 0; k < network_.activities.size(); ++k) {
             PlanItem& item = out_.items[itemOf_[k]];
-            fillDays(times.activities[k], network_.activities[k], item);
+            fillDays(days, times.activities[k], network_.activities[k], item);
             fillHold(network, k, start, finish, item);
             orderFor(network_.activities[k], item);
             anyDays = anyDays || item.hasDays;
@@ -110,15 +145,16 @@ class Planner {
         }
     }
 
-    void fillDays(const ActivityTimes& one, const JobActivity& activity, PlanItem& item) const {
+    void fillDays(const DayTable& days, const ActivityTimes& one, const JobActivity& activity,
+                  PlanItem& item) const {
         const bool takesTime = activity.left > 0;
         // What takes no time falls on the day it waits for, or on the one it may begin on.
         const bool isReleased = !takesTime && one.es == activity.release;
-        item.startOn = takesTime || isReleased ? time_.startDay(one.es) : time_.finishDay(one.es);
-        item.finishOn = takesTime ? time_.finishDay(one.ef) : *item.startOn;
-        item.latestFinishOn = std::max(*item.finishOn, time_.finishDay(one.lf));
+        item.startOn = takesTime || isReleased ? days.startDay(one.es) : days.finishDay(one.es);
+        item.finishOn = takesTime ? days.finishDay(one.ef) : *item.startOn;
+        item.latestFinishOn = std::max(*item.finishOn, days.finishDay(one.lf));
         item.latestStartOn =
-            takesTime ? time_.startDay(one.ls) : std::max(*item.startOn, *item.latestFinishOn);
+            takesTime ? days.startDay(one.ls) : std::max(*item.startOn, *item.latestFinishOn);
         if (item.state == PlanState::UnderWay) {
             item.resumesOn = item.startOn;
             item.startOn = activity.startedOn ? *activity.startedOn : *item.startOn;
