@@ -123,10 +123,11 @@ chapter "1. A new book and a new job"
 show 4 start "14 Quince Row" --owner "Wren" --begin 2026-04-06 --finish 2026-05-29
 set_job_fields
 
-chapter "2. The price book, the crews, the contracts"
+chapter "2. The price book, the crews, the contracts, the lender's lines"
 show 6 bring prices demo-data/prices.csv
 show 6 bring crews demo-data/crews.csv
 show 6 bring contracts demo-data/contracts.csv
+show 4 bring lender-lines demo-data/lender-lines.csv
 
 chapter "3. Walk notes become a draft scope, each line with the sentence it came from"
 show 24 read demo-data/walk-notes.txt
@@ -163,6 +164,7 @@ show 5 bring changes demo-data/changes.csv
 show 5 bring spend demo-data/spend.csv
 show 5 bring marks demo-data/marks.csv
 show 5 bring draws demo-data/draws.csv
+show 4 bring draw-lines demo-data/draw-lines.csv
 show 5 bring punch demo-data/punch.csv
 if [[ -f $short/photos/photos.csv ]]; then
     show 4 bring photos "$short/photos"
@@ -198,8 +200,10 @@ show 10 punch --crew "Tile crew" --as-of 2026-05-22
 show 16 close --as-of 2026-05-22
 show 14 taught --as-of 2026-05-22
 
-chapter "10. The deal, how sure it is, and the book checked from end to end"
-show 30 deal --as-of 2026-05-22
+chapter "10. The deal, how sure it is, the cash and the draw, and the book checked from end to end"
+show 42 deal --as-of 2026-05-22
 show 32 risk --as-of 2026-05-22
+show 44 cash --as-of 2026-05-22
+show 28 draw --as-of 2026-05-22
 show 5 verify
 rm -f "$said"

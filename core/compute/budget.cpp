@@ -33,7 +33,7 @@ class Sum {
         figures_.toGo += line.toGo;
         figures_.forecast += line.forecast;
         figures_.items += line.items;
-        if (scope.kind != LineKind::WholeJob && scope.isBudgeted()) {
+        if (scope.isWork() && scope.isBudgeted()) {
             shown_.add(line.budgetNow, line.shown);
             seen_.add(line.budgetNow, line.seen);
         }
@@ -72,7 +72,7 @@ class Computer {
         out_.lines.resize(out_.scope.lines.size());
         itemsOfContract_ = itemsOfContracts(rows_, out_.scope);
         out_.contracts =
-            contractFiguresOf(rows_, out_.scope, marks_, out_.spending, itemsOfContract_);
+            contractFiguresOf(rows_, out_.scope, marks_, out_.spending, itemsOfContract_, today_);
         setBudgets();
         addSpending();
         addCommitments();
@@ -93,8 +93,7 @@ class Computer {
             line.baseline = scope.baseline;
             line.signedChanges = scope.signedChanges();
             line.budgetNow = scope.budgetNow();
-            const bool counts =
-                scope.counting == Counting::Counts && scope.kind != LineKind::WholeJob;
+            const bool counts = scope.counting == Counting::Counts && scope.isWork();
             line.items = counts ? 1 : 0;
             const bool priced = scope.pricing.by != PricedBy::Nothing || line.budgetNow != Money{};
             if (scope.kind == LineKind::Item && counts && !priced &&
@@ -142,7 +141,7 @@ class Computer {
         for (const ContractFigures& contract : out_.contracts) {
             const auto& items = itemsOfContract_[contract.contract];
             if (items.empty()) {
-                out_.lines.back().committed += contract.now;
+                out_.lines[out_.scope.contractLines[contract.contract]].committed += contract.now;
                 continue;
             }
             std::vector<Money> budgets;
@@ -169,16 +168,19 @@ class Computer {
             const auto marks = marks_.of(k);
             line.markedOn = marks.empty() ? std::nullopt : marks.back().on;
         }
-        for (std::size_t k = 0; k + 1 < out_.lines.size(); ++k) {
-            if (out_.scope.lines[k].isBudgeted()) {
+        for (std::size_t k = 0; k < out_.lines.size(); ++k) {
+            if (out_.scope.lines[k].isWork() && out_.scope.lines[k].isBudgeted()) {
                 whole.add(out_.lines[k].budgetNow, out_.lines[k].shown);
                 wholeSeen.add(out_.lines[k].budgetNow, out_.lines[k].seen);
             }
         }
-        // What belongs to the whole job is earned as the items are.
-        out_.lines.back().shown = whole.value();
-        out_.lines.back().seen = wholeSeen.value();
-        for (LineFigures& line : out_.lines) {
+        // What belongs to the whole job, or to a contract alone, is earned as the items are.
+        for (std::size_t k = 0; k < out_.lines.size(); ++k) {
+            LineFigures& line = out_.lines[k];
+            if (!out_.scope.lines[k].isWork()) {
+                line.shown = whole.value();
+                line.seen = wholeSeen.value();
+            }
             line.earned = share(line.shown, line.budgetNow);
         }
     }
@@ -225,7 +227,7 @@ class Computer {
             in.budgetNow = line.budgetNow;
             in.billed = line.billed;
             in.earned = line.earned;
-            in.shown = scope.kind == LineKind::WholeJob ? Percent{} : line.shown;
+            in.shown = scope.isWork() ? line.shown : Percent{};
             in.tradeEarned = trade.earned;
             in.tradeBilled = trade.billed;
             in.signedChanges = line.signedChanges;

@@ -5,7 +5,8 @@
 // billed, paid, held, owed               spending.h
 // earned (EV)  budget now x shown percent, rounded once a line
 // planned (PV) planned_value.h, on the day asked about
-// committed    signed contracts and orders + their signed changes, over their items by budget now
+// committed    signed contracts and orders + their signed changes, over their items by budget now;
+//              on a line of its own where no item counts under it
 // to go        the first of these that applies: the owner's own estimate; contract now - billed on
 //              it; bought goods: quote - billed, else budget left; past 20 % shown: (budget now -
 //              earned) / CPI of its trade; else budget left. Never below 0. Kept so that billed +
@@ -104,8 +105,13 @@ struct ContractFigures {
     model::Money beyond;  // billed beyond `now`, 0 where within
     model::Percent shown;
     model::Percent seen;
-    model::Money seenValue;     // now x seen
-    model::Money payableToday;  // min(owed, now x seen x (1 - retainage) - paid), not below 0
+    model::Money seenValue;  // now x seen
+    // min(owed, now x seen - retainage on what was seen until its percent - paid), not below 0;
+    // nothing while it is barred.
+    model::Money payableToday;
+    model::Money payableOnceCleared;    // the same as if nothing barred it
+    std::vector<std::string> barredBy;  // contract_terms.h; empty: nothing bars it
+    model::Money depositBeyondLimit;    // the part of its deposit beyond the job's deposit limit
     // paid - now x seen, deposit and goods on site excepted, not below 0; orders have none. The
     // deposit is excepted as far as work is still unseen.
     model::Money paidAhead;

@@ -16,7 +16,7 @@ namespace ledgerboard::compute {
 [[nodiscard]] std::vector<ContractFigures> contractFiguresOf(
     const model::JobRows& rows, const ScopeLines& scope, const Marks& marks,
     const std::vector<SpendRead>& spending,
-    const std::vector<std::vector<std::size_t>>& itemsOfContract);
+    const std::vector<std::vector<std::size_t>>& itemsOfContract, model::Date today);
 
 // What remains to be billed on a line before it is kept within its range.
 struct ToGoInput {

@@ -123,6 +123,9 @@ class Collector {
             } else if (scope.kind == LineKind::Option) {
                 concern.recordKind = model::Kind::Option;
                 concern.record = scope.option.raw();
+            } else if (scope.kind == LineKind::Contract) {
+                concern.recordKind = model::Kind::Contract;
+                concern.record = scope.contract.raw();
             }
         }
     }

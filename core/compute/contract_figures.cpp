@@ -2,6 +2,7 @@
 #include <unordered_set>
 
 #include "core/compute/budget_parts.h"
+#include "core/compute/contract_terms.h"
 #include "core/compute/positions.h"
 
 namespace ledgerboard::compute {
@@ -29,6 +30,20 @@ void setPaidAhead(ContractFigures& figures, const model::Contract& contract, Mon
             : Percent::whole();
 }
 
+// What may have been paid on the work seen: less its retainage, of which no more is held once the
+// percent is done until which anything is.
+Money allowedOnSeen(const ContractFigures& figures, const model::Contract& contract,
+                    const WeightedPercent& seen) {
+    if (!contract.retainage || (contract.acceptedOn && contract.waiverReceivedOn)) {
+        return figures.seenValue;
+    }
+    if (contract.retainageUntil && seen.value() > *contract.retainageUntil) {
+        return figures.seenValue -
+               share(*contract.retainage, share(*contract.retainageUntil, figures.now));
+    }
+    return seen.of(figures.now, Percent::whole() - *contract.retainage);
+}
+
 void setSeen(ContractFigures& figures, const model::Contract& contract, const ScopeLines& scope,
              const Marks& marks, const std::vector<std::size_t>& items,
              const std::vector<bool>& isOnSite) {
@@ -44,10 +59,9 @@ void setSeen(ContractFigures& figures, const model::Contract& contract, const Sc
     figures.shown = shown.value();
     figures.seen = seen.value();
     figures.seenValue = seen.of(figures.now);
-    const bool isReleased = contract.acceptedOn && contract.waiverReceivedOn;
-    const Percent retainage = isReleased ? Percent{} : contract.retainage.value_or(Percent{});
-    const Money allowed = seen.of(figures.now, Percent::whole() - retainage) - figures.paid;
-    figures.payableToday = std::max(Money{}, std::min(figures.owed, allowed));
+    const Money allowed = allowedOnSeen(figures, contract, seen) - figures.paid;
+    figures.payableOnceCleared = std::max(Money{}, std::min(figures.owed, allowed));
+    figures.payableToday = figures.barredBy.empty() ? figures.payableOnceCleared : Money{};
     setPaidAhead(figures, contract, seenOrOnSite.of(figures.now));
 }
 
@@ -84,7 +98,7 @@ std::vector<std::vector<std::size_t>> itemsOfContracts(const model::JobRows& row
 std::vector<ContractFigures> contractFiguresOf(
     const model::JobRows& rows, const ScopeLines& scope, const Marks& marks,
     const std::vector<SpendRead>& spending,
-    const std::vector<std::vector<std::size_t>>& itemsOfContract) {
+    const std::vector<std::vector<std::size_t>>& itemsOfContract, model::Date today) {
     const Positions<model::Contract> contracts(rows.contracts);
     std::vector<ContractFigures> out(rows.contracts.size());
     for (std::size_t k = 0; k < out.size(); ++k) {
@@ -112,6 +126,8 @@ std::vector<ContractFigures> contractFiguresOf(
         figures.now = figures.sum + figures.signedChanges;
         figures.owed = figures.billed - figures.held - figures.paid;
         figures.beyond = std::max(Money{}, figures.billed - figures.now);
+        figures.barredBy = barredBy(rows, rows.contracts[k], today);
+        figures.depositBeyondLimit = depositBeyondLimit(rows.job, rows.contracts[k], figures.now);
         setSeen(figures, rows.contracts[k], scope, marks, itemsOfContract[k], isOnSite);
     }
     return out;

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <string>
 
-#include "core/compute/interest.h"
+#include "core/compute/deal_parts.h"
 
 namespace ledgerboard::compute {
 
@@ -20,143 +20,12 @@ constexpr std::int64_t kMonthsPerYear = 12;
 constexpr std::int64_t kDaysPerYear = 365;
 constexpr int kLeastDaysExtended = 30;
 constexpr int kInsuredLoanDay = 91;
+constexpr int kSecondAppraisalDay = 180;
 constexpr Percent kRuleOfThumb = Percent::of(70);
-
-// The job's figures with nothing where nothing was entered; what is absent stands in Deal.
-struct Terms {
-    Money price;
-    Money purchaseLoan;
-    Money workLoan;
-    Percent rate;
-    Percent sellingShare;  // selling costs + commission
-    Money monthlyHolding;
-    DayCount basis = DayCount::Actual365;
-};
-
-model::Error below(std::string_view heading) {
-    return model::cannotBeMet(std::string(heading) + " is below 0: set it to what it is");
-}
-
-model::Result<void> checkSigns(const model::Job& job, const DealFigures& figures) {
-    const std::pair<std::string_view, std::optional<Money>> amounts[] = {
-        {"Purchase price", job.purchasePrice}, {"Resale low", job.resaleLow},
-        {"Resale", job.resaleLikely},          {"Resale high", job.resaleHigh},
-        {"Purchase loan", job.purchaseLoan},   {"Work loan", job.workLoan},
-        {"Lender fees", job.lenderFees},       {"Wanted profit", job.wantedProfit},
-        {"Forecast of the work", figures.work}};
-    for (const auto& [heading, amount] : amounts) {
-        if (amount.value_or(Money{}) < Money{}) {
-            return below(heading);
-        }
-    }
-    const std::pair<std::string_view, std::optional<Percent>> percents[] = {
-        {"Buying costs", job.buyingCosts},
-        {"Selling costs", job.sellingCosts},
-        {"Commission", job.commission},
-        {"Loan rate", job.loanRate},
-        {"Points on the purchase loan", job.purchasePoints},
-        {"Points on the work loan", job.workPoints},
-        {"Extension fee", job.extensionFee}};
-    for (const auto& [heading, percent] : percents) {
-        if (percent.value_or(Percent{}) < Percent{}) {
-            return below(heading);
-        }
-    }
-    for (const model::NamedAmount& cost : job.holdingCosts) {
-        if (cost.amount < Money{}) {
-            return below("Holding costs, " + cost.name + ",");
-        }
-    }
-    return {};
-}
-
-Terms termsOf(const model::Job& job) {
-    Terms terms;
-    terms.price = job.purchasePrice.value_or(Money{});
-    terms.purchaseLoan = job.purchaseLoan.value_or(Money{});
-    terms.workLoan = job.workLoan.value_or(Money{});
-    terms.rate = job.loanRate.value_or(Percent{});
-    terms.sellingShare = job.sellingCosts.value_or(Percent{}) + job.commission.value_or(Percent{});
-    for (const model::NamedAmount& cost : job.holdingCosts) {
-        terms.monthlyHolding += cost.amount;
-    }
-    terms.basis = dayCountOf(job.interestBasis);
-    return terms;
-}
-
-std::optional<Date> saleDay(const model::Job& job, const DealFigures& figures) {
-    if (figures.saleOn) {
-        return figures.saleOn;
-    }
-    const auto finish = figures.willFinishOn ? figures.willFinishOn : job.targetFinishOn;
-    if (!finish) {
-        return std::nullopt;
-    }
-    constexpr std::int64_t kMostDays = 36'500;
-    const std::int64_t days = std::clamp<std::int64_t>(job.resaleDays.value_or(0), 0, kMostDays);
-    return *finish + static_cast<int>(days);
-}
-
-// Names what the loans need and lacks.
-void noteLoanInputs(const model::Job& job, const Terms& terms, Deal& out) {
-    if (terms.purchaseLoan + terms.workLoan == Money{}) {
-        return;
-    }
-    if (!job.loanRate) {
-        out.leftOut.push_back({"Loan rate", "loan_rate"});
-    }
-    if (terms.purchaseLoan > Money{} && !job.purchasePoints) {
-        out.leftOut.push_back({"Points on the purchase loan", "purchase_points"});
-    }
-    if (terms.workLoan > Money{} && !job.workPoints) {
-        out.leftOut.push_back({"Points on the work loan", "work_points"});
-    }
-    if (!job.lenderFees) {
-        out.leftOut.push_back({"Lender fees", "lender_fees"});
-    }
-    if (!job.termEndOn) {
-        out.leftOut.push_back({"Term end", "term_end_on"});
-    } else if (out.saleOn && *out.saleOn > *job.termEndOn && !job.extensionFee) {
-        out.leftOut.push_back({"Extension fee", "extension_fee"});
-    }
-}
-
-void noteAbsent(const model::Job& job, const DealFigures& figures, const Terms& terms, Deal& out) {
-    if (!job.purchasePrice) {
-        out.missing.push_back({"Purchase price", "purchase_price"});
-    }
-    if (!job.resaleLikely) {
-        out.missing.push_back({"Resale", "resale_likely"});
-    }
-    if (!figures.work) {
-        out.missing.push_back({"Forecast of the work", ""});
-    }
-    if (!job.buyingCosts) {
-        out.leftOut.push_back({"Buying costs", "buying_costs"});
-    }
-    if (!job.sellingCosts) {
-        out.leftOut.push_back({"Selling costs", "selling_costs"});
-    }
-    if (!job.commission) {
-        out.leftOut.push_back({"Commission", "commission"});
-    }
-    if (job.holdingCosts.empty()) {
-        out.leftOut.push_back({"Holding costs", "holding_costs"});
-    }
-    if (!job.purchasedOn) {
-        out.leftOut.push_back({"Purchased", "purchased_on"});
-    }
-    if (!out.saleOn) {
-        out.leftOut.push_back({"Finish", "target_finish_on"});
-    } else if (!figures.saleOn && !job.resaleDays) {
-        out.leftOut.push_back({"Days to resale", "resale_days"});
-    }
-    noteLoanInputs(job, terms, out);
-}
 
 // Twice the sum of principal x days (in the basis' own parts of a year) up to the sale; twice, so
 // that the half of what is not yet drawn stays whole.
-Wide doubledPrincipalTime(const model::Job& job, const DealFigures& figures, const Terms& terms,
+Wide doubledPrincipalTime(const model::Job& job, const DealFigures& figures, const DealTerms& terms,
                           Date sale) {
     const Date bought = *job.purchasedOn;
     Wide sum = 0;
@@ -179,6 +48,12 @@ Wide doubledPrincipalTime(const model::Job& job, const DealFigures& figures, con
         drawn += draw.amount;
         restFrom = std::max(restFrom, draw.on);
     }
+    if (figures.drawsAhead) {
+        for (const DatedAmount& draw : *figures.drawsAhead) {
+            charge(draw.amount, draw.on, 2);
+        }
+        return sum;
+    }
     if (figures.asOf) {
         restFrom = std::max(bought, *figures.asOf);
     }
@@ -188,7 +63,8 @@ Wide doubledPrincipalTime(const model::Job& job, const DealFigures& figures, con
     return sum;
 }
 
-void costOfTime(const model::Job& job, const DealFigures& figures, const Terms& terms, Deal& out) {
+void costOfTime(const model::Job& job, const DealFigures& figures, const DealTerms& terms,
+                Deal& out) {
     const Money loans = terms.purchaseLoan + terms.workLoan;
     out.interestPerDay =
         model::roundedMoney(model::multiplyWide(loans.minor(), terms.rate.basisPoints()),
@@ -209,15 +85,8 @@ void costOfTime(const model::Job& job, const DealFigures& figures, const Terms& 
     }
     const Date sale = *out.saleOn;
     out.daysHeld = sale - *job.purchasedOn;
-    out.holding = model::roundedMoney(
-        model::multiplyWide(model::multiplyWide(terms.monthlyHolding.minor(), kMonthsPerYear),
-                            *out.daysHeld),
-        kDaysPerYear);
-    const std::int64_t parts = yearFraction(sale, sale, terms.basis).denominator;
-    out.interest =
-        model::roundedMoney(model::multiplyWide(doubledPrincipalTime(job, figures, terms, sale),
-                                                terms.rate.basisPoints()),
-                            model::multiplyWide(kDoubledWholeBasisPoints, parts));
+    out.holding = holdingBy(job, terms, sale);
+    out.interest = interestBy(job, figures, terms, sale);
 }
 
 double asPercent(Money part, double whole) {
@@ -225,16 +94,18 @@ double asPercent(Money part, double whole) {
 }
 
 // What comes out once price, resale and work are known. Requires: all three.
-void result(const model::Job& job, const DealFigures& figures, const Terms& terms, Deal& out) {
-    const Money resale = *job.resaleLikely;
+void result(const model::Job& job, const DealFigures& figures, const DealTerms& terms, Deal& out) {
+    const Money resale = std::max(Money{}, *job.resaleLikely - out.seasonDrop);
     out.selling = model::share(terms.sellingShare, resale);
     const Money beforeSelling = terms.price + out.buyingCosts + out.points + out.lenderFees +
-                                out.interest + out.extensionFee + out.holding + *figures.work;
-    const auto profitAt = [&](Money value) {
+                                out.visitFees + out.interest + out.extensionFee + out.holding +
+                                *figures.work;
+    const auto profitAt = [&](Money listed) {
+        const Money value = std::max(Money{}, listed - out.seasonDrop);
         return value - beforeSelling - model::share(terms.sellingShare, value);
     };
     out.allIn = beforeSelling + out.selling;
-    out.profit = profitAt(resale);
+    out.profit = profitAt(*job.resaleLikely);
     if (job.resaleLow) {
         out.profitLow = profitAt(*job.resaleLow);
     }
@@ -244,6 +115,8 @@ void result(const model::Job& job, const DealFigures& figures, const Terms& term
     const std::int64_t keptShare = kWholeBasisPoints - terms.sellingShare.basisPoints();
     out.breakEvenResale = model::roundedMoney(
         model::multiplyWide(beforeSelling.minor(), kWholeBasisPoints), keptShare);
+    out.resale = resale;
+    out.isDoublePrice = resale.minor() / 2 >= terms.price.minor();
     if (resale > Money{}) {
         const auto whole = static_cast<double>(resale.minor());
         out.marginPercent = asPercent(*out.profit, whole);
@@ -259,11 +132,26 @@ void result(const model::Job& job, const DealFigures& figures, const Terms& term
 
 }  // namespace
 
+Money interestBy(const model::Job& job, const DealFigures& figures, const DealTerms& terms,
+                 Date to) {
+    const std::int64_t parts = yearFraction(to, to, terms.basis).denominator;
+    return model::roundedMoney(model::multiplyWide(doubledPrincipalTime(job, figures, terms, to),
+                                                   terms.rate.basisPoints()),
+                               model::multiplyWide(kDoubledWholeBasisPoints, parts));
+}
+
+Money holdingBy(const model::Job& job, const DealTerms& terms, Date to) {
+    return model::roundedMoney(
+        model::multiplyWide(model::multiplyWide(terms.monthlyHolding.minor(), kMonthsPerYear),
+                            to - *job.purchasedOn),
+        kDaysPerYear);
+}
+
 model::Result<Deal> deal(const model::Job& job, const DealFigures& figures) {
-    if (auto fine = checkSigns(job, figures); !fine.ok()) {
+    if (auto fine = checkDealInputs(job, figures); !fine.ok()) {
         return fine.error();
     }
-    const Terms terms = termsOf(job);
+    const DealTerms terms = dealTermsOf(job);
     if (terms.sellingShare >= Percent::whole()) {
         return model::cannotBeMet(
             "Selling costs and Commission together are 100 % or more: set them to what they are");
@@ -278,11 +166,14 @@ model::Result<Deal> deal(const model::Job& job, const DealFigures& figures) {
     noteAbsent(job, figures, terms, out);
     if (job.purchasedOn) {
         out.day91On = *job.purchasedOn + kInsuredLoanDay;
+        out.day180On = *job.purchasedOn + kSecondAppraisalDay;
     }
     out.buyingCosts = model::share(job.buyingCosts.value_or(Percent{}), terms.price);
     out.points = model::share(job.purchasePoints.value_or(Percent{}), terms.purchaseLoan) +
                  model::share(job.workPoints.value_or(Percent{}), terms.workLoan);
     out.lenderFees = job.lenderFees.value_or(Money{});
+    out.visitFees = figures.visitFees;
+    out.seasonDrop = out.saleOn ? seasonDropOn(job, *out.saleOn) : Money{};
     if (job.purchasePrice) {
         out.cashAtClosing =
             terms.price - terms.purchaseLoan + out.buyingCosts + out.points + out.lenderFees;

@@ -10,15 +10,18 @@
 //   cash at closing   price - purchase loan + buying costs + points + lender fees
 //   points            each loan's own, on the whole of that loan
 //   interest          purchase loan from purchase to sale; work loan: the whole of it for as long,
-//                     or, where charged on what is drawn, each draw from its day, and half of what
-//                     is not yet drawn from the day of looking (else the last draw, else purchase);
-//                     rounded once
+//                     or, where charged on what is drawn, each draw from its day, those ahead from
+//                     their planned days; where those are not known, half of what is not yet drawn
+//                     from the day of looking (else the last draw, else purchase); rounded once
+//   visit fees        the lender's fee for each visit, so far and planned
 //   holding           the monthly costs x 12 / 365 a day, from purchase to sale; no interest in it
 //   extension fee     of both loans, once the sale comes after the term end
 //   selling           (selling costs + commission) of resale
-//   all-in            price + buying costs + points + lender fees + interest + extension fee +
-//                     holding + work + selling; the work loan and contingency are not in it
-//   profit            resale - all-in; margin: profit / resale
+//   season drop       what a sale after the season brings less: the owner's own number
+//   all-in            price + buying costs + points + lender fees + visit fees + interest +
+//                     extension fee + holding + work + selling; the work loan and contingency are
+//                     not in it
+//   profit            resale - season drop - all-in; margin: profit / (resale - season drop)
 //   break-even        (all-in - selling) / (1 - selling percents)
 //   a day costs       interest a day on both loans wholly drawn + holding a day + the extension fee
 //                     spread over the days past term end, at least 30, once it is crossed
@@ -51,6 +54,9 @@ struct DealFigures {
     std::optional<model::Date> saleOn;   // money from the sale; finish + days to resale where empty
     std::optional<model::Date> asOf;     // the day of looking
     std::vector<DatedAmount> workDraws;  // paid out of the work loan so far, any order
+    // Planned, the lender's fees in them; empty: their days are not known.
+    std::optional<std::vector<DatedAmount>> drawsAhead;
+    model::Money visitFees;  // the lender's, so far and planned
 };
 
 // An input that was not entered: its heading and the job's field to set ("" where it is no field).
@@ -63,17 +69,23 @@ struct Deal {
     std::optional<model::Date> saleOn;
     std::optional<int> daysHeld;       // purchase to sale
     std::optional<int> daysToTermEnd;  // from the sale; below 0 once it is crossed
-    std::optional<model::Date>
-        day91On;  // first day a buyer with a government-insured loan may sign
+    // First day a buyer with a government-insured loan may sign; through day 180 a second appraisal
+    // is called for where the resale is double the price or more (HUD resale rules).
+    std::optional<model::Date> day91On;
+    std::optional<model::Date> day180On;
+    bool isDoublePrice = false;
 
     model::Money buyingCosts;
     model::Money points;
     model::Money lenderFees;
+    model::Money visitFees;
     std::optional<model::Money> cashAtClosing;
     model::Money interest;
     model::Money extensionFee;
     model::Money holding;
     model::Money selling;
+    model::Money seasonDrop;             // of the sale day
+    std::optional<model::Money> resale;  // likely, less the season drop; with the profit
     model::Money interestPerDay;
     model::Money holdingPerDay;
     model::Money extensionPerDay;

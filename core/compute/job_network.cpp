@@ -110,7 +110,7 @@ class Builder {
 
     void addLine(std::size_t line) {
         const ScopeLine& scope = figures_.scope.lines[line];
-        if (scope.kind == LineKind::WholeJob || !isOpen(line)) {
+        if (!scope.isWork() || !isOpen(line)) {
             return;
         }
         JobActivity activity;

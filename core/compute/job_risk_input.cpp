@@ -65,8 +65,7 @@ class Reader {
             }
             certain += figures_.lines[line].toGo;
             const ScopeLine& scope = figures_.scope.lines[line];
-            out_.basis.finished +=
-                scope.kind != LineKind::WholeJob && scope.counting == Counting::Counts ? 1 : 0;
+            out_.basis.finished += scope.isWork() && scope.counting == Counting::Counts ? 1 : 0;
         }
         out_.risk.certainCost = certain.minor();
     }

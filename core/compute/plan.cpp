@@ -73,7 +73,7 @@ class Planner {
         std::size_t finished = 0;
         for (std::size_t line = 0; line < figures_.scope.lines.size(); ++line) {
             const ScopeLine& scope = figures_.scope.lines[line];
-            if (scope.kind == LineKind::WholeJob || scope.counting != Counting::Counts) {
+            if (!scope.isWork() || scope.counting != Counting::Counts) {
                 continue;
             }
             itemAtLine_[line] = out_.items.size();

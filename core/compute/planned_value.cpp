@@ -75,7 +75,7 @@ Date WorkCalendar::finishOf(Date start, int days) const {
 
 std::optional<PlannedLine> PlannedLine::make(const ScopeLine& line, Measure measure,
                                              const WorkCalendar& calendar) {
-    if (!line.isBudgeted() || line.kind == LineKind::WholeJob || !line.finishOn) {
+    if (!line.isBudgeted() || !line.isWork() || !line.finishOn) {
         return std::nullopt;
     }
     PlannedLine planned;
@@ -138,7 +138,7 @@ PlannedValue plannedValueOf(const model::JobRows& rows, const ScopeLines& scope)
         const Measure measure =
             line.kind == LineKind::Item ? measureOf(rows.items[k]) : Measure::JudgedPercent;
         out.lines.push_back(PlannedLine::make(line, measure, out.calendar));
-        if (!out.lines.back() && line.isBudgeted() && line.kind != LineKind::WholeJob) {
+        if (!out.lines.back() && line.isBudgeted() && line.isWork()) {
             ++out.undated;
             out.undatedBudget += line.budgetNow();
         }

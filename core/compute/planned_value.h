@@ -38,7 +38,8 @@ class WorkCalendar {
 class PlannedLine {
   public:
     // Empty where the line does not count or lacks the dates its measure needs (both, start no
-    // later than finish; none-or-done and steps only a finish). The whole job's line has none.
+    // later than finish; none-or-done and steps only a finish). The whole job's line has none, nor
+    // a contract's own.
     [[nodiscard]] static std::optional<PlannedLine> make(const ScopeLine& line,
                                                          model::Measure measure,
                                                          const WorkCalendar& calendar);

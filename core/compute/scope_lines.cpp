@@ -1,6 +1,7 @@
 #include "core/compute/scope_lines.h"
 
 #include <algorithm>
+#include <cstdint>
 #include <numeric>
 #include <tuple>
 #include <unordered_map>
@@ -33,10 +34,14 @@ class Builder {
         scope_.baseline = latestBaseline(rows_);
         addItems();
         addOptions();
+        addContracts();
         ScopeLine whole;
         whole.kind = LineKind::WholeJob;
         whole.name = "Whole-job spend";
         scope_.lines.push_back(whole);
+        for (std::size_t& line : scope_.contractLines) {
+            line = std::min(line, scope_.lines.size() - 1);
+        }
         findHeirs();
         if (scope_.baseline) {
             addFrozen();
@@ -111,6 +116,33 @@ class Builder {
             line.pricing.by = PricedBy::LumpSum;
             line.pricing.line = *rows_.options[*option].cost;
             line.name = placed(alternate.space, rows_.options[*option].name);
+            scope_.lines.push_back(std::move(line));
+        }
+    }
+
+    // Signed contracts that no counting item points at: what is promised stands on a line of its
+    // own, outside any item's budget.
+    void addContracts() {
+        std::unordered_set<model::Id<model::Kind::Contract>> withItems;
+        for (const ScopeLine& line : scope_.lines) {
+            if (line.counting == Counting::Counts) {
+                withItems.insert(line.contract);
+            }
+        }
+        scope_.contractLines.assign(rows_.contracts.size(), SIZE_MAX);
+        for (std::size_t k = 0; k < rows_.contracts.size(); ++k) {
+            const model::Contract& contract = rows_.contracts[k];
+            if (!contract.signedOn || withItems.contains(contract.id)) {
+                continue;
+            }
+            ScopeLine line;
+            line.kind = LineKind::Contract;
+            line.contract = contract.id;
+            line.crew = contract.crew;
+            const auto crew = crews_.of(contract.crew);
+            line.trade = crew ? rows_.crews[*crew].trade : std::string();
+            line.name = contract.name.empty() ? "A contract without a name" : contract.name;
+            scope_.contractLines[k] = scope_.lines.size();
             scope_.lines.push_back(std::move(line));
         }
     }
@@ -230,7 +262,8 @@ class Builder {
         }
     }
 
-    // The lines an undivided change goes over: its items, else its contract's, else the whole job.
+    // The lines an undivided change goes over: its items, else its contract's items, else its
+    // contract's own line, else the whole job.
     std::vector<std::size_t> linesOf(const model::Change& change) const {
         std::vector<std::size_t> named;
         for (const auto& item : change.items) {
@@ -257,7 +290,11 @@ class Builder {
         }
         std::sort(out.begin(), out.end());
         out.erase(std::unique(out.begin(), out.end()), out.end());
-        return out.empty() ? std::vector<std::size_t>{scope_.lines.size() - 1} : out;
+        if (out.empty()) {
+            const auto contract = contracts_.of(change.contract);
+            out.push_back(contract ? scope_.contractLines[*contract] : scope_.lines.size() - 1);
+        }
+        return out;
     }
 
     const model::JobRows& rows_;
@@ -306,6 +343,10 @@ Money ScopeLine::budgetOn(model::Date day) const {
         }
     }
     return sum;
+}
+
+bool ScopeLine::isWork() const {
+    return kind == LineKind::Item || kind == LineKind::Option;
 }
 
 bool ScopeLine::isBudgeted() const {

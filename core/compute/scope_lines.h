@@ -1,14 +1,15 @@
 // What makes up the job's budget? One line per scope item, one per option that counts and has a
-// cost but no items of its own, and one for whatever belongs to the whole job.
+// cost but no items of its own, one per signed contract or order that no counting item points at,
+// and one for whatever belongs to the whole job.
 //
 // Budget now of a line = baseline + signed changes. Baseline = its budget in the latest baseline;
 // before there is one, its price today (pricing.h). An item that is not in the latest baseline has
 // a baseline of 0: scope added afterwards counts once a change for it is signed.
 //
 // Signed changes, in order of signing (then id): their split per item; what is not split goes over
-// the change's items, else its contract's items, else the whole job, by budget now just before it,
-// largest remainder. All of them count, also those signed before the baseline was frozen: a
-// baseline freezes prices and dates, changes stay changes.
+// the change's items, else its contract's items, else its contract's own line, else the whole job,
+// by budget now just before it, largest remainder. All of them count, also those signed before the
+// baseline was frozen: a baseline freezes prices and dates, changes stay changes.
 //
 // Frozen money goes only by a signed change. Baseline and changes of an item whose option is no
 // longer the one that counts go to the lines of the option that does, by price; where there are
@@ -28,7 +29,7 @@
 
 namespace ledgerboard::compute {
 
-enum class LineKind { Item, Option, WholeJob };
+enum class LineKind { Item, Option, Contract, WholeJob };
 
 // The part of one signed change that falls on one line.
 struct ChangePart {
@@ -46,7 +47,7 @@ struct ScopeLine {
     model::Id<model::Kind::Crew> crew;  // the item's, else its contract's
     model::Id<model::Kind::Contract> contract;
     std::string trade;  // the item's, else its crew's, else the price row's; "" where none
-    std::string name;   // "Hall bath/tile"; an option by its name; "Whole-job spend"
+    std::string name;   // "Hall bath/tile"; an option or contract by its name; "Whole-job spend"
     Pricing pricing;
     model::Money baseline;
     std::vector<ChangePart> changes;  // in order of signing
@@ -60,14 +61,19 @@ struct ScopeLine {
     [[nodiscard]] model::Money budgetNow() const;
     // With the changes signed on or before `day`.
     [[nodiscard]] model::Money budgetOn(model::Date day) const;
+    // Whether it is work with a percent of its own: an item or an option.
+    [[nodiscard]] bool isWork() const;
     // Whether it has a place in the budget: it counts, is the whole job's, or money frozen for it
     // has not been signed away.
     [[nodiscard]] bool isBudgeted() const;
 };
 
 struct ScopeLines {
-    // rows.items in their order, then options, and last the whole job (always there).
+    // rows.items in their order, then options, then contracts without items, and last the whole job
+    // (always there).
     std::vector<ScopeLine> lines;
+    // For each of rows.contracts: its own line where it has one, else the whole job's.
+    std::vector<std::size_t> contractLines;
     std::optional<std::size_t> baseline;  // the latest one in rows.baselines, if any
     model::Money baselineTotal;           // sum of lines[].baseline
 };

@@ -75,8 +75,7 @@ class EarnedByDay {
         : scope_(scope), marks_(rows), lines_(scope.lines.size()) {
         for (std::size_t k = 0; k < scope.lines.size(); ++k) {
             lines_[k].budget = scope.lines[k].baseline;
-            lines_[k].isBudgeted =
-                scope.lines[k].kind != LineKind::WholeJob && scope.lines[k].isBudgeted();
+            lines_[k].isBudgeted = scope.lines[k].isWork() && scope.lines[k].isBudgeted();
         }
     }
 
@@ -94,11 +93,16 @@ class EarnedByDay {
             if (line.isBudgeted) {
                 whole.add(line.budget, line.shown);
             }
-            if (k + 1 < lines_.size()) {
+            if (scope_.lines[k].isWork()) {
                 sum += line.earned;
             }
         }
-        return sum + share(whole.value(), lines_.back().budget);
+        for (std::size_t k = 0; k < lines_.size(); ++k) {
+            if (!scope_.lines[k].isWork()) {
+                sum += share(whole.value(), lines_[k].budget);
+            }
+        }
+        return sum;
     }
 
   private:

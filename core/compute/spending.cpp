@@ -5,6 +5,7 @@
 #include <unordered_map>
 
 #include "core/compute/positions.h"
+#include "core/compute/progress.h"
 
 namespace ledgerboard::compute {
 
@@ -64,6 +65,7 @@ class Reader {
                 }
             }
         }
+        retain();
         settleInvoices();
         std::vector<SpendRead> out;
         for (auto& read : readOf_) {
@@ -91,6 +93,63 @@ class Reader {
         }
         read.parts = partsOf(spend, read.contract);
         return read;
+    }
+
+    // Bills that do not say what was held of them: their contract's retainage says it.
+    void retain() {
+        std::vector<Money> depositLeft;
+        for (const model::Contract& contract : rows_.contracts) {
+            depositLeft.push_back(std::max(Money{}, contract.deposit.value_or(Money{})));
+        }
+        for (const std::size_t k : invoicesByDate()) {
+            const Spend& spend = rows_.spends[k];
+            SpendRead& read = *readOf_[k];
+            if (!read.contract) {
+                continue;
+            }
+            const model::Contract& contract = rows_.contracts[*read.contract];
+            const Money ofDeposit = std::clamp(*spend.amount, Money{}, depositLeft[*read.contract]);
+            depositLeft[*read.contract] -= ofDeposit;
+            const bool isReleased = contract.acceptedOn && contract.waiverReceivedOn;
+            if (spend.held || isReleased || !contract.retainage ||
+                contract.type == model::ContractKind::Order ||
+                isPastRetainage(*read.contract, spend.spentOn)) {
+                continue;
+            }
+            read.effect.held = share(*contract.retainage, *spend.amount - ofDeposit);
+            read.openAmount = *spend.amount - read.effect.held;
+        }
+    }
+
+    bool isPastRetainage(std::size_t contract, std::optional<model::Date> on) {
+        const auto until = rows_.contracts[contract].retainageUntil;
+        if (!until) {
+            return false;
+        }
+        if (!marks_) {
+            marks_.emplace(rows_);
+        }
+        WeightedPercent seen;
+        for (const std::size_t item : itemsOfContract_[contract]) {
+            seen.add(scope_.lines[item].budgetNow(),
+                     on ? marks_->seenOn(item, *on) : marks_->seen(item));
+        }
+        return seen.value() >= *until;
+    }
+
+    // Those that count, by date, then as they were entered.
+    std::vector<std::size_t> invoicesByDate() const {
+        std::vector<std::size_t> invoices;
+        for (std::size_t k = 0; k < readOf_.size(); ++k) {
+            if (readOf_[k] && rows_.spends[k].type == SpendKind::Invoice) {
+                invoices.push_back(k);
+            }
+        }
+        std::sort(invoices.begin(), invoices.end(), [&](std::size_t a, std::size_t b) {
+            return std::make_tuple(rows_.spends[a].spentOn, rows_.spends[a].id) <
+                   std::make_tuple(rows_.spends[b].spentOn, rows_.spends[b].id);
+        });
+        return invoices;
     }
 
     const std::optional<SpendRead>* paidInvoice(const Spend& spend) const {
@@ -161,7 +220,7 @@ class Reader {
             lines = itemsOfContract_[*contract];
         }
         if (lines.empty()) {
-            lines = {scope_.lines.size() - 1};
+            lines = {contract ? scope_.contractLines[*contract] : scope_.lines.size() - 1};
         }
         if (lines.size() == 1) {
             parts.push_back({lines.front(), left});
@@ -183,15 +242,9 @@ class Reader {
     // of the same contract, else the same crew, else the same payee.
     void settleInvoices() {
         std::unordered_map<std::string, Money> loose;
-        std::vector<std::size_t> invoices;
         for (std::size_t k = 0; k < readOf_.size(); ++k) {
             const Spend& spend = rows_.spends[k];
-            if (!readOf_[k]) {
-                continue;
-            }
-            if (spend.type == SpendKind::Invoice) {
-                invoices.push_back(k);
-            } else if (spend.type == SpendKind::Payment) {
+            if (readOf_[k] && spend.type == SpendKind::Payment) {
                 const auto invoice = spends_.of(spend.pays);
                 if (invoice && readOf_[*invoice]) {
                     readOf_[*invoice]->openAmount -= *spend.amount;
@@ -200,11 +253,7 @@ class Reader {
                 }
             }
         }
-        std::sort(invoices.begin(), invoices.end(), [&](std::size_t a, std::size_t b) {
-            return std::make_tuple(rows_.spends[a].spentOn, rows_.spends[a].id) <
-                   std::make_tuple(rows_.spends[b].spentOn, rows_.spends[b].id);
-        });
-        for (const std::size_t k : invoices) {
+        for (const std::size_t k : invoicesByDate()) {
             Money& open = readOf_[k]->openAmount;
             const auto found = loose.find(partyOf(k));
             if (found != loose.end() && open > Money{}) {
@@ -234,6 +283,7 @@ class Reader {
     std::vector<std::vector<std::size_t>> itemsOfContract_;
     std::unordered_map<model::Id<model::Kind::Crew>, std::vector<std::size_t>> contractsOfCrew_;
     std::vector<std::optional<SpendRead>> readOf_;
+    std::optional<Marks> marks_;  // made once something asks
 };
 
 }  // namespace

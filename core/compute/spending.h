@@ -7,10 +7,13 @@
 //
 // Which line: the row's own split; what is not split goes to its item; else, for a payment, where
 // the invoice it pays went; else over its contract's items by budget now, largest remainder; else
-// the whole job. A row that names an item no longer in the job belongs to the whole job.
+// its contract's own line; else the whole job. A row that names an item no longer in the job
+// belongs to the whole job.
 //
-// Held of a bill: as entered on it, nothing otherwise. Released once its contract is accepted and
-// the final waiver is in; without a contract, once its item is accepted.
+// Held of a bill: as entered on it (0 too). Where nothing was entered, the contract's retainage of
+// what is billed beyond its deposit, as long as less of its work was seen on the bill's date than
+// its "retainage until"; orders have none. Released once its contract is accepted and the final
+// waiver is in; without a contract, once its item is accepted.
 // Source: project decision.
 #pragma once
 

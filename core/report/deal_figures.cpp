@@ -1,24 +1,22 @@
 #include "core/report/deal_figures.h"
 
+#include "core/compute/work_ahead.h"
+
 namespace ledgerboard::report {
 
-using model::Money;
+model::Result<compute::CashPlan> cashPlanFor(const model::JobRows& rows,
+                                             const compute::JobFigures& figures,
+                                             std::optional<model::Date> willFinishOn,
+                                             model::Date today) {
+    return compute::cashPlanOf(rows, figures, compute::workAheadOf(rows, figures, today),
+                               willFinishOn, today);
+}
 
 compute::DealFigures dealFiguresOf(const model::JobRows& rows, const compute::JobFigures& figures,
                                    std::optional<model::Date> willFinishOn, model::Date today) {
-    compute::DealFigures out;
-    if (figures.job.items > 0 || figures.job.forecast != Money{}) {
-        out.work = figures.job.forecast;
-    }
-    out.contingencyLeft = figures.contingency.left;
-    out.willFinishOn = willFinishOn;
-    out.asOf = today;
-    for (const auto& draw : rows.draws) {
-        if (draw.fundedOn && draw.amount) {
-            out.workDraws.push_back({*draw.fundedOn, *draw.amount + draw.fee.value_or(Money{})});
-        }
-    }
-    return out;
+    const auto plan = cashPlanFor(rows, figures, willFinishOn, today);
+    return plan.ok() ? plan.value().figures
+                     : compute::dealFiguresWithoutPlan(rows, figures, willFinishOn, today);
 }
 
 }  // namespace ledgerboard::report

@@ -1,18 +1,27 @@
-// What does the deal lean on beside the job's own fields? The forecast of the work, of the finish,
-// and the draws so far, gathered once so that the week's page and the deal itself say the same.
+// What does the deal lean on beside the job's own fields? The forecast of the work and of the
+// finish, the draws so far and the planned ones, gathered once so that the week's page, the deal
+// and the cash line say the same.
 #pragma once
 
 #include <optional>
 
 #include "core/compute/budget.h"
+#include "core/compute/cash_plan.h"
 #include "core/compute/deal.h"
 #include "core/model/rows.h"
 
 namespace ledgerboard::report {
 
-// `work` is left out where nothing counts yet. A draw adds to the debt what was received and the
-// lender's fee for it, from the day it was funded. Requires: rows = asOf(rows, today).
-// Errors: OverflowError.
+// The whole cash plan by the planned dates of what is left. Requires: rows = asOf(rows, today).
+// Errors: as deal. OverflowError.
+[[nodiscard]] model::Result<compute::CashPlan> cashPlanFor(const model::JobRows& rows,
+                                                           const compute::JobFigures& figures,
+                                                           std::optional<model::Date> willFinishOn,
+                                                           model::Date today);
+
+// `work` is left out where nothing counts yet. Draws ahead are those of the cash plan; where there
+// can be none (something entered is at odds with itself) their days stay unknown.
+// Requires: rows = asOf(rows, today). Errors: OverflowError.
 [[nodiscard]] compute::DealFigures dealFiguresOf(const model::JobRows& rows,
                                                  const compute::JobFigures& figures,
                                                  std::optional<model::Date> willFinishOn,

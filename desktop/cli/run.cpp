@@ -39,6 +39,7 @@ struct Spoken {
     MarkOptions mark;
     AcknowledgeOptions acknowledge;
     BaselineOptions baseline;
+    DrawOptions draw;
     WeekOptions week;
     GiveOptions give;
     PlanOptions plan;
@@ -176,8 +177,17 @@ void addLooking(CLI::App& app, Spoken& s) {
     choose->add_option("--chance", s.choose.chance,
                        "Also the set that earns most with this chance, such as 80");
 
-    addVerb(app, s, "deal", "Profit, margin, break-even resale, what a day costs",
-            "ledgerboard deal", [](Session& session) { return verbDeal(session); });
+    addVerb(app, s, "deal", "Profit, margin, return on cash, break-even resale, what a day costs",
+            "ledgerboard deal --as-of 2026-05-15",
+            [](Session& session) { return verbDeal(session); });
+    addVerb(app, s, "cash", "The day-by-day cash line: lowest day, bills ahead, when to ask",
+            "ledgerboard cash --as-of 2026-05-15",
+            [](Session& session) { return verbCash(session); });
+    CLI::App* draw = addVerb(app, s, "draw", "What can be requested from the lender now",
+                             "ledgerboard draw\n  ledgerboard draw --ask --at 2026-05-20",
+                             [&s](Session& session) { return verbDraw(session, s.draw); });
+    draw->add_flag("--ask", s.draw.ask, "Record that it is asked for, line by line");
+    draw->add_option("--at", s.draw.at, "Day it is asked for; today where not said");
 
     CLI::App* plan = addVerb(
         app, s, "plan", "When each item is on site, its float, what to order by when",

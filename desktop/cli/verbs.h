@@ -62,6 +62,11 @@ struct WeekOptions {
     bool keep = false;
 };
 
+struct DrawOptions {
+    bool ask = false;
+    std::string at;
+};
+
 struct GiveOptions {
     std::string what, format, file;
 };
@@ -82,6 +87,9 @@ struct RestoreOptions {
 
 using Done = model::Result<void>;
 
+// How tables and pages fit the place they are shown in.
+[[nodiscard]] report::TableStyle styleOf(Session& session);
+
 [[nodiscard]] Done verbStart(Session& session, const StartOptions& options);
 [[nodiscard]] Done verbRead(Session& session, const ReadOptions& options);
 [[nodiscard]] Done verbBring(Session& session, const BringOptions& options);
@@ -99,6 +107,8 @@ using Done = model::Result<void>;
 [[nodiscard]] Done verbChoose(Session& session, const ChooseOptions& options);
 [[nodiscard]] Done verbClose(Session& session);
 [[nodiscard]] Done verbDeal(Session& session);
+[[nodiscard]] Done verbCash(Session& session);
+[[nodiscard]] Done verbDraw(Session& session, const DrawOptions& options);
 [[nodiscard]] Done verbPlan(Session& session, const PlanOptions& options);
 [[nodiscard]] Done verbPunch(Session& session, const std::string& crew);
 [[nodiscard]] Done verbTaught(Session& session, bool keep);

@@ -46,6 +46,29 @@ expect_progress("\"planned_percent\": 89.51") # 85,418.87 of 95,428.47
 expect_progress("\"spent_percent\": 87.16") # 83,175.68 of 95,428.47
 expect_progress("\"paid_percent\": 75.43") # 71,985.18 of 95,428.47
 
+# Cash and draws.
+foreach(verb cash draw)
+    execute_process(
+        COMMAND ${PROGRAM} --book ${BOOK} --as-of 2026-05-22 --json ${verb}
+        OUTPUT_VARIABLE said RESULT_VARIABLE status)
+    if(NOT status EQUAL 0)
+        message(FATAL_ERROR "${verb} failed with exit status ${status}")
+    endif()
+    set(${verb} "${said}")
+endforeach()
+function(expect_in document value)
+    string(JSON found ERROR_VARIABLE problem GET "${${document}}" ${ARGN})
+    if(NOT "${found}" STREQUAL "${value}")
+        message("${document} ${ARGN}: ${found}, where ${value} was worked by hand ${problem}")
+        math(EXPR wrong "${wrong} + 1")
+        set(wrong ${wrong} PARENT_SCOPE)
+    endif()
+endfunction()
+expect_in(cash 47804.00 days 0 balance) # 90,000 - 42,196
+expect_in(cash 18069.12 today)
+expect_in(draw 1442.07 total)
+expect_in(draw 57600.00 paid_before) # 27,000 + 18,000 + 12,600
+
 # The troubles planted.
 expect(2026-06-08 will_finish on) # the bathroom, by "Will finish" there
 expect(6 will_finish working_days_late) # 1 to 5 and 8 June

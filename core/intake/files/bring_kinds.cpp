@@ -151,7 +151,7 @@ constexpr std::array kAdvices = {
 };
 
 std::vector<BringKind> makeKinds() {
-    std::vector<BringKind> kinds(9);
+    std::vector<BringKind> kinds(11);
     kinds[0] = {.word = "scope",
                 .kind = Kind::Item,
                 .needed = {f::Item::space, f::Item::treatment, f::Item::object},
@@ -190,6 +190,14 @@ std::vector<BringKind> makeKinds() {
                 .kind = Kind::Punch,
                 .needed = {f::Punch::what},
                 .key = {f::Punch::space, f::Punch::what, f::Punch::foundOn}};
+    kinds[9] = {.word = "lender-lines",
+                .kind = Kind::LenderLine,
+                .needed = {f::LenderLine::name, f::LenderLine::amount},
+                .key = {f::LenderLine::name}};
+    kinds[10] = {.word = "draw-lines",
+                 .kind = Kind::DrawLine,
+                 .needed = {f::DrawLine::draw, f::DrawLine::lenderLine},
+                 .key = {f::DrawLine::draw, f::DrawLine::lenderLine}};
     return kinds;
 }
 

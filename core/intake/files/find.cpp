@@ -73,6 +73,8 @@ std::string howToAdd(Kind kind) {
             return "add it first with add crew, or bring crews";
         case Kind::Contract:
             return "add it first with add contract, or bring contracts";
+        case Kind::LenderLine:
+            return "add it first with add lender-line, or bring lender-lines";
         case Kind::Spend:
             return "name it by its bank id or its id";
         default:

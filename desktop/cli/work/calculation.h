@@ -28,12 +28,18 @@ struct Calculation {
                                            const Stopwatch& stopwatch) = nullptr;
 };
 
+[[nodiscard]] Calculation cashCalculation();
 [[nodiscard]] Calculation chooseCalculation();
 [[nodiscard]] Calculation criticalPathCalculation();
 [[nodiscard]] Calculation crewPlanCalculation();
+[[nodiscard]] Calculation dealCalculation();
+[[nodiscard]] Calculation drawsCalculation();
 [[nodiscard]] Calculation earnedScheduleCalculation();
 [[nodiscard]] Calculation earnedValueCalculation();
 [[nodiscard]] Calculation interestCalculation();
+[[nodiscard]] Calculation levelPaymentCalculation();
+[[nodiscard]] Calculation loanInterestCalculation();
+[[nodiscard]] Calculation returnCalculation();
 [[nodiscard]] Calculation riskCalculation();
 [[nodiscard]] Calculation takeOffCalculation();
 [[nodiscard]] Calculation threePointCalculation();

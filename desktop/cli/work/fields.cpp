@@ -82,6 +82,34 @@ std::optional<double> Fields::numberIfGiven(std::string_view key, Range range) {
     return value == nullptr ? std::nullopt : read(key, *value, range);
 }
 
+int Fields::wholeNumber(std::string_view key, Range range) {
+    const double value = number(key, range);
+    if (value != std::floor(value)) {
+        slip(key, " is " + shownNumber(value) + ": it must be a whole number");
+    }
+    return static_cast<int>(std::max(range.least, std::floor(value)));
+}
+
+model::Money Fields::money(std::string_view key) {
+    const double amount = number(key, kMoneyRange);
+    constexpr double kCents = 100;
+    constexpr double kNearly = 1e-3;
+    const double cents = std::round(amount * kCents);
+    if (std::abs(cents - amount * kCents) > kNearly) {
+        slip(key, " is " + shownNumber(amount) + ": give it in whole cents");
+    }
+    return model::Money::fromMinor(static_cast<std::int64_t>(cents));
+}
+
+bool Fields::flag(std::string_view key) {
+    const nlohmann::json* value = find(key);
+    if (value != nullptr && !value->is_boolean()) {
+        slip(key, " must be true or false");
+        return false;
+    }
+    return value != nullptr && value->get<bool>();
+}
+
 std::string Fields::text(std::string_view key) {
     const nlohmann::json* value = find(key);
     if (value == nullptr) {
@@ -202,6 +230,17 @@ model::Result<void> Fields::done() const {
         return model::wrongUse(slip_);
     }
     return {};
+}
+
+compute::DayCount dayCount(Fields& fields, std::string_view key) {
+    const std::string name = fields.text(key);
+    const auto basis = compute::dayCountNamed(name);
+    if (!basis) {
+        fields.slip(key, " is " + compute::inQuotes(name) +
+                             ": it must be actual/360, actual/365, actual/actual-isda, "
+                             "30/360-us, 30/360-bond or 30e/360");
+    }
+    return basis.value_or(compute::DayCount::Actual365);
 }
 
 std::string shownNumber(double number) {

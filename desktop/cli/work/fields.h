@@ -13,7 +13,9 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/compute/interest.h"
 #include "core/model/date.h"
+#include "core/model/money.h"
 #include "core/model/result.h"
 
 namespace ledgerboard::work {
@@ -38,6 +40,12 @@ class Fields {
     // A JSON number, or the same as a decimal string ("1250.00"). 0 after a slip.
     [[nodiscard]] double number(std::string_view key, Range range);
     [[nodiscard]] std::optional<double> numberIfGiven(std::string_view key, Range range);
+    // A number without a fraction. The least of the range after a slip.
+    [[nodiscard]] int wholeNumber(std::string_view key, Range range);
+    // Whole cents, not below 0. 0 after a slip.
+    [[nodiscard]] model::Money money(std::string_view key);
+    // true or false; false where the key is left out.
+    [[nodiscard]] bool flag(std::string_view key);
     [[nodiscard]] std::string text(std::string_view key);
     // A list of texts; empty where it is left out.
     [[nodiscard]] std::vector<std::string> textsIfGiven(std::string_view key);
@@ -74,6 +82,9 @@ class Fields {
     std::set<std::string, std::less<>> asked_;
     std::string slip_;
 };
+
+// The day count that `key` names. Actual/365 after a slip.
+[[nodiscard]] compute::DayCount dayCount(Fields& fields, std::string_view key);
 
 // A number as it is printed: 10 significant digits, and without a fraction where it is whole.
 [[nodiscard]] nlohmann::json printed(double number);

@@ -1,7 +1,4 @@
 // work interest: simple interest between two dates, by how the lender counts days.
-#include <array>
-
-#include "core/compute/in_quotes.h"
 #include "core/compute/interest.h"
 
 #include "desktop/cli/work/calculation.h"
@@ -31,21 +28,15 @@ model::Result<json> run(const json& input) {
     const double rate = fields.number("rate", kPercentRange);
     const model::Date from = fields.date("from");
     const model::Date to = fields.date("to");
-    const std::string name = fields.text("basis");
-    const auto basis = compute::dayCountNamed(name);
-    if (!basis) {
-        fields.slip("basis", " is " + compute::inQuotes(name) +
-                                 ": it must be actual/360, actual/365, actual/actual-isda, "
-                                 "30/360-us, 30/360-bond or 30e/360");
-    }
+    const compute::DayCount basis = dayCount(fields, "basis");
     if (to < from) {
         fields.slip("to", " is before from: give the later date as to");
     }
     if (auto fine = fields.done(); !fine.ok()) {
         return fine.error();
     }
-    const double fraction = compute::yearFraction(from, to, *basis).value();
-    return json{{"days", compute::daysBetween(from, to, *basis)},
+    const double fraction = compute::yearFraction(from, to, basis).value();
+    return json{{"days", compute::daysBetween(from, to, basis)},
                 {"fraction", printed(fraction)},
                 {"interest", printed(principal * rate / 100 * fraction)}};
 }

@@ -13,9 +13,21 @@ namespace {
 // One line a NAME.
 const std::vector<Calculation>& calculations() {
     static const std::vector<Calculation> kAll = {
-        chooseCalculation(),         criticalPathCalculation(), crewPlanCalculation(),
-        earnedScheduleCalculation(), earnedValueCalculation(),  interestCalculation(),
-        riskCalculation(),           takeOffCalculation(),      threePointCalculation(),
+        cashCalculation(),
+        chooseCalculation(),
+        criticalPathCalculation(),
+        crewPlanCalculation(),
+        dealCalculation(),
+        drawsCalculation(),
+        earnedScheduleCalculation(),
+        earnedValueCalculation(),
+        interestCalculation(),
+        levelPaymentCalculation(),
+        loanInterestCalculation(),
+        returnCalculation(),
+        riskCalculation(),
+        takeOffCalculation(),
+        threePointCalculation(),
     };
     return kAll;
 }

@@ -301,7 +301,9 @@ TEST(Committed, GoesOverItsItemsByBudgetNow) {
     EXPECT_EQ(out.lines[0].committed, money("466.67"));
     EXPECT_EQ(out.lines[1].committed, money("933.33"));
     EXPECT_EQ(out.lines[2].committed, Money{});
-    EXPECT_EQ(out.lines.back().committed, money("70"));
+    // A contract without items stands on a line of its own, before the whole job's.
+    EXPECT_EQ(out.lines[3].committed, money("70"));
+    EXPECT_EQ(out.lines.back().committed, Money{});
     EXPECT_EQ(out.job.committed, money("1470"));
 }
 

@@ -63,6 +63,14 @@ class GoodFile {
             column({"Draw", "#"}, [&](int k) { return number(k + 1); });
             column({"Amount"}, [&](int) { return maybe(money()); });
             column({"Asked"}, [&](int) { return maybe(date()); });
+        } else if (kind == "lender-lines") {
+            column({"Lender line"}, [&](int k) { return "Line " + number(k); });
+            column({"Amount"}, [&](int) { return money(); });
+            column({"Share lent"}, [&](int) { return maybe(number(upTo(100))); });
+        } else if (kind == "draw-lines") {
+            column({"Draw"}, [&](int) { return std::string("1"); });
+            column({"Lender line"}, [&](int k) { return "Part " + number(k); });
+            column({"Allowed"}, [&](int) { return maybe(number(upTo(100))); });
         } else {
             column({"Space", "Room"}, [&](int) { return maybe(pick({"Kitchen", "Bath"})); });
             column({"What", "Issue"}, [&](int k) { return "wrong thing " + number(k); });
@@ -144,6 +152,11 @@ class BringTwiceTest : public BringHouse {};
 
 TEST_F(BringTwiceTest, AnyGoodFileAddsNothingTheSecondTime) {
     buildHouse();
+    std::string parts = "Lender line,Amount\n";  // as many as a file of draw lines may name
+    for (int k = 0; k <= 12; ++k) {
+        parts += "Part " + std::to_string(k) + ",1000\n";
+    }
+    bringGood("lender-lines", parts);
     std::size_t added = 0;
     for (std::uint32_t seed = 1; seed <= 12; ++seed) {
         for (const auto& kind : bringKinds()) {

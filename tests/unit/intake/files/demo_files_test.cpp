@@ -13,8 +13,8 @@ class DemoFilesTest : public BringHouse {};
 
 TEST_F(DemoFilesTest, ComeInWholeAndOnlyOnce) {
     for (const int round : {1, 2}) {
-        for (const auto* kind : {"crews", "prices", "contracts", "scope", "changes", "spend",
-                                 "marks", "draws", "punch"}) {
+        for (const auto* kind : {"crews", "prices", "contracts", "lender-lines", "scope", "changes",
+                                 "spend", "marks", "draws", "draw-lines", "punch"}) {
             SCOPED_TRACE(std::string(kind) + ", round " + std::to_string(round));
             const std::string path = std::string(DEMO_FOLDER) + "/" + kind + ".csv";
             std::ifstream in(path, std::ios::binary);
