@@ -7,7 +7,6 @@ namespace ledgerboard::compute {
 namespace {
 
 using model::Date;
-using model::Percent;
 
 // The days of a plan, looked up rather than searched for on the calendar each time.
 class DayTable {

@@ -172,6 +172,7 @@ class Linker {
 
 std::vector<std::string_view> usualSteps() {
     std::vector<std::string_view> names;
+    names.reserve(kSteps.size());
     for (const Step& step : kSteps) {
         names.push_back(step.name);
     }

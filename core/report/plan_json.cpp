@@ -57,7 +57,7 @@ class Writer {
     Writer(const model::JobRows& rows, const compute::JobFigures& figures, const Plan& plan)
         : rows_(rows), figures_(figures), plan_(plan) {}
 
-    Json write(Date today, std::optional<std::size_t> kept) const {
+    [[nodiscard]] Json write(Date today, std::optional<std::size_t> kept) const {
         const compute::WorkCalendar calendar(rows_.job);
         const auto& target = rows_.job.targetFinishOn;
         Json out;
@@ -88,11 +88,11 @@ class Writer {
     }
 
   private:
-    const std::string& name(const PlanItem& item) const {
+    [[nodiscard]] const std::string& name(const PlanItem& item) const {
         return figures_.scope.lines[item.line].name;
     }
 
-    Json names(const std::vector<std::size_t>& items) const {
+    [[nodiscard]] Json names(const std::vector<std::size_t>& items) const {
         Json list = Json::array();
         for (const std::size_t k : items) {
             list.push_back(name(plan_.items[k]));
@@ -100,7 +100,7 @@ class Writer {
         return list;
     }
 
-    Json itemJson(const PlanItem& item) const {
+    [[nodiscard]] Json itemJson(const PlanItem& item) const {
         const compute::ScopeLine& line = figures_.scope.lines[item.line];
         const bool isItem = line.kind == compute::LineKind::Item;
         const bool isOpen = item.state != PlanState::Finished && plan_.loop.empty();

@@ -38,7 +38,7 @@ class Drawing {
         signsPerColumn_ = std::clamp(room / columns_, 1, kWidestDay);
     }
 
-    std::string draw(const std::vector<std::size_t>& items) const {
+    [[nodiscard]] std::string draw(const std::vector<std::size_t>& items) const {
         std::string out = dates();
         for (const std::size_t k : items) {
             if (plan_.items[k].hasDays) {
@@ -49,17 +49,18 @@ class Drawing {
     }
 
   private:
-    int columnOf(Date day) const {
+    [[nodiscard]] int columnOf(Date day) const {
         return std::clamp((calendar_.workDays(first_, day) - 1) / perColumn_, 0, columns_ - 1);
     }
 
     // The first day of each column that has room beside the one before.
-    std::string dates() const {
+    [[nodiscard]] std::string dates() const {
         std::string text;
         for (int column = 0; column < columns_; ++column) {
             const Date day = calendar_.finishOf(first_, column * perColumn_ + 1);
             const std::string label = dayMonthText(day);
-            const auto at = static_cast<std::size_t>(column * signsPerColumn_);
+            const auto at =
+                static_cast<std::size_t>(column) * static_cast<std::size_t>(signsPerColumn_);
             if (text.size() <= at && at + label.size() <= style_.width - kNames) {
                 text.resize(at, ' ');
                 text += label + "  ";
@@ -69,7 +70,7 @@ class Drawing {
         return std::string(kNames, ' ') + text + "\n";
     }
 
-    std::string line(const PlanItem& item) const {
+    [[nodiscard]] std::string line(const PlanItem& item) const {
         const std::string name =
             clipped(shownText(figures_.scope.lines[item.line].name, style_.script), kNames - 1,
                     style_.script);
@@ -89,7 +90,7 @@ class Drawing {
         return text;
     }
 
-    std::string legend() const {
+    [[nodiscard]] std::string legend() const {
         const std::string scale =
             countText(signsPerColumn_, "sign is ", "signs are ") +
             (perColumn_ == 1 ? "a working day" : std::to_string(perColumn_) + " working days");

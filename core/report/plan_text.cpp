@@ -72,11 +72,11 @@ class Page {
         }
     }
 
-    const std::string& name(const PlanItem& item) const {
+    [[nodiscard]] const std::string& name(const PlanItem& item) const {
         return figures_.scope.lines[item.line].name;
     }
 
-    std::string day(const std::optional<Date>& date) const {
+    [[nodiscard]] std::string day(const std::optional<Date>& date) const {
         return date ? dateText(*date, today_) : "";
     }
 
@@ -98,7 +98,7 @@ class Page {
         }
     }
 
-    std::string againstTarget() const {
+    [[nodiscard]] std::string againstTarget() const {
         if (!rows_.job.targetFinishOn) {
             return "; no finish was planned to compare with";
         }
@@ -110,7 +110,7 @@ class Page {
                                (late > 0 ? " after " : " before ") + target;
     }
 
-    Table table() const {
+    [[nodiscard]] Table table() const {
         Table table{{{"Item", false},
                      {"Days left", true},
                      {"Start", false},
@@ -121,13 +121,13 @@ class Page {
         for (const std::size_t k : open_) {
             const PlanItem& item = plan_.items[k];
             std::string start = item.state == PlanState::UnderWay ? "under way" : day(item.startOn);
-            table.rows.push_back({name(item), item.hasDays ? daysText(item.left) : "none",
-                                  start, day(item.finishOn), floatText(item), day(item.orderBy)});
+            table.rows.push_back({name(item), item.hasDays ? daysText(item.left) : "none", start,
+                                  day(item.finishOn), floatText(item), day(item.orderBy)});
         }
         return table;
     }
 
-    std::string floatText(const PlanItem& item) const {
+    [[nodiscard]] std::string floatText(const PlanItem& item) const {
         return !plan_.loop.empty() ? "" : item.isCritical ? "critical" : daysText(item.totalFloat);
     }
 
@@ -183,7 +183,7 @@ class Page {
         }
     }
 
-    std::string spanText(const PlanItem& item) const {
+    [[nodiscard]] std::string spanText(const PlanItem& item) const {
         if (item.state == PlanState::Finished) {
             return item.finishOn ? "finished " + day(item.finishOn) : "finished";
         }
@@ -192,7 +192,7 @@ class Page {
         return from == to ? from : from + " to " + to;
     }
 
-    std::string holdText(const PlanItem& item) const {
+    [[nodiscard]] std::string holdText(const PlanItem& item) const {
         switch (item.hold) {
             case Hold::PlannedStart:
                 return ": not before the start planned for it";

@@ -117,6 +117,7 @@ class Linking {
             byEnds_[endsOf(idAt(k, f::Link::fromItem), idAt(k, f::Link::toItem))].push_back(k);
         }
         std::vector<std::string> details;
+        details.reserve(cells.size());
         for (const AfterCell& cell : cells) {
             details.push_back(bringCell(cell));
         }
