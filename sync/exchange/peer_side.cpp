@@ -120,6 +120,8 @@ Reply PeerSide::answer(Call call, const RawId& device, std::string_view body, mo
             return photoPart(who, body, now);
         case Call::Roster:
             return roster(who, now);
+        case Call::Invite:
+            break;  // of the program around it, which keeps the invitations
     }
     return refuse(Status::Malformed, "there is no such call", now);
 }

@@ -91,7 +91,8 @@ std::string toJson(const PairingAnswer& answer) {
     return nlohmann::json{{"proof", hexOf(answer.proof)},
                           {"role", roleName(answer.grant.role)},
                           {"crew", answer.grant.crew.hex()},
-                          {"job", answer.grant.job.hex()}}
+                          {"job", answer.grant.job.hex()},
+                          {"person", answer.person.hex()}}
         .dump();
 }
 
@@ -103,13 +104,16 @@ std::optional<PairingAnswer> readPairingAnswer(std::string_view json) {
     PairingAnswer answer;
     std::array<std::uint8_t, model::RawId::kBytes> crew{};
     std::array<std::uint8_t, model::RawId::kBytes> job{};
+    std::array<std::uint8_t, model::RawId::kBytes> person{};
     answer.grant.role = roleNamed(textAt(*object, "role").value_or(""));
     if (answer.grant.role == model::Role::Unset || !readMember(*object, "proof", answer.proof) ||
-        !readMember(*object, "crew", crew) || !readMember(*object, "job", job)) {
+        !readMember(*object, "crew", crew) || !readMember(*object, "job", job) ||
+        !readMember(*object, "person", person)) {
         return std::nullopt;
     }
     answer.grant.crew = model::RawId(crew);
     answer.grant.job = model::RawId(job);
+    answer.person = model::RawId(person);
     return answer;
 }
 

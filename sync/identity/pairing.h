@@ -51,6 +51,7 @@ struct PairingRequest {
 struct PairingAnswer {
     Digest proof{};
     Grant grant;
+    model::RawId person{};  // whose device it is now; nil where the peer keeps no people
 };
 
 [[nodiscard]] std::string toJson(const PairingAnswer& answer);

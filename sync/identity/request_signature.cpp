@@ -79,7 +79,8 @@ Verdict verifyRequest(const RequestLine& request, const SignatureHeaders& header
     if (!isWithinWindow(*signedAt, now)) {
         return {Refusal::Expired, *device};
     }
-    return {nonces.take(*device, *nonce, *signedAt, now), *device};
+    return {nonces.take(*device, *nonce, *signedAt, now),
+            known->speaksAs.isNil() ? *device : known->speaksAs};
 }
 
 bool isSignedBody(const SignatureHeaders& headers, std::string_view body) {

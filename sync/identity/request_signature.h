@@ -57,7 +57,8 @@ struct RequestLine {
                                            model::Instant now, const Nonce& nonce);
 
 // Who it is where `refusal` is None. Where a signature held and yet was refused (Revoked, Expired,
-// Replayed, Crowded) the device is named all the same; otherwise it is nil.
+// Replayed, Crowded) the device is named all the same; otherwise it is nil. It is who the caller is
+// in the book (KnownDevice::speaksAs).
 struct Verdict {
     Refusal refusal = Refusal::None;
     model::RawId device;

@@ -20,12 +20,12 @@ void readRefusal(LinkAnswer& answer) {
                          ? textOf(answer.refusal)
                          : "the peer answered " + std::to_string(answer.status) +
                                (code ? " (" + *code + ")" : std::string());
-    answer.body.clear();
+    answer.code = code.value_or("");
 }
 
 LinkAnswer answerOf(ClientAnswer&& got, const Place& place) {
-    LinkAnswer answer{got.fault, got.status, Refusal::None, std::move(got.body),
-                      textOf(got.fault, place)};
+    LinkAnswer answer{got.fault, got.status,          Refusal::None,
+                      "",        std::move(got.body), textOf(got.fault, place)};
     if (got.fault == Fault::None && !answer.ok()) {
         readRefusal(answer);
     }
@@ -145,7 +145,7 @@ model::Result<Joined> join(const Place& place, const PairingCode& code,
                                   " does not know the code: it is not the peer that gave it. This "
                                   "device has joined nothing; check the address");
     }
-    return Joined{place, pin, said->grant};
+    return Joined{place, pin, said->grant, said->person};
 }
 
 }  // namespace ledgerboard::sync

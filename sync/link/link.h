@@ -34,12 +34,12 @@ struct LinkIdentity {
     DeviceKey key;
 };
 
-// What a call came to. `body` holds where status is 200 to 299; otherwise `message` says what to
-// do.
+// What a call came to. Where it is not ok, `message` says what to do.
 struct LinkAnswer {
     Fault fault = Fault::None;
     int status = 0;
     Refusal refusal = Refusal::None;  // Revoked: this device's copy must be wiped
+    std::string code;  // of a refusal before the exchange; empty where the exchange answered
     std::string body;
     std::string message;
 
@@ -51,6 +51,7 @@ struct Joined {
     Place place;
     Digest certificate{};
     Grant grant;
+    model::RawId person{};  // whose device it is; nil where the peer did not say
 };
 
 class Link {

@@ -9,6 +9,8 @@
 
 #include "core/model/date.h"
 #include "core/model/id.h"
+#include "core/model/result.h"
+#include "sync/identity/roster.h"
 #include "sync/wire/calls.h"
 
 namespace ledgerboard::sync {
@@ -34,16 +36,12 @@ class Handler {
     // `body` is as it was sent, not looked at yet. `now` is the peer's clock.
     [[nodiscard]] virtual HandlerReply answer(Call call, const Caller& caller,
                                               std::string_view body, model::Instant now) = 0;
-};
 
-// Stands in until the exchange is there: says that it is not.
-class NotYet final : public Handler {
-  public:
-    [[nodiscard]] HandlerReply answer(Call, const Caller&, std::string_view,
-                                      model::Instant) override {
-        return {501, R"({"code":"not-yet","message":"This peer knows who you are, but it cannot )"
-                     R"(exchange anything yet: use a newer version."})"};
-    }
+    // A device has proven that it was invited: whose it is from now on comes back, nil where no
+    // people are kept. May be asked again for the same device. Errors: it could not be kept.
+    [[nodiscard]] virtual model::Result<model::RawId> welcome(const model::RawId& device,
+                                                              const Grant& grant,
+                                                              model::Instant now) = 0;
 };
 
 }  // namespace ledgerboard::sync

@@ -1,10 +1,12 @@
 #include "sync/peer/peer_program.h"
 
 #include <CLI/CLI.hpp>
+#include <filesystem>
 #include <optional>
 
 #include "sync/identity/certificate.h"
 #include "sync/identity/invitation.h"
+#include "sync/peer/book_handler.h"
 #include "sync/peer/paired_devices.h"
 #include "sync/peer/qr_picture.h"
 
@@ -109,6 +111,15 @@ model::Result<void> inviteOwner(Invitations& invitations, const Certificate& cer
     return {};
 }
 
+// The peer's copy of the book, made where there is none: it fills when devices come.
+model::Result<store::Book> openBook(const std::string& path, const PeerSurroundings& around) {
+    std::error_code problem;
+    if (std::filesystem::exists(path, problem)) {
+        return store::Book::open(path, around.random);
+    }
+    return store::Book::create(path, "peer", around.now(), around.random);
+}
+
 void logPlain(EventLog& log, const char* what, const std::string& address, model::Instant at) {
     Event event;
     event.what = what;
@@ -127,10 +138,19 @@ int serve(const Options& options, PeerSurroundings& around) {
     }
     Invitations invitations(certificate.value().digest, around.random);
     RecentNonces nonces(around.now());
-    NotYet handler;
+    auto book = openBook(options.book, around);
+    if (!book.ok()) {
+        return fail(around, book.error());
+    }
+    auto handler = BookHandler::make({book.value(), *devices.value(), invitations, around.random});
+    if (!handler.ok()) {
+        return fail(around, handler.error());
+    }
     EventLog log(around.log);
-    PeerParts parts{
-        certificate.value(), *devices.value(), invitations, nonces, handler, log, around.now, {}};
+    PeerParts parts{certificate.value(), *devices.value(),
+                    invitations,         nonces,
+                    *handler.value(),    log,
+                    around.now,          {}};
     parts.limits.connections = options.connections;
     auto server = PeerServer::make(parts);
     if (!server.ok()) {
@@ -171,6 +191,11 @@ int runPeer(const std::vector<std::string>& arguments, PeerSurroundings& around)
     } catch (const CLI::ParseError& error) {
         around.log << "ledgerboard-peer: " << error.what()
                    << "\n'ledgerboard-peer --help' shows how it is written.\n";
+        return kWrongUse;
+    }
+    if (!options.photos.empty() && options.photos != options.book + ".photos") {
+        around.log << "ledgerboard-peer: --photos: photos stand in " << options.book
+                   << ".photos, beside the book; to keep them elsewhere, make that a link\n";
         return kWrongUse;
     }
     return serve(options, around);

@@ -16,8 +16,8 @@ using model::Instant;
 
 namespace {
 
-const std::array<Route, 10>& routes() {
-    static const std::array<Route, 10> kRoutes = {{
+const std::array<Route, 11>& routes() {
+    static const std::array<Route, 11> kRoutes = {{
         {"GET", kTimePath, 0},
         {"GET", kHealthPath, 0},
         {"POST", kPairPath, kMostPairingBytes},
@@ -28,6 +28,7 @@ const std::array<Route, 10>& routes() {
         {"POST", pathOf(Call::PhotoHave), kMostBodyBytes},
         {"POST", pathOf(Call::PhotoPart), kMostBodyBytes},
         {"POST", pathOf(Call::Roster), kMostBodyBytes},
+        {"POST", pathOf(Call::Invite), kMostPairingBytes},
     }};
     return kRoutes;
 }
@@ -130,13 +131,18 @@ GuardedAnswer PeerServer::pair(const GuardedRequest& request) {
     if (admitted.value() != Refusal::None) {
         return refuse(admitted.value(), request, asked->device);
     }
+    const auto person = parts_.handler.welcome(asked->device, redeemed.grant, now);
+    if (!person.ok()) {
+        return {500, failed(), "application/json", 0};
+    }
     Event event;
     event.what = "joined";
     event.address = request.address;
     event.device = asked->device;
     event.code = roleName(redeemed.grant.role);
     parts_.log.write(event, now);
-    return {200, toJson(PairingAnswer{redeemed.proof, redeemed.grant}), "application/json", 0};
+    return {200, toJson(PairingAnswer{redeemed.proof, redeemed.grant, person.value()}),
+            "application/json", 0};
 }
 
 GuardedAnswer PeerServer::answerCall(Call call, const GuardedRequest& request) {

@@ -7,8 +7,9 @@ namespace ledgerboard::sync {
 namespace {
 
 // In the order of the enum.
-constexpr std::array<std::string_view, 7> kPaths = {
-    "/1/hello", "/1/push", "/1/pull", "/1/snapshot", "/1/photo-have", "/1/photo-part", "/1/roster"};
+constexpr std::array<std::string_view, 8> kPaths = {"/1/hello",    "/1/push",       "/1/pull",
+                                                    "/1/snapshot", "/1/photo-have", "/1/photo-part",
+                                                    "/1/roster",   "/1/invite"};
 
 }  // namespace
 

@@ -14,7 +14,8 @@ enum class Call {
     Snapshot,   // a book for a new device, in parts
     PhotoHave,  // which photos are held, and how much of each
     PhotoPart,  // bytes of a photo
-    Roster,     // people, devices, invitations, shutting a device out
+    Roster,     // people and devices
+    Invite,     // opens an invitation; of owners
 };
 
 inline constexpr std::string_view kTimePath = "/1/time";      // GET, unsigned

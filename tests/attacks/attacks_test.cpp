@@ -9,8 +9,6 @@
 #include <memory>
 #include <thread>
 
-#include "sync/link/link.h"
-
 #include "tests/attacks/peer_process.h"
 #include "tests/attacks/raw_caller.h"
 
@@ -18,7 +16,6 @@ namespace ledgerboard::tests {
 namespace {
 
 using testing::HasSubstr;
-using testing::IsEmpty;
 using testing::Not;
 using testing::StartsWith;
 
@@ -249,40 +246,6 @@ TEST_F(Attacks, SlowBodiesAndEndlessKeyUpdates) {
     }
     EXPECT_GT(seconds() - half, 28);
     EXPECT_LT(seconds() - half, 34);
-}
-
-TEST(Program, JoinsTheFirstOwnerAndRemembers) {
-    PeerProcess peer;
-    const auto code = peer.code();
-    EXPECT_THAT(peer.printed(), HasSubstr("█"));
-    const auto chance = fixedChance(3);
-    const sync::LinkIdentity device{model::IdMaker(chance).next(SteppingClock()()),
-                                    sync::DeviceKey::fresh(chance)};
-    // A clock of its own, far from the peer's: the device goes by the peer's time.
-    SteppingClock clock;
-    const sync::LinkSurroundings around{
-        [&clock] { return clock(); }, chance,
-        [](int ms) { std::this_thread::sleep_for(std::chrono::milliseconds(ms)); }};
-    const auto joined = sync::join(peer.place(), code, std::nullopt, device, around);
-    ASSERT_TRUE(joined.ok()) << joined.error().message;
-    EXPECT_EQ(joined.value().grant.role, model::Role::Owner);
-    sync::Link link(peer.place(), joined.value().certificate, device, around);
-    const auto answer = link.call(sync::Call::Hello, "{}");
-    EXPECT_EQ(answer.status, 501);  // verified, and nothing behind it yet
-    EXPECT_EQ(peer.stop(), 0);
-    EXPECT_THAT(peer.logged(), HasSubstr(R"("event":"stopped")"));
-    EXPECT_THAT(peer.logged(), HasSubstr(R"("event":"joined")"));
-    EXPECT_THAT(peer.logged(), Not(HasSubstr(std::string(code.secret()))));
-
-    peer.start();  // the same certificate, the same devices, no invitation
-    EXPECT_THAT(peer.printed(), IsEmpty());
-    EXPECT_EQ(link.call(sync::Call::Hello, "{}").status, 501);
-    for (const auto* file : {"house.book.tls", "house.book.devices"}) {
-        EXPECT_EQ(std::filesystem::status(peer.folder().file(file)).permissions(),
-                  std::filesystem::perms::owner_read | std::filesystem::perms::owner_write)
-            << file;
-    }
-    EXPECT_EQ(peer.stop(), 0);
 }
 
 }  // namespace

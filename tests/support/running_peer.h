@@ -36,6 +36,11 @@ class EchoHandler : public sync::Handler {
                             std::string(body) + std::string(padding, '.')};
     }
 
+    [[nodiscard]] model::Result<model::RawId> welcome(const model::RawId&, const sync::Grant&,
+                                                      model::Instant) override {
+        return model::RawId{};
+    }
+
     std::atomic<int> calls{0};
     std::atomic<int> holdMs{0};
     std::atomic<bool> throws{false};

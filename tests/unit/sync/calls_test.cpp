@@ -13,11 +13,11 @@ namespace {
 TEST(Calls, HaveAPathEach) {
     std::set<std::string_view> paths;
     for (const Call call : {Call::Hello, Call::Push, Call::Pull, Call::Snapshot, Call::PhotoHave,
-                            Call::PhotoPart, Call::Roster}) {
+                            Call::PhotoPart, Call::Roster, Call::Invite}) {
         EXPECT_EQ(callAt(pathOf(call)), call);
         paths.insert(pathOf(call));
     }
-    EXPECT_EQ(paths.size(), 7u);
+    EXPECT_EQ(paths.size(), 8u);
     EXPECT_EQ(pathOf(Call::PhotoPart), "/1/photo-part");
     EXPECT_EQ(nameOf(Call::PhotoPart), "photo-part");
     for (const auto* path :

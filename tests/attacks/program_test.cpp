@@ -1,0 +1,175 @@
+// Protects: devices that meet through the real program: two books of one owner agree after two
+// meetings each over TLS, a crew lead gets the work and none of the money, and what the program
+// prints, keeps and logs gives nothing away.
+#include <chrono>
+#include <fstream>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <sstream>
+#include <thread>
+
+#include <nlohmann/json.hpp>
+
+#include "core/store/book.h"
+#include "sync/link/carry.h"
+
+#include "tests/attacks/peer_process.h"
+
+namespace ledgerboard::tests {
+namespace {
+
+namespace field = model::field;
+using model::Id;
+using model::Kind;
+using model::RawId;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::Not;
+
+// An amount that stands nowhere else.
+constexpr std::int64_t kBudgetCents = 7'315'246'819;
+
+std::string contentsOf(const std::string& path) {
+    std::ifstream in(path, std::ios::binary);
+    std::ostringstream out;
+    out << in.rdbuf();
+    return out.str();
+}
+
+// A device with a book of its own, which joined by a typed code.
+class Device {
+  public:
+    Device(PeerProcess& peer, const sync::PairingCode& code, std::uint64_t seed)
+        : path(peer.folder().file("device-" + std::to_string(seed) + ".book")),
+          random_(fixedChance(seed)),
+          identity_{model::IdMaker(random_).next(clock_()), sync::DeviceKey::fresh(random_)} {
+        auto joined = sync::join(peer.place(), code, std::nullopt, identity_, around());
+        EXPECT_TRUE(joined.ok()) << (joined.ok() ? "" : joined.error().message);
+        book = std::make_unique<store::Book>(
+            store::Book::createJoined(path, Id<Kind::Device>(identity_.device),
+                                      Id<Kind::Person>(joined.value().person), random_)
+                .value());
+        link = std::make_unique<sync::Link>(peer.place(), joined.value().certificate, identity_,
+                                            around());
+    }
+
+    [[nodiscard]] model::Result<sync::Meeting> meet() {
+        sync::DeviceSide side(*book, sync::carryOver(*link));
+        return side.meet(clock_());
+    }
+
+    [[nodiscard]] model::Instant stamp() {
+        return model::Instant::fromMilliseconds(clock_().milliseconds() + link->offsetMs());
+    }
+
+    std::string path;
+    std::unique_ptr<store::Book> book;
+    std::unique_ptr<sync::Link> link;
+
+  private:
+    [[nodiscard]] sync::LinkSurroundings around() {
+        return {[this] { return clock_(); }, random_,
+                [](int ms) { std::this_thread::sleep_for(std::chrono::milliseconds(ms)); }};
+    }
+
+    SteppingClock clock_;  // far from the peer's: the device goes by the peer's time
+    model::FillRandom random_;
+    sync::LinkIdentity identity_;
+};
+
+sync::PairingCode inviteBy(Device& owner, const nlohmann::json& grant) {
+    const auto answer = owner.link->call(sync::Call::Invite, grant.dump());
+    EXPECT_TRUE(answer.ok()) << answer.message;
+    return sync::PairingCode::parse(
+               nlohmann::json::parse(answer.body).at("code").get<std::string>())
+        .value();
+}
+
+void write(Device& device, const store::Action& action) {
+    const auto done = device.book->commit(action, device.stamp());
+    ASSERT_TRUE(done.ok()) << done.error().message;
+}
+
+void meet(Device& device) {
+    const auto met = device.meet();
+    ASSERT_TRUE(met.ok()) << met.error().message;
+}
+
+TEST(Program, BringsDevicesTogetherAndKeepsMoneyFromACrewLead) {
+    PeerProcess peer;
+    Device laptop(peer, peer.code(), 1);
+    meet(laptop);
+    store::Action begin("begin");
+    const RawId job = laptop.book->newId(laptop.stamp());
+    const RawId space = laptop.book->newId(laptop.stamp());
+    const RawId crew = laptop.book->newId(laptop.stamp());
+    const RawId item = laptop.book->newId(laptop.stamp());
+    begin.set(job, field::Job::name, std::string("Elm Street"));
+    begin.set(job, field::Job::budget, kBudgetCents);
+    begin.set(space, field::Space::job, job);
+    begin.set(space, field::Space::name, std::string("Bath"));
+    begin.set(crew, field::Crew::name, std::string("Tilers"));
+    begin.set(item, field::Item::job, job);
+    begin.set(item, field::Item::space, space);
+    begin.set(item, field::Item::treatment, std::string("replace"));
+    begin.set(item, field::Item::object, std::string("floor"));
+    begin.set(item, field::Item::crew, crew);
+    begin.set(item, field::Item::lumpSum, kBudgetCents);
+    write(laptop, begin);
+    meet(laptop);
+
+    Device phone(peer, inviteBy(laptop, {{"role", "owner"}}), 2);
+    meet(phone);
+    store::Action rename("rename");
+    rename.set(space, field::Space::name, std::string("Upper bath"));
+    write(phone, rename);
+    meet(phone);
+    meet(laptop);
+    EXPECT_EQ(laptop.book->dump().value(), phone.book->dump().value());
+    EXPECT_THAT(laptop.book->dump().value(), HasSubstr("Upper bath"));
+
+    Device lead(peer, inviteBy(laptop, {{"role", "crew lead"}, {"crew", crew.hex()}}), 3);
+    meet(lead);
+    EXPECT_THAT(lead.book->dump().value(), HasSubstr("Upper bath"));
+    EXPECT_THAT(lead.book->dump().value(), Not(HasSubstr(std::to_string(kBudgetCents))));
+    EXPECT_EQ(lead.link->call(sync::Call::Invite, R"({"role":"owner"})").status, 403);
+    EXPECT_EQ(laptop.link->call(sync::Call::Invite, R"({"role":"crew lead"})").status, 422);
+    EXPECT_THAT(peer.logged(), Not(HasSubstr(std::to_string(kBudgetCents))));
+
+    // Shut out by an owner: told so at the next call.
+    store::Action revoke("revoke");
+    revoke.set(lead.book->thisDevice().raw(), field::Device::revokedOn, std::int64_t{20'000});
+    write(phone, revoke);
+    meet(phone);
+    const auto met = lead.meet();
+    ASSERT_TRUE(met.ok()) << met.error().message;
+    EXPECT_TRUE(met.value().revoked);
+}
+
+TEST(Program, RemembersAndGivesNothingAway) {
+    PeerProcess peer;
+    const auto code = peer.code();
+    EXPECT_THAT(peer.printed(), HasSubstr("█"));
+    Device laptop(peer, code, 1);
+    meet(laptop);
+    EXPECT_EQ(peer.stop(), 0);
+    EXPECT_THAT(peer.logged(), HasSubstr(R"("event":"stopped")"));
+    EXPECT_THAT(peer.logged(), HasSubstr(R"("event":"joined")"));
+    for (const std::string& log :
+         {peer.logged(), contentsOf(peer.folder().file("house.book.devices"))}) {
+        EXPECT_THAT(log, Not(HasSubstr(std::string(code.secret()))));
+    }
+    for (const auto* file : {"house.book.tls", "house.book.devices"}) {
+        EXPECT_EQ(std::filesystem::status(peer.folder().file(file)).permissions(),
+                  std::filesystem::perms::owner_read | std::filesystem::perms::owner_write)
+            << file;
+    }
+
+    peer.start();  // the same certificate, the same devices, and no invitation
+    meet(laptop);
+    EXPECT_THAT(peer.printed(), IsEmpty());
+    EXPECT_EQ(peer.stop(), 0);
+}
+
+}  // namespace
+}  // namespace ledgerboard::tests
