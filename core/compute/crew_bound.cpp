@@ -11,6 +11,7 @@ namespace {
 
 constexpr std::size_t kMostForPairs = 400;      // items: beyond it links alone are looked at
 constexpr std::size_t kMostForTrying = 130;     // items: beyond it no starts are tried
+constexpr CrewTime kTriedOfLength = 150;        // starts are tried in this part of the length
 constexpr int kRounds = 3;                      // of trying, for one length
 constexpr std::int64_t kMostAttempts = 20'000;  // starts tried, for all lengths together
 
@@ -285,20 +286,22 @@ bool Refuter::raiseByFixedParts(Times& heads, const Times& tails, CrewTime lengt
     return true;
 }
 
+// Where the units are fine, several starts at the beginning are tried together.
 bool Refuter::raiseByTrying(Times& heads, Times& tails, CrewTime length, bool forward) {
+    const CrewTime step = std::max<CrewTime>(1, length / kTriedOfLength);
     Times& mine = forward ? heads : tails;
     for (std::size_t k = 0; k < problem_.items.size(); ++k) {
         const CrewTime days = problem_.items[k].days;
-        while (!problem_.items[k].uses.empty() && heads[k] + days + tails[k] < length &&
+        while (!problem_.items[k].uses.empty() && heads[k] + days + tails[k] + step <= length &&
                mayGoOn()) {
             Times triedHeads = heads;
             Times triedTails = tails;
-            (forward ? triedTails : triedHeads)[k] = length - days - mine[k];
+            (forward ? triedTails : triedHeads)[k] = length - days - mine[k] - (step - 1);
             if (tighten(triedHeads, triedTails, length) &&
                 enoughCrewDays(triedHeads, triedTails, length)) {
                 break;
             }
-            ++mine[k];
+            mine[k] += step;
             if (!tighten(heads, tails, length)) {
                 return false;
             }
