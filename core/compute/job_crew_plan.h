@@ -47,10 +47,11 @@ struct JobCrewPlan {
     std::optional<model::Date> on;              // last finish; empty where nothing left has days
     std::optional<model::Date> plainOn;         // if every crew could be everywhere at once
     std::optional<model::Date> noSoonerThanOn;  // no plan with these crews ends before it
-    CrewPlan plan;
+    CrewPlan plan;                         // of those that have days, and of what they wait for
     std::vector<StackedDays> stacked;      // in the plan that does not look at crews
     std::size_t crewsWithoutCapacity = 0;  // crews at work in it, taken as one place
-    std::size_t itemsWithoutCrew = 0;      // that have days
+    std::size_t itemsWithoutCrew = 0;      // that have days and wait for no crew and no space
+    std::size_t withoutDays = 0;           // neither days nor planned dates: they take no time
     std::size_t oneCrewSpaces = 0;         // spaces that take one crew at a time, with work left
 };
 

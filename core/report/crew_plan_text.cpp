@@ -99,7 +99,9 @@ class Page {
     Table table() const {
         std::vector<const CrewedDays*> order;
         for (const CrewedDays& item : plan_.items) {
-            order.push_back(&item);
+            if (item.hasDays) {
+                order.push_back(&item);
+            }
         }
         std::stable_sort(order.begin(), order.end(), [](const auto* one, const auto* other) {
             return one->startOn < other->startOn;
@@ -112,10 +114,9 @@ class Page {
                     {}};
         for (const CrewedDays* item : order) {
             const compute::ScopeLine& line = figures_.scope.lines[item->line];
-            table.rows.push_back(
-                {line.name, crewName(rows_, line), dateText(item->startOn, today_),
-                 item->hasDays ? dateText(item->finishOn, today_) : std::string("no days entered"),
-                 item->laterUnits > 0 ? daysText(item->laterUnits) : ""});
+            table.rows.push_back({line.name, crewName(rows_, line), dateText(item->startOn, today_),
+                                  dateText(item->finishOn, today_),
+                                  item->laterUnits > 0 ? daysText(item->laterUnits) : ""});
         }
         return table;
     }
@@ -123,10 +124,10 @@ class Page {
     void sayStacked() {
         out_ += "\n";
         if (plan_.stacked.empty()) {
-            say("Nobody would be wanted in two places at once without it either.");
+            say("No crew or space would be wanted twice at once without it either.");
             return;
         }
-        say("Wanted in two places at once, were each item to start as soon as its links let it:");
+        say("Too much at once, were each item to start as soon as its links let it:");
         for (const StackedDays& stacked : plan_.stacked) {
             sayEntry(stackedText(rows_, figures_, stacked, today_));
         }
@@ -142,8 +143,10 @@ class Page {
         };
         add(plan_.crewsWithoutCapacity, "crew without a capacity", "crews without a capacity",
             ", taken as one place at a time ('ledgerboard set CREW Capacity 2')");
+        add(plan_.withoutDays, "item without days", "items without days",
+            ", left out ('ledgerboard set ITEM Days 3')");
         add(plan_.itemsWithoutCrew, "item without a crew", "items without a crew",
-            ", which wait for nobody");
+            ", waiting for nobody");
         rest += plan_.oneCrewSpaces == 0
                     ? "; no space with work left is marked as taking one crew at a time "
                       "('ledgerboard set SPACE \"One crew at a time\" yes')"
@@ -204,7 +207,7 @@ std::string stackedText(const model::JobRows& rows, const compute::JobFigures& f
                            countText(stacked.wanted, "place", "places") +
                            " at once, and can be in " + std::to_string(stacked.there)
                      : rows.spaces[*stacked.space].name + " by " + std::to_string(stacked.wanted) +
-                           " at once, and takes one crew at a time";
+                           " crews at once, and takes one";
     return who + ", " + days + ": " + namesOf(figures, stacked.lines);
 }
 
@@ -237,6 +240,7 @@ std::string crewPlanJson(const model::JobRows& rows, const compute::JobFigures& 
     for (const StackedDays& one : plan.stacked) {
         out["stacked"].push_back(stackedJson(rows, figures, one));
     }
+    out["without_days"] = plan.withoutDays;
     out["crews_without_capacity"] = plan.crewsWithoutCapacity;
     out["items_without_crew"] = plan.itemsWithoutCrew;
     out["one_crew_spaces"] = plan.oneCrewSpaces;

@@ -19,8 +19,8 @@ namespace ledgerboard::report {
                                        const compute::JobCrewPlan& plan, model::Date today,
                                        const TableStyle& style);
 
-// "Tile crew is wanted in 2 places at once, and can be in 1, Jun 1 to Jun 3: Hall bath/tile, Main
-// bath/tile": one stretch as a sentence, for any page.
+// "Tile crew in 2 places at once, and can be in 1, Mon 1 Jun to Wed 3 Jun: Hall bath/tile, Main
+// bath/tile": one stretch as a line, for any page.
 [[nodiscard]] std::string stackedText(const model::JobRows& rows,
                                       const compute::JobFigures& figures,
                                       const compute::StackedDays& stacked, model::Date today);

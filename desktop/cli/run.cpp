@@ -189,14 +189,22 @@ void addLooking(CLI::App& app, Spoken& s) {
     draw->add_flag("--ask", s.draw.ask, "Record that it is asked for, line by line");
     draw->add_option("--at", s.draw.at, "Day it is asked for; today where not said");
 
-    CLI::App* plan = addVerb(
-        app, s, "plan", "When each item is on site, its float, what to order by when",
-        "ledgerboard plan --as-of 2026-05-15\n  ledgerboard plan --link\n  ledgerboard plan --keep",
-        [&s](Session& session) { return verbPlan(session, s.plan); });
+    CLI::App* plan =
+        addVerb(app, s, "plan", "When each item is on site, its float, what to order by when",
+                "ledgerboard plan --as-of 2026-05-15\n  ledgerboard plan --link\n  ledgerboard "
+                "plan --keep\n  ledgerboard plan --crews",
+                [&s](Session& session) { return verbPlan(session, s.plan); });
     plan->add_flag("--keep", s.plan.keep,
                    "Write these dates as the planned start and finish of unfinished items");
     plan->add_flag("--link", s.plan.link,
                    "Link items that have no links yet in the usual order of the trades");
+    plan->add_flag("--crews", s.plan.crews.isWanted,
+                   "The plan in which no crew is in more places at once than it can be");
+    plan->add_option("--tries", s.plan.crews.tries,
+                     "With --crews: plans to make, 5000 unless said");
+    plan->add_option("--seconds", s.plan.crews.seconds, "With --crews: how long to look instead");
+    plan->add_option("--seed", s.plan.crews.seed,
+                     "With --crews: another one may find another plan; 1 unless said");
 
     CLI::App* risk =
         addVerb(app, s, "risk", "How sure cost, finish and earnings are, and what drives them",

@@ -114,6 +114,9 @@ void showPlan(Session& session, const model::JobRows& rows, const compute::JobFi
 }  // namespace
 
 Done verbPlan(Session& session, const PlanOptions& options) {
+    if (saysCrews(options.crews) && (options.keep || options.link)) {
+        return model::wrongUse("--crews only shows a plan: say --keep or --link without it");
+    }
     if (options.keep && options.link) {
         return model::wrongUse(
             "say --keep or --link, one at a time: link first, then look, then "
@@ -135,6 +138,9 @@ Done verbPlan(Session& session, const PlanOptions& options) {
         const compute::JobFigures figures = compute::figuresOf(job, today.value());
         if (options.link) {
             return linkUsually(session, job, figures);
+        }
+        if (saysCrews(options.crews)) {
+            return planByCrews(session, options.crews, job, figures, today.value());
         }
         const compute::Plan plan = compute::planOf(job, figures, today.value());
         std::optional<std::size_t> kept;

@@ -6,6 +6,7 @@
 
 #include "core/model/result.h"
 
+#include "desktop/cli/plan_by_crews.h"
 #include "desktop/cli/session.h"
 
 namespace ledgerboard::cli {
@@ -74,6 +75,7 @@ struct GiveOptions {
 struct PlanOptions {
     bool keep = false;
     bool link = false;
+    CrewPlanOptions crews;
 };
 
 struct RiskOptions {

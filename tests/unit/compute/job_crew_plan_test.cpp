@@ -132,7 +132,7 @@ TEST(JobCrewPlan, ASpaceThatTakesOneCrewAtATime) {
     EXPECT_EQ(plan.plainOn, day("2026-05-27"));
     EXPECT_EQ(plan.on, day("2026-06-01"));
     EXPECT_EQ(plan.oneCrewSpaces, 1U);
-    EXPECT_EQ(plan.itemsWithoutCrew, 1U);
+    EXPECT_EQ(plan.itemsWithoutCrew, 0U);  // drying waits for the space
     ASSERT_EQ(plan.stacked.size(), 1U);
     EXPECT_EQ(plan.stacked[0].space, 0U);
     EXPECT_EQ(plan.stacked[0].wanted, 3);
@@ -176,6 +176,26 @@ TEST(JobCrewPlan, WhatIsLeftCounts) {
     }
     EXPECT_EQ(plan.plan.length, sum);  // one crew, so all of it one after another
     EXPECT_GT(plan.items[2].startOn, plan.items[0].finishOn);
+}
+
+// An item without days takes no time, wherever it is: it passes on what it waits for, and one that
+// comes late does not make the plan longer. 2 days, then 3 after it: Friday the 29th.
+TEST(JobCrewPlan, WithoutDaysItTakesNoTime) {
+    CrewedJob job;
+    job.crew("Tile crew");
+    job.of("tile", "2", 1);
+    job.item("choose grout", "10").crew = id<Kind::Crew>(1);
+    job.of("grout", "3", 1);
+    job.item("late", "10").plannedStartOn = day("2026-09-01");
+    job.link(1, 2);
+    job.link(2, 3);
+    const JobCrewPlan plan = job.plan();
+    EXPECT_EQ(plan.on, day("2026-05-29"));
+    EXPECT_EQ(plan.plan.length, 5000);
+    EXPECT_EQ(plan.withoutDays, 2U);
+    ASSERT_EQ(plan.items.size(), 4U);
+    EXPECT_EQ(plan.items[1].startOn, day("2026-05-26"));  // the end of what it waits for
+    EXPECT_EQ(plan.items[3].startOn, day("2026-09-01"));
 }
 
 TEST(JobCrewPlan, StackedAloneIsTheSame) {
