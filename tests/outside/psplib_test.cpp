@@ -71,7 +71,8 @@ class Psplib : public testing::Test {
     }
 };
 
-// Optima as in PSPLIB's own table of j30. j3029_1 is one of the hardest of the set: 5,000 plans
+// Optima as in PSPLIB's own table of j30. Six of them are reached in 5,000 plans of this seed (of
+// most others, j3013_1 is not); j3029_1 is one of the hardest of the set, and 5,000 plans
 // come within two days of it.
 TEST_F(Psplib, SevenOptima) {
     const std::map<std::string, std::int64_t> known = {
@@ -82,7 +83,7 @@ TEST_F(Psplib, SevenOptima) {
         EXPECT_EQ(optima.at(name), optimum);
         const auto input = tests::readPsplib(folder() + "/" + name);
         ASSERT_TRUE(input) << name;
-        const auto plan = compute::crewPlan(*input, {5000, 3, {}});
+        const auto plan = compute::crewPlan(*input, {5000, 7, {}});
         ASSERT_TRUE(plan.ok()) << plan.error().message;
         EXPECT_LE(plan.value().lowerBound, optimum) << name;
         EXPECT_GE(plan.value().length, optimum) << name;
