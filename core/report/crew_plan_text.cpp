@@ -96,7 +96,7 @@ class Page {
         }
     }
 
-    Table table() const {
+    [[nodiscard]] Table table() const {
         std::vector<const CrewedDays*> order;
         for (const CrewedDays& item : plan_.items) {
             if (item.hasDays) {
