@@ -10,6 +10,7 @@
 #include <net/if.h>
 #include <pthread.h>
 #include <sys/random.h>
+#include <sys/stat.h>
 #include <thread>
 #include <unistd.h>
 
@@ -66,6 +67,7 @@ int main(int argc, char** argv) {
     sigaddset(&stopping, SIGUSR1);  // of our own making: the waiting is over
     ::pthread_sigmask(SIG_BLOCK, &stopping, nullptr);
     std::signal(SIGPIPE, SIG_IGN);
+    ::umask(0077);  // the book and its photos are nobody else's either
 
     std::atomic<bool> over{false};
     std::thread waiting;

@@ -104,7 +104,7 @@ model::Result<void> inviteOwner(Invitations& invitations, const Certificate& cer
     if (modules.ok()) {
         around.out << qrPicture(modules.value(), around.outIsTerminal) << "\n";
     }
-    around.out << "or on the command line by\n\n  ledgerboard join " << toText(place) << " "
+    around.out << "or by these two, typed\n\n  address  " << toText(place) << "\n  code     "
                << code.value().toText() << "\n\n"
                << "Show it to nobody else. Start the peer again for a new one.\n"
                << std::flush;

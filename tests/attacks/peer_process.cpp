@@ -117,8 +117,7 @@ sync::PairingCode PeerProcess::code() const {
     for (int k = 0; k < 500 && printed().find("Start the peer again") == std::string::npos; ++k) {
         std::this_thread::sleep_for(std::chrono::milliseconds(10));
     }
-    const std::string line = between(printed(), "ledgerboard join ", "\n");
-    auto code = sync::PairingCode::parse(line.substr(line.find(' ') + 1));
+    auto code = sync::PairingCode::parse(between(printed(), "  code     ", "\n"));
     model::require(code.ok(), "the peer prints a code");
     return code.value();
 }

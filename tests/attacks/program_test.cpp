@@ -159,7 +159,7 @@ TEST(Program, RemembersAndGivesNothingAway) {
          {peer.logged(), contentsOf(peer.folder().file("house.book.devices"))}) {
         EXPECT_THAT(log, Not(HasSubstr(std::string(code.secret()))));
     }
-    for (const auto* file : {"house.book.tls", "house.book.devices"}) {
+    for (const auto* file : {"house.book", "house.book.tls", "house.book.devices"}) {
         EXPECT_EQ(std::filesystem::status(peer.folder().file(file)).permissions(),
                   std::filesystem::perms::owner_read | std::filesystem::perms::owner_write)
             << file;

@@ -293,6 +293,39 @@ TEST(Busy, PeersTellToComeBackAndAreObeyed) {
     EXPECT_THAT(peer.logged(), HasSubstr(R"("code":"busy")"));
 }
 
+// More devices behind one address than strangers may be: each is done within its tries.
+TEST(Busy, AHundredDevicesAtOnceAreAllAnswered) {
+    if (std::getenv("LEDGERBOARD_LONG") == nullptr) {
+        GTEST_SKIP() << "LEDGERBOARD_LONG=1 runs it";
+    }
+    RunningPeer peer;
+    std::vector<LinkIdentity> identities;
+    for (std::uint64_t k = 1; k <= 100; ++k) {
+        identities.push_back(peer.admit(k));
+    }
+    std::atomic<int> done{0};
+    std::vector<std::thread> threads;
+    for (std::uint64_t k = 1; k <= 100; ++k) {
+        threads.emplace_back([&, k] {
+            auto around = peer.surroundings(k);
+            around.wait = [](int ms) {
+                std::this_thread::sleep_for(std::chrono::milliseconds(ms));
+            };
+            Link link(peer.place, peer.certificate.digest, identities[k - 1], around);
+            bool good = true;
+            for (int call = 0; call < 3; ++call) {
+                good = link.call(Call::Push, "{}").ok() && good;
+            }
+            done += good ? 1 : 0;
+        });
+    }
+    for (auto& thread : threads) {
+        thread.join();
+    }
+    EXPECT_EQ(done, 100);
+    EXPECT_GE(peer.handler.calls, 300);
+}
+
 TEST(Busy, OneDeviceHoldsSoManyConnections) {
     GuardLimits limits;
     limits.connections.perDevice = 1;
