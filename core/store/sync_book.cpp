@@ -88,24 +88,26 @@ void dropAside(Database& database, const EntryName& name) {
         .run();
 }
 
+// Whether or not the entry holds its cell: where it does not, the device is sent what does, or told
+// to drop the cell.
 void noteHeld(Database& database, const RawId& device, const Entry& entry) {
     auto note = database.prepare(
         "INSERT INTO sent(device, record, field, arrival) "
-        "SELECT ?1, c.record, c.field, c.arrival FROM cells c JOIN entries e ON e.arrival = "
-        "c.arrival JOIN writers w ON w.writer = e.writer WHERE c.record = ?2 AND c.field = ?3 AND "
-        "w.device = ?1 AND e.lane = ?4 AND e.number = ?5 "
+        "SELECT ?1, e.record, e.field, e.arrival FROM entries e JOIN writers w ON w.writer = "
+        "e.writer WHERE w.device = ?1 AND e.lane = ?2 AND e.number = ?3 "
         "ON CONFLICT(device, record, field) DO UPDATE SET arrival = excluded.arrival");
     note.bind(1, device)
-        .bind(2, entry.record)
-        .bind(3, std::int64_t{entry.field})
-        .bind(4, static_cast<std::int64_t>(entry.name.lane))
-        .bind(5, entry.name.number)
+        .bind(2, static_cast<std::int64_t>(entry.name.lane))
+        .bind(3, entry.name.number)
         .run();
 }
 
-bool wroteBeyond(Log& log, const RawId& device, const LaneNumbers& numbers) {
-    return log.lastNumber(device, Lane::OwnerOnly) > numbers[0] ||
-           log.lastNumber(device, Lane::Shared) > numbers[1];
+bool wroteBeyond(Database& database, Log& log, const RawId& device, const LaneNumbers& numbers) {
+    auto select = database.prepare(
+        "SELECT 1 FROM entries WHERE writer = ?1 AND "
+        "((lane = 0 AND number > ?2) OR (lane = 1 AND number > ?3)) LIMIT 1");
+    select.bind(1, log.writerOf(device)).bind(2, numbers[0]).bind(3, numbers[1]);
+    return select.step();
 }
 
 void takeEntries(Database& database, Log& log, const Taking& taking, Taken& taken) {
@@ -318,7 +320,8 @@ Result<Taken> SyncBook::take(const Taking& taking) {
             database.run("PRAGMA secure_delete = ON");  // what is forgotten is overwritten
         }
         Transaction transaction(database);
-        if (taking.unlessBeyond && wroteBeyond(log, parts.device.raw(), *taking.unlessBeyond)) {
+        if (taking.unlessBeyond &&
+            wroteBeyond(database, log, parts.device.raw(), *taking.unlessBeyond)) {
             taken.done = false;
             return taken;
         }

@@ -62,7 +62,7 @@ struct Taking {
     bool allStale = false;      // marks every cell as stale, before `entries`
     bool forgetStale = false;   // forgets what is stale still, after `entries`
     bool forgetAsides = false;  // forgets what was set aside: it is for owners
-    // Of the peer: entries that win their cell are noted as held by this device.
+    // Of the peer: the entries are noted as what this device has of their cells.
     std::optional<model::RawId> heldBy;
     // Does nothing at all where own entries beyond these numbers were written meanwhile.
     std::optional<LaneNumbers> unlessBeyond;

@@ -118,14 +118,15 @@ Result<Meeting> DeviceSide::meet(model::Instant now) {
 Result<HelloAnswer> DeviceSide::hello(const RawId& renew) {
     auto last = book_.lastNumbers(book_.book().thisDevice().raw());
     auto epoch = book_.recall(kEpoch);
-    if (!last.ok() || !epoch.ok()) {
-        return last.ok() ? epoch.error() : last.error();
+    auto relaying = book_.recall(kRelay);
+    if (!last.ok() || !epoch.ok() || !relaying.ok()) {
+        return !last.ok() ? last.error() : !epoch.ok() ? epoch.error() : relaying.error();
     }
     HelloAsk ask;
     const auto* known = std::get_if<RawId>(&epoch.value());
     ask.epoch = known != nullptr ? *known : RawId{};
     ask.last = last.value();
-    ask.wantOthers = true;
+    ask.wantOthers = std::holds_alternative<std::int64_t>(relaying.value());
     ask.renew = renew;
     auto reply = call(Call::Hello, write(ask));
     if (!reply.ok()) {

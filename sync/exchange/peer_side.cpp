@@ -44,6 +44,8 @@ bool sameContent(const Entry& a, const Entry& b) {
 
 constexpr std::int64_t kHeardEveryMs = 60'000;
 
+using Unbroken = std::map<RawId, store::LaneNumbers>;
+
 }  // namespace
 
 // What became of the entries of a push.
@@ -142,7 +144,10 @@ Reply PeerSide::hello(Standing standing, std::string_view body, model::Instant n
         standing.device = ask.value().renew;
     }
     auto last = book_.lastNumbers(standing.device);
-    auto unbroken = book_.unbroken();
+    // Looking for holes reads the whole log, so it is done where there may be some: when the peer
+    // was restored since it met the device, and while the device sends again what is lacking.
+    const bool anew = ask.value().epoch != epoch_ || ask.value().wantOthers;
+    auto unbroken = anew ? book_.unbroken() : Result<Unbroken>(Unbroken{});
     const std::string heardName = "peer.heard." + standing.device.hex();
     auto heard = book_.recall(heardName);
     if (!last.ok() || !unbroken.ok() || !heard.ok()) {
@@ -162,8 +167,8 @@ Reply PeerSide::hello(Standing standing, std::string_view body, model::Instant n
     answer.person = standing.person;
     answer.role = std::string(model::wordOf(standing.role));
     answer.last = last.value();
-    answer.unbroken = unbroken.value()[standing.device];
-    if (standing.role == model::Role::Owner && ask.value().wantOthers) {
+    answer.unbroken = anew ? unbroken.value()[standing.device] : last.value();
+    if (standing.role == model::Role::Owner && anew) {
         answer.others = std::move(unbroken).value();
     }
     return {Status::Ok, write(answer)};
@@ -255,9 +260,7 @@ Result<Status> PeerSide::judge(const Standing& standing, std::vector<Entry>& ent
         if (!own && !owner) {
             return Status::NotAllowed;
         }
-        if (own && entry.name.number > highest + 1) {
-            break;  // a hole: what follows is sent again from what is acknowledged
-        }
+        // Numbers may be missing: what a device was told to drop it can't send to a restored peer.
         if (!own || entry.name.number <= highest) {
             auto met = metBefore(entry, own, judged);
             if (!met.ok()) {

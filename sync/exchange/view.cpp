@@ -35,8 +35,11 @@ bool isOneOf(std::span<const FieldCode> codes, FieldCode code) {
 bool showsCell(const Standing& standing, const View& view, const ShownRecord& record,
                const store::Entry& entry) {
     const model::Field* known = model::fieldOf(entry.field);
+    if (entry.field == model::goneCode(record.kind)) {
+        return !record.neighbour;
+    }
     if (known == nullptr || known->kind != record.kind) {
-        return false;  // of a newer catalog, or the mark that the record was dropped
+        return false;  // of a newer catalog
     }
     if (record.neighbour) {
         return isOneOf(kNeighbourFields, entry.field) && mayRead(standing.role, *known);
@@ -77,7 +80,7 @@ Result<ViewCells> cellsOf(store::SyncBook& book, const Standing& standing, const
             return held.error();
         }
         for (const auto& one : held.value()) {
-            if (showsCell(standing, view, record, one.entry) && !model::isEmpty(one.entry.value)) {
+            if (showsCell(standing, view, record, one.entry)) {
                 cells[{id, one.entry.field}] = {one.arrival, std::nullopt};
             }
         }

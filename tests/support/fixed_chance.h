@@ -3,10 +3,12 @@
 #pragma once
 
 #include <cstdint>
+#include <cstdlib>
 #include <filesystem>
 #include <memory>
 #include <random>
 #include <string>
+#include <string_view>
 #include <unistd.h>
 
 #include "core/model/date.h"
@@ -35,6 +37,20 @@ class SteppingClock {
   private:
     std::int64_t milliseconds_ = 1'775'476'800'000;
 };
+
+// Files of a test are thrown away, so they need not be on a disk that waits.
+inline void preferMemory() {
+    std::error_code problem;
+    if (std::filesystem::is_directory("/dev/shm", problem)) {
+        ::setenv("TMPDIR", "/dev/shm", 0);
+    }
+}
+
+// Whether the long counts are asked for: LEDGERBOARD_LONG=1.
+inline bool isLong() {
+    const char* wanted = std::getenv("LEDGERBOARD_LONG");
+    return wanted != nullptr && std::string_view(wanted) == "1";
+}
 
 // A folder of the test's own, emptied before and removed after.
 class TestFolder {

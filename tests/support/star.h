@@ -17,14 +17,6 @@
 
 namespace ledgerboard::tests {
 
-// Files of a test are thrown away, so they need not be on a disk that waits.
-inline void preferMemory() {
-    std::error_code problem;
-    if (std::filesystem::is_directory("/dev/shm", problem)) {
-        ::setenv("TMPDIR", "/dev/shm", 0);
-    }
-}
-
 struct Phone {
     std::string path;
     std::unique_ptr<store::Book> book;

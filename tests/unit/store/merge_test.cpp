@@ -70,17 +70,26 @@ Book fresh(const TestFolder& folder, int number) {
     return std::move(book).value();
 }
 
+// With LEDGERBOARD_LONG=1, 20,000 orders; each is a book of its own, so in memory where there is
+// one.
 TEST(MergeTest, AnyOrderAndAnyRepetitionMakeTheSameBook) {
-    TestFolder folder("merge");
-    int number = 0;
-    for (std::uint64_t seed = 1; seed <= 12; ++seed) {
+    if (tests::isLong()) {
+        tests::preferMemory();
+    }
+    const std::uint64_t seeds = tests::isLong() ? 400 : 12;
+    const int rounds = tests::isLong() ? 50 : 6;
+    std::size_t orders = 0;
+    for (std::uint64_t seed = 1; seed <= seeds; ++seed) {
+        TestFolder folder("merge");  // of its own, so that few files are there at a time
+        int number = 0;
         std::mt19937_64 chance(seed);
         const auto entries = history(chance, 60);
         Book straight = fresh(folder, number++);
         ASSERT_EQ(straight.apply(entries).value(), entries.size());
         const std::string expected = straight.dump().value();
+        const auto found = straight.verify(false).value().findings.size();
         ASSERT_NE(expected.find("text"), std::string::npos);
-        for (int round = 0; round < 6; ++round) {
+        for (int round = 0; round < rounds; ++round) {
             auto shuffled = entries;
             shuffled.insert(shuffled.end(), entries.begin(), entries.begin() + 20);
             std::shuffle(shuffled.begin(), shuffled.end(), chance);
@@ -91,13 +100,13 @@ TEST(MergeTest, AnyOrderAndAnyRepetitionMakeTheSameBook) {
                 const auto size = std::min<std::size_t>(7, shuffled.size() - at);
                 taken += other.apply(std::span(shuffled).subspan(at, size)).value();
             }
-            EXPECT_EQ(taken, entries.size()) << "seed " << seed;
-            EXPECT_EQ(other.dump().value(), expected) << "seed " << seed << " round " << round;
-            EXPECT_TRUE(other.verify(false).value().findings.size() ==
-                        straight.verify(false).value().findings.size())
-                << "seed " << seed;
+            ASSERT_EQ(taken, entries.size()) << "seed " << seed;
+            ASSERT_EQ(other.dump().value(), expected) << "seed " << seed << " round " << round;
+            ASSERT_EQ(other.verify(false).value().findings.size(), found) << "seed " << seed;
+            ++orders;
         }
     }
+    EXPECT_EQ(orders, seeds * static_cast<std::size_t>(rounds));
 }
 
 TEST(MergeTest, KnownAtIsTheBookRebuiltFromTheEntriesUpToIt) {
