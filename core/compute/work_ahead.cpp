@@ -2,56 +2,23 @@
 
 #include <algorithm>
 
-#include "core/compute/orders.h"
-#include "core/compute/planned_value.h"
 #include "core/compute/progress.h"
 
 namespace ledgerboard::compute {
 
-namespace {
-
 using model::Date;
 using model::Percent;
 
-// Whole working days left by likely days, at least 1. Requires: likely > 0.
-int daysLeft(model::Quantity likely, Percent shown) {
-    constexpr std::int64_t kMostThousandths = 3'650'000;
-    const std::int64_t thousandths = std::min(likely.thousandths(), kMostThousandths);
-    const std::int64_t left = thousandths * (10'000 - shown.basisPoints());
-    constexpr std::int64_t kOneDay = 1'000LL * 10'000;
-    return static_cast<int>(std::max<std::int64_t>(1, (left + kOneDay - 1) / kOneDay));
-}
-
-}  // namespace
-
 std::vector<std::optional<WorkSpan>> workAheadOf(const model::JobRows& rows,
-                                                 const JobFigures& figures, Date today) {
-    const WorkCalendar calendar(rows.job);
-    const Orders orders(rows);
+                                                 const JobFigures& figures, const Plan& plan) {
     std::vector<std::optional<WorkSpan>> out(rows.items.size());
-    for (std::size_t k = 0; k < rows.items.size(); ++k) {
-        const model::Item& item = rows.items[k];
-        const Percent shown = figures.lines[k].shown;
-        if (figures.scope.lines[k].counting != Counting::Counts || shown == Percent::whole()) {
+    for (const PlanItem& item : plan.items) {
+        if (item.line >= out.size() || item.state == PlanState::Finished || !item.finishOn ||
+            figures.lines[item.line].shown == Percent::whole()) {
             continue;
         }
-        const bool hasDays = item.daysLikely && *item.daysLikely > model::Quantity{};
-        if (!hasDays && !item.plannedFinishOn) {
-            continue;
-        }
-        Date first = today + 1;
-        if (shown == Percent{} && item.plannedStartOn) {
-            first = std::max(first, *item.plannedStartOn);
-        }
-        if (const auto comes = orders.comesOn(item)) {
-            first = std::max(first, *comes);
-        }
-        first = calendar.onOrAfter(first);
-        if (item.plannedFinishOn && *item.plannedFinishOn >= first) {
-            out[k] = {first, *item.plannedFinishOn};
-        } else {
-            const int days = hasDays ? daysLeft(*item.daysLikely, shown) : 1;
-            out[k] = {first, calendar.finishOf(first, days)};
+        if (const auto first = item.resumesOn ? item.resumesOn : item.startOn) {
+            out[item.line] = {*first, std::max(*first, *item.finishOn)};
         }
     }
     return out;

@@ -1,8 +1,7 @@
-// From which day to which is each unfinished item still worked on, by its planned dates?
+// From which day to which is each unfinished item still worked on, by the plan?
 //
-// An item goes on from the next working day, or from its planned start or the arrival of its goods
-// where that is later, to its planned finish; where that is past or not planned, for its likely
-// days x what is not yet shown done, rounded up.
+// An item under way goes on from the day it resumes, one not begun from its planned start, both to
+// the day the plan (plan.h) finishes it.
 // Source: project decision.
 #pragma once
 
@@ -10,6 +9,7 @@
 #include <vector>
 
 #include "core/compute/budget.h"
+#include "core/compute/plan.h"
 #include "core/compute/planned_value.h"
 #include "core/model/rows.h"
 
@@ -20,11 +20,11 @@ struct WorkSpan {
     model::Date last;  // not before first
 };
 
-// For each of rows.items: empty where it does not count, is shown finished, or nothing tells.
-// Requires: rows as of today.
+// For each of rows.items: empty where it does not count, is shown finished, or the plan has no days
+// for it. Requires: all three of the same rows and day.
 [[nodiscard]] std::vector<std::optional<WorkSpan>> workAheadOf(const model::JobRows& rows,
                                                                const JobFigures& figures,
-                                                               model::Date today);
+                                                               const Plan& plan);
 
 // The latest last day; empty where nothing is ahead.
 [[nodiscard]] std::optional<model::Date> lastDayOf(

@@ -6,17 +6,16 @@ namespace ledgerboard::report {
 
 model::Result<compute::CashPlan> cashPlanFor(const model::JobRows& rows,
                                              const compute::JobFigures& figures,
-                                             std::optional<model::Date> willFinishOn,
-                                             model::Date today) {
-    return compute::cashPlanOf(rows, figures, compute::workAheadOf(rows, figures, today),
-                               willFinishOn, today);
+                                             const compute::Plan& plan, model::Date today) {
+    return compute::cashPlanOf(rows, figures, compute::workAheadOf(rows, figures, plan), plan.on,
+                               today);
 }
 
 compute::DealFigures dealFiguresOf(const model::JobRows& rows, const compute::JobFigures& figures,
-                                   std::optional<model::Date> willFinishOn, model::Date today) {
-    const auto plan = cashPlanFor(rows, figures, willFinishOn, today);
-    return plan.ok() ? plan.value().figures
-                     : compute::dealFiguresWithoutPlan(rows, figures, willFinishOn, today);
+                                   const compute::Plan& plan, model::Date today) {
+    const auto cash = cashPlanFor(rows, figures, plan, today);
+    return cash.ok() ? cash.value().figures
+                     : compute::dealFiguresWithoutPlan(rows, figures, plan.on, today);
 }
 
 }  // namespace ledgerboard::report

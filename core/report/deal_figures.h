@@ -3,28 +3,26 @@
 // and the cash line say the same.
 #pragma once
 
-#include <optional>
-
 #include "core/compute/budget.h"
 #include "core/compute/cash_plan.h"
 #include "core/compute/deal.h"
+#include "core/compute/plan.h"
 #include "core/model/rows.h"
 
 namespace ledgerboard::report {
 
-// The whole cash plan by the planned dates of what is left. Requires: rows = asOf(rows, today).
-// Errors: as deal. OverflowError.
+// The whole cash plan by the plan of what is left. Requires: rows = asOf(rows, today), plan of
+// them. Errors: as deal. OverflowError.
 [[nodiscard]] model::Result<compute::CashPlan> cashPlanFor(const model::JobRows& rows,
                                                            const compute::JobFigures& figures,
-                                                           std::optional<model::Date> willFinishOn,
+                                                           const compute::Plan& plan,
                                                            model::Date today);
 
 // `work` is left out where nothing counts yet. Draws ahead are those of the cash plan; where there
 // can be none (something entered is at odds with itself) their days stay unknown.
-// Requires: rows = asOf(rows, today). Errors: OverflowError.
+// Requires: rows = asOf(rows, today), plan of them. Errors: OverflowError.
 [[nodiscard]] compute::DealFigures dealFiguresOf(const model::JobRows& rows,
                                                  const compute::JobFigures& figures,
-                                                 std::optional<model::Date> willFinishOn,
-                                                 model::Date today);
+                                                 const compute::Plan& plan, model::Date today);
 
 }  // namespace ledgerboard::report

@@ -81,7 +81,7 @@ std::string figuresPart(const WeekPage& page) {
         out += figure.strong.empty() ? "" : "<b>" + htmlText(figure.strong) + "</b>";
         out += htmlText(figure.rest) + "</dd></div>\n";
     }
-    return out + "</dl>\n";
+    return out + "</dl>\n" + small(htmlText(buyerText(page)));
 }
 
 std::string curvePart(const WeekPage& page) {

@@ -227,6 +227,9 @@ std::string weekJson(const WeekPage& page) {
     out["will_cost"] = costJson(page.cost);
     out["will_finish"] = finishJson(page.finish);
     out["will_earn"] = earnJson(page.earn);
+    out["insured_buyer"] = {{"day_91_on", of(page.buyer.day91On)},
+                            {"day_180_on", of(page.buyer.day180On)},
+                            {"double_price", page.buyer.isDoublePrice}};
     out["cash_lowest"] = cashJson(page.cash);
     out["spread"] = {{"will_cost", spreadJson(page.spreads.cost)},
                      {"will_finish", spreadJson(page.spreads.finish)},

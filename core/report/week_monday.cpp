@@ -1,6 +1,7 @@
 // What to do on Monday, in sentences: hazards nobody has acknowledged, then concerns.
 #include <map>
 
+#include "core/compute/cautions.h"
 #include "core/compute/concerns.h"
 #include "core/report/money_text.h"
 #include "core/report/week_parts.h"
@@ -118,8 +119,8 @@ bool isBarred(const Concern& concern) {
 enum class Nearness { Past, Far, Near };
 
 // A hazard is near where work on its item begins within two weeks or has begun, past where that
-// work is done or does not count. One of the whole house is far until it is acknowledged.
-Nearness nearnessOf(const model::Caution& caution, const model::JobRows& rows,
+// work is done or does not count.
+Nearness nearnessOf(const compute::CautionRead& caution, const model::JobRows& rows,
                     const compute::JobFigures& figures, Date today) {
     for (std::size_t k = 0; k < rows.items.size(); ++k) {
         if (rows.items[k].id != caution.item) {
@@ -134,27 +135,29 @@ Nearness nearnessOf(const model::Caution& caution, const model::JobRows& rows,
         return shown > Percent{} || (start && *start <= today + kSoonDays) ? Nearness::Near
                                                                            : Nearness::Far;
     }
-    return Nearness::Far;
+    return Nearness::Past;
 }
 
+// Those that hold work up. What is to be known of the house as a whole stands in 'cautions'.
 void addHazards(const model::JobRows& rows, const compute::JobFigures& figures, Date today,
                 std::vector<ToDo>& monday) {
     std::int64_t far = 0;
-    for (const auto& caution : rows.cautions) {
-        if (caution.acknowledgedOn || !caution.acknowledgedBy.isNil()) {
+    for (const auto& caution : compute::cautionsOf(rows, today).all) {
+        if (!caution.holdsUp()) {
             continue;
         }
         const Nearness nearness = nearnessOf(caution, rows, figures, today);
         far += nearness == Nearness::Far ? 1 : 0;
         if (nearness == Nearness::Near) {
-            monday.push_back({"Before it is touched: " + caution.about,
+            monday.push_back({"Before it is touched: " + caution.what + ", " + caution.about,
                               (caution.why.empty() ? "" : caution.why + "; ") +
                                   "local codes and licensed practice decide",
                               "Scope of work", false, true});
         }
     }
     if (far > 0) {
-        monday.push_back({countText(far, "hazard is", "hazards are") + " not acknowledged yet",
+        monday.push_back({countText(far, "hazard of later work is", "hazards of later work are") +
+                              " not acknowledged yet",
                           "local codes and licensed practice decide", "Scope of work", false,
                           true});
     }

@@ -8,6 +8,8 @@
 #include "core/compute/budget.h"
 #include "core/compute/deal.h"
 #include "core/compute/forecasts.h"
+#include "core/compute/job_network.h"
+#include "core/compute/job_risk.h"
 #include "core/compute/movers.h"
 #include "core/compute/plan.h"
 #include "core/compute/planned_value.h"
@@ -35,21 +37,39 @@ struct Computed {
     JobFigures figures;
     compute::Plan plan;
     compute::Movers movers;
+    std::optional<compute::CashPlan> cash;  // the deal's inputs and its cash line
     std::optional<compute::Deal> deal;
     std::string dealError;
+    std::optional<compute::JobRisk> risk;
 };
 
+// The page's spreads come out the same every time they are asked for.
+constexpr compute::RiskManner kRisk{2'000, 1, compute::kUsualCorrelation};
+
 Computed computedOf(const JobRows& rows, Date today) {
-    Computed out{compute::asOf(rows, today), {}, {}, {}, {}, {}};
+    Computed out{compute::asOf(rows, today), {}, {}, {}, {}, {}, {}, {}};
     out.figures = compute::figuresOf(out.rows, today);
-    out.plan = compute::planOf(out.rows, out.figures, today);
+    const compute::JobNetwork network = compute::jobNetworkOf(out.rows, out.figures, today);
+    out.plan = compute::planOf(out.rows, out.figures, network);
     out.movers = compute::moversOf(out.rows, out.figures, today);
-    auto deal =
-        compute::deal(out.rows.job, dealFiguresOf(out.rows, out.figures, out.plan.on, today));
+    auto cash = cashPlanFor(out.rows, out.figures, out.plan, today);
+    const compute::DealFigures figures =
+        cash.ok() ? cash.value().figures
+                  : compute::dealFiguresWithoutPlan(out.rows, out.figures, out.plan.on, today);
+    auto deal = compute::deal(out.rows.job, figures);
     if (deal.ok()) {
         out.deal = std::move(deal).value();
     } else {
         out.dealError = deal.error().message;
+    }
+    if (out.figures.job.items > 0 && !out.plan.isFinished) {
+        auto risk = compute::jobRiskOf(out.rows, out.figures, network, figures, kRisk);
+        if (risk.ok()) {
+            out.risk = std::move(risk).value();
+        }
+    }
+    if (cash.ok()) {
+        out.cash = std::move(cash).value();
     }
     return out;
 }
@@ -136,6 +156,49 @@ WillEarn willEarn(const Computed& all, Date today) {
         earn.before = compute::keptFigure(*review, kWillEarn);
     }
     return earn;
+}
+
+// Where cash was entered, and the deal has what a line of it needs.
+std::optional<CashLow> cashLow(const Computed& all, Date today) {
+    constexpr int kTwoWeeks = 14;
+    if (!all.cash || !all.rows.job.cashAtStart || !all.cash->line.missing.empty() ||
+        !all.cash->line.lowestAhead) {
+        return std::nullopt;
+    }
+    const compute::CashLine& line = all.cash->line;
+    CashLow low{line.lowestAhead->balance, line.lowestAhead->on, {}, {}, {}, {}};
+    for (const auto& move : line.moves) {
+        if (move.on > today && move.on <= today + kTwoWeeks && move.amount < Money{}) {
+            low.outNext14 -= move.amount;
+        }
+    }
+    if (!all.cash->drawsAhead.empty()) {
+        const auto& draw = all.cash->drawsAhead.front();
+        low.drawOn = draw.moneyOn;
+        low.draw = draw.total - draw.fee;
+    }
+    if (const auto* review = reviewBefore(all.rows, today)) {
+        low.before = compute::keptFigure(*review, kCashLowest);
+    }
+    return low;
+}
+
+Spreads spreadsOf(const Computed& all) {
+    Spreads spreads;
+    if (!all.risk || !all.risk->anySpread) {
+        return spreads;
+    }
+    const compute::JobRisk& risk = *all.risk;
+    if (risk.cost.p10 != risk.cost.p90) {
+        spreads.cost = Spread<Money>{risk.cost.p10, risk.cost.p90};
+    }
+    if (risk.finish && risk.finish->p10 != risk.finish->p90) {
+        spreads.finish = Spread<Date>{risk.finish->p10, risk.finish->p90};
+    }
+    if (risk.profit && risk.profit->p10 != risk.profit->p90) {
+        spreads.earn = Spread<Money>{risk.profit->p10, risk.profit->p90};
+    }
+    return spreads;
 }
 
 Methods methodsOf(const Computed& all, Date today) {
@@ -267,6 +330,11 @@ WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos
     page.earn = willEarn(all, today);
     fillWeeks(all, today, page);
     fillCounts(figures, all.plan, page);
+    if (all.deal) {
+        page.buyer = {all.deal->day91On, all.deal->day180On, all.deal->isDoublePrice};
+    }
+    page.cash = cashLow(all, today);
+    page.spreads = spreadsOf(all);
     page.methods = methodsOf(all, today);
     page.level = levelOf(figures);
     page.progress = progressOf(figures);
@@ -286,6 +354,11 @@ WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos
     outlook.willFinishOn = page.finish.on;
     outlook.plannedFinishOn = page.finish.planned;
     outlook.notThere = week.notThere;
+    if (page.cash) {
+        outlook.lowestCash = page.cash->lowest;
+        outlook.lowestCashOn = page.cash->on;
+        outlook.twoWeeksOut = page.cash->outNext14;
+    }
     page.monday = mondayOf(all.rows, figures, today, outlook);
     page.answers =
         answersOf(page, all.rows, figures,
@@ -302,6 +375,9 @@ model::Review weekReview(const JobRows& rows, Date today) {
     review.willFinishOn = all.plan.on;
     if (all.deal && all.deal->profit) {
         review.figures.push_back({std::string(kWillEarn), *all.deal->profit});
+    }
+    if (const auto cash = cashLow(all, today)) {
+        review.figures.push_back({std::string(kCashLowest), cash->lowest});
     }
     return review;
 }

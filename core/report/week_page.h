@@ -55,6 +55,14 @@ struct WillEarn {
     std::vector<std::string> countedAsNothing;  // inputs that were not entered, by heading
 };
 
+// A buyer with a government-insured loan may sign from day 91; up to day 180, at double the price
+// or more, a second appraisal is called for (HUD resale rules).
+struct InsuredBuyer {
+    std::optional<model::Date> day91On;
+    std::optional<model::Date> day180On;
+    bool isDoublePrice = false;
+};
+
 // The day on which the owner has least cash, from today to the sale.
 struct CashLow {
     model::Money lowest;
@@ -232,6 +240,7 @@ struct WeekPage {
     WillCost cost;
     WillFinish finish;
     WillEarn earn;
+    InsuredBuyer buyer;
     std::optional<CashLow> cash;
     Spreads spreads;
     Methods methods;

@@ -31,9 +31,9 @@ namespace ledgerboard::report {
 
 [[nodiscard]] std::vector<MissingPaper> papersOf(const model::JobRows& rows, model::Date today);
 
-// Hazards nobody has acknowledged first, each by name where work on it begins within 14 days or has
-// begun, the others as one line (none for work that is done); then concerns, most pressing first,
-// three of a kind by name and the others as one line.
+// Hazards that hold work up and nobody has acknowledged first, each by name where that work begins
+// within 14 days or has begun, the others as one line (none for work that is done); then concerns,
+// most pressing first, three of a kind by name and the others as one line.
 [[nodiscard]] std::vector<ToDo> mondayOf(const model::JobRows& rows,
                                          const compute::JobFigures& figures, model::Date today,
                                          const compute::Outlook& outlook = {});

@@ -129,6 +129,9 @@ void printFigures(const WeekPage& page, Sheet& sheet) {
         sheet.paragraph(figure.strong + figure.rest,
                         padded(figure.name, 13) + padded(figure.figure, widest + 2));
     }
+    if (const std::string buyer = buyerText(page); !buyer.empty()) {
+        sheet.paragraph(buyer);
+    }
 }
 
 void printLevel(const WeekPage& page, Sheet& sheet) {

@@ -155,6 +155,19 @@ std::string cashText(const WeekPage& page, Script script) {
     return text + ".";
 }
 
+std::string buyerText(const WeekPage& page) {
+    if (!page.buyer.day91On) {
+        return {};
+    }
+    std::string text = "A buyer with a government-insured loan may sign from day 91, " +
+                       dateText(*page.buyer.day91On, page.today) + ". Double the price: ";
+    text += page.buyer.isDoublePrice ? "yes" : "no";
+    if (page.buyer.isDoublePrice && page.buyer.day180On) {
+        text += ", so a second appraisal up to " + dateText(*page.buyer.day180On, page.today);
+    }
+    return text + ".";
+}
+
 std::string titleText(const WeekPage& page) {
     return "This week, to " + longDateText(page.today);
 }

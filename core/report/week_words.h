@@ -28,6 +28,10 @@ struct HeadFigure {
 // "−12,400 on Tue 9 Jun; 8,300 leaves in 14 days; a draw of 12,000 lands Mon 1 Jun."
 [[nodiscard]] std::string cashText(const WeekPage& page, Script script);
 
+// "A buyer with a government-insured loan may sign from day 91, Fri 19 Jun. Double the price: no."
+// Empty where the purchase is not dated.
+[[nodiscard]] std::string buyerText(const WeekPage& page);
+
 // "This week, to Friday 15 May 2026".
 [[nodiscard]] std::string titleText(const WeekPage& page);
 

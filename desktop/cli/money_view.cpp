@@ -19,7 +19,7 @@ model::Result<MoneyView> moneyView(Session& session) {
     MoneyView out{compute::asOf(std::move(rows).value(), today.value()), today.value(), {}, {}};
     out.figures = compute::figuresOf(out.rows, out.today);
     const auto planned = compute::planOf(out.rows, out.figures, out.today);
-    auto plan = report::cashPlanFor(out.rows, out.figures, planned.on, out.today);
+    auto plan = report::cashPlanFor(out.rows, out.figures, planned, out.today);
     if (!plan.ok()) {
         return plan.error();
     }

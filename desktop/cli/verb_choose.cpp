@@ -87,7 +87,7 @@ Done compare(Session& session, const ChooseOptions& options) {
         const auto figures = compute::figuresOf(rows.value(), today.value());
         const auto plan = compute::planOf(rows.value(), figures, today.value());
         auto deal = compute::deal(
-            rows.value().job, report::dealFiguresOf(rows.value(), figures, plan.on, today.value()));
+            rows.value().job, report::dealFiguresOf(rows.value(), figures, plan, today.value()));
         if (!deal.ok()) {
             return deal.error();
         }

@@ -74,7 +74,7 @@ Done verbRisk(Session& session, const RiskOptions& options) {
         const auto plan = compute::planOf(rows.value(), figures, network);
         auto risk = compute::jobRiskOf(
             rows.value(), figures, network,
-            report::dealFiguresOf(rows.value(), figures, plan.on, today.value()), manner.value());
+            report::dealFiguresOf(rows.value(), figures, plan, today.value()), manner.value());
         if (!risk.ok()) {
             return risk.error();
         }

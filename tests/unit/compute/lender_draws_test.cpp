@@ -150,12 +150,12 @@ TEST(DrawsNow, WithoutLinesTheLoanIsOne) {
 // as the last there is, and the final draw's holdback of 600 with what is left.
 TEST(DrawsAhead, TheLastDrawsAreAskedForWhenTheWorkEnds) {
     Lent job;
-    job.rows.items[0].plannedStartOn = day("2026-05-25");
-    job.rows.items[0].plannedFinishOn = day("2026-05-29");
+    job.rows.items[0].daysLikely = amountOf("50");  // 90 % shown: 5 left, Mon 25 to Fri 29 May
     job.mark(2, "2026-05-20", "100");
     const JobFigures figures = figuresOf(job.rows, kToday);
-    const auto plan =
-        cashPlanOf(job.rows, figures, workAheadOf(job.rows, figures, kToday), std::nullopt, kToday);
+    const auto plan = cashPlanOf(job.rows, figures,
+                                 workAheadOf(job.rows, figures, planOf(job.rows, figures, kToday)),
+                                 std::nullopt, kToday);
     ASSERT_TRUE(plan.ok()) << plan.error().message;
     const auto& ahead = plan.value().drawsAhead;
     ASSERT_EQ(ahead.size(), 3U);

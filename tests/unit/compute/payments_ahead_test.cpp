@@ -23,7 +23,8 @@ Paid aheadOf(const SampleJob& job) {
     const JobFigures figures = figuresOf(job.rows, kToday);
     std::map<Date, Money> byDay;
     for (const CashMove& move : workPaymentsOf(
-             job.rows, figures, workAheadOf(job.rows, figures, kToday), std::nullopt, kToday)) {
+             job.rows, figures, workAheadOf(job.rows, figures, planOf(job.rows, figures, kToday)),
+             std::nullopt, kToday)) {
         if (move.isAhead) {
             byDay[move.on] -= move.amount;
         }

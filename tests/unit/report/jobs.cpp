@@ -1,5 +1,7 @@
 #include "tests/unit/report/jobs.h"
 
+#include "core/compute/cautions.h"
+
 namespace ledgerboard::report::test {
 
 namespace {
@@ -113,6 +115,18 @@ void addMoney(model::JobRows& rows) {
     rows.changes = {niche};
 }
 
+// Somebody has taken note of every hazard of the work, so that they stand in no test's way.
+void acknowledgeAll(model::JobRows& rows) {
+    std::uint8_t number = 70;
+    const auto cautions = compute::cautionsOf(rows, may(1));
+    for (const auto& caution : cautions.all) {
+        model::Caution kept = compute::keptCaution(caution, rows.job.id);
+        kept.id = id<decltype(kept.id)>(number++);
+        kept.acknowledgedOn = may(1);
+        rows.cautions.push_back(kept);
+    }
+}
+
 }  // namespace
 
 Date may(int dayOfMonth) {
@@ -131,6 +145,7 @@ model::JobRows smallJob() {
     addItems(rows);
     addMarks(rows);
     addMoney(rows);
+    acknowledgeAll(rows);
     return rows;
 }
 

@@ -80,16 +80,20 @@ TEST(Monday, NamesHazardsOfWorkThatIsNear) {
     model::Caution past = near;
     past.item = rows.items[0].id;  // done
     model::Caution settled = near;
+    settled.about = "sharp edges";
     settled.acknowledgedOn = may(12);
-    rows.cautions = {near, far, past, settled};
+    for (const auto& caution : {near, far, past, settled}) {
+        rows.cautions.push_back(caution);
+    }
     const WeekPage page = weekPage(rows, may(15));
     ASSERT_GE(page.monday.size(), 2U);
-    EXPECT_EQ(page.monday[0].what, "Before it is touched: old sheet floor may hold asbestos");
+    EXPECT_EQ(page.monday[0].what,
+              "Before it is touched: hall bath/tile, old sheet floor may hold asbestos");
     EXPECT_EQ(page.monday[0].because,
               "house built before 1980; local codes and licensed practice decide");
     EXPECT_TRUE(page.monday[0].isBarred);
     // The fan is not near; the cabinets are done, so their hazard is past.
-    EXPECT_EQ(page.monday[1].what, "1 hazard is not acknowledged yet");
+    EXPECT_EQ(page.monday[1].what, "1 hazard of later work is not acknowledged yet");
 }
 
 }  // namespace
