@@ -104,7 +104,7 @@ LinkAnswer Link::call(Call call, const std::string& body) {
             return answer;
         }
         if (answer.refusal == Refusal::Expired) {
-            if (const LinkAnswer time = askTime(); !time.ok() && !isPassing(time)) {
+            if (LinkAnswer time = askTime(); !time.ok() && !isPassing(time)) {
                 return time;
             }
         }
