@@ -133,6 +133,13 @@ void addEditing(CLI::App& app, Spoken& s) {
                              [&s](Session& session) { return verbDrop(session, s.record); });
     drop->add_option("RECORD", s.record, recordHelp)->required();
 
+    CLI::App* settle = addVerb(app, s, "settle", "Say which value is right where two devices clash",
+                               "ledgerboard settle kitchen/cabinets Quantity 12",
+                               [&s](Session& session) { return verbSettle(session, s.set); });
+    settle->add_option("RECORD", s.set.record, recordHelp)->required();
+    settle->add_option("FIELD", s.set.field, "Its heading, as 'clashes' lists it")->required();
+    settle->add_option("VALUE", s.set.value, "The right one, of those or another")->required();
+
     addVerb(app, s, "undo", "Take back the last thing done", "ledgerboard undo",
             [](Session& session) { return verbUndo(session); });
     addVerb(app, s, "redo", "Do again what was taken back", "ledgerboard redo",
@@ -147,6 +154,11 @@ void addLooking(CLI::App& app, Spoken& s) {
         ->required();
     list->add_flag("--csv", s.list.csv, "As CSV, every field");
     list->add_flag("--all", s.list.all, "Every field in the table");
+
+    addVerb(app, s, "clashes", "What two devices changed without knowing of each other",
+            "ledgerboard clashes", [](Session& session) { return verbClashes(session); });
+    addVerb(app, s, "aside", "What devices sent that is not theirs to write", "ledgerboard aside",
+            [](Session& session) { return verbAside(session); });
 
     CLI::App* history = addVerb(app, s, "history", "Who changed what, when, on which device",
                                 "ledgerboard history kitchen/cabinets",
