@@ -5,6 +5,7 @@
 #include <fcntl.h>
 #include <fstream>
 #include <sstream>
+#include <sys/prctl.h>
 #include <sys/wait.h>
 #include <thread>
 #include <unistd.h>
@@ -58,6 +59,7 @@ void PeerProcess::start() {
     std::filesystem::remove(log, ignored);
     process_ = ::fork();
     if (process_ == 0) {
+        ::prctl(PR_SET_PDEATHSIG, SIGKILL);  // a test that ends early leaves nothing running
         const int to = ::open(out.c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
         const int err = ::open(log.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_APPEND, 0600);
         ::dup2(to, STDOUT_FILENO);
