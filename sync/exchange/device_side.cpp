@@ -225,7 +225,12 @@ Result<void> DeviceSide::pushPart(std::vector<Entry> entries, model::Instant now
     auto reply = call(Call::Push, body);
     if (reply.ok()) {
         auto answer = readPushAnswer(reply.value().body);
-        return answer.ok() ? acknowledge(entries, answer.value()) : answer.error();
+        if (!answer.ok()) {
+            return answer.error();
+        }
+        auto done = acknowledge(entries, answer.value());
+        // The peer may know this device by a name that an older copy of it does not know of.
+        return done.ok() || meeting_.renewed ? done : renew(now);
     }
     if (said_ == Status::Ahead) {
         auto done = acknowledged();
