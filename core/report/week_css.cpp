@@ -124,10 +124,10 @@ constexpr const char* kPrint = R"(
 .answerspart{margin-top:28px}
 @media print{
  :root{--paper:#FFF}
- html{font-size:12px}
+ html{font-size:11.4px}
  body{-webkit-print-color-adjust:exact;print-color-adjust:exact;line-height:1.3}
  main{max-width:none;padding:0;display:grid;grid-template-columns:repeat(6,minmax(0,1fr));
-  gap:12px 22px}
+  gap:8px 22px}
  main>*{grid-column:1/-1;margin:0}
  .grid2{display:contents}
  .grid2>*{grid-column:span 3}
@@ -141,9 +141,9 @@ constexpr const char* kPrint = R"(
  .photos{grid-template-columns:repeat(3,minmax(0,1fr));gap:6px 22px}
  .curvebox,.scroll{overflow:visible}.curve{min-width:0}
  .axis{font-size:17px}.label{font-size:19px}
- th,td{padding-top:3px;padding-bottom:3px}
+ th,td{padding-top:2px;padding-bottom:2px}
  .rooms td,.rooms th{padding-top:2px;padding-bottom:2px}
- li{padding:3px 0}
+ li{padding:2px 0}
  section,tr,li,figure{break-inside:avoid}
  .moneypart{break-inside:auto}
  h2{break-after:avoid}
