@@ -169,7 +169,7 @@ class Builder {
     }
 
     // What goes out in the two weeks after a day, the payoff from the sale's own money not counted.
-    Money outWithin(Date day) const {
+    [[nodiscard]] Money outWithin(Date day) const {
         Money sum;
         for (const CashMove& move : out_.moves) {
             if (move.on > day && move.on <= day + kTwoWeeks && move.amount < Money{} &&

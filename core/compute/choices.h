@@ -137,8 +137,8 @@ struct Choices {
     bool hasPlan = false;
     // With nothing for the open alternates; never in the past, for nothing more can be done there.
     std::optional<model::Date> finishWithout;
-    std::optional<model::Money> resale;        // as entered
-    model::Money decidedValue;                 // likely values of the options decided on
+    std::optional<model::Money> resale;  // as entered
+    model::Money decidedValue;           // likely values of the options decided on
     std::optional<model::Money> ceiling;
     model::Percent keptShare;
     model::Money dayCosts;

@@ -144,8 +144,8 @@ Network::Network(std::vector<Activity> activities, std::vector<Precedence> prece
 
 // In line: this is what each trial of a simulation spends most of its time on.
 inline std::int64_t Network::startOf(std::size_t k, std::int64_t duration, std::int64_t release,
-                              std::span<const std::int64_t> start,
-                              std::span<const std::int64_t> finish) const {
+                                     std::span<const std::int64_t> start,
+                                     std::span<const std::int64_t> finish) const {
     std::int64_t earliest = std::max<std::int64_t>(release, 0);
     for (std::uint32_t at = firstInto_[k]; at < firstInto_[k + 1]; ++at) {
         const Arrow& arrow = arrows_[at];

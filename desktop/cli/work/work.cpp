@@ -13,21 +13,11 @@ namespace {
 // One line a NAME.
 const std::vector<Calculation>& calculations() {
     static const std::vector<Calculation> kAll = {
-        cashCalculation(),
-        chooseCalculation(),
-        criticalPathCalculation(),
-        crewPlanCalculation(),
-        dealCalculation(),
-        drawsCalculation(),
-        earnedScheduleCalculation(),
-        earnedValueCalculation(),
-        interestCalculation(),
-        levelPaymentCalculation(),
-        loanInterestCalculation(),
-        returnCalculation(),
-        riskCalculation(),
-        takeOffCalculation(),
-        threePointCalculation(),
+        cashCalculation(),           chooseCalculation(),       criticalPathCalculation(),
+        crewPlanCalculation(),       dealCalculation(),         drawsCalculation(),
+        earnedScheduleCalculation(), earnedValueCalculation(),  interestCalculation(),
+        levelPaymentCalculation(),   loanInterestCalculation(), returnCalculation(),
+        riskCalculation(),           takeOffCalculation(),      threePointCalculation(),
     };
     return kAll;
 }
