@@ -116,6 +116,7 @@ class Payer {
     void addSplit(Account& account, Money amount, const std::vector<Portion>& portions,
                   const std::string& name) {
         std::vector<std::int64_t> weights;
+        weights.reserve(portions.size());
         for (const Portion& portion : portions) {
             weights.push_back(portion.weight);
         }

@@ -181,6 +181,7 @@ std::vector<TimedFlow> timed(const std::vector<DatedFlow>& flows) {
         byDay[flow.on] += flow.amount;
     }
     std::vector<TimedFlow> out;
+    out.reserve(byDay.size());
     for (const auto& [on, amount] : byDay) {
         out.push_back({(on - byDay.begin()->first) / kDaysPerYear,
                        static_cast<double>(amount.minor()) / 100});

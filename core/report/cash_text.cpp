@@ -1,6 +1,7 @@
 #include "core/report/cash_text.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <utility>
 
@@ -267,7 +268,7 @@ std::string cashDrawing(const CashLine& line, Date today, int height, const Tabl
     const auto rowOf = [&](Money money) {
         const auto up = static_cast<double>((money - bottom).minor()) /
                         static_cast<double>((top - bottom).minor());
-        return static_cast<int>(up * (height - 1) + 0.5);
+        return static_cast<int>(std::lround(up * (height - 1)));
     };
     std::string out;
     for (int row = height - 1; row >= 0; --row) {
