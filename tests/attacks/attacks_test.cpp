@@ -2,6 +2,11 @@
 // down: each attack is refused with its own status, little of it is taken in, honest callers are
 // answered meanwhile, and memory, measured after each, stays small. The long ones run where
 // LEDGERBOARD_LONG=1.
+//
+// Nothing here is timed: a test waits for what the peer does (an answer, an end, a line of its
+// log), and what must not depend on the peer's patience is told by what was still open at that
+// moment. So a busy computer makes it slower and nothing else.
+#include <algorithm>
 #include <chrono>
 #include <cstdlib>
 #include <gmock/gmock.h>
@@ -26,6 +31,9 @@ constexpr bool kMemoryTells = true;
 #endif
 
 constexpr std::size_t kMiB = std::size_t{1} << 20;
+// More than the kernel holds for a connection under way (tcp_wmem and tcp_rmem of tcp(7), 4 and 6
+// MiB at most) and what the peer throws away at closing: whoever sent more was read from on and on.
+constexpr std::size_t kMostUnread = 16 * kMiB;
 constexpr const char* kHealth = "GET /1/health HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n";
 
 // The head of a request to `path` with more `headers`.
@@ -35,7 +43,7 @@ std::string post(const std::string& path, const std::string& headers) {
 
 class Attacks : public testing::Test {
   protected:
-    Attacks() {
+    explicit Attacks(const std::vector<std::string>& options = {}) : peer_(options) {
         EXPECT_TRUE(isWell());
         before_ = peer_.mostMemoryKib();
     }
@@ -55,12 +63,41 @@ class Attacks : public testing::Test {
 
     [[nodiscard]] bool isWell() const {
         RawCaller honest(peer_.place());
-        return honest.ask(kHealth, 3'000).find(R"({"well":true})") != std::string::npos;
+        return honest.ask(kHealth).find(R"({"well":true})") != std::string::npos;
     }
 
     [[nodiscard]] std::string answerTo(const std::string& bytes) const {
         RawCaller caller(peer_.place());
-        return caller.ask(bytes, 3'000);
+        return caller.ask(bytes);
+    }
+
+    // How many of `callers` the peer has not ended yet.
+    static std::size_t openOf(const std::vector<std::unique_ptr<RawCaller>>& callers) {
+        return static_cast<std::size_t>(
+            std::count_if(callers.begin(), callers.end(),
+                          [](const auto& caller) { return !caller->isEndedWithin(0); }));
+    }
+
+    // Sends a byte to each every `everyMs`; whether the peer ends them all in spite of it.
+    static bool areEndedWhile(const std::vector<std::unique_ptr<RawCaller>>& dripping,
+                              int everyMs) {
+        for (int ms = 0; ms < kPatienceMs; ms += everyMs) {
+            bool anyOpen = false;
+            for (const auto& caller : dripping) {
+                anyOpen = caller->send("G", 0) || anyOpen;
+            }
+            if (!anyOpen) {
+                return true;
+            }
+            std::this_thread::sleep_for(std::chrono::milliseconds(everyMs));
+        }
+        return false;
+    }
+
+    void awaitThreads(long most) const {
+        for (int ms = 0; ms < kPatienceMs && peer_.threads() > most; ms += 20) {
+            std::this_thread::sleep_for(std::chrono::milliseconds(20));
+        }
     }
 
     PeerProcess peer_;
@@ -71,7 +108,7 @@ TEST_F(Attacks, ChunkedBodyOf200MiB) {
     RawCaller caller(peer_.place());
     ASSERT_TRUE(caller.send(post("/1/pair", "Transfer-Encoding: chunked\r\n")));
     const std::string chunk = "10000\r\n" + std::string(0x10000, 'x') + "\r\n";
-    EXPECT_LT(caller.flood(chunk, 200 * kMiB), 16 * kMiB);
+    EXPECT_LT(caller.flood(chunk, 200 * kMiB), kMostUnread);
     EXPECT_THAT(answerTo(post("/1/pair", "Transfer-Encoding: chunked\r\n") + chunk),
                 StartsWith("HTTP/1.1 411"));
 }
@@ -85,14 +122,14 @@ TEST_F(Attacks, ChunkOfSizeMinusTwo) {
 TEST_F(Attacks, EndlessRequestLine) {
     RawCaller caller(peer_.place());
     ASSERT_TRUE(caller.send("GET /"));
-    EXPECT_LT(caller.flood(std::string(0x10000, 'a'), 200 * kMiB), 16 * kMiB);
+    EXPECT_LT(caller.flood(std::string(0x10000, 'a'), 200 * kMiB), kMostUnread);
     EXPECT_THAT(answerTo("GET /" + std::string(20'000, 'a')), StartsWith("HTTP/1.1 431"));
 }
 
 TEST_F(Attacks, EndlessHeaderLine) {
     RawCaller caller(peer_.place());
     ASSERT_TRUE(caller.send("GET /1/health HTTP/1.1\r\nHost: x\r\nX: "));
-    EXPECT_LT(caller.flood(std::string(0x10000, 'a'), 200 * kMiB), 16 * kMiB);
+    EXPECT_LT(caller.flood(std::string(0x10000, 'a'), 200 * kMiB), kMostUnread);
     EXPECT_THAT(answerTo("GET /1/health HTTP/1.1\r\nX: " + std::string(20'000, 'a')),
                 StartsWith("HTTP/1.1 431"));
 }
@@ -104,7 +141,7 @@ TEST_F(Attacks, MillionHeaders) {
     }
     RawCaller caller(peer_.place());
     ASSERT_TRUE(caller.send("GET /1/health HTTP/1.1\r\n"));
-    EXPECT_LT(caller.flood(thousand, 1'000 * thousand.size()), 1'000 * thousand.size());
+    EXPECT_LT(caller.flood(thousand, 200 * kMiB), kMostUnread);
     EXPECT_THAT(answerTo("GET /1/health HTTP/1.1\r\n" + thousand + thousand + thousand),
                 StartsWith("HTTP/1.1 431"));
 }
@@ -142,14 +179,16 @@ TEST_F(Attacks, AddressSentByTheCaller) {
 }
 
 TEST_F(Attacks, BodiesOfStrangersAreNotTakenIn) {
-    // Sixty announce a whole body each and send it: refused by their heads, unread.
+    // Fifty announce a whole body each and send it: refused by their heads, unread. With those
+    // below they are fewer than one address may hold, however late the peer notices that some have
+    // gone.
     std::vector<std::unique_ptr<RawCaller>> callers;
     const std::string body(kMiB, 'x');
-    for (int k = 0; k < 60; ++k) {
+    for (int k = 0; k < 50; ++k) {
         callers.push_back(std::make_unique<RawCaller>(peer_.place()));
         callers.back()->send(post("/1/push", "Content-Length: 1048576\r\n") + body, 200);
     }
-    EXPECT_THAT(callers.back()->receive(1'000), HasSubstr("malformed"));
+    EXPECT_THAT(callers.back()->receive(), HasSubstr("malformed"));
     EXPECT_THAT(answerTo(post("/1/push", "Content-Length: 1048577\r\n")),
                 StartsWith("HTTP/1.1 413"));
     EXPECT_THAT(answerTo(post("/1/pair", "Content-Length: 4097\r\n")), StartsWith("HTTP/1.1 413"));
@@ -165,7 +204,7 @@ TEST_F(Attacks, DeepJson) {
 
 TEST_F(Attacks, NoTlsOrAnOldOne) {
     RawCaller plain(peer_.place(), 0);
-    EXPECT_THAT(plain.ask(kHealth, 1'000), Not(HasSubstr("well")));
+    EXPECT_THAT(plain.ask(kHealth), Not(HasSubstr("well")));
     EXPECT_FALSE(RawCaller(peer_.place(), TLS1_2_VERSION).isConnected());
     EXPECT_THAT(peer_.logged(), HasSubstr("no TLS handshake"));
 }
@@ -179,46 +218,47 @@ TEST_F(Attacks, SlowCallersHoldUpNobody) {
         silent.push_back(std::make_unique<RawCaller>(peer_.place()));
         dripping.push_back(std::make_unique<RawCaller>(peer_.place()));
     }
-    const auto begun = std::chrono::steady_clock::now();
-    const auto since = [&] { return std::chrono::steady_clock::now() - begun; };
     EXPECT_TRUE(isWell());
-    EXPECT_LT(since(), std::chrono::seconds(1));
+    // It was answered while more of them waited than a server with a few threads could hold.
+    EXPECT_GT(openOf(silent) + openOf(dripping), 20U);
     // Each byte would start the library's own clock anew; ours runs on.
-    bool anyAlive = true;
-    while (anyAlive && since() < std::chrono::seconds(12)) {
-        anyAlive = false;
-        for (auto& caller : dripping) {
-            anyAlive = caller->send("G", 0) || anyAlive;
-        }
-        std::this_thread::sleep_for(std::chrono::milliseconds(200));
-    }
-    EXPECT_LT(since(), std::chrono::seconds(9));
+    EXPECT_TRUE(areEndedWhile(dripping, 200));
     for (auto& caller : silent) {
-        EXPECT_TRUE(caller->isEndedWithin(2'000));
+        EXPECT_TRUE(caller->isEndedWithin(kPatienceMs));
     }
 }
 
-TEST_F(Attacks, MoreCallersThanThereIsRoomFor) {
+// The limit is handed to the peer, so that the few it takes to reach it are still there then.
+class AttacksByNumber : public Attacks {
+  protected:
+    static constexpr int kMost = 8;
+    static constexpr long kIdleThreads = 2;  // one accepts, one waits for the signal to stop
+
+    AttacksByNumber() : Attacks({"--connections-per-address", std::to_string(kMost)}) {}
+};
+
+TEST_F(AttacksByNumber, MoreCallersThanThereIsRoomFor) {
+    awaitThreads(kIdleThreads);  // the caller before has left
     std::vector<std::unique_ptr<RawCaller>> callers;
-    for (int k = 0; k < 64; ++k) {
+    for (int k = 0; k < kMost; ++k) {
         callers.push_back(std::make_unique<RawCaller>(peer_.place()));
         ASSERT_TRUE(callers.back()->isConnected()) << k;
     }
     const std::string busy = answerTo(kHealth);
     EXPECT_THAT(busy, StartsWith("HTTP/1.1 503"));
     EXPECT_THAT(busy, HasSubstr("Retry-After: 1"));
-    // Beyond those that are told, connections end at once.
+    EXPECT_THAT(peer_.logged(), Not(HasSubstr("too many connections")));
+    // Beyond the 32 that are told so, connections end at once.
     std::vector<std::unique_ptr<RawCaller>> more;
     for (int k = 0; k < 40; ++k) {
         more.push_back(std::make_unique<RawCaller>(peer_.place(), 0));
     }
-    EXPECT_TRUE(more.back()->isEndedWithin(1'000));
-    EXPECT_LT(peer_.threads(), 110);
+    EXPECT_TRUE(more.back()->isEndedWithin(kPatienceMs));
+    EXPECT_THAT(peer_.logged(), HasSubstr("too many connections"));
+    EXPECT_LE(peer_.threads(), kIdleThreads + kMost + 32);
     callers.clear();
     more.clear();
-    for (int k = 0; k < 100 && !isWell(); ++k) {
-        std::this_thread::sleep_for(std::chrono::milliseconds(50));
-    }
+    awaitThreads(kIdleThreads);
 }
 
 TEST_F(Attacks, SlowBodiesAndEndlessKeyUpdates) {
@@ -232,20 +272,21 @@ TEST_F(Attacks, SlowBodiesAndEndlessKeyUpdates) {
     RawCaller updating(peer_.place());
     ASSERT_TRUE(updating.send("G"));
     long updates = 0;
-    while (updating.updateKeys() && seconds() < 20) {
+    while (updating.updateKeys() && seconds() < kPatienceMs / 1'000) {
         ++updates;
     }
-    EXPECT_LT(seconds(), 9);
+    EXPECT_TRUE(updating.isEndedWithin(0));
     EXPECT_GT(updates, 0);
-    // A body that announces much and comes slowly is ended as a whole, not byte by byte.
+    // A body that announces much and comes slowly is ended as a whole, not byte by byte: its bytes
+    // would last for half an hour. It has had the time it may take.
     const double half = seconds();
     RawCaller slow(peer_.place());
     ASSERT_TRUE(slow.send(post("/1/pair", "Content-Length: 4000\r\n")));
-    while (slow.send("x", 0) && seconds() - half < 45) {
+    while (slow.send("x", 0) && seconds() - half < 2 * kPatienceMs / 1'000) {
         std::this_thread::sleep_for(std::chrono::milliseconds(500));
     }
+    EXPECT_TRUE(slow.isEndedWithin(0));
     EXPECT_GT(seconds() - half, 28);
-    EXPECT_LT(seconds() - half, 34);
 }
 
 }  // namespace

@@ -67,12 +67,12 @@ void PeerProcess::start() {
         ::execv(arguments[0], arguments.data());
         ::_exit(127);
     }
-    for (int k = 0; k < 1'000 && port_ == 0; ++k) {
+    for (int k = 0; k < 6'000 && port_ == 0; ++k) {
         const std::string port = between(logged(), R"("address":"127.0.0.1:)", "\"");
         port_ = port.empty() ? std::uint16_t{0} : static_cast<std::uint16_t>(std::stoul(port));
         std::this_thread::sleep_for(std::chrono::milliseconds(10));
     }
-    for (int k = 0; k < 1'000 && logged().find("started") == std::string::npos; ++k) {
+    for (int k = 0; k < 6'000 && logged().find("started") == std::string::npos; ++k) {
         std::this_thread::sleep_for(std::chrono::milliseconds(10));
     }
     model::require(port_ != 0 && isRunning(), ("the peer starts: " + logged()).c_str());
@@ -116,7 +116,7 @@ std::string PeerProcess::logged() const {
 }
 
 sync::PairingCode PeerProcess::code() const {
-    for (int k = 0; k < 500 && printed().find("Start the peer again") == std::string::npos; ++k) {
+    for (int k = 0; k < 6'000 && printed().find("Start the peer again") == std::string::npos; ++k) {
         std::this_thread::sleep_for(std::chrono::milliseconds(10));
     }
     auto code = sync::PairingCode::parse(between(printed(), "  code     ", "\n"));

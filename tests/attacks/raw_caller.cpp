@@ -70,14 +70,15 @@ bool RawCaller::updateKeys() {
         if (done == 1) {
             return true;
         }
-        good_ = SSL_get_error(tls_, done) == SSL_ERROR_WANT_WRITE && await(socket_, POLLOUT, 500);
+        good_ = SSL_get_error(tls_, done) == SSL_ERROR_WANT_WRITE &&
+                await(socket_, POLLOUT, kPatienceMs);
     }
     return false;
 }
 
 std::size_t RawCaller::flood(const std::string& block, std::size_t mostBytes) {
     std::size_t sent = 0;
-    while (sent < mostBytes && send(block, 500)) {
+    while (sent < mostBytes && send(block)) {
         sent += block.size();
     }
     return sent;
@@ -110,16 +111,18 @@ std::string RawCaller::ask(const std::string& bytes, int waitMs) {
 bool RawCaller::isEndedWithin(int waitMs) {
     const auto until = std::chrono::steady_clock::now() + std::chrono::milliseconds(waitMs);
     std::array<char, 4'096> chunk{};
-    while (std::chrono::steady_clock::now() < until) {
-        if (!await(socket_, POLLIN, 50)) {
-            continue;
+    for (;;) {
+        while (await(socket_, POLLIN, 0)) {
+            const auto got = ::recv(socket_, chunk.data(), chunk.size(), 0);
+            if (got == 0 || (got < 0 && errno != EAGAIN)) {
+                return true;
+            }
         }
-        const auto got = ::recv(socket_, chunk.data(), chunk.size(), 0);
-        if (got == 0 || (got < 0 && errno != EAGAIN)) {
-            return true;
+        if (!good_ || std::chrono::steady_clock::now() >= until) {
+            return !good_;
         }
+        await(socket_, POLLIN, 50);
     }
-    return false;
 }
 
 }  // namespace ledgerboard::tests

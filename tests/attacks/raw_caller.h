@@ -8,6 +8,10 @@
 
 namespace ledgerboard::tests {
 
+// How long a test waits for what must happen: far longer than the peer's own deadlines, and spent
+// only where it does not.
+inline constexpr int kPatienceMs = 60'000;
+
 class RawCaller {
   public:
     // Connects, and shakes hands in no newer version than `newestTls`; 0 leaves TLS out.
@@ -19,17 +23,17 @@ class RawCaller {
     [[nodiscard]] bool isConnected() const { return good_; }
 
     // False once the peer has ended the connection. Waits at most `waitMs` for room.
-    bool send(const std::string& bytes, int waitMs = 3'000);
+    bool send(const std::string& bytes, int waitMs = kPatienceMs);
     // Tells the peer to change its keys, which carries no data. False once it ended the connection.
     bool updateKeys();
     // `block` again and again until the peer ends it or `mostBytes` are sent; what was sent.
     std::size_t flood(const std::string& block, std::size_t mostBytes);
     // All that comes until the peer ends the connection or `waitMs` pass in silence.
-    std::string receive(int waitMs = 3'000);
+    std::string receive(int waitMs = kPatienceMs);
     // One request and its answer.
-    std::string ask(const std::string& bytes, int waitMs = 3'000);
+    std::string ask(const std::string& bytes, int waitMs = kPatienceMs);
 
-    // Whether the peer ended the connection within `waitMs`, by TLS or by TCP.
+    // Whether the peer ended the connection within `waitMs` (0: already), by TLS or by TCP.
     bool isEndedWithin(int waitMs);
 
   private:
