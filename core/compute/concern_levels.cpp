@@ -25,7 +25,7 @@ struct NamedLevel {
     void (*set)(ConcernLevels&, Money);
 };
 
-constexpr std::array<NamedLevel, 18> kLevels = {{
+constexpr std::array<NamedLevel, 19> kLevels = {{
     {"line over watch percent",
      [](ConcernLevels& levels, Money to) { levels.lineOverWatchPercent = asPercent(to); }},
     {"line over watch money",
@@ -56,6 +56,7 @@ constexpr std::array<NamedLevel, 18> kLevels = {{
     {"term end days", [](ConcernLevels& levels, Money to) { levels.termEndDays = asDays(to); }},
     {"no-show act days",
      [](ConcernLevels& levels, Money to) { levels.noShowActDays = asDays(to); }},
+    {"cash days", [](ConcernLevels& levels, Money to) { levels.cashDays = asDays(to); }},
 }};
 
 const NamedLevel* levelNamed(std::string_view name) {

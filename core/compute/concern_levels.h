@@ -33,6 +33,7 @@ struct ConcernLevels {
     int finishActDays = 7;
     int termEndDays = 14;   // calendar days the finish keeps clear of the term end
     int noShowActDays = 2;  // in a row
+    int cashDays = 14;      // of bills that cash is to cover at its lowest
 };
 
 // The names an owner may use, in the order above.

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <unordered_set>
 
-#include "core/compute/orders.h"
+#include "core/compute/orders_due.h"
 #include "core/compute/planned_value.h"
 #include "core/compute/positions.h"
 #include "core/compute/progress.h"
@@ -16,6 +16,8 @@ using model::Date;
 using model::Money;
 using model::Percent;
 using model::Wide;
+
+constexpr int kStackedDays = 14;
 
 // A level as it is said in a rule: "750", "1000", "99.50".
 std::string levelText(Money level) {
@@ -38,10 +40,11 @@ std::string days(int count) {
 // Collects the concerns of a job, one kind of rule a function. Lives for one call of concernsOf.
 class Collector {
   public:
-    Collector(const model::JobRows& rows, const JobFigures& figures, Date today,
+    Collector(const model::JobRows& rows, const JobFigures& figures, const Plan& plan, Date today,
               const Outlook& outlook)
         : rows_(rows),
           figures_(figures),
+          plan_(plan),
           today_(today),
           outlook_(outlook),
           levels_(concernLevelsOf(rows.job)),
@@ -61,6 +64,7 @@ class Collector {
         addOutsideBaseline();
         addFinish();
         addNoShows();
+        addStacked();
         addCash();
         std::stable_sort(out_.begin(), out_.end(), [](const Concern& a, const Concern& b) {
             if (a.level != b.level) {
@@ -242,6 +246,7 @@ class Collector {
     }
 
     void addOrders() {
+        const auto due = ordersDue(rows_, figures_, plan_, orders_);
         for (std::size_t k = 0; k < rows_.items.size(); ++k) {
             const model::Item& item = rows_.items[k];
             const ScopeLine& scope = figures_.scope.lines[k];
@@ -254,16 +259,20 @@ class Collector {
                          "comes after its planned start", Page::Schedule)
                     .days = *comes - *item.plannedStartOn;
             }
-            const auto by = orderBy(item, levels_.orderCheckDays);
-            if (!by || orders_.isOrdered(item) || *by - today_ > levels_.orderDays) {
+            if (!due[k] || *due[k] - today_ > levels_.orderDays) {
                 continue;
             }
-            const bool late = *by < today_;
+            const bool late = *due[k] < today_;
+            const std::string check =
+                levels_.orderCheckDays > 0
+                    ? ", " + days(levels_.orderCheckDays) + " to look it over in it"
+                    : "";
             addAbout(item, ConcernKind::Order, late ? Level::Act : Level::Watch, scope.name,
-                     late ? std::string("the day to order by has passed")
-                          : "to be ordered within " + days(levels_.orderDays),
+                     (late ? std::string("the day to order by has passed")
+                           : "to be ordered within " + days(levels_.orderDays)) +
+                         check,
                      Page::Schedule)
-                .days = late ? today_ - *by : *by - today_;
+                .days = late ? today_ - *due[k] : *due[k] - today_;
         }
     }
 
@@ -364,10 +373,10 @@ class Collector {
     }
 
     void addFinish() {
-        if (!outlook_.willFinishOn || figures_.job.shown == Percent::whole()) {
+        if (!plan_.on || figures_.job.shown == Percent::whole()) {
             return;
         }
-        const Date finish = *outlook_.willFinishOn;
+        const Date finish = *plan_.on;
         const WorkCalendar calendar(rows_.job);
         const int late = outlook_.plannedFinishOn && finish > *outlook_.plannedFinishOn
                              ? calendar.workDays(*outlook_.plannedFinishOn + 1, finish)
@@ -402,19 +411,42 @@ class Collector {
         }
     }
 
+    // What comes within two weeks: later days will have moved before they are there.
+    void addStacked() {
+        for (const StackedDays& one : outlook_.stacked) {
+            if (one.from - today_ > kStackedDays) {
+                continue;
+            }
+            const bool isCrew = one.crew.has_value();
+            Concern& concern =
+                add(ConcernKind::Stacked, Level::Watch,
+                    isCrew ? rows_.crews[*one.crew].name : rows_.spaces[*one.space].name,
+                    isCrew ? "the plan has it in " + std::to_string(one.wanted) +
+                                 " places at once and it can be in " + std::to_string(one.there)
+                           : "the plan has " + std::to_string(one.wanted) +
+                                 " crews in it at once and it takes one",
+                    Page::Schedule);
+            concern.days = one.to - one.from + 1;
+            concern.recordKind = isCrew ? model::Kind::Crew : model::Kind::Space;
+            concern.record =
+                isCrew ? rows_.crews[*one.crew].id.raw() : rows_.spaces[*one.space].id.raw();
+        }
+    }
+
     void addCash() {
         if (!outlook_.lowestCash) {
             return;
         }
         const Money lowest = *outlook_.lowestCash;
-        if (lowest >= Money{} && lowest >= outlook_.twoWeeksOut) {
+        if (lowest >= Money{} && lowest >= outlook_.billsAhead) {
             return;
         }
         const bool act = lowest < Money{};
-        Concern& concern = add(ConcernKind::CashLow, act ? Level::Act : Level::Watch, "Cash",
-                               act ? std::string("cash runs under zero")
-                                   : std::string("cash runs under two weeks of bills"),
-                               Page::Draws);
+        Concern& concern =
+            add(ConcernKind::CashLow, act ? Level::Act : Level::Watch, "Cash",
+                act ? std::string("cash runs under zero")
+                    : "cash runs under the bills of the next " + days(levels_.cashDays),
+                Page::Draws);
         concern.money = lowest;
         if (outlook_.lowestCashOn) {
             concern.days = *outlook_.lowestCashOn - today_;
@@ -423,6 +455,7 @@ class Collector {
 
     const model::JobRows& rows_;
     const JobFigures& figures_;
+    const Plan& plan_;
     Date today_;
     const Outlook& outlook_;
     ConcernLevels levels_;
@@ -468,6 +501,8 @@ std::string_view wordsFor(ConcernKind kind) {
             return "finish slips";
         case ConcernKind::NoShow:
             return "did not come";
+        case ConcernKind::Stacked:
+            return "in two places at once";
         case ConcernKind::CashLow:
             return "cash low";
     }
@@ -494,9 +529,9 @@ std::string_view wordsFor(Page page) {
     return "";
 }
 
-std::vector<Concern> concernsOf(const model::JobRows& rows, const JobFigures& figures, Date today,
-                                const Outlook& outlook) {
-    return Collector(rows, figures, today, outlook).collect();
+std::vector<Concern> concernsOf(const model::JobRows& rows, const JobFigures& figures,
+                                const Plan& plan, Date today, const Outlook& outlook) {
+    return Collector(rows, figures, plan, today, outlook).collect();
 }
 
 }  // namespace ledgerboard::compute

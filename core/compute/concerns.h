@@ -11,7 +11,9 @@
 
 #include "core/compute/budget.h"
 #include "core/compute/concern_levels.h"
+#include "core/compute/job_crew_plan.h"
 #include "core/compute/papers.h"
+#include "core/compute/plan.h"
 #include "core/compute/this_week.h"
 #include "core/model/rows.h"
 
@@ -34,7 +36,8 @@ enum class ConcernKind {
     OutsideBaseline,  // scope added or priced after the baseline that no signed change holds
     FinishSlips,      // the plan ends later than was planned, or close to the term end
     NoShow,           // a crew was not there though work was planned for it
-    CashLow,          // cash runs under two weeks of bills, or under zero
+    Stacked,          // a crew is wanted in too many places at once, or a space by several crews
+    CashLow,          // cash runs under so many days of bills, or under zero
 };
 [[nodiscard]] std::string_view wordsFor(ConcernKind kind);
 
@@ -64,19 +67,20 @@ struct Concern {
     model::RawId record;
 };
 
-// What is looked ahead to. What is not known raises nothing.
+// What is looked ahead to beside the plan. What is not known raises nothing.
 struct Outlook {
-    std::optional<model::Date> willFinishOn;
     std::optional<model::Date> plannedFinishOn;  // by the baseline, else the owner's target
     std::optional<model::Money> lowestCash;
     std::optional<model::Date> lowestCashOn;
-    model::Money twoWeeksOut;        // what leaves in the next two weeks
-    std::vector<NotThere> notThere;  // this week (this_week.h)
+    model::Money billsAhead;           // what leaves in the next ConcernLevels::cashDays
+    std::vector<NotThere> notThere;    // this week (this_week.h)
+    std::vector<StackedDays> stacked;  // in the plan
 };
 
 // Act before watch, then by money, then by days (largest first), then as in the rows.
-// Requires: rows as of today. Errors: OverflowError.
+// Requires: rows as of today, figures and plan of them. Errors: OverflowError.
 [[nodiscard]] std::vector<Concern> concernsOf(const model::JobRows& rows, const JobFigures& figures,
-                                              model::Date today, const Outlook& outlook = {});
+                                              const Plan& plan, model::Date today,
+                                              const Outlook& outlook = {});
 
 }  // namespace ledgerboard::compute

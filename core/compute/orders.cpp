@@ -34,6 +34,7 @@ bool Orders::isOrdered(const model::Item& item) const {
     return found != deliveries_.end() && std::any_of(found->second.begin(), found->second.end(),
                                                      [](const model::Delivery* delivery) {
                                                          return delivery->orderedOn ||
+                                                                delivery->promisedOn ||
                                                                 delivery->arrivedOn;
                                                      });
 }

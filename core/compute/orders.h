@@ -22,7 +22,8 @@ class Orders {
   public:
     explicit Orders(const model::JobRows& rows);
 
-    // A delivery of it was ordered or has arrived, or it is under a signed order.
+    // A delivery of it was ordered, is promised (nobody promises what was not ordered) or has
+    // arrived, or it is under a signed order.
     [[nodiscard]] bool isOrdered(const model::Item& item) const;
     // All of its deliveries that are known of have arrived, and there is at least one.
     [[nodiscard]] bool hasArrived(const model::Item& item) const;

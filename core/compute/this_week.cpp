@@ -6,6 +6,7 @@
 
 #include "core/compute/planned_value.h"
 #include "core/compute/positions.h"
+#include "core/compute/punch_list.h"
 
 namespace ledgerboard::compute {
 
@@ -150,27 +151,13 @@ class Reader {
     }
 
     // Open = its last look is not "accepted".
-    std::set<model::RawId> acceptedPunch() const {
-        std::map<model::RawId, const model::Look*> last;
-        for (const model::Look& look : rows_.looks) {
-            const model::Look*& kept = last[look.punch.raw()];
-            if (kept == nullptr || !kept->lookedOn ||
-                (look.lookedOn && std::pair(*look.lookedOn, look.id.raw()) >
-                                      std::pair(*kept->lookedOn, kept->id.raw()))) {
-                kept = &look;
-            }
-        }
-        std::set<model::RawId> accepted;
-        for (const auto& [punch, look] : last) {
-            if (look->said == model::Verdict::Accepted) {
-                accepted.insert(punch);
-            }
-        }
-        return accepted;
-    }
-
     void readCrews() {
-        const auto accepted = acceptedPunch();
+        std::set<std::size_t> openPunch;  // as the rows stand
+        for (const PunchRead& read : punchListOf(rows_, today_).all) {
+            if (read.isOpen) {
+                openPunch.insert(read.punch);
+            }
+        }
         for (std::size_t c = 0; c < rows_.crews.size(); ++c) {
             CrewNews work{c, {}, {}, {}, {}};
             for (std::size_t k = 0; k < rows_.items.size(); ++k) {
@@ -187,9 +174,8 @@ class Reader {
                     work.leaveOpen.push_back(k);
                 }
             }
-            for (std::size_t p = 0; p < rows_.punches.size(); ++p) {
-                if (rows_.punches[p].crew == rows_.crews[c].id &&
-                    !accepted.contains(rows_.punches[p].id.raw())) {
+            for (const std::size_t p : openPunch) {
+                if (rows_.punches[p].crew == rows_.crews[c].id) {
                     work.punch.push_back(p);
                 }
             }

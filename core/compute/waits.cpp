@@ -3,8 +3,7 @@
 #include <algorithm>
 #include <unordered_map>
 
-#include "core/compute/concern_levels.h"
-#include "core/compute/orders.h"
+#include "core/compute/orders_due.h"
 #include "core/compute/positions.h"
 
 namespace ledgerboard::compute {
@@ -21,14 +20,15 @@ int withinReason(const std::optional<std::int64_t>& days) {
 
 class Collector {
   public:
-    Collector(const model::JobRows& rows, const JobFigures& figures, Date today, int days)
+    Collector(const model::JobRows& rows, const JobFigures& figures, const Plan& plan, Date today,
+              int days)
         : rows_(rows),
           figures_(figures),
+          plan_(plan),
           today_(today),
           last_(today + days),
           items_(rows.items),
-          spaces_(rows.spaces),
-          orders_(rows) {}
+          spaces_(rows.spaces) {}
 
     std::vector<Wait> collect() {
         addOrders();
@@ -54,22 +54,13 @@ class Collector {
     }
 
     void addOrders() {
-        const int checkDays = concernLevelsOf(rows_.job).orderCheckDays;
-        for (std::size_t k = 0; k < rows_.items.size(); ++k) {
-            const model::Item& item = rows_.items[k];
-            const auto by = orderBy(item, checkDays);
-            // Work under way has what it needs, whether or not an order was entered.
-            const bool isBegun = figures_.lines[k].shown > model::Percent{};
-            if (by && isOpen(k) && !isBegun && !orders_.isOrdered(item)) {
-                add(WaitKind::Order, by, lineName(k), figures_.lines[k].budgetNow,
-                    model::Kind::Item, item.id.raw());
+        const auto due = ordersDue(rows_, figures_, plan_, Orders(rows_));
+        for (std::size_t k = 0; k < due.size(); ++k) {
+            if (due[k]) {
+                add(WaitKind::Order, due[k], lineName(k), figures_.lines[k].budgetNow,
+                    model::Kind::Item, rows_.items[k].id.raw());
             }
         }
-    }
-
-    bool isOpen(std::size_t item) const {
-        return figures_.scope.lines[item].counting == Counting::Counts &&
-               figures_.lines[item].shown < model::Percent::whole();
     }
 
     const std::string& lineName(std::size_t k) const { return figures_.scope.lines[k].name; }
@@ -167,11 +158,11 @@ class Collector {
 
     const model::JobRows& rows_;
     const JobFigures& figures_;
+    const Plan& plan_;
     Date today_;
     Date last_;
     Positions<model::Item> items_;
     Positions<model::Space> spaces_;
-    Orders orders_;
     std::vector<Wait> out_;
 };
 
@@ -195,9 +186,9 @@ std::string_view wordsFor(WaitKind kind) {
     return "";
 }
 
-std::vector<Wait> waitsOf(const model::JobRows& rows, const JobFigures& figures, Date today,
-                          int days) {
-    return Collector(rows, figures, today, days).collect();
+std::vector<Wait> waitsOf(const model::JobRows& rows, const JobFigures& figures, const Plan& plan,
+                          Date today, int days) {
+    return Collector(rows, figures, plan, today, days).collect();
 }
 
 }  // namespace ledgerboard::compute

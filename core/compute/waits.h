@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "core/compute/budget.h"
-#include "core/compute/orders.h"
+#include "core/compute/plan.h"
 #include "core/model/rows.h"
 
 namespace ledgerboard::compute {
@@ -27,8 +27,8 @@ struct Wait {
 
 // From `today` for `days` days, and what is already late; in order of date, late first, those
 // without a day last. A draw is expected when the lender's own days say (asked + days to visit +
-// days to money). Requires: rows as of today. Errors: OverflowError.
+// days to money). Requires: rows as of today, figures and plan of them. Errors: OverflowError.
 [[nodiscard]] std::vector<Wait> waitsOf(const model::JobRows& rows, const JobFigures& figures,
-                                        model::Date today, int days = 14);
+                                        const Plan& plan, model::Date today, int days = 14);
 
 }  // namespace ledgerboard::compute

@@ -84,6 +84,12 @@ std::string whatText(const Concern& concern) {
                        : "Keep clear of the term end, or ask for an extension";
         case ConcernKind::NoShow:
             return "Call " + concern.about + ": it did not come on " + daysOf(concern);
+        case ConcernKind::Stacked:
+            return concern.recordKind == model::Kind::Crew
+                       ? "Spread out " + concern.about + ": in several places at once for " +
+                             daysOf(concern)
+                       : "Keep " + concern.about + " to one crew at a time: several in it for " +
+                             daysOf(concern);
         case ConcernKind::CashLow:
             return concern.level == compute::Level::Act
                        ? "Ask for a draw or put off a payment: cash falls to " + moneyOf(concern) +
@@ -163,12 +169,11 @@ void addHazards(const model::JobRows& rows, const compute::JobFigures& figures, 
     }
 }
 
-void addConcerns(const model::JobRows& rows, const compute::JobFigures& figures, Date today,
-                 const compute::Outlook& outlook, std::vector<ToDo>& monday) {
+void addConcerns(const std::vector<Concern>& concerns, std::vector<ToDo>& monday) {
     std::map<ConcernKind, int> named;
     std::map<ConcernKind, std::size_t> firstMore;  // where "and more" of that kind stands
     std::map<ConcernKind, int> more;
-    for (const auto& concern : compute::concernsOf(rows, figures, today, outlook)) {
+    for (const Concern& concern : concerns) {
         if (++named[concern.kind] <= kNamedPerKind) {
             monday.push_back({whatText(concern), becauseText(concern),
                               std::string(wordsFor(concern.page)),
@@ -189,10 +194,10 @@ void addConcerns(const model::JobRows& rows, const compute::JobFigures& figures,
 }  // namespace
 
 std::vector<ToDo> mondayOf(const model::JobRows& rows, const compute::JobFigures& figures,
-                           Date today, const compute::Outlook& outlook) {
+                           const compute::Plan& plan, Date today, const compute::Outlook& outlook) {
     std::vector<ToDo> monday;
     addHazards(rows, figures, today, monday);
-    addConcerns(rows, figures, today, outlook, monday);
+    addConcerns(compute::concernsOf(rows, figures, plan, today, outlook), monday);
     return monday;
 }
 

@@ -8,6 +8,7 @@
 #include "core/compute/budget.h"
 #include "core/compute/deal.h"
 #include "core/compute/forecasts.h"
+#include "core/compute/job_crew_plan.h"
 #include "core/compute/job_network.h"
 #include "core/compute/job_risk.h"
 #include "core/compute/movers.h"
@@ -31,7 +32,7 @@ using model::Percent;
 
 constexpr std::size_t kMostPhotos = 3;
 
-// All that is computed of a job, once for the page and for the review.
+// All that is computed of a job, once.
 struct Computed {
     JobRows rows;
     JobFigures figures;
@@ -41,22 +42,27 @@ struct Computed {
     std::optional<compute::Deal> deal;
     std::string dealError;
     std::optional<compute::JobRisk> risk;
+    std::vector<compute::StackedDays> stacked;
 };
 
 // The page's spreads come out the same every time they are asked for.
 constexpr compute::RiskManner kRisk{2'000, 1, compute::kUsualCorrelation};
 
 Computed computedOf(const JobRows& rows, Date today) {
-    Computed out{compute::asOf(rows, today), {}, {}, {}, {}, {}, {}, {}};
+    Computed out{compute::asOf(rows, today), {}, {}, {}, {}, {}, {}, {}, {}};
     out.figures = compute::figuresOf(out.rows, today);
     const compute::JobNetwork network = compute::jobNetworkOf(out.rows, out.figures, today);
     out.plan = compute::planOf(out.rows, out.figures, network);
+    if (out.plan.loop.empty()) {
+        out.stacked = compute::stackedDaysOf(out.rows, out.figures, network);
+    }
     out.movers = compute::moversOf(out.rows, out.figures, today);
     auto cash = cashPlanFor(out.rows, out.figures, out.plan, today);
     const compute::DealFigures figures =
         cash.ok() ? cash.value().figures
                   : compute::dealFiguresWithoutPlan(out.rows, out.figures, out.plan.on, today);
-    auto deal = compute::deal(out.rows.job, figures);
+    auto deal = cash.ok() ? model::Result<compute::Deal>(cash.value().line.deal)
+                          : compute::deal(out.rows.job, figures);
     if (deal.ok()) {
         out.deal = std::move(deal).value();
     } else {
@@ -158,20 +164,30 @@ WillEarn willEarn(const Computed& all, Date today) {
     return earn;
 }
 
+// What leaves in the `days` after today.
+Money leavingWithin(const compute::CashPlan& cash, Date today, int days) {
+    Money out;
+    for (const auto& move : cash.line.moves) {
+        if (move.on > today && move.on <= today + days && move.amount < Money{}) {
+            out -= move.amount;
+        }
+    }
+    return out;
+}
+
 // Where cash was entered, and the deal has what a line of it needs.
 std::optional<CashLow> cashLow(const Computed& all, Date today) {
-    constexpr int kTwoWeeks = 14;
     if (!all.cash || !all.rows.job.cashAtStart || !all.cash->line.missing.empty() ||
         !all.cash->line.lowestAhead) {
         return std::nullopt;
     }
     const compute::CashLine& line = all.cash->line;
-    CashLow low{line.lowestAhead->balance, line.lowestAhead->on, {}, {}, {}, {}};
-    for (const auto& move : line.moves) {
-        if (move.on > today && move.on <= today + kTwoWeeks && move.amount < Money{}) {
-            low.outNext14 -= move.amount;
-        }
-    }
+    CashLow low{line.lowestAhead->balance,
+                line.lowestAhead->on,
+                {},
+                leavingWithin(*all.cash, today, 14),
+                {},
+                {}};
     if (!all.cash->drawsAhead.empty()) {
         const auto& draw = all.cash->drawsAhead.front();
         low.drawOn = draw.moneyOn;
@@ -314,6 +330,19 @@ Date weekBegan(const JobRows& rows, Date today) {
     return isRecent ? *review->reviewedOn : today - kAWeek;
 }
 
+model::Review reviewOf(const Computed& all, const WeekPage& page) {
+    model::Review review = compute::reviewOf(all.figures, page.today);
+    review.job = all.rows.job.id;
+    review.willFinishOn = page.finish.on;
+    if (page.earn.profit) {
+        review.figures.push_back({std::string(kWillEarn), *page.earn.profit});
+    }
+    if (page.cash) {
+        review.figures.push_back({std::string(kCashLowest), page.cash->lowest});
+    }
+    return review;
+}
+
 }  // namespace
 
 WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos) {
@@ -346,40 +375,26 @@ WeekPage weekPage(const JobRows& rows, Date today, std::vector<WeekPhoto> photos
     page.trades = tradesOf(figures);
     page.total = amountsOf(figures.job);
     page.rooms = roomsOf(all.rows, figures);
-    page.next = nextOf(all.rows, figures, today);
+    page.next = nextOf(all.rows, figures, all.plan, today);
     page.papers = papersOf(all.rows, today);
     const compute::ThisWeek week =
         compute::thisWeekOf(all.rows, figures, weekBegan(all.rows, today), today);
     compute::Outlook outlook;
-    outlook.willFinishOn = page.finish.on;
     outlook.plannedFinishOn = page.finish.planned;
     outlook.notThere = week.notThere;
+    outlook.stacked = all.stacked;
     if (page.cash) {
         outlook.lowestCash = page.cash->lowest;
         outlook.lowestCashOn = page.cash->on;
-        outlook.twoWeeksOut = page.cash->outNext14;
+        outlook.billsAhead =
+            leavingWithin(*all.cash, today, compute::concernLevelsOf(all.rows.job).cashDays);
     }
-    page.monday = mondayOf(all.rows, figures, today, outlook);
-    page.answers =
-        answersOf(page, all.rows, figures,
-                  compute::thisWeekOf(all.rows, figures, weekBegan(all.rows, today), today));
+    page.monday = mondayOf(all.rows, figures, all.plan, today, outlook);
+    page.answers = answersOf(page, all.rows, figures, week);
+    page.review = reviewOf(all, page);
     photos.resize(std::min(photos.size(), kMostPhotos));
     page.photos = std::move(photos);
     return page;
-}
-
-model::Review weekReview(const JobRows& rows, Date today) {
-    const Computed all = computedOf(rows, today);
-    model::Review review = compute::reviewOf(all.figures, today);
-    review.job = all.rows.job.id;
-    review.willFinishOn = all.plan.on;
-    if (all.deal && all.deal->profit) {
-        review.figures.push_back({std::string(kWillEarn), *all.deal->profit});
-    }
-    if (const auto cash = cashLow(all, today)) {
-        review.figures.push_back({std::string(kCashLowest), cash->lowest});
-    }
-    return review;
 }
 
 }  // namespace ledgerboard::report

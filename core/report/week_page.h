@@ -258,6 +258,8 @@ struct WeekPage {
     std::vector<ToDo> monday;       // most pressing first
     std::vector<Answer> answers;    // in the order the questions are asked
     std::vector<WeekPhoto> photos;  // three at most
+
+    model::Review review;  // this week's figures, for the next one to stand beside; without an id
 };
 
 // The week's page of a job as of the end of `today`: rows dated later are left out here, whoever
@@ -266,9 +268,5 @@ struct WeekPage {
 // counted. Errors: OverflowError.
 [[nodiscard]] WeekPage weekPage(const model::JobRows& rows, model::Date today,
                                 std::vector<WeekPhoto> photos = {});
-
-// The review that keeps this week's figures for the next one to stand beside. id is empty.
-// Errors: OverflowError.
-[[nodiscard]] model::Review weekReview(const model::JobRows& rows, model::Date today);
 
 }  // namespace ledgerboard::report

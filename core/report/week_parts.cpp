@@ -155,9 +155,9 @@ std::vector<RoomProgress> roomsOf(const model::JobRows& rows, const JobFigures& 
 }
 
 std::vector<NextEvent> nextOf(const model::JobRows& rows, const JobFigures& figures,
-                              model::Date today) {
+                              const compute::Plan& plan, model::Date today) {
     std::vector<NextEvent> next;
-    for (const auto& wait : compute::waitsOf(rows, figures, today)) {
+    for (const auto& wait : compute::waitsOf(rows, figures, plan, today)) {
         next.push_back({wait.kind, wait.on, wait.late, wait.what, wait.money});
     }
     return next;

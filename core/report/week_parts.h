@@ -27,7 +27,8 @@ namespace ledgerboard::report {
 
 // Requires of the rest: rows as of today.
 [[nodiscard]] std::vector<NextEvent> nextOf(const model::JobRows& rows,
-                                            const compute::JobFigures& figures, model::Date today);
+                                            const compute::JobFigures& figures,
+                                            const compute::Plan& plan, model::Date today);
 
 [[nodiscard]] std::vector<MissingPaper> papersOf(const model::JobRows& rows, model::Date today);
 
@@ -35,7 +36,8 @@ namespace ledgerboard::report {
 // within 14 days or has begun, the others as one line (none for work that is done); then concerns,
 // most pressing first, three of a kind by name and the others as one line.
 [[nodiscard]] std::vector<ToDo> mondayOf(const model::JobRows& rows,
-                                         const compute::JobFigures& figures, model::Date today,
-                                         const compute::Outlook& outlook = {});
+                                         const compute::JobFigures& figures,
+                                         const compute::Plan& plan, model::Date today,
+                                         const compute::Outlook& outlook);
 
 }  // namespace ledgerboard::report

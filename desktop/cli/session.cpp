@@ -144,6 +144,18 @@ Result<model::Date> Session::today() {
     return surroundings_.dayIn(now(), zone);
 }
 
+Result<JobOnDay> Session::jobOnDay() {
+    auto read = rows();
+    if (!read.ok()) {
+        return read.error();
+    }
+    auto day = today();
+    if (!day.ok()) {
+        return day.error();
+    }
+    return JobOnDay{compute::asOf(std::move(read).value(), day.value()), day.value()};
+}
+
 Result<const intake::Finder*> Session::finder() {
     if (!finder_) {
         auto opened = bookToRead();

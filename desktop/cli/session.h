@@ -25,6 +25,12 @@ struct Globals {
     bool json = false;
 };
 
+// A job as of the day a verb is asked for, and that day.
+struct JobOnDay {
+    model::JobRows rows;
+    model::Date today;
+};
+
 class Session {
   public:
     Session(Globals globals, Surroundings& surroundings)
@@ -52,6 +58,8 @@ class Session {
     [[nodiscard]] model::Result<model::JobRows> rows();
     // --as-of, else the day it is at the house.
     [[nodiscard]] model::Result<model::Date> today();
+    // Both, with what is dated later than today left out: it has not happened yet.
+    [[nodiscard]] model::Result<JobOnDay> jobOnDay();
     // Names and finds records of the job (of the book alone while there is none), read once.
     [[nodiscard]] model::Result<const intake::Finder*> finder();
     // Forgets what was read: after a write.

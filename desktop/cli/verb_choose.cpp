@@ -71,44 +71,41 @@ Done compare(Session& session, const ChooseOptions& options) {
     if (!ask.ok()) {
         return ask.error();
     }
-    auto rows = session.rows();
-    if (!rows.ok()) {
-        return rows.error();
+    auto job = session.jobOnDay();
+    if (!job.ok()) {
+        return job.error();
     }
-    auto today = session.today();
-    if (!today.ok()) {
-        return today.error();
-    }
+    const model::JobRows& rows = job.value().rows;
+    const model::Date today = job.value().today;
     auto finder = session.finder();
     if (!finder.ok()) {
         return finder.error();
     }
     return model::guarded([&]() -> Done {
-        const auto figures = compute::figuresOf(rows.value(), today.value());
-        const auto plan = compute::planOf(rows.value(), figures, today.value());
-        auto deal = compute::deal(
-            rows.value().job, report::dealFiguresOf(rows.value(), figures, plan, today.value()));
+        const auto figures = compute::figuresOf(rows, today);
+        const auto plan = compute::planOf(rows, figures, today);
+        auto deal = compute::deal(rows.job, report::dealFiguresOf(rows, figures, plan, today));
         if (!deal.ok()) {
             return deal.error();
         }
-        auto choices = compute::choicesOf(rows.value(), figures, deal.value(), today.value(),
-                                          ask.value(), compute::planJobAsOf(today.value()));
+        auto choices = compute::choicesOf(rows, figures, deal.value(), today, ask.value(),
+                                          compute::planJobAsOf(today));
         if (!choices.ok()) {
             return choices.error();
         }
         if (session.json()) {
-            session.printJson(choicesJson(rows.value(), choices.value(), today.value()));
+            session.printJson(choicesJson(rows, choices.value(), today));
             return {};
         }
         if (choices.value().alternates.empty()) {
-            session.print(rows.value().alternates.empty()
+            session.print(rows.alternates.empty()
                               ? std::string(kNoAlternates)
                               : "Every alternate is decided: 'ledgerboard list alternates' shows "
                                 "them.\n");
             return {};
         }
         session.print(report::choicesText(
-            {rows.value(), choices.value(), ask.value(), today.value(),
+            {rows, choices.value(), ask.value(), today,
              [&](model::RawId id) { return finder.value()->nameOf(id); },
              session.surroundings().width, session.script(),
              session.surroundings().isTerminal && session.surroundings().unicode}));

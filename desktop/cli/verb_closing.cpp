@@ -312,11 +312,12 @@ json closingJson(const model::JobRows& rows, const Closing& closing) {
 }  // namespace
 
 Done verbPunch(Session& session, const std::string& crewName) {
-    auto rows = session.rows();
-    auto today = session.today();
-    if (!rows.ok() || !today.ok()) {
-        return rows.ok() ? today.error() : rows.error();
+    auto job = session.jobOnDay();
+    if (!job.ok()) {
+        return job.error();
     }
+    const model::JobRows& rows = job.value().rows;
+    const model::Date today = job.value().today;
     std::string name;
     model::Id<Kind::Crew> crew;
     if (!crewName.empty()) {
@@ -332,36 +333,37 @@ Done verbPunch(Session& session, const std::string& crewName) {
         name = finder.value()->nameOf(found.value());
     }
     return model::guarded([&]() -> Done {
-        const PunchList list = compute::punchListOf(rows.value(), today.value());
+        const PunchList list = compute::punchListOf(rows, today);
         std::vector<const PunchRead*> open;
         for (const PunchRead& read : list.all) {
-            const bool isTheirs = crew.isNil() || rows.value().punches[read.punch].crew == crew;
+            const bool isTheirs = crew.isNil() || rows.punches[read.punch].crew == crew;
             if (read.isOpen && isTheirs) {
                 open.push_back(&read);
             }
         }
         if (session.json()) {
-            session.printJson(punchJson(rows.value(), list, open));
+            session.printJson(punchJson(rows, list, open));
         } else {
-            session.print(punchText(session, rows.value(), list, open, name, today.value()));
+            session.print(punchText(session, rows, list, open, name, today));
         }
         return {};
     });
 }
 
 Done verbClose(Session& session) {
-    auto rows = session.rows();
-    auto today = session.today();
-    if (!rows.ok() || !today.ok()) {
-        return rows.ok() ? today.error() : rows.error();
+    auto job = session.jobOnDay();
+    if (!job.ok()) {
+        return job.error();
     }
+    const model::JobRows& rows = job.value().rows;
+    const model::Date today = job.value().today;
     return model::guarded([&]() -> Done {
-        const auto figures = compute::figuresOf(rows.value(), today.value());
-        const Closing closing = compute::closingOf(rows.value(), figures, today.value());
+        const auto figures = compute::figuresOf(rows, today);
+        const Closing closing = compute::closingOf(rows, figures, today);
         if (session.json()) {
-            session.printJson(closingJson(rows.value(), closing));
+            session.printJson(closingJson(rows, closing));
         } else {
-            session.print(closingText(session, rows.value(), closing));
+            session.print(closingText(session, rows, closing));
         }
         return {};
     });

@@ -16,20 +16,18 @@ namespace {
 using model::Result;
 
 Result<std::string> weekBytes(Session& session, const std::string& format) {
-    auto rows = session.rows();
-    if (!rows.ok()) {
-        return rows.error();
+    auto job = session.jobOnDay();
+    if (!job.ok()) {
+        return job.error();
     }
-    auto today = session.today();
-    if (!today.ok()) {
-        return today.error();
-    }
+    const model::JobRows& rows = job.value().rows;
+    const model::Date today = job.value().today;
     return model::guarded([&]() -> Result<std::string> {
         if (format != "html" && format != "json") {
             return model::wrongUse("FORMAT: week is given as html or json");
         }
-        const report::WeekPage page = report::weekPage(
-            rows.value(), today.value(), weekPictures(session, rows.value(), today.value()));
+        const report::WeekPage page =
+            report::weekPage(rows, today, weekPictures(session, rows, today));
         if (format == "html") {
             return report::weekHtml(page);
         }

@@ -2,7 +2,6 @@
 // of unfinished items, with --link the usual order of the trades, put into the job.
 #include <nlohmann/json.hpp>
 
-#include "core/compute/as_of.h"
 #include "core/compute/budget.h"
 #include "core/compute/plan.h"
 #include "core/compute/usual_order.h"
@@ -128,30 +127,30 @@ Done verbPlan(Session& session, const PlanOptions& options) {
             return good.error();
         }
     }
-    auto rows = session.rows();
-    auto today = session.today();
-    if (!rows.ok() || !today.ok()) {
-        return rows.ok() ? today.error() : rows.error();
+    auto job = session.jobOnDay();
+    if (!job.ok()) {
+        return job.error();
     }
+    const model::JobRows& rows = job.value().rows;
+    const model::Date today = job.value().today;
     return model::guarded([&]() -> Done {
-        const model::JobRows job = compute::asOf(rows.value(), today.value());
-        const compute::JobFigures figures = compute::figuresOf(job, today.value());
+        const compute::JobFigures figures = compute::figuresOf(rows, today);
         if (options.link) {
-            return linkUsually(session, job, figures);
+            return linkUsually(session, rows, figures);
         }
         if (saysCrews(options.crews)) {
-            return planByCrews(session, options.crews, job, figures, today.value());
+            return planByCrews(session, options.crews, rows, figures, today);
         }
-        const compute::Plan plan = compute::planOf(job, figures, today.value());
+        const compute::Plan plan = compute::planOf(rows, figures, today);
         std::optional<std::size_t> kept;
         if (options.keep) {
-            auto written = keepPlan(session, job, plan, today.value());
+            auto written = keepPlan(session, rows, plan, today);
             if (!written.ok()) {
                 return written.error();
             }
             kept = written.value();
         }
-        showPlan(session, job, figures, plan, today.value(), kept);
+        showPlan(session, rows, figures, plan, today, kept);
         return {};
     });
 }

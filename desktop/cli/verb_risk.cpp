@@ -60,21 +60,19 @@ Done verbRisk(Session& session, const RiskOptions& options) {
     if (!manner.ok()) {
         return manner.error();
     }
-    auto rows = session.rows();
-    if (!rows.ok()) {
-        return rows.error();
+    auto job = session.jobOnDay();
+    if (!job.ok()) {
+        return job.error();
     }
-    auto today = session.today();
-    if (!today.ok()) {
-        return today.error();
-    }
+    const model::JobRows& rows = job.value().rows;
+    const model::Date today = job.value().today;
     return model::guarded([&]() -> Done {
-        const auto figures = compute::figuresOf(rows.value(), today.value());
-        const auto network = compute::jobNetworkOf(rows.value(), figures, today.value());
-        const auto plan = compute::planOf(rows.value(), figures, network);
-        auto risk = compute::jobRiskOf(
-            rows.value(), figures, network,
-            report::dealFiguresOf(rows.value(), figures, plan, today.value()), manner.value());
+        const auto figures = compute::figuresOf(rows, today);
+        const auto network = compute::jobNetworkOf(rows, figures, today);
+        const auto plan = compute::planOf(rows, figures, network);
+        auto risk =
+            compute::jobRiskOf(rows, figures, network,
+                               report::dealFiguresOf(rows, figures, plan, today), manner.value());
         if (!risk.ok()) {
             return risk.error();
         }
@@ -83,8 +81,7 @@ Done verbRisk(Session& session, const RiskOptions& options) {
             return {};
         }
         session.print(report::riskText(
-            {rows.value(), risk.value(), today.value(), session.surroundings().width,
-             session.script(),
+            {rows, risk.value(), today, session.surroundings().width, session.script(),
              session.surroundings().isTerminal && session.surroundings().unicode}));
         return {};
     });

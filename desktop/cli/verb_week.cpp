@@ -19,18 +19,17 @@ using model::Result;
 using nlohmann::json;
 
 // Keeps this week's figures, for the next review to stand beside. True where one was written.
-Result<bool> keepReview(Session& session, const model::JobRows& rows, model::Date today) {
-    for (const auto& review : rows.reviews) {
-        if (review.reviewedOn == today) {
-            return model::cannotBeMet("the review of " + today.toString() +
+Result<bool> keepReview(Session& session, const model::JobRows& rows, model::Review review) {
+    const std::string day = review.reviewedOn->toString();
+    for (const auto& kept : rows.reviews) {
+        if (kept.reviewedOn == review.reviewedOn) {
+            return model::cannotBeMet("the review of " + day +
                                       " is kept already: a review stays as it was that day");
         }
     }
     store::Book& book = *session.book().value();
-    model::Review review = report::weekReview(rows, today);
     review.id = book.newId<model::Kind::Review>(session.now());
-    review.job = rows.job.id;
-    store::Action action("keep the review of " + today.toString());
+    store::Action action("keep the review of " + day);
     action.add(review);
     auto done = book.commit(action, session.now());
     return done.ok() ? Result<bool>(true) : Result<bool>(done.error());
@@ -44,23 +43,20 @@ Done verbWeek(Session& session, const WeekOptions& options) {
             return good.error();
         }
     }
-    auto rows = session.rows();
-    if (!rows.ok()) {
-        return rows.error();
+    auto job = session.jobOnDay();
+    if (!job.ok()) {
+        return job.error();
     }
-    auto today = session.today();
-    if (!today.ok()) {
-        return today.error();
-    }
+    const model::JobRows& rows = job.value().rows;
+    const model::Date today = job.value().today;
     return model::guarded([&]() -> Done {
         std::vector<report::WeekPhoto> photos;
         if (session.json()) {  // a terminal shows none
-            photos = weekPictures(session, rows.value(), today.value());
+            photos = weekPictures(session, rows, today);
         }
-        const report::WeekPage page =
-            report::weekPage(rows.value(), today.value(), std::move(photos));
+        const report::WeekPage page = report::weekPage(rows, today, std::move(photos));
         if (options.keep) {
-            if (auto kept = keepReview(session, rows.value(), today.value()); !kept.ok()) {
+            if (auto kept = keepReview(session, rows, page.review); !kept.ok()) {
                 return kept.error();
             }
         }
@@ -72,7 +68,7 @@ Done verbWeek(Session& session, const WeekOptions& options) {
         session.print(
             report::weekText(page, {session.surroundings().width, session.script(), bold}));
         if (options.keep) {
-            session.print("\nKept as the review of " + today.value().toString() + ".\n");
+            session.print("\nKept as the review of " + today.toString() + ".\n");
         }
         return {};
     });

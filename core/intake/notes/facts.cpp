@@ -45,7 +45,7 @@ std::pair<std::string, double> nearestFact(const Spots& spots, const Amount& amo
         for (const Amount& other : spots.amounts) {
             const bool between = before ? other.begin >= cue.span.end && other.end <= amount.begin
                                         : other.begin >= amount.end && other.end <= cue.span.begin;
-            far += between && other.value >= 20 * 1000 ? 4.0 : 0.0;
+            far += between && other.value >= 20'000 ? 4.0 : 0.0;
         }
         if (far >= 0 && far < nearest) {
             nearest = far;

@@ -213,7 +213,7 @@ class Linker {
         const std::uint32_t act = linked_.said.front().act;
         const bool one = std::all_of(linked_.said.begin(), linked_.said.end(),
                                      [&](const Said& said) { return said.act == act; });
-        const std::size_t begin = std::min(spots_.objects.front().span.begin, act_(act).begin);
+        const std::size_t begin = std::min(spots_.objects.front().span.begin, spanOf(act).begin);
         if (!one || !row(spots_.acts[act]).fresh ||
             otherWords(sentence_, spots_, begin, spots_.objects.back().span.end) > 1) {
             return;
@@ -226,7 +226,7 @@ class Linker {
         linked_.loose.clear();
     }
 
-    [[nodiscard]] const Span& act_(std::uint32_t act) const { return spots_.acts[act].span; }
+    [[nodiscard]] const Span& spanOf(std::uint32_t act) const { return spots_.acts[act].span; }
 
     // Treatments that no object chose.
     void linkBareActs() {

@@ -36,8 +36,13 @@ void fill(DraftItem& into, const DraftItem& from) {
     into.leadDays = into.leadDays ? into.leadDays : from.leadDays;
 }
 
-// What was said of one object in one space, settled. Requires: not empty, in order.
-std::vector<Found> settled(const std::vector<Found>& said) {
+bool has(const std::vector<Found>& all, Treatment treatment) {
+    return std::any_of(all.begin(), all.end(),
+                       [&](const Found& found) { return found.treatment == treatment; });
+}
+
+// One of each treatment that was meant: faint words give way to plain ones.
+std::vector<Found> oneOfEach(const std::vector<Found>& said) {
     int strongest = 0;
     bool anyReal = false;
     for (const Found& found : said) {
@@ -64,11 +69,11 @@ std::vector<Found> settled(const std::vector<Found>& said) {
             same->weight = std::max(same->weight, found.weight);
         }
     }
-    // Taking out and putting in is replacing.
-    const auto has = [&](Treatment treatment) {
-        return std::any_of(left.begin(), left.end(),
-                           [&](const Found& f) { return f.treatment == treatment; });
-    };
+    return left;
+}
+
+// Taking out and putting in is replacing.
+void settleReplacing(std::vector<Found>& left) {
     // A judgement ("it is dead") gives way to the order that follows from it ("pull it out").
     int ordered = 0;
     for (const Found& found : left) {
@@ -77,11 +82,11 @@ std::vector<Found> settled(const std::vector<Found>& said) {
     std::erase_if(left, [&](const Found& f) {
         return f.treatment == Treatment::Replace && !f.fresh && f.weight < ordered;
     });
-    if (has(Treatment::Replace)) {
+    if (has(left, Treatment::Replace)) {
         std::erase_if(left, [](const Found& f) {
             return f.treatment == Treatment::Remove || f.treatment == Treatment::Add;
         });
-    } else if (has(Treatment::Remove) && has(Treatment::Add)) {
+    } else if (has(left, Treatment::Remove) && has(left, Treatment::Add)) {
         std::erase_if(left, [](const Found& f) { return f.treatment == Treatment::Remove; });
         for (Found& found : left) {
             found.treatment =
@@ -89,14 +94,17 @@ std::vector<Found> settled(const std::vector<Found>& said) {
         }
     }
     // What is replaced or taken out is not worked on as well.
-    if (has(Treatment::Replace)) {
+    if (has(left, Treatment::Replace)) {
         std::erase_if(left, [](const Found& f) {
             return f.treatment == Treatment::Repair || f.treatment == Treatment::Clean ||
                    (f.treatment == Treatment::Refinish && f.weight < 3);
         });
     }
-    // Keeping and working on it: the later of two orders; lesser work is no contradiction.
-    const bool keep = has(Treatment::Keep);
+}
+
+// Keeping and working on it: the later of two orders; lesser work is no contradiction.
+void settleKeeping(std::vector<Found>& left) {
+    const bool keep = has(left, Treatment::Keep);
     const bool keepOrdered = std::any_of(left.begin(), left.end(), [](const Found& f) {
         return f.treatment == Treatment::Keep && f.weight == 3 && !f.fromNo;
     });
@@ -115,7 +123,14 @@ std::vector<Found> settled(const std::vector<Found>& said) {
             std::erase_if(left, [](const Found& f) { return f.treatment == Treatment::Keep; });
         }
     }
-    if (has(Treatment::Inspect) && left.size() > 1) {
+}
+
+// What was said of one object in one space, settled. Requires: not empty, in order.
+std::vector<Found> settled(const std::vector<Found>& said) {
+    std::vector<Found> left = oneOfEach(said);
+    settleReplacing(left);
+    settleKeeping(left);
+    if (has(left, Treatment::Inspect) && left.size() > 1) {
         std::erase_if(
             left, [](const Found& f) { return f.treatment == Treatment::Inspect && f.weight < 3; });
     }

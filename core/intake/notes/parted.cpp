@@ -67,11 +67,9 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
             cost += 0.6;
         } else if (token.word == kOr) {
             cost += 1.0;
-        } else if (token.word == kBut) {
-            cost += 4.0;
         } else if (token.word == kSo || token.word == kThen) {
             cost += 3.5;
-        } else if (spots.endOf(Cue::Because, i) > i) {
+        } else if (token.word == kBut || spots.endOf(Cue::Because, i) > i) {
             cost += 4.0;
         }
     }

@@ -16,7 +16,8 @@ using namespace ledgerboard::tests;
 const Date kToday = day("2026-05-22");
 
 std::vector<Concern> concerns(const SampleJob& job) {
-    return concernsOf(job.rows, figuresOf(job.rows, kToday), kToday);
+    const JobFigures figures = figuresOf(job.rows, kToday);
+    return concernsOf(job.rows, figures, planOf(job.rows, figures, kToday), kToday);
 }
 
 // The only concern of a kind, or null.
@@ -88,7 +89,7 @@ TEST(Concerns, LevelsCanBeChangedByName) {
     EXPECT_EQ(raised(job, ConcernKind::LineOver), "watch");
     EXPECT_EQ(unknownLevelNames(job.rows.job), std::vector<std::string>{"mood"});
     EXPECT_EQ(concernLevelsOf(job.rows.job).lineOverActPercent, percent("30"));
-    EXPECT_EQ(concernLevelNames().size(), 18U);
+    EXPECT_EQ(concernLevelNames().size(), 19U);
     // Below 0 changes nothing.
     job.rows.job.concernLevels = {{"order days", money("-1")}};
     EXPECT_EQ(concernLevelsOf(job.rows.job).orderDays, 7);
@@ -120,6 +121,7 @@ TEST(Concerns, EachNamedLevelSetsOneOfItsOwn) {
         changed += own.finishActDays != usual.finishActDays;
         changed += own.termEndDays != usual.termEndDays;
         changed += own.noShowActDays != usual.noShowActDays;
+        changed += own.cashDays != usual.cashDays;
         EXPECT_EQ(changed, 1) << name;
     }
 }
@@ -354,8 +356,12 @@ TEST(MissingPapers, AreListedByName) {
 }
 
 // What is looked ahead to, tried on both sides of each level.
-std::string raisedBy(const SampleJob& job, const Outlook& outlook, ConcernKind kind) {
-    const auto all = concernsOf(job.rows, figuresOf(job.rows, kToday), kToday, outlook);
+std::string raisedBy(const SampleJob& job, const Outlook& outlook, ConcernKind kind,
+                     std::optional<Date> finishOn = {}) {
+    const JobFigures figures = figuresOf(job.rows, kToday);
+    Plan plan = planOf(job.rows, figures, kToday);
+    plan.on = finishOn;
+    const auto all = concernsOf(job.rows, figures, plan, kToday, outlook);
     const Concern* concern = only(all, kind);
     return concern == nullptr ? "" : concern->level == Level::Act ? "act" : "watch";
 }
@@ -366,8 +372,7 @@ TEST(Concerns, AFinishThatSlipsOrNearsTheTermEnd) {
     Outlook outlook;
     outlook.plannedFinishOn = day("2026-06-05");  // a Friday
     const auto at = [&](const char* finish) {
-        outlook.willFinishOn = day(finish);
-        return raisedBy(job, outlook, ConcernKind::FinishSlips);
+        return raisedBy(job, outlook, ConcernKind::FinishSlips, day(finish));
     };
     EXPECT_EQ(at("2026-06-05"), "");
     EXPECT_EQ(at("2026-06-09"), "");       // two working days
@@ -379,8 +384,9 @@ TEST(Concerns, AFinishThatSlipsOrNearsTheTermEnd) {
     EXPECT_EQ(at("2026-06-06"), "act");  // 13
     job.mark(1, "2026-05-20", "100");
     EXPECT_EQ(at("2026-06-06"), "");  // it is finished
-    outlook.willFinishOn.reset();
-    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::FinishSlips), "");
+    job.item("vanity", "500");
+    EXPECT_EQ(at("2026-06-06"), "act");
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::FinishSlips), "");  // the plan tells no day
 }
 
 TEST(Concerns, ACrewThatDidNotCome) {
@@ -397,7 +403,7 @@ TEST(Concerns, ACrewThatDidNotCome) {
 TEST(Concerns, CashUnderTwoWeeksOfBillsOrUnderZero) {
     const SampleJob job;
     Outlook outlook;
-    outlook.twoWeeksOut = money("5000");
+    outlook.billsAhead = money("5000");
     EXPECT_EQ(raisedBy(job, outlook, ConcernKind::CashLow), "");  // cash is not known
     outlook.lowestCash = money("5000");
     EXPECT_EQ(raisedBy(job, outlook, ConcernKind::CashLow), "");
@@ -407,6 +413,35 @@ TEST(Concerns, CashUnderTwoWeeksOfBillsOrUnderZero) {
     EXPECT_EQ(raisedBy(job, outlook, ConcernKind::CashLow), "watch");
     outlook.lowestCash = money("-0.01");
     EXPECT_EQ(raisedBy(job, outlook, ConcernKind::CashLow), "act");
+}
+
+TEST(Concerns, ACrewWantedInTwoPlacesWithinTwoWeeks) {
+    SampleJob job;
+    job.add(job.rows.crews).name = "Tile crew";
+    job.add(job.rows.spaces).name = "Hall bath";
+    Outlook outlook;
+    // 14 days from today is 5 June.
+    outlook.stacked = {{0, {}, day("2026-06-05"), day("2026-06-08"), 2, 1, {}}};
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::Stacked), "watch");
+    outlook.stacked[0].from = day("2026-06-06");
+    EXPECT_EQ(raisedBy(job, outlook, ConcernKind::Stacked), "");
+    outlook.stacked = {{{}, 0, day("2026-05-25"), day("2026-05-26"), 3, 1, {}}};
+    const JobFigures figures = figuresOf(job.rows, kToday);
+    const auto all = concernsOf(job.rows, figures, Plan{}, kToday, outlook);
+    const Concern* concern = only(all, ConcernKind::Stacked);
+    ASSERT_NE(concern, nullptr);
+    EXPECT_EQ(concern->about, "Hall bath");
+    EXPECT_EQ(concern->rule, "the plan has 3 crews in it at once and it takes one");
+    EXPECT_EQ(concern->days, 2);
+}
+
+TEST(Concerns, AnOrderSaysWhichDaysAreInIt) {
+    SampleJob job;
+    job.item("cabinets", "7000").orderOn = day("2026-05-29");
+    EXPECT_EQ(only(concerns(job), ConcernKind::Order)->rule,
+              "to be ordered within 7 days, 3 days to look it over in it");
+    job.rows.job.concernLevels = {{"order check days", Money{}}};
+    EXPECT_EQ(only(concerns(job), ConcernKind::Order)->rule, "to be ordered within 7 days");
 }
 
 }  // namespace

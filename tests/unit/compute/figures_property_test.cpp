@@ -333,13 +333,13 @@ RC_GTEST_PROP(AnyJob, CanBeAskedEverything, ()) {
     // No row, however odd, may stop a page from being made.
     const JobRows rows = asOf(someJob().rows, kToday);
     const JobFigures now = figuresOf(rows, kToday);
-    for (const Concern& concern : concernsOf(rows, now, kToday)) {
+    const Plan plan = planOf(rows, now, kToday);
+    for (const Concern& concern : concernsOf(rows, now, plan, kToday)) {
         RC_ASSERT(!concern.rule.empty());
     }
-    for (const Wait& wait : waitsOf(rows, now, kToday)) {
+    for (const Wait& wait : waitsOf(rows, now, plan, kToday)) {
         RC_ASSERT(!wait.on || *wait.on <= kToday + 14);
     }
-    const Plan plan = planOf(rows, now, kToday);
     RC_ASSERT(!plan.on || plan.isFinished || *plan.on > kToday);
     for (const PlanItem& item : plan.items) {
         RC_ASSERT(item.totalFloat >= 0 && item.freeFloat >= 0);

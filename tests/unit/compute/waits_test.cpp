@@ -16,7 +16,9 @@ const Date kToday = day("2026-05-22");
 
 std::vector<std::string> waits(const SampleJob& job) {
     std::vector<std::string> out;
-    for (const Wait& wait : waitsOf(job.rows, figuresOf(job.rows, kToday), kToday)) {
+    const JobFigures figures = figuresOf(job.rows, kToday);
+    const Plan plan = planOf(job.rows, figures, kToday);
+    for (const Wait& wait : waitsOf(job.rows, figures, plan, kToday)) {
         out.push_back((wait.on ? wait.on->toString() : std::string("no day")) + " " +
                       std::string(wordsFor(wait.kind)) + " " + wait.what +
                       (wait.late ? " late" : "") +
@@ -111,36 +113,6 @@ TEST(Waits, TheFourteenthDayIsInAndTheFifteenthOut) {
     job.item("a", "1").orderOn = day("2026-06-05");
     job.item("b", "1").orderOn = day("2026-06-06");
     EXPECT_EQ(waits(job), (Lines{"2026-06-05 order a 1.00"}));
-}
-
-TEST(Orders, OrderByIsTheEarlierOfPlanAndLead) {
-    Item item;
-    EXPECT_FALSE(orderBy(item, 3));
-    item.plannedStartOn = day("2026-05-11");
-    EXPECT_FALSE(orderBy(item, 3));  // nothing to wait for
-    item.leadDays = 30;
-    EXPECT_EQ(orderBy(item, 3), day("2026-04-08"));
-    item.orderOn = day("2026-04-20");
-    EXPECT_EQ(orderBy(item, 3), day("2026-04-08"));
-    item.orderOn = day("2026-04-01");
-    EXPECT_EQ(orderBy(item, 3), day("2026-04-01"));
-}
-
-TEST(Orders, ComesWhenPromisedElseByItsLead) {
-    SampleJob job;
-    Item& item = job.item("windows", "3000");
-    item.contract = id<Kind::Contract>(1);
-    item.leadDays = 30;
-    EXPECT_FALSE(Orders(job.rows).comesOn(item));
-    job.contract("Windows", "3000", "2026-04-29").type = ContractKind::Order;
-    EXPECT_EQ(Orders(job.rows).comesOn(item), day("2026-05-29"));
-    Delivery& delivery = job.add(job.rows.deliveries);
-    delivery.item = item.id;
-    delivery.promisedOn = day("2026-06-02");
-    EXPECT_EQ(Orders(job.rows).comesOn(item), day("2026-06-02"));
-    delivery.arrivedOn = day("2026-06-01");
-    EXPECT_FALSE(Orders(job.rows).comesOn(item));
-    EXPECT_TRUE(Orders(job.rows).hasArrived(item));
 }
 
 }  // namespace

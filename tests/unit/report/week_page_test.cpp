@@ -105,7 +105,7 @@ TEST(WeekPage, KnowsNothingOfLaterDays) {
 
 TEST(WeekPage, StandsBesideTheLastReview) {
     auto rows = test::smallJob();
-    model::Review review = weekReview(rows, may(8));
+    model::Review review = weekPage(rows, may(8)).review;
     EXPECT_EQ(review.job, rows.job.id);
     EXPECT_EQ(review.reviewedOn, may(8));
     EXPECT_EQ(compute::keptFigure(review, compute::kWillCost), Money::of(6'600));
@@ -136,7 +136,7 @@ TEST(WeekPage, TellsWhatItWillEarn) {
     EXPECT_EQ(known.earn.profit, Money::of(93'600));
     EXPECT_EQ(known.earn.ofResale, Percent::fromBasisPoints(4'680));
     EXPECT_EQ(known.earn.dayCosts, Money{});
-    rows.reviews = {weekReview(rows, may(8))};
+    rows.reviews = {weekPage(rows, may(8)).review};
     EXPECT_EQ(weekPage(rows, may(15)).earn.before, Money::of(93'400));  // it cost 6,600 then
 }
 
