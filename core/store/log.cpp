@@ -137,8 +137,42 @@ bool Log::take(const Entry& entry) {
     if (database_.changes() == 0) {
         return false;
     }
-    winOrLose(database_.lastRow(), writer, entry);
+    fresh_.push_back({database_.lastRow(), writer, entry});
     return true;
+}
+
+void Log::settle() {
+    if (fresh_.empty()) {
+        return;
+    }
+    const std::int64_t first = fresh_.front().arrival;
+    const std::int64_t last = fresh_.back().arrival;
+    bool allWin = false;
+    if (last - first + 1 == static_cast<std::int64_t>(fresh_.size())) {
+        // All cells that nothing holds yet at once: several times as fast as one by one.
+        auto insert = database_.prepare(
+            "INSERT OR IGNORE INTO cells(record, field, arrival, clock, writer) "
+            "SELECT record, field, arrival, clock, writer FROM entries "
+            "WHERE arrival BETWEEN ?1 AND ?2 ORDER BY arrival");
+        insert.bind(1, first).bind(2, last).run();
+        allWin = database_.changes() == last - first + 1;
+    }
+    for (const Fresh& fresh : fresh_) {
+        if (allWin) {
+            change(fresh.entry);
+        } else {
+            winOrLose(fresh.arrival, fresh.writer, fresh.entry);
+        }
+    }
+    fresh_.clear();
+}
+
+void Log::change(const Entry& entry) {
+    auto& changes = pending_[entry.record];
+    if (changes.empty()) {
+        pendingOrder_.push_back(entry.record);
+    }
+    changes.push_back({entry.field, entry.value});
 }
 
 void Log::winOrLose(std::int64_t arrival, std::int64_t writer, const Entry& entry) {
@@ -153,20 +187,23 @@ void Log::winOrLose(std::int64_t arrival, std::int64_t writer, const Entry& entr
             .bind(5, writer)
             .run();
     }
-    std::int64_t beaten = 0;
     if (database_.changes() == 0) {
         auto select = database_.prepare(
             "SELECT c.arrival, c.clock, c.writer, e.lane, e.number "
             "FROM cells c JOIN entries e ON e.arrival = c.arrival "
             "WHERE c.record = ?1 AND c.field = ?2");
         select.bind(1, entry.record).bind(2, std::int64_t{entry.field}).step();
+        if (select.integer(0) == arrival) {
+            change(entry);  // its cell was made with those of its batch
+            return;
+        }
         const model::Field* field = model::fieldOf(entry.field);
         const model::Merge merge = field != nullptr ? field->merge : model::Merge::Last;
         const EntryName holder{deviceOf(select.integer(2)), static_cast<Lane>(select.integer(3)),
                                select.integer(4)};
         const bool wins =
             beats(merge, entry.clock, entry.name, HybridClock::fromRaw(select.integer(1)), holder);
-        beaten = wins ? select.integer(0) : arrival;
+        const std::int64_t beaten = wins ? select.integer(0) : arrival;
         auto lose = database_.prepare("INSERT INTO superseded(record, arrival) VALUES(?1, ?2)");
         lose.bind(1, entry.record).bind(2, beaten).run();
         if (!wins) {
@@ -182,14 +219,11 @@ void Log::winOrLose(std::int64_t arrival, std::int64_t writer, const Entry& entr
             .bind(5, writer)
             .run();
     }
-    auto& changes = pending_[entry.record];
-    if (changes.empty()) {
-        pendingOrder_.push_back(entry.record);
-    }
-    changes.push_back({entry.field, entry.value});
+    change(entry);
 }
 
 void Log::flush() {
+    settle();
     for (const auto& record : pendingOrder_) {
         auto& changes = pending_[record];
         // A record has one kind; a malformed log might say two, and each then gets its own row.
@@ -357,7 +391,7 @@ void Log::rebuild() {
                                     "ORDER BY e.arrival");
     std::size_t sinceFlush = 0;
     while (select.step()) {
-        winOrLose(select.integer(0), select.integer(1), entryFrom(select, 2));
+        fresh_.push_back({select.integer(0), select.integer(1), entryFrom(select, 2)});
         if (++sinceFlush == 10'000) {  // bounds the memory of a long log
             flush();
             sinceFlush = 0;
@@ -395,6 +429,7 @@ void Log::rebuildRows() {
 void Log::forget() {
     writers_.clear();
     devices_.clear();
+    fresh_.clear();
     pending_.clear();
     pendingOrder_.clear();
 }

@@ -25,10 +25,11 @@ class Log {
     [[nodiscard]] std::int64_t writerOf(const model::RawId& device);
     [[nodiscard]] model::RawId deviceOf(std::int64_t writer);
 
-    // Puts one entry in and lets it win or lose its cell. False where it was there already.
-    // The rows change when flush() is called.
+    // Puts one entry in. False where it was there already. Cells and rows change when flush() is
+    // called.
     bool take(const Entry& entry);
-    // Writes the rows of every record whose cells changed since the last flush.
+    // Lets what was taken since the last flush win or lose its cell, and writes the rows of every
+    // record whose cells changed.
     void flush();
 
     // What the cell holds: empty where there is none.
@@ -64,6 +65,15 @@ class Log {
         model::Value value;
     };
 
+    // An entry that stands in the log and whose cell is not settled yet.
+    struct Fresh {
+        std::int64_t arrival;
+        std::int64_t writer;
+        Entry entry;
+    };
+
+    void settle();
+    void change(const Entry& entry);  // its field's value, for the rows
     void winOrLose(std::int64_t arrival, std::int64_t writer, const Entry& entry);
     void writeRow(model::Kind kind, const model::RawId& record, std::vector<Change>& changes);
 
@@ -72,6 +82,7 @@ class Log {
     std::unordered_map<std::int64_t, model::RawId> devices_;
     std::unordered_map<model::RawId, std::vector<Change>, model::RawIdHash> pending_;
     std::vector<model::RawId> pendingOrder_;
+    std::vector<Fresh> fresh_;                             // in order of arrival
     std::unordered_map<std::string, std::string> rowSql_;  // by the fields set, as bytes
 };
 
