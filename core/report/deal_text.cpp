@@ -139,15 +139,15 @@ std::string daysThatMatter(const model::Job& job, const Deal& deal, const TableS
     }
     if (deal.daysToTermEnd && job.termEndOn) {
         const int days = *deal.daysToTermEnd;
-        std::string float_ = std::to_string(days) + " days of float to the term end on " +
-                             longDateText(*job.termEndOn) + ".";
+        std::string spare = std::to_string(days) + " days of float to the term end on " +
+                            longDateText(*job.termEndOn) + ".";
         if (days < 0) {
-            float_ = "The sale comes " + std::to_string(-days) + " days after the term end on " +
-                     longDateText(*job.termEndOn) + ": the extension fee is counted.";
+            spare = "The sale comes " + std::to_string(-days) + " days after the term end on " +
+                    longDateText(*job.termEndOn) + ": the extension fee is counted.";
         } else if (days < kFewDaysToTermEnd) {
-            float_ += " That is under 14: talk to the lender now (common practice, no source).";
+            spare += " That is under 14: talk to the lender now (common practice, no source).";
         }
-        text += wrappedLines(float_, style.width);
+        text += wrappedLines(spare, style.width);
     }
     if (deal.day91On) {
         text += wrappedLines(

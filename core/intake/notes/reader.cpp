@@ -35,6 +35,14 @@ std::size_t wordCount(const Sentence& sentence) {
                       [](const Token& token) { return token.kind == TokenKind::Word; }));
 }
 
+// Whether an object is one of those named, or of their family.
+bool isOneOf(const std::vector<std::uint32_t>& named, std::uint32_t object) {
+    return std::any_of(named.begin(), named.end(), [&](std::uint32_t one) {
+        const std::string& family = tables().objects[one].family;
+        return one == object || (!family.empty() && family == tables().objects[object].family);
+    });
+}
+
 }  // namespace
 
 // Leaves out what the speaker corrects in the same breath.
@@ -171,9 +179,8 @@ bool Reader::isDead(const Sentence& sentence, const Spots& spots, std::size_t at
     return false;
 }
 
-// "Same in here", "same floor", "ditto": what was said of the space before holds here too.
-void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
-    // "BED 2: same, 10 m2"
+// "BED 2: same, 10 m2": a plain "same" at the start of a clause.
+void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
     static const WordId kSame = tables().id("same");
     const bool opens =
         begin < sentence.tokens.size() && kSame != kUnknown &&
@@ -185,65 +192,71 @@ void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin)
             spots.cues.begin(), spots.cues.end(),
             [](const CueSpot& a, const CueSpot& b) { return a.span.begin < b.span.begin; });
     }
+}
+
+// "Same in here", "same floor", "ditto": what was said of the space before holds here too.
+void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
+    hearSame(sentence, spots, begin);
     if (!spots.has(Cue::Same) || walk_.current().empty() || isDead(sentence, spots, 0, 3)) {
         return;
     }
-    const auto cue = std::find_if(spots.cues.begin(), spots.cues.end(),
-                                  [](const CueSpot& spot) { return spot.cue == Cue::Same; });
-    const std::string here = walk_.current().front();
-    std::string from = walk_.before(here);
-    for (const SpaceSpot& space : spots.spaces) {
-        if (space.span.begin >= cue->span.end && space.key != here &&
-            walk_.find(space.key) != nullptr) {
-            from = space.key;
-        }
-    }
+    const Span cue = std::find_if(spots.cues.begin(), spots.cues.end(), [](const CueSpot& spot) {
+                         return spot.cue == Cue::Same;
+                     })->span;
     // Named objects narrow what is copied.
     std::vector<std::uint32_t> named;
     for (const ObjectSpot& object : spots.objects) {
-        if (object.span.begin <= cue->span.end + 4) {
+        if (object.span.begin <= cue.end + 4) {
             named.push_back(object.object);
         }
     }
-    const auto wanted = [&](std::uint32_t object) {
-        return named.empty() || std::any_of(named.begin(), named.end(), [&](std::uint32_t one) {
-                   const std::string& family = tables().objects[one].family;
-                   return one == object ||
-                          (!family.empty() && family == tables().objects[object].family);
-               });
-    };
+    const std::string here = walk_.current().front();
+    const std::string from = sameAs(spots, cue.end, here, named);
+    // They have had their say.
+    std::erase_if(spots.objects, [&](const ObjectSpot& object) {
+        return object.span.begin <= cue.end + 4 && object.span.end > cue.begin;
+    });
+    copySame(sentence, from, here, named);
+}
+
+// Where it was said that is meant: a space named after the word, else the one before this.
+std::string Reader::sameAs(const Spots& spots, std::size_t after, const std::string& here,
+                           const std::vector<std::uint32_t>& named) const {
+    std::string from = walk_.before(here);
+    for (const SpaceSpot& space : spots.spaces) {
+        if (space.span.begin >= after && space.key != here && walk_.find(space.key) != nullptr) {
+            from = space.key;
+        }
+    }
     // "Carpet again, same treatment": where it was last spoken of.
-    const auto holds = [&](const std::string& place) {
-        return std::any_of(found_.begin(), found_.end(), [&](const Found& found) {
-            return found.place == place && found.weight > 1 && wanted(found.object);
-        });
-    };
-    if (!named.empty() && !holds(from)) {
+    const bool holds = std::any_of(found_.begin(), found_.end(), [&](const Found& found) {
+        return found.place == from && found.weight > 1 && isOneOf(named, found.object);
+    });
+    if (!named.empty() && !holds) {
         for (std::size_t i = found_.size(); i-- > 0;) {
-            if (found_[i].place != here && found_[i].weight > 1 && wanted(found_[i].object)) {
-                from = found_[i].place;
-                break;
+            if (found_[i].place != here && found_[i].weight > 1 &&
+                isOneOf(named, found_[i].object)) {
+                return found_[i].place;
             }
         }
     }
-    // They have had their say.
-    std::erase_if(spots.objects, [&](const ObjectSpot& object) {
-        return object.span.begin <= cue->span.end + 4 && object.span.end > cue->span.begin;
-    });
-    std::vector<Found> copies;
-    for (const Found& found : found_) {
-        if (found.place == from && wanted(found.object) && found.weight > 1) {
-            copies.push_back(found);
-            copies.back().place = here;
-            copies.back().item.source = {sourceOf(sentence), sentence.line, 60};
-            copies.back().item.quantity.reset();
-            copies.back().item.cost.reset();
+    return from;
+}
+
+void Reader::copySame(const Sentence& sentence, const std::string& from, const std::string& here,
+                      const std::vector<std::uint32_t>& named) {
+    const std::size_t saidBefore = found_.size();
+    for (std::size_t k = 0; k < saidBefore && found_.size() < kMostItems; ++k) {
+        if (found_[k].place != from || found_[k].weight <= 1 ||
+            !(named.empty() || isOneOf(named, found_[k].object))) {
+            continue;
         }
-    }
-    for (Found& copy : copies) {
-        if (found_.size() < kMostItems) {
-            found_.push_back(std::move(copy));
-        }
+        Found copy = found_[k];
+        copy.place = here;
+        copy.item.source = {sourceOf(sentence), sentence.line, 60};
+        copy.item.quantity.reset();
+        copy.item.cost.reset();
+        found_.push_back(std::move(copy));
     }
 }
 

@@ -31,11 +31,20 @@ class Reader {
 
     static void takeBack(Sentence& sentence, Spots& spots);
     bool takeSection(const Sentence& sentence, const Spots& spots);
+    static void hearSame(const Sentence& sentence, Spots& spots, std::size_t begin);
     void takeSame(const Sentence& sentence, Spots& spots, std::size_t from);
+    void copySame(const Sentence& sentence, const std::string& from, const std::string& here,
+                  const std::vector<std::uint32_t>& named);
+    [[nodiscard]] std::string sameAs(const Spots& spots, std::size_t after, const std::string& here,
+                                     const std::vector<std::uint32_t>& named) const;
     void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                    const Linked& linked, const Openness& open);
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked, const Openness& open);
+    [[nodiscard]] std::string shownAs(const std::string& place) const;
+    [[nodiscard]] bool goesOn(const Sentence& sentence, const Spots& spots, const Openness& open,
+                              const std::string& shown, bool hasMatter) const;
+    void doubtWhatWasSaid(const Openness& open, bool hasMatter, DraftAlternate& alternate);
     void countMaterials(const Sentence& sentence, const Spots& spots, const std::string& place);
     void noteCautions(const Sentence& sentence, const Spots& spots);
     void recall(Spots& spots) const;

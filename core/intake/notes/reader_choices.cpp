@@ -26,6 +26,21 @@ void addOptions(DraftAlternate& alternate, std::vector<DraftOption> options) {
     }
 }
 
+// What a choice is about, as far as the sentence says it.
+std::vector<std::uint32_t> matterOf(const Spots& spots, const Placed& placed,
+                                    const Linked& linked) {
+    std::vector<std::uint32_t> matter;
+    for (const ObjectSpot& object : spots.objects) {
+        if (object.span.begin >= placed.from) {
+            matter.push_back(object.object);
+        }
+    }
+    if (matter.empty() && !linked.said.empty()) {
+        matter.push_back(linked.said.front().object);
+    }
+    return matter;
+}
+
 }  // namespace
 
 // Whether the sentence is about an open choice; then what it says of treatments is no item.
@@ -41,23 +56,13 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (!placed.parts.empty() && !placed.parts.front().keys.empty()) {
         place = placed.parts.front().keys.front();
     }
-    const KnownSpace* known = walk_.find(place);
-    const std::string shown = known == nullptr ? place.substr(0, place.find('*')) : known->shown;
-    const bool remark = open.surely && !hasMatter && choiceAge_ <= 1;  // "I go back and forth."
-    const bool goesOn = choiceAge_ <= kChoiceGoesOn && !alternates_.empty() &&
-                        (remark || alternates_.back().space == shown);
-    if (goesOn && !placed.moved && !dead) {
-        const bool more = open.surely || open.choice || wordIs(sentence, 0, "or") ||
-                          (open.materials > 0 && !spots.amounts.empty());
-        const bool freshBullet = sentence.bullet && sentence.opensLine && hasMatter;
-        if (more && !freshBullet) {
-            if (hasMatter || open.materials > 0 || !spots.amounts.empty()) {
-                addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
-            }
-            choiceAge_ = 0;
-            countMaterials(sentence, spots, place);
-            return true;
+    if (!placed.moved && !dead && goesOn(sentence, spots, open, shownAs(place), hasMatter)) {
+        if (hasMatter || open.materials > 0 || !spots.amounts.empty()) {
+            addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
         }
+        choiceAge_ = 0;
+        countMaterials(sentence, spots, place);
+        return true;
     }
     const bool pending = choicePending_ && hasMatter;
     choicePending_ = false;
@@ -67,15 +72,7 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (spots.has(Cue::Decided) && !open.surely) {
         return false;
     }
-    std::vector<std::uint32_t> matter;
-    for (const ObjectSpot& object : spots.objects) {
-        if (object.span.begin >= placed.from) {
-            matter.push_back(object.object);
-        }
-    }
-    if (matter.empty() && !linked.said.empty()) {
-        matter.push_back(linked.said.front().object);
-    }
+    std::vector<std::uint32_t> matter = matterOf(spots, placed, linked);
     const auto named =
         std::find_if(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& spot) {
             return spot.span.begin >= placed.from && spot.kind == SpaceKind::Room;
@@ -91,15 +88,55 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (open.hinted && !open.surely && !open.choice && linked.said.empty()) {
         return false;
     }
-    // What the sentence before said of the same thing was not decided either.
-    const bool onlySays = open.surely && !hasMatter;
     DraftAlternate alternate;
-    alternate.space = shown;
-    if (known == nullptr) {
-        walk_.learn(place, shown, SpaceKind::Room);
+    alternate.space = shownAs(place);
+    if (walk_.find(place) == nullptr) {
+        walk_.learn(place, alternate.space, SpaceKind::Room);
     }
     alternate.question = ofSpace ? named->shown : tables().objects[matter.front()].name;
     alternate.source = {sourceOf(sentence), sentence.line, open.surely ? 88 : 70};
+    doubtWhatWasSaid(open, hasMatter, alternate);
+    if (hasMatter) {
+        addOptions(alternate, optionsOf(sentence, spots, placed.from));
+    }
+    if (alternate.options.size() < 2) {
+        alternate.options.push_back({"leave as is", {}, {}, {}});
+    }
+    if (alternates_.size() < kMostAlternates) {
+        alternates_.push_back(std::move(alternate));
+        choiceAge_ = 0;
+    }
+    choiceObject_ = matter.empty() ? kNone : matter.front();
+    choiceMaterials_.clear();
+    if (open.materials > 0) {
+        countMaterials(sentence, spots, place);
+    }
+    return !open.hinted || open.surely || open.choice;
+}
+
+// How the place of a choice is written.
+std::string Reader::shownAs(const std::string& place) const {
+    const KnownSpace* known = walk_.find(place);
+    return known == nullptr ? place.substr(0, place.find('*')) : known->shown;
+}
+
+// Whether the sentence adds to the last choice, which was spoken of a moment ago.
+bool Reader::goesOn(const Sentence& sentence, const Spots& spots, const Openness& open,
+                    const std::string& shown, bool hasMatter) const {
+    const bool remark = open.surely && !hasMatter && choiceAge_ <= 1;  // "I go back and forth."
+    if (choiceAge_ > kChoiceGoesOn || alternates_.empty() ||
+        (!remark && alternates_.back().space != shown)) {
+        return false;
+    }
+    const bool more = open.surely || open.choice || wordIs(sentence, 0, "or") ||
+                      (open.materials > 0 && !spots.amounts.empty());
+    const bool freshBullet = sentence.bullet && sentence.opensLine && hasMatter;
+    return more && !freshBullet;
+}
+
+// What the sentence before said of the same thing was not decided either.
+void Reader::doubtWhatWasSaid(const Openness& open, bool hasMatter, DraftAlternate& alternate) {
+    const bool onlySays = open.surely && !hasMatter;
     if (onlySays && lastFound_ < found_.size()) {
         std::vector<Found> doubted(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
                                    found_.end());
@@ -111,24 +148,6 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
             found_.resize(lastFound_);
         }
     }
-    if (hasMatter) {
-        addOptions(alternate, optionsOf(sentence, spots, placed.from));
-    }
-    if (alternate.options.size() < 2) {
-        alternate.options.push_back({"leave as is", {}, {}, {}});
-    }
-    // A choice between materials: that the thing is replaced is decided.
-    const bool ofMaterial = open.materials > 1 && !matter.empty();
-    if (alternates_.size() < kMostAlternates) {
-        alternates_.push_back(std::move(alternate));
-        choiceAge_ = 0;
-    }
-    choiceObject_ = matter.empty() ? kNone : matter.front();
-    choiceMaterials_.clear();
-    if (ofMaterial || open.materials > 0) {
-        countMaterials(sentence, spots, place);
-    }
-    return !open.hinted || open.surely || open.choice;
 }
 
 // A choice between materials alone: that the thing is replaced is decided.

@@ -147,6 +147,24 @@ class Cutter {
         }
     }
 
+    // What follows the letter, apostrophe, digit or joined word at `at` of the word from `begin`;
+    // `at` itself where the word ends there.
+    [[nodiscard]] std::size_t afterLetter(std::size_t begin, std::size_t at) const {
+        const char c = text_[at];
+        if (text_.substr(at, 3) == "\xE2\x80\x99") {  // a curly apostrophe
+            return at + 3;
+        }
+        if (static_cast<unsigned char>(c) >= 0x80 && isKnownSign(at)) {
+            return at;
+        }
+        const bool inside = at > begin;
+        const bool apostrophe = c == '\'' && at + 1 < text_.size() && isLetter(text_[at + 1]);
+        if (isLetter(c) || (inside && (isDigit(c) || apostrophe))) {
+            return at + 1;
+        }
+        return inside && (c == '/' || c == '&') ? joinedEnd(begin, at) : at;
+    }
+
     bool cutWord() {
         const std::size_t begin = at_;
         std::size_t end = at_;
@@ -158,26 +176,11 @@ class Cutter {
             return true;
         }
         while (end < text_.size()) {
-            const char c = text_[end];
-            const bool curly = text_.substr(end, 3) == "\xE2\x80\x99";
-            if (curly) {
-                end += 3;
-            } else if (static_cast<unsigned char>(c) >= 0x80 && isKnownSign(end)) {
-                break;
-            } else if (isLetter(c) || (c == '\'' && end > begin && end + 1 < text_.size() &&
-                                       isLetter(text_[end + 1]))) {
-                ++end;
-            } else if (isDigit(c) && end > begin) {
-                ++end;
-            } else if ((c == '/' || c == '&') && end > begin) {
-                const std::size_t stop = joinedEnd(begin, end);
-                if (stop == end) {
-                    break;
-                }
-                end = stop;
-            } else {
+            const std::size_t next = afterLetter(begin, end);
+            if (next == end) {
                 break;
             }
+            end = next;
         }
         if (end == begin) {
             return false;

@@ -90,7 +90,7 @@ class Walk {
     void settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed);
     void openLine(const Sentence& sentence);
     [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);
-    std::size_t headingEnd(const Sentence& sentence, const Spots& spots) const;
+    [[nodiscard]] std::size_t headingEnd(const Sentence& sentence, const Spots& spots) const;
     void moveTo(const std::vector<const SpaceSpot*>& spots);
     [[nodiscard]] bool takeQualified(const Sentence& sentence);
     void learnOnes(const Sentence& sentence, const Spots& spots);
