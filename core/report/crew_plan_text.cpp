@@ -212,7 +212,7 @@ std::string stackedText(const model::JobRows& rows, const compute::JobFigures& f
 }
 
 std::string crewPlanJson(const model::JobRows& rows, const compute::JobFigures& figures,
-                         const JobCrewPlan& plan, Date today) {
+                         const JobCrewPlan& plan, Date today, std::optional<std::size_t> kept) {
     Json out;
     out["job"] = rows.job.name;
     out["as_of"] = today.toString();
@@ -244,6 +244,7 @@ std::string crewPlanJson(const model::JobRows& rows, const compute::JobFigures& 
     out["crews_without_capacity"] = plan.crewsWithoutCapacity;
     out["items_without_crew"] = plan.itemsWithoutCrew;
     out["one_crew_spaces"] = plan.oneCrewSpaces;
+    out["kept"] = kept ? Json(*kept) : Json(nullptr);
     return out.dump(2) + "\n";
 }
 

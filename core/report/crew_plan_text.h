@@ -4,6 +4,7 @@
 // they begin on, which crew or space would be wanted twice without it, and what it rests on.
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "core/compute/budget.h"
@@ -25,9 +26,11 @@ namespace ledgerboard::report {
                                       const compute::JobFigures& figures,
                                       const compute::StackedDays& stacked, model::Date today);
 
-// One JSON document, ended by a line break: days as ISO 8601, lengths in working days.
+// One JSON document, ended by a line break: days as ISO 8601, lengths in working days; `kept`: of
+// how many items it became the planned dates, where that was asked for.
 [[nodiscard]] std::string crewPlanJson(const model::JobRows& rows,
                                        const compute::JobFigures& figures,
-                                       const compute::JobCrewPlan& plan, model::Date today);
+                                       const compute::JobCrewPlan& plan, model::Date today,
+                                       std::optional<std::size_t> kept = {});
 
 }  // namespace ledgerboard::report

@@ -113,6 +113,7 @@ std::string notBilledText(const JobRows& rows, const compute::JobFigures& figure
     std::stable_sort(open.begin(), open.end(),
                      [](const auto& a, const auto& b) { return a.first > b.first; });
     std::vector<std::string> names;
+    names.reserve(open.size());
     for (const auto& [left, name] : open) {
         names.push_back(name + " " + whole(left));
     }
@@ -135,6 +136,7 @@ std::string overText(const compute::JobFigures& figures) {
         std::stable_sort(lines.begin(), lines.end(),
                          [](const auto& a, const auto& b) { return a.first > b.first; });
         std::vector<std::string> names;
+        names.reserve(lines.size());
         for (const auto& [amount, name] : lines) {
             names.push_back(name + " " + whole(amount));
         }
@@ -218,6 +220,7 @@ std::string crewText(const JobRows& rows, const compute::JobFigures& figures,
                      const compute::CrewNews& work) {
     const auto items = [&](const std::vector<std::size_t>& places) {
         std::vector<std::string> names;
+        names.reserve(places.size());
         for (const std::size_t k : places) {
             names.push_back(figures.scope.lines[k].name);
         }

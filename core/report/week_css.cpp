@@ -116,7 +116,9 @@ footer{margin-top:28px;border-top:1px solid var(--rule);padding-top:8px}
  .curvebox{overflow-x:auto}.curve{min-width:560px}
  header{grid-template-columns:1fr}
 }
-@media (max-width:560px){.figures,.photos{grid-template-columns:1fr}}
+@media (max-width:560px){.figures,.photos{grid-template-columns:1fr}
+ .scale{flex-wrap:wrap}.scale span{white-space:nowrap}
+ .scale span:nth-child(2){order:3;flex-basis:100%;white-space:normal;text-align:left}}
 )";
 
 constexpr const char* kPrint = R"(

@@ -6,6 +6,8 @@
 #include "core/compute/plan.h"
 #include "core/report/crew_plan_text.h"
 
+#include "desktop/cli/keep_dates.h"
+
 namespace ledgerboard::cli {
 
 namespace {
@@ -45,13 +47,25 @@ model::Result<compute::CrewPlanLimits> limitsOf(const CrewPlanOptions& options, 
     return limits;
 }
 
+std::vector<DatesToKeep> datesOf(const model::JobRows& rows, const compute::JobFigures& figures,
+                                 const compute::JobCrewPlan& plan) {
+    std::vector<DatesToKeep> dates;
+    for (const compute::CrewedDays& item : plan.items) {
+        if (item.hasDays && item.line < rows.items.size()) {
+            const bool isUnderWay = figures.lines[item.line].shown > model::Percent{};
+            dates.push_back({item.line, item.startOn, item.finishOn, isUnderWay});
+        }
+    }
+    return dates;
+}
+
 }  // namespace
 
 bool saysCrews(const CrewPlanOptions& options) {
     return options.isWanted || options.tries || options.seconds || options.seed;
 }
 
-model::Result<void> planByCrews(Session& session, const CrewPlanOptions& options,
+model::Result<void> planByCrews(Session& session, const CrewPlanOptions& options, bool keep,
                                 const model::JobRows& rows, const compute::JobFigures& figures,
                                 model::Date today) {
     const auto limits = limitsOf(options, session);
@@ -69,13 +83,24 @@ model::Result<void> planByCrews(Session& session, const CrewPlanOptions& options
     if (!plan.ok()) {
         return plan.error();
     }
+    std::optional<std::size_t> kept;
+    if (keep) {
+        auto written = keepDates(session, rows, datesOf(rows, figures, plan.value()), today);
+        if (!written.ok()) {
+            return written.error();
+        }
+        kept = written.value();
+    }
     if (session.json()) {
-        session.print(report::crewPlanJson(rows, figures, plan.value(), today));
+        session.print(report::crewPlanJson(rows, figures, plan.value(), today, kept));
         return {};
     }
     const bool bold = session.surroundings().isTerminal && session.surroundings().unicode;
     session.print(report::crewPlanText(rows, figures, plan.value(), today,
                                        {session.surroundings().width, session.script(), bold}));
+    if (kept) {
+        session.print(keptText(*kept));
+    }
     return {};
 }
 

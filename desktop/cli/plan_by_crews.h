@@ -22,11 +22,11 @@ struct CrewPlanOptions {
 // Whether any of them was said.
 [[nodiscard]] bool saysCrews(const CrewPlanOptions& options);
 
-// Prints it, as text or JSON. Requires: rows as of today, figures of them. Errors: WrongUse for
-// options that do not go together or are out of range; CannotBeMet for links in a loop, and what
-// crewPlanOf refuses.
+// Prints it, as text or JSON; with `keep` its dates become the planned ones. Requires: rows as of
+// today, figures of them. Errors: WrongUse for options that do not go together or are out of range;
+// CannotBeMet for links in a loop, and what crewPlanOf refuses.
 [[nodiscard]] model::Result<void> planByCrews(Session& session, const CrewPlanOptions& options,
-                                              const model::JobRows& rows,
+                                              bool keep, const model::JobRows& rows,
                                               const compute::JobFigures& figures,
                                               model::Date today);
 

@@ -204,7 +204,7 @@ void addLooking(CLI::App& app, Spoken& s) {
     CLI::App* plan =
         addVerb(app, s, "plan", "When each item is on site, its float, what to order by when",
                 "ledgerboard plan --as-of 2026-05-15\n  ledgerboard plan --link\n  ledgerboard "
-                "plan --keep\n  ledgerboard plan --crews",
+                "plan --keep\n  ledgerboard plan --crews --keep",
                 [&s](Session& session) { return verbPlan(session, s.plan); });
     plan->add_flag("--keep", s.plan.keep,
                    "Write these dates as the planned start and finish of unfinished items");

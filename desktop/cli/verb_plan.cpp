@@ -9,48 +9,30 @@
 #include "core/report/plan_json.h"
 #include "core/report/plan_text.h"
 
+#include "desktop/cli/keep_dates.h"
 #include "desktop/cli/verbs.h"
 
 namespace ledgerboard::cli {
 
 namespace {
 
-namespace f = model::field;
 using model::Result;
 
-// Writes planned start and finish where they differ; how many items that is.
+// The plan's dates of unfinished items that have days, as their planned ones.
 Result<std::size_t> keepPlan(Session& session, const model::JobRows& rows,
                              const compute::Plan& plan, model::Date today) {
     if (!plan.loop.empty() || !plan.on) {
         return model::cannotBeMet("there are no dates to keep: 'ledgerboard plan' says why");
     }
-    store::Book& book = *session.book().value();
-    store::Action action("keep the plan of " + today.toString(), book.position());
-    std::size_t count = 0;
+    std::vector<DatesToKeep> dates;
     for (const compute::PlanItem& item : plan.items) {
-        if (item.state == compute::PlanState::Finished || !item.hasDays ||
-            item.line >= rows.items.size()) {
-            continue;
+        if (item.state != compute::PlanState::Finished && item.hasDays &&
+            item.line < rows.items.size()) {
+            dates.push_back({item.line, *item.startOn, *item.finishOn,
+                             item.state == compute::PlanState::UnderWay});
         }
-        const model::Item& row = rows.items[item.line];
-        const bool setStart = item.state == compute::PlanState::Ahead || !row.plannedStartOn;
-        const bool newStart = setStart && row.plannedStartOn != item.startOn;
-        const bool newFinish = row.plannedFinishOn != item.finishOn;
-        if (newStart) {
-            action.set(row.id.raw(), f::Item::plannedStartOn, model::valueOf(*item.startOn));
-        }
-        if (newFinish) {
-            action.set(row.id.raw(), f::Item::plannedFinishOn, model::valueOf(*item.finishOn));
-        }
-        count += newStart || newFinish ? 1 : 0;
     }
-    if (!action.empty()) {
-        if (auto done = book.commit(action, session.now()); !done.ok()) {
-            return done.error();
-        }
-        session.forgetRows();
-    }
-    return count;
+    return keepDates(session, rows, dates, today);
 }
 
 Done linkUsually(Session& session, const model::JobRows& rows, const compute::JobFigures& figures) {
@@ -101,20 +83,15 @@ void showPlan(Session& session, const model::JobRows& rows, const compute::JobFi
     session.print(report::planText(rows, figures, plan, today,
                                    {session.surroundings().width, session.script(), bold}));
     if (kept) {
-        session.print(
-            *kept == 0 ? std::string("\nThe planned dates of the items are these "
-                                     "already.\n")
-                       : "\nKept as the planned dates of " +
-                             report::countText(static_cast<std::int64_t>(*kept), "item", "items") +
-                             "; 'ledgerboard undo' takes that back.\n");
+        session.print(keptText(*kept));
     }
 }
 
 }  // namespace
 
 Done verbPlan(Session& session, const PlanOptions& options) {
-    if (saysCrews(options.crews) && (options.keep || options.link)) {
-        return model::wrongUse("--crews only shows a plan: say --keep or --link without it");
+    if (saysCrews(options.crews) && options.link) {
+        return model::wrongUse("--crews shows or keeps a plan: say --link without it");
     }
     if (options.keep && options.link) {
         return model::wrongUse(
@@ -139,7 +116,7 @@ Done verbPlan(Session& session, const PlanOptions& options) {
             return linkUsually(session, rows, figures);
         }
         if (saysCrews(options.crews)) {
-            return planByCrews(session, options.crews, rows, figures, today);
+            return planByCrews(session, options.crews, options.keep, rows, figures, today);
         }
         const compute::Plan plan = compute::planOf(rows, figures, today);
         std::optional<std::size_t> kept;

@@ -104,6 +104,22 @@ TEST_F(PlanByCrews, NothingWantedTwice) {
     EXPECT_THAT(text, HasSubstr("No crew or space would be wanted twice"));
 }
 
+// 4 + 2 days of one crew from Monday the 1st: the other may begin on the 3rd or on the 5th.
+TEST_F(PlanByCrews, KeepsItsDatesAsOneAction) {
+    item("Hall bath", "tile", "4", "Tile crew");
+    item("Kitchen", "tile", "2", "Tile crew");
+    const std::vector<std::string> keep = {"--as-of", "2026-05-15", "plan", "--crews", "--keep"};
+    EXPECT_THAT(ok(keep), HasSubstr("Kept as the planned dates of 2 items"));
+    EXPECT_THAT(ok(keep), HasSubstr("are these already"));
+    const auto items = nlohmann::json::parse(ok({"--json", "list", "scope"})).at("items");
+    std::vector<std::string> finishes;
+    for (const auto& item : items) {
+        finishes.push_back(item.at("planned_finish_on"));
+    }
+    EXPECT_THAT(finishes, testing::Contains("2026-06-08"));  // one of them after the other
+    EXPECT_THAT(ok({"undo"}), HasSubstr("keep the plan of 2026-05-15"));
+}
+
 TEST_F(PlanByCrews, Refusals) {
     item("Hall bath", "tile", "4", "Tile crew");
     refuses({"plan", "--tries", "5"}, kWrongUse, "say --crews as well");
@@ -113,7 +129,9 @@ TEST_F(PlanByCrews, Refusals) {
     refuses({"plan", "--crews", "--seconds", "nan"}, kWrongUse, "--seconds");
     refuses({"plan", "--crews", "--seed", "-4"}, kWrongUse, "--seed is -4");
     refuses({"plan", "--crews", "--seconds", "1", "--tries", "5"}, kWrongUse, "one of them");
-    refuses({"plan", "--crews", "--keep"}, kWrongUse, "--crews only shows a plan");
+    refuses({"plan", "--crews", "--link"}, kWrongUse, "say --link without it");
+    refuses({"--as-of", "2026-05-15", "--known-at", "2026-05-01", "plan", "--crews", "--keep"},
+            kWrongUse, "plan --keep");
     ok({"set", "Tile crew", "Capacity", "0"});
     refuses({"plan", "--crews"}, kCannotBeMet, "\"Tile crew\" has work left and a capacity of 0");
 }

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/compute/plan.h"
+
 #include "tests/unit/compute/sample_job.h"
 
 namespace {
@@ -256,6 +258,17 @@ TEST(JobNetwork, ALoopIsFound) {
     job.link(1, 2);
     job.link(2, 1);
     EXPECT_EQ(job.network().loop, (std::vector<std::size_t>{0, 1}));
+}
+
+TEST(JobNetwork, AContractWithoutItemsIsMoneyAndNoWork) {
+    LinkedJob job;
+    job.of("walls", "4");
+    const std::size_t before = job.network().activities.size();
+    job.contract("Dumpster", "900", "2026-05-01");
+    ASSERT_EQ(figuresOf(job.rows, kToday).scope.lines.back().kind, LineKind::Contract);
+    EXPECT_EQ(job.network().activities.size(), before);
+    const JobFigures figures = figuresOf(job.rows, kToday);
+    EXPECT_EQ(planOf(job.rows, figures, kToday).items.size(), 1U);
 }
 
 TEST(ActualDays, ComeFromTheRowElseFromMarks) {

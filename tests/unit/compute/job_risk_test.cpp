@@ -331,6 +331,13 @@ TEST_F(JobRiskTest, ALoopIsNamed) {
         << out.error().message;
 }
 
+TEST_F(JobRiskTest, AContractWithoutItemsCostsAndTakesNoTime) {
+    job.item("roof", "1000").daysLikely = amountOf("4");
+    const auto before = risk(0.2).finish->counts;
+    job.contract("Dumpster", "900", "2026-05-01");
+    EXPECT_EQ(risk(0.2).finish->counts, before);
+}
+
 TEST_F(JobRiskTest, OneSeedOneResult) {
     job.item("roof", "1000").daysLikely = amountOf("4");
     const JobRisk first = risk(0.2);
