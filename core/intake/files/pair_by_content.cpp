@@ -24,11 +24,7 @@ bool isFact(FieldCode code) {
 class ByContent {
   public:
     ByContent(const PairingInput& in, Problems& problems)
-        : kind_(in.kind),
-          rows_(in.rows),
-          existing_(in.existing),
-          finder_(in.finder),
-          headingOf_(in.headingOf),
+        : in_(in),
           problems_(problems),
           past_(in.book),
           pairings_(in.rows.size()),
@@ -45,14 +41,14 @@ class ByContent {
   private:
     [[nodiscard]] std::string printed(FieldCode code, const Value& value) const {
         const std::string text =
-            model::printValue(*model::fieldOf(code), value, finder_.nameRecord());
+            model::printValue(*model::fieldOf(code), value, in_.finder.nameRecord());
         return text.empty() ? "nothing" : text;
     }
 
     template <class Read>
     [[nodiscard]] std::string factsOf(Read&& read) const {
         std::string key;
-        for (const auto* field : columnsOf(kind_)) {
+        for (const auto* field : columnsOf(in_.kind)) {
             if (isFact(field->code)) {
                 key += keyOf(read(field->code)) + "\n";
             }
@@ -61,14 +57,16 @@ class ByContent {
     }
 
     void readExisting() {
-        const FieldCode voids = kind_.kind == model::Kind::Spend ? f::Spend::voids : f::Mark::voids;
-        for (std::size_t k = 0; k < existing_.size(); ++k) {
-            if (const auto* id = std::get_if<model::RawId>(&existing_[k].at(voids))) {
+        const FieldCode voids =
+            in_.kind.kind == model::Kind::Spend ? f::Spend::voids : f::Mark::voids;
+        for (std::size_t k = 0; k < in_.existing.size(); ++k) {
+            if (const auto* id = std::get_if<model::RawId>(&in_.existing[k].at(voids))) {
                 voided_.insert(*id);
             }
-            byFacts_[factsOf([&](FieldCode code) { return existing_[k].at(code); })].push_back(k);
-            if (kind_.kind == model::Kind::Spend) {
-                const Value bankId = existing_[k].at(f::Spend::bankId);
+            byFacts_[factsOf([&](FieldCode code) { return in_.existing[k].at(code); })].push_back(
+                k);
+            if (in_.kind.kind == model::Kind::Spend) {
+                const Value bankId = in_.existing[k].at(f::Spend::bankId);
                 if (!model::isEmpty(bankId)) {
                     byBankId_[std::get<std::string>(bankId)].push_back(k);
                 }
@@ -80,9 +78,9 @@ class ByContent {
         readExisting();
         std::unordered_map<std::string, std::int64_t> lineOf;
         std::vector<std::size_t> open;
-        for (std::size_t at = 0; at < rows_.size(); ++at) {
-            const Value bankId = valueIn(rows_[at].values, f::Spend::bankId);
-            if (!rows_[at].unreadable.empty()) {
+        for (std::size_t at = 0; at < in_.rows.size(); ++at) {
+            const Value bankId = valueIn(in_.rows[at].values, f::Spend::bankId);
+            if (!in_.rows[at].unreadable.empty()) {
                 continue;  // what it says is not known
             }
             if (model::isEmpty(bankId)) {
@@ -90,11 +88,11 @@ class ByContent {
                 continue;
             }
             const auto& text = std::get<std::string>(bankId);
-            const auto [earlier, isNew] = lineOf.emplace(text, rows_[at].line);
+            const auto [earlier, isNew] = lineOf.emplace(text, in_.rows[at].line);
             if (isNew) {
                 pairByBankId(at, text);
             } else {
-                problems_.add(rows_[at].line, headingOf_(f::Spend::bankId),
+                problems_.add(in_.rows[at].line, in_.headingOf(f::Spend::bankId),
                               "\"" + text + "\" stands in line " + std::to_string(earlier->second) +
                                   " too: take out one of the two rows");
             }
@@ -116,11 +114,11 @@ class ByContent {
     };
 
     [[nodiscard]] std::string rowFacts(std::size_t at) const {
-        return factsOf([&](FieldCode code) { return valueIn(rows_[at].values, code); });
+        return factsOf([&](FieldCode code) { return valueIn(in_.rows[at].values, code); });
     }
 
     bool isClose(const BroughtRow& row, const Record& record, Closeness closeness) {
-        for (const auto* field : columnsOf(kind_)) {
+        for (const auto* field : columnsOf(in_.kind)) {
             const Value said = valueIn(row.values, field->code);
             const Value& has = record.at(field->code);
             if (said == has) {
@@ -144,7 +142,7 @@ class ByContent {
             return false;
         }
         for (const auto k : found->second) {
-            if (!used_[k] && isClose(rows_[at], existing_[k], closeness)) {
+            if (!used_[k] && isClose(in_.rows[at], in_.existing[k], closeness)) {
                 take(at, k);
                 return true;
             }
@@ -157,12 +155,12 @@ class ByContent {
     void take(std::size_t at, std::size_t k) {
         used_[k] = true;
         pairings_[at] = {PairedAs::Same, k, {}, ""};
-        if (existing_[k].gone || voided_.contains(existing_[k].id)) {
+        if (in_.existing[k].gone || voided_.contains(in_.existing[k].id)) {
             return;
         }
-        for (const auto& [code, value] : rows_[at].values) {
-            if (!isFact(code) && existing_[k].at(code) != value &&
-                !past_.held(existing_[k].id, code, value)) {
+        for (const auto& [code, value] : in_.rows[at].values) {
+            if (!isFact(code) && in_.existing[k].at(code) != value &&
+                !past_.held(in_.existing[k].id, code, value)) {
                 pairings_[at].changes.emplace(code, value);
                 pairings_[at].as = PairedAs::Different;
             }
@@ -177,24 +175,24 @@ class ByContent {
         }
         const std::string facts = rowFacts(at);
         for (const auto k : found->second) {
-            if (factsOf([&](FieldCode code) { return existing_[k].at(code); }) == facts) {
+            if (factsOf([&](FieldCode code) { return in_.existing[k].at(code); }) == facts) {
                 take(at, k);
                 return;
             }
         }
-        const Record& other = existing_[found->second.back()];
+        const Record& other = in_.existing[found->second.back()];
         std::string differs;
         FieldCode column = f::Spend::amount;
         for (const auto code : {f::Spend::amount, f::Spend::spentOn, f::Spend::type}) {
-            const Value said = valueIn(rows_[at].values, code);
+            const Value said = valueIn(in_.rows[at].values, code);
             if (said != other.at(code)) {
                 column = differs.empty() ? code : column;
-                differs += (differs.empty() ? "" : "; ") + headingOf_(code) + " " +
+                differs += (differs.empty() ? "" : "; ") + in_.headingOf(code) + " " +
                            printed(code, other.at(code)) + " there, " + printed(code, said) +
                            " here";
             }
         }
-        problems_.add(rows_[at].line, headingOf_(column),
+        problems_.add(in_.rows[at].line, in_.headingOf(column),
                       "the bank id \"" + bankId + "\" is already in the book with other facts (" +
                           differs +
                           "), and spend is never edited: mend the row, or drop the one in the "
@@ -204,13 +202,13 @@ class ByContent {
     // A new row with the facts of a record that pairs with no row may be that record written anew.
     void remarkLike(std::size_t at) {
         const auto found = byFacts_.find(rowFacts(at));
-        if (found == byFacts_.end() || model::isEmpty(valueIn(rows_[at].values, amountOf()))) {
+        if (found == byFacts_.end() || model::isEmpty(valueIn(in_.rows[at].values, amountOf()))) {
             return;
         }
         for (const auto k : found->second) {
-            if (!used_[k] && !existing_[k].gone && !voided_.contains(existing_[k].id)) {
+            if (!used_[k] && !in_.existing[k].gone && !voided_.contains(in_.existing[k].id)) {
                 pairings_[at].remark = "has the same kind, date and amount as " +
-                                       finder_.nameOf(existing_[k].id) +
+                                       in_.finder.nameOf(in_.existing[k].id) +
                                        " in the book: drop one if they are one and the same";
                 return;
             }
@@ -220,25 +218,27 @@ class ByContent {
     // A new row that is like a record of the book but for the amount may be that record put right,
     // and then both would count.
     void remarkCorrected(std::size_t at) {
-        const Value amount = valueIn(rows_[at].values, f::Spend::amount);
-        if (kind_.kind != model::Kind::Spend || !pairings_[at].remark.empty() ||
-            model::isEmpty(amount) || model::isEmpty(valueIn(rows_[at].values, f::Spend::payee))) {
+        const Value amount = valueIn(in_.rows[at].values, f::Spend::amount);
+        if (in_.kind.kind != model::Kind::Spend || !pairings_[at].remark.empty() ||
+            model::isEmpty(amount) ||
+            model::isEmpty(valueIn(in_.rows[at].values, f::Spend::payee))) {
             return;
         }
         const auto isLike = [&](const Record& record) {
             const auto alike = {f::Spend::type, f::Spend::spentOn,  f::Spend::payee,
                                 f::Spend::item, f::Spend::contract, f::Spend::crew};
             return std::all_of(alike.begin(), alike.end(), [&](FieldCode code) {
-                return keyOf(valueIn(rows_[at].values, code)) == keyOf(record.at(code));
+                return keyOf(valueIn(in_.rows[at].values, code)) == keyOf(record.at(code));
             });
         };
-        for (std::size_t k = 0; k < existing_.size(); ++k) {
-            if (!used_[k] && !existing_[k].gone && !voided_.contains(existing_[k].id) &&
-                !model::isEmpty(existing_[k].at(f::Spend::amount)) && isLike(existing_[k])) {
+        for (std::size_t k = 0; k < in_.existing.size(); ++k) {
+            if (!used_[k] && !in_.existing[k].gone && !voided_.contains(in_.existing[k].id) &&
+                !model::isEmpty(in_.existing[k].at(f::Spend::amount)) && isLike(in_.existing[k])) {
                 pairings_[at].remark =
-                    "is like " + finder_.nameOf(existing_[k].id) + " in the book but for the " +
-                    "amount (" + printed(f::Spend::amount, existing_[k].at(f::Spend::amount)) +
-                    " there, " + printed(f::Spend::amount, amount) +
+                    "is like " + in_.finder.nameOf(in_.existing[k].id) +
+                    " in the book but for the " + "amount (" +
+                    printed(f::Spend::amount, in_.existing[k].at(f::Spend::amount)) + " there, " +
+                    printed(f::Spend::amount, amount) +
                     " here): if it puts that one right, drop that one, or both count";
                 return;
             }
@@ -246,14 +246,10 @@ class ByContent {
     }
 
     [[nodiscard]] FieldCode amountOf() const {
-        return kind_.kind == model::Kind::Spend ? f::Spend::amount : FieldCode{0};
+        return in_.kind.kind == model::Kind::Spend ? f::Spend::amount : FieldCode{0};
     }
 
-    const BringKind& kind_;
-    const std::vector<BroughtRow>& rows_;
-    const std::vector<Record>& existing_;
-    const Finder& finder_;
-    const HeadingOf& headingOf_;
+    const PairingInput& in_;
     Problems& problems_;
     Past past_;
     std::vector<Pairing> pairings_;

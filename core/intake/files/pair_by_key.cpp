@@ -18,11 +18,7 @@ using store::Record;
 class ByKey {
   public:
     ByKey(const PairingInput& in, Problems& problems)
-        : kind_(in.kind),
-          rows_(in.rows),
-          existing_(in.existing),
-          finder_(in.finder),
-          headingOf_(in.headingOf),
+        : in_(in),
           problems_(problems),
           past_(in.book),
           pairings_(in.rows.size()),
@@ -47,8 +43,9 @@ class ByKey {
     template <class Read>
     [[nodiscard]] std::string neededKey(Read&& read) const {
         std::string key;
-        for (const auto code : kind_.key) {
-            if (std::find(kind_.needed.begin(), kind_.needed.end(), code) != kind_.needed.end()) {
+        for (const auto code : in_.kind.key) {
+            if (std::find(in_.kind.needed.begin(), in_.kind.needed.end(), code) !=
+                in_.kind.needed.end()) {
                 key += keyOf(read(code)) + "\n";
             }
         }
@@ -57,7 +54,7 @@ class ByKey {
 
     [[nodiscard]] std::string wholeKey(const BroughtRow& row) const {
         std::string key;
-        for (const auto code : kind_.key) {
+        for (const auto code : in_.kind.key) {
             key += keyOf(valueIn(row.values, code)) + "\n";
         }
         return key;
@@ -67,7 +64,7 @@ class ByKey {
     // leaves its part of the key open; an empty cell of one that it has says that there is none.
     // With `fillIn`, a record that has none yet may take the row's.
     [[nodiscard]] bool sameKey(const BroughtRow& row, const Record& record, bool fillIn) const {
-        return std::all_of(kind_.key.begin(), kind_.key.end(), [&](FieldCode code) {
+        return std::all_of(in_.kind.key.begin(), in_.kind.key.end(), [&](FieldCode code) {
             return !brought_.contains(code) ||
                    keyOf(valueIn(row.values, code)) == keyOf(record.at(code)) ||
                    (fillIn && model::isEmpty(record.at(code)));
@@ -75,33 +72,33 @@ class ByKey {
     }
 
     [[nodiscard]] bool keyFilled(const BroughtRow& row) const {
-        return std::all_of(kind_.needed.begin(), kind_.needed.end(),
+        return std::all_of(in_.kind.needed.begin(), in_.kind.needed.end(),
                            [&](FieldCode code) { return row.values.contains(code); });
     }
 
     [[nodiscard]] std::string keyWords() const {
         std::string out;
-        for (const auto code : kind_.key) {
-            out += (out.empty() ? "\"" : ", \"") + headingOf_(code) + "\"";
+        for (const auto code : in_.kind.key) {
+            out += (out.empty() ? "\"" : ", \"") + in_.headingOf(code) + "\"";
         }
         return out;
     }
 
     void pairKeys() {
         std::unordered_map<std::string, std::vector<std::size_t>> byKey;
-        for (std::size_t k = 0; k < existing_.size(); ++k) {
-            byKey[neededKey([&](FieldCode code) { return existing_[k].at(code); })].push_back(k);
+        for (std::size_t k = 0; k < in_.existing.size(); ++k) {
+            byKey[neededKey([&](FieldCode code) { return in_.existing[k].at(code); })].push_back(k);
         }
         std::unordered_map<std::string, std::int64_t> lineOf;
         std::vector<std::size_t> open;
-        for (std::size_t at = 0; at < rows_.size(); ++at) {
-            const auto& row = rows_[at];
+        for (std::size_t at = 0; at < in_.rows.size(); ++at) {
+            const auto& row = in_.rows[at];
             if (!keyFilled(row)) {
                 continue;  // already a problem
             }
             const auto [earlier, isNew] = lineOf.emplace(wholeKey(row), row.line);
             if (!isNew) {
-                problems_.add(row.line, headingOf_(kind_.needed.back()),
+                problems_.add(row.line, in_.headingOf(in_.kind.needed.back()),
                               "says again what line " + std::to_string(earlier->second) +
                                   " says (" + keyWords() +
                                   " are the same): make one row of the two, or tell them apart "
@@ -112,12 +109,12 @@ class ByKey {
         }
         // Equal keys first, so that no row fills in the record that another row names.
         for (const bool fillIn : {false, true}) {
-            if (fillIn && !kind_.keyFillsIn) {
+            if (fillIn && !in_.kind.keyFillsIn) {
                 break;
             }
             std::erase_if(open, [&](std::size_t at) {
                 const auto found = byKey.find(
-                    neededKey([&](FieldCode code) { return valueIn(rows_[at].values, code); }));
+                    neededKey([&](FieldCode code) { return valueIn(in_.rows[at].values, code); }));
                 return found == byKey.end() || settle(at, found->second, fillIn);
             });
         }
@@ -128,9 +125,9 @@ class ByKey {
     void narrowToEqual(const BroughtRow& row, std::vector<std::size_t>& alive) const {
         std::vector<std::size_t> equal;
         for (const auto k : alive) {
-            const FieldValues values = toWrite(row, existing_[k]);
+            const FieldValues values = toWrite(row, in_.existing[k]);
             if (std::all_of(values.begin(), values.end(), [&](const auto& pair) {
-                    return existing_[k].at(pair.first) == pair.second;
+                    return in_.existing[k].at(pair.first) == pair.second;
                 })) {
                 equal.push_back(k);
             }
@@ -142,16 +139,16 @@ class ByKey {
 
     // True where the row is settled.
     bool settle(std::size_t at, const std::vector<std::size_t>& candidates, bool fillIn) {
-        const auto& row = rows_[at];
+        const auto& row = in_.rows[at];
         std::vector<std::size_t> alive;
         std::optional<std::size_t> dropped;
         for (const auto k : candidates) {
-            if (!sameKey(row, existing_[k], fillIn) || used_[k]) {
+            if (!sameKey(row, in_.existing[k], fillIn) || used_[k]) {
                 continue;
             }
-            if (!existing_[k].gone) {
+            if (!in_.existing[k].gone) {
                 alive.push_back(k);
-            } else if (!dropped && past_.everHeld(existing_[k], toWrite(row, existing_[k]))) {
+            } else if (!dropped && past_.everHeld(in_.existing[k], toWrite(row, in_.existing[k]))) {
                 dropped = k;
             }
         }
@@ -164,7 +161,7 @@ class ByKey {
         if (alive.size() > 1) {
             std::string names;
             for (const auto k : alive) {
-                names += (names.empty() ? "" : ", ") + finder_.nameOf(existing_[k].id);
+                names += (names.empty() ? "" : ", ") + in_.finder.nameOf(in_.existing[k].id);
             }
             problems_.add(row.line, "",
                           "may mean " + std::to_string(alive.size()) + " records (" + names +
@@ -176,7 +173,7 @@ class ByKey {
                              *dropped,
                              {},
                              "was dropped from the book and stays so; 'ledgerboard set " +
-                                 existing_[*dropped].id.hex().substr(24) +
+                                 in_.existing[*dropped].id.hex().substr(24) +
                                  " Dropped no' brings it back"};
             return true;
         }
@@ -185,8 +182,8 @@ class ByKey {
         }
         used_[alive.front()] = true;
         pairings_[at] = {PairedAs::Same, alive.front(), {}, ""};
-        for (const auto& [code, value] : toWrite(row, existing_[alive.front()])) {
-            if (existing_[alive.front()].at(code) != value) {
+        for (const auto& [code, value] : toWrite(row, in_.existing[alive.front()])) {
+            if (in_.existing[alive.front()].at(code) != value) {
                 pairings_[at].changes.emplace(code, value);
                 pairings_[at].as = PairedAs::Different;
             }
@@ -197,7 +194,7 @@ class ByKey {
     // A key that differs only in how it is written is left as the book has it.
     [[nodiscard]] FieldValues toWrite(const BroughtRow& row, const Record& record) const {
         FieldValues values = row.values;
-        for (const auto code : kind_.key) {
+        for (const auto code : in_.kind.key) {
             if (!model::isEmpty(record.at(code))) {
                 values.erase(code);
             }
@@ -205,11 +202,7 @@ class ByKey {
         return values;
     }
 
-    const BringKind& kind_;
-    const std::vector<BroughtRow>& rows_;
-    const std::vector<Record>& existing_;
-    const Finder& finder_;
-    const HeadingOf& headingOf_;
+    const PairingInput& in_;
     Problems& problems_;
     Past past_;
     std::vector<Pairing> pairings_;
