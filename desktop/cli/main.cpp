@@ -7,6 +7,7 @@
 #include <iostream>
 #include <sys/ioctl.h>
 #include <sys/random.h>
+#include <thread>
 #include <unistd.h>
 
 #include "desktop/cli/run.h"
@@ -120,6 +121,7 @@ int main(int argc, char** argv) {
         terminalWidth(),
         terminal && !dumb,
         showsUnicode() && !dumb,
+        [](int ms) { std::this_thread::sleep_for(std::chrono::milliseconds(ms)); },
     };
     try {
         return cli::run({argv + 1, argv + argc}, surroundings);

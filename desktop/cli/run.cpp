@@ -45,6 +45,10 @@ struct Spoken {
     PlanOptions plan;
     RestoreOptions restore;
     RiskOptions risk;
+    InviteOptions invite;
+    JoinOptions join;
+    SyncOptions sync;
+    std::string device;  // of revoke
     std::string record;  // of drop and history
     std::string file;    // of backup
     std::string name;    // of work
@@ -312,6 +316,46 @@ void addKeeping(CLI::App& app, Spoken& s) {
     work->add_option("NAME", s.name, "What to work out");
 }
 
+void addMeeting(CLI::App& app, Spoken& s) {
+    CLI::App* invite = addVerb(
+        app, s, "invite", "Let another device in: prints a code and a picture to join by",
+        "ledgerboard invite owner\n  ledgerboard invite crew-lead \"Tile crew\" --name Robin\n"
+        "  ledgerboard invite viewer \"14 Quince Row\" --name \"the lender's inspector\"",
+        [&s](Session& session) { return verbInvite(session, s.invite); });
+    invite->add_option("ROLE", s.invite.role, "owner, crew-lead or viewer")->required();
+    invite->add_option("WHOM", s.invite.whom, "Of a crew-lead the crew, of a viewer the job");
+    invite->add_option("--name", s.invite.name,
+                       "Whose device it will be; of an owner you yourself where not said");
+
+    CLI::App* join =
+        addVerb(app, s, "join", "Take an invitation, and meet the peer for the first time",
+                "ledgerboard --book phone.book join 192.0.2.7:7440 "
+                "7K3Q0-12345-6789A-BCDEF-GHJKS --called \"Robin's phone\"",
+                [&s](Session& session) { return verbJoin(session, s.join); });
+    join->add_option("ADDRESS", s.join.address,
+                     "Where the peer is, as the invitation says; or all that its picture says")
+        ->required();
+    join->add_option("CODE", s.join.code, "25 characters; case, spaces and hyphens do not matter");
+    join->add_option("--called", s.join.called, "What this device is called");
+    join->add_flag("--again", s.join.again, "Another peer, or one set up anew, in place of this");
+
+    CLI::App* sync =
+        addVerb(app, s, "sync", "Meet the peer once: changes, then photos, both ways",
+                "ledgerboard sync", [&s](Session& session) { return verbSync(session, s.sync); });
+    sync->add_option("--address", s.sync.address,
+                     "Where the peer is from now on, if it moved: HOST:PORT");
+    sync->add_flag("--no-photos", s.sync.noPhotos, "Changes alone; photos wait for the next time");
+
+    addVerb(app, s, "devices", "Who has a device, and when it was last heard of",
+            "ledgerboard devices", [](Session& session) { return verbDevices(session); });
+    CLI::App* revoke = addVerb(
+        app, s, "revoke", "Shut a device out, as when it was lost: its copy is wiped when it calls",
+        "ledgerboard revoke \"Robin's phone\"",
+        [&s](Session& session) { return verbRevoke(session, s.device); });
+    revoke->add_option("DEVICE", s.device, "Its name, or four or more digits of its id")
+        ->required();
+}
+
 void addGlobals(CLI::App& app, Globals& globals) {
     app.add_option("--book", globals.book, "The book's file (also $LEDGERBOARD_BOOK)");
     app.add_option("--job", globals.job, "Which job, where the book has several");
@@ -430,6 +474,7 @@ int run(const std::vector<std::string>& said, Surroundings& surroundings) {
     addClosing(app, spoken);
     addEditing(app, spoken);
     addKeeping(app, spoken);
+    addMeeting(app, spoken);
     refuseValuesOfSwitches(app);
     if (arguments.empty()) {
         surroundings.out << app.help();

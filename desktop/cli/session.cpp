@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/compute/as_of.h"
+#include "sync/exchange/device_side.h"
 
 namespace ledgerboard::cli {
 
@@ -25,8 +26,21 @@ Result<store::Book*> Session::book() {
             return opened.error();
         }
         book_.emplace(std::move(opened).value());
+        const auto offset = sync::DeviceSide(*book_, {}).clockOffsetMs();
+        clockOffsetMs_ = offset.ok() ? offset.value() : 0;
     }
     return &*book_;
+}
+
+void Session::closeBook() {
+    finder_.reset();
+    then_.reset();
+    book_.reset();
+    clockOffsetMs_ = 0;
+}
+
+model::Instant Session::now() const {
+    return model::Instant::fromMilliseconds(surroundings_.now().milliseconds() + clockOffsetMs_);
 }
 
 Result<const store::Book*> Session::bookToRead() {

@@ -42,7 +42,9 @@ class Session {
 
     [[nodiscard]] Surroundings& surroundings() { return surroundings_; }
 
-    [[nodiscard]] model::Instant now() const { return surroundings_.now(); }
+    // By this computer's clock, set right by the peer's as of the last meeting, so that what is
+    // written here and elsewhere falls into one order.
+    [[nodiscard]] model::Instant now() const;
 
     [[nodiscard]] std::string bookPath() const;
 
@@ -62,6 +64,8 @@ class Session {
     [[nodiscard]] model::Result<JobOnDay> jobOnDay();
     // Names and finds records of the job (of the book alone while there is none), read once.
     [[nodiscard]] model::Result<const intake::Finder*> finder();
+    // Lets go of the book, so that its files can be removed or another is opened next.
+    void closeBook();
     // Forgets what was read: after a write.
     void forgetRows();
 
@@ -80,6 +84,7 @@ class Session {
     std::optional<store::Book> book_;
     std::optional<store::Book> then_;
     std::optional<intake::Finder> finder_;
+    std::int64_t clockOffsetMs_ = 0;
 };
 
 // Writes a file aside and renames it, so that it is there whole or not at all. Refuses to replace

@@ -28,6 +28,8 @@ struct Surroundings {
     std::size_t width = 80;   // columns of the terminal
     bool isTerminal = false;  // whether out is one
     bool unicode = true;      // whether it can show more than ASCII
+    // Waits before a call is tried again; where there is none it is tried at once.
+    std::function<void(int ms)> wait = {};
 };
 
 }  // namespace ledgerboard::cli

@@ -87,6 +87,20 @@ struct RestoreOptions {
     bool replace = false;
 };
 
+struct InviteOptions {
+    std::string role, whom, name;
+};
+
+struct JoinOptions {
+    std::string address, code, called;
+    bool again = false;
+};
+
+struct SyncOptions {
+    std::string address;
+    bool noPhotos = false;
+};
+
 using Done = model::Result<void>;
 
 // How tables and pages fit the place they are shown in.
@@ -118,6 +132,11 @@ using Done = model::Result<void>;
 [[nodiscard]] Done verbClashes(Session& session);
 [[nodiscard]] Done verbSettle(Session& session, const EditOptions& options);
 [[nodiscard]] Done verbAside(Session& session);
+[[nodiscard]] Done verbInvite(Session& session, const InviteOptions& options);
+[[nodiscard]] Done verbJoin(Session& session, const JoinOptions& options);
+[[nodiscard]] Done verbSync(Session& session, const SyncOptions& options);
+[[nodiscard]] Done verbDevices(Session& session);
+[[nodiscard]] Done verbRevoke(Session& session, const std::string& device);
 [[nodiscard]] Done verbHistory(Session& session, const std::string& record);
 [[nodiscard]] Done verbGive(Session& session, const GiveOptions& options);
 [[nodiscard]] Done verbVerify(Session& session, bool mend);

@@ -62,6 +62,19 @@ Result<std::int64_t> DeviceSide::clockOffsetMs() {
     return number(kOffset);
 }
 
+Result<std::size_t> DeviceSide::waiting() {
+    auto done = acknowledged();
+    auto last = book_.lastNumbers(book_.book().thisDevice().raw());
+    if (!done.ok() || !last.ok()) {
+        return done.ok() ? last.error() : done.error();
+    }
+    std::int64_t count = 0;
+    for (std::size_t lane = 0; lane < 2; ++lane) {
+        count += std::max<std::int64_t>(0, last.value()[lane] - done.value()[lane]);
+    }
+    return static_cast<std::size_t>(count);
+}
+
 // A call whose answer is a refusal is an error, save those that the device can mend by itself.
 Result<Reply> DeviceSide::call(Call call, const std::string& body) {
     auto reply = carry_(call, body);

@@ -42,6 +42,15 @@ class DeviceSide {
     // done until then stays done. Of the book.
     [[nodiscard]] model::Result<Meeting> meet(model::Instant now);
 
+    // How the last meeting went, also where it was cut.
+    [[nodiscard]] const Meeting& meeting() const { return meeting_; }
+
+    // Whether the peer said, in the last meeting, that this device is an owner's.
+    [[nodiscard]] bool isOwner() const { return owner_; }
+
+    // How many own entries the peer has not acknowledged. Errors: of the book.
+    [[nodiscard]] model::Result<std::size_t> waiting();
+
     // What to add to this device's clock for the peer's, as of the last meeting; 0 before.
     [[nodiscard]] model::Result<std::int64_t> clockOffsetMs();
 

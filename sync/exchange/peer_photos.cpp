@@ -1,14 +1,11 @@
 // Photos: which are there, parts up, parts down. Bytes travel apart from entries and never hold
 // them back.
 #include <algorithm>
-#include <cstdio>
-#include <fcntl.h>
 #include <filesystem>
-#include <fstream>
-#include <unistd.h>
 
 #include "sync/exchange/peer_parts.h"
 #include "sync/exchange/peer_side.h"
+#include "sync/exchange/photo_files.h"
 
 namespace ledgerboard::sync {
 
@@ -22,7 +19,7 @@ constexpr std::int64_t kWhole = -1;
 std::filesystem::path partOf(const store::Photos& photos, const std::string& digest,
                              const RawId& device) {
     // Apart for each device, so that one cannot spoil what another sends.
-    return photos.folder() / "arriving" / (digest + "-" + device.hex());
+    return photos.folder() / kArriving / (digest + "-" + device.hex());
 }
 
 std::int64_t heldBytes(const store::Photos& photos, const std::string& digest,
@@ -33,29 +30,6 @@ std::int64_t heldBytes(const store::Photos& photos, const std::string& digest,
     }
     const auto size = std::filesystem::file_size(partOf(photos, digest, device), problem);
     return problem ? 0 : static_cast<std::int64_t>(size);
-}
-
-// Adds bytes at the end of a file, on disk before it returns.
-bool append(const std::filesystem::path& path, std::string_view bytes) {
-    std::error_code problem;
-    std::filesystem::create_directories(path.parent_path(), problem);
-    const int file = ::open(path.c_str(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, 0600);
-    if (file < 0) {
-        return false;
-    }
-    bool good = true;
-    while (good && !bytes.empty()) {
-        const auto written = ::write(file, bytes.data(), bytes.size());
-        good = written > 0;
-        bytes.remove_prefix(good ? static_cast<std::size_t>(written) : 0);
-    }
-    good = ::fsync(file) == 0 && good;
-    return ::close(file) == 0 && good;
-}
-
-std::string wholeFile(const std::filesystem::path& path) {
-    std::ifstream file(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(file), {}};
 }
 
 }  // namespace
@@ -123,9 +97,15 @@ Reply PeerSide::putPhoto(const Standing& standing, const PhotoPart& part, model:
         return refuse(Status::NotThere, "send the photo's row first", now);
     }
     std::int64_t held = heldBytes(photos_, part.digest, standing.device);
+    if (part.preview) {
+        if (held != kWhole && !keepPreview(part)) {
+            return refuse(Status::Malformed, "the preview is no picture", now);
+        }
+        return {Status::Ok, write(PhotosAnswer{{held}})};
+    }
     const auto path = partOf(photos_, part.digest, standing.device);
     if (held != kWhole && part.offset == held) {
-        if (!append(path, part.bytes)) {
+        if (!appendSynced(path, part.bytes)) {
             return failed(now);
         }
         held += static_cast<std::int64_t>(part.bytes.size());
@@ -146,47 +126,78 @@ Reply PeerSide::putPhoto(const Standing& standing, const PhotoPart& part, model:
     return {Status::Ok, write(PhotosAnswer{{held}})};
 }
 
+// What arrives is encoded anew before it is kept: it may be no picture, or carry a place.
+bool PeerSide::keepPreview(const PhotoPart& part) {
+    const auto& make = parts_.previewOf ? parts_.previewOf : parts_.copyOf;
+    const auto path = photos_.folder() / kPreviews / part.digest;
+    if (!make || sizeOf(path)) {
+        return true;
+    }
+    auto small = make(part.bytes);
+    return small.ok() && writeWhole(path, small.value());
+}
+
+// The copy of a photo that is given away, made once and kept. Errors: there is no such photo, or it
+// has not come yet.
+Result<std::string> PeerSide::copyFor(const std::string& digest, bool preview) {
+    const auto& make = preview && parts_.previewOf ? parts_.previewOf : parts_.copyOf;
+    if (!make || !store::Photos::isDigest(digest)) {
+        return model::cannotBeMet("there is no copy");
+    }
+    const auto path = photos_.folder() / (preview ? kPreviews : kCopies) / digest;
+    if (sizeOf(path)) {
+        return wholeFile(path);
+    }
+    auto original = photos_.read(digest);
+    if (!original.ok()) {
+        return original;
+    }
+    auto copy = make(original.value());
+    if (copy.ok()) {
+        // Where it cannot be kept it is made again next time.
+        static_cast<void>(writeWhole(path, copy.value()));
+    }
+    return copy;
+}
+
 Reply PeerSide::getPhoto(const Standing& standing, const GetPhotoAsk& ask, model::Instant now) {
     const Reply notThere = refuse(Status::NotThere, "there is no such photo for this device", now);
-    std::string bytes;
-    if (standing.role == model::Role::Owner && !ask.digest.empty()) {
+    Result<std::string> bytes = model::cannotBeMet("none");
+    if (standing.role == model::Role::Owner) {
         auto known = digestsOf(book_, standing);
         if (!known.ok()) {
             return failed(now);
         }
-        auto read = photos_.read(ask.digest);
-        if (!known.value().contains(ask.digest) || !read.ok()) {
+        if (ask.digest.empty() || !known.value().contains(ask.digest)) {
             return notThere;
         }
-        bytes = std::move(read).value();
+        bytes = ask.preview ? copyFor(ask.digest, true) : photos_.read(ask.digest);
     } else {
-        if (ask.photo.isNil() || !parts_.copyOf || standing.role == model::Role::Owner) {
-            return notThere;
-        }
         auto view = viewOf(*parts_.book, standing);
         auto row = parts_.book->record(model::Kind::Photo, ask.photo);
         if (!view.ok() || !row.ok()) {
             return failed(now);
         }
         const auto shown = view.value().records.find(ask.photo);
-        if (shown == view.value().records.end() || shown->second.kind != model::Kind::Photo ||
-            !row.value()) {
+        if (ask.photo.isNil() || shown == view.value().records.end() ||
+            shown->second.kind != model::Kind::Photo || !row.value()) {
             return notThere;
         }
         const auto* digest =
             std::get_if<std::string>(&row.value()->at(model::field::Photo::digest));
-        auto read = digest != nullptr ? photos_.read(*digest)
-                                      : Result<std::string>(model::cannotBeMet("no digest"));
-        auto copy = read.ok() ? parts_.copyOf(read.value()) : read;
-        if (!copy.ok()) {
-            return notThere;
+        if (digest != nullptr) {
+            bytes = copyFor(*digest, ask.preview);
         }
-        bytes = std::move(copy).value();
     }
-    const auto from = std::min(static_cast<std::size_t>(ask.offset), bytes.size());
+    if (!bytes.ok()) {
+        return notThere;
+    }
+    const std::string& whole = bytes.value();
+    const auto from = std::min(static_cast<std::size_t>(ask.offset), whole.size());
     return {Status::Ok,
-            write(PhotoPart{store::Photos::digestOf(bytes), static_cast<std::int64_t>(bytes.size()),
-                            static_cast<std::int64_t>(from), bytes.substr(from, kPhotoPartBytes)})};
+            write(PhotoPart{store::Photos::digestOf(whole), static_cast<std::int64_t>(whole.size()),
+                            static_cast<std::int64_t>(from), whole.substr(from, kPhotoPartBytes),
+                            false})};
 }
 
 }  // namespace ledgerboard::sync

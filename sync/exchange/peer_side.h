@@ -30,6 +30,8 @@ class PeerSide {
         // A re-encoded copy of a photo without what its file says of place and camera, for other
         // roles than owner. Where there is none, they get no photos.
         std::function<model::Result<std::string>(std::string_view original)> copyOf;
+        // The same, small enough to go first. Where there is none, copyOf's is taken.
+        std::function<model::Result<std::string>(std::string_view original)> previewOf;
         // The device `before` is called `now` from here on: whoever verifies callers must know.
         std::function<void(const model::RawId& before, const model::RawId& now)> renewed;
     };
@@ -73,6 +75,8 @@ class PeerSide {
     Reply photoHave(const Standing& standing, std::string_view body, model::Instant now);
     Reply photoPart(const Standing& standing, std::string_view body, model::Instant now);
     Reply putPhoto(const Standing& standing, const PhotoPart& part, model::Instant now);
+    bool keepPreview(const PhotoPart& part);
+    model::Result<std::string> copyFor(const std::string& digest, bool preview);
     Reply getPhoto(const Standing& standing, const GetPhotoAsk& ask, model::Instant now);
 
     model::Result<void> unseal(const model::RawId& device, store::Entry& entry);

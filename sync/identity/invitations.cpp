@@ -64,6 +64,9 @@ Redeemed Invitations::redeem(const PairingRequest& request, model::Instant now) 
     if (!provesKey(request, certificate_)) {
         return refused(Refusal::Forged);
     }
+    if (!request.self.person.isNil() && invitation.grant.role != model::Role::Owner) {
+        return refused(Refusal::OwnBook);
+    }
     invitation.takenBy = asker;
     return {Refusal::None, invitation.grant, peerProof(request, invitation.code, certificate_)};
 }

@@ -33,8 +33,9 @@ class Invitations {
     [[nodiscard]] model::Result<PairingCode> invite(const Grant& grant, model::Instant now);
 
     // Judges in this order: handle, age, taken by another, tries, the code's proof, the key's
-    // signature. A wrong proof uses up one of kMostPairingTries. The device that took an
-    // invitation may ask again while it lasts, in case the answer was lost.
+    // signature, and that only an owner's device brings a book of its own. A wrong proof uses up
+    // one of kMostPairingTries. The device that took an invitation may ask again while it lasts, in
+    // case the answer was lost.
     [[nodiscard]] Redeemed redeem(const PairingRequest& request, model::Instant now);
 
   private:

@@ -1,5 +1,7 @@
 #include "sync/identity/pairing.h"
 
+#include <algorithm>
+
 #include "sync/wire/bounded_json.h"
 
 namespace ledgerboard::sync {
@@ -17,6 +19,12 @@ std::string linesOf(std::string_view label, const PairingRequest& request,
                              hexOf(request.nonce), hexOf(request.key)}) {
         out += line + "\n";
     }
+    if (!request.self.person.isNil()) {
+        out += "person " + request.self.person.hex() + "\n";
+    }
+    if (!request.self.called.empty()) {
+        out += "called " + request.self.called + "\n";
+    }
     return out;
 }
 
@@ -28,14 +36,21 @@ bool readMember(const nlohmann::json& object, const char* name, Array& out) {
 
 }  // namespace
 
+bool isName(std::string_view text) {
+    return text.size() <= kMostNameBytes && std::none_of(text.begin(), text.end(), [](char each) {
+               return static_cast<unsigned char>(each) < 0x20 || each == 0x7f;
+           });
+}
+
 PairingRequest makePairingRequest(const PairingCode& code, const Digest& certificate,
                                   const model::RawId& device, const DeviceKey& key,
-                                  const Nonce& nonce) {
+                                  const Nonce& nonce, const Introduction& self) {
     PairingRequest request;
     request.handle = code.handle();
     request.device = device;
     request.nonce = nonce;
     request.key = key.publicKey();
+    request.self = self;
     const std::string lines = linesOf(kFromDevice, request, certificate);
     request.proof = keyedDigest(code.secret(), lines);
     request.signature = key.sign(lines);
@@ -43,12 +58,18 @@ PairingRequest makePairingRequest(const PairingCode& code, const Digest& certifi
 }
 
 std::string toJson(const PairingRequest& request) {
-    return nlohmann::json{
+    nlohmann::json object{
         {"invitation", request.handle},  {"device", request.device.hex()},
         {"nonce", hexOf(request.nonce)}, {"key", hexOf(request.key)},
         {"proof", hexOf(request.proof)}, {"signature", hexOf(request.signature)},
+    };
+    if (!request.self.person.isNil()) {
+        object["person"] = request.self.person.hex();
     }
-        .dump();
+    if (!request.self.called.empty()) {
+        object["called"] = request.self.called;
+    }
+    return object.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 
 std::optional<PairingRequest> readPairingRequest(std::string_view json) {
@@ -67,6 +88,20 @@ std::optional<PairingRequest> readPairingRequest(std::string_view json) {
         !readMember(*object, "proof", request.proof) ||
         !readMember(*object, "signature", request.signature)) {
         return std::nullopt;
+    }
+    if (object->contains("person")) {
+        std::array<std::uint8_t, model::RawId::kBytes> person{};
+        if (!readMember(*object, "person", person)) {
+            return std::nullopt;
+        }
+        request.self.person = model::RawId(person);
+    }
+    if (object->contains("called")) {
+        const auto called = textAt(*object, "called");
+        if (!called || !isName(*called)) {
+            return std::nullopt;
+        }
+        request.self.called = *called;
     }
     request.handle = *handle;
     request.device = model::RawId(device);

@@ -9,6 +9,10 @@
 //     <handle of the invitation>
 //     <device id>  <nonce>  <public key>         (one a line)
 //     <the device's proof>                       (in the peer's alone)
+// Where the device brings a book of its own, or is called something, these lines follow the public
+// key in both:
+//     person <id of whose book it is>
+//     called <what the device is called>
 // The device also signs the lines of its own proof with its key.
 //
 // To the peer is proven: whoever holds this key was given the code and is talking to us over our
@@ -29,19 +33,31 @@
 
 namespace ledgerboard::sync {
 
+inline constexpr std::size_t kMostNameBytes = 120;
+
+// Whether `text` can be a name: at most kMostNameBytes, no control characters.
+[[nodiscard]] bool isName(std::string_view text);
+
+// Whose the device is, as it says itself.
+struct Introduction {
+    model::RawId person{};  // where it brings a book of its own; else nil
+    std::string called{};   // the device; may be empty
+};
+
 // What the device sends.
 struct PairingRequest {
     std::string handle;
     model::RawId device;
     Nonce nonce{};
     PublicKey key{};
+    Introduction self;
     Digest proof{};
     Signature signature{};
 };
 
 [[nodiscard]] PairingRequest makePairingRequest(const PairingCode& code, const Digest& certificate,
                                                 const model::RawId& device, const DeviceKey& key,
-                                                const Nonce& nonce);
+                                                const Nonce& nonce, const Introduction& self = {});
 
 // JSON both ways. Reading gives nothing where it is not of that form.
 [[nodiscard]] std::string toJson(const PairingRequest& request);

@@ -23,6 +23,7 @@ enum class Refusal {
     WrongCode,        // the proof is not made with the code, or not for this peer's certificate
     TriesUsedUp,      // too many wrong proofs: it is closed
     DeviceTaken,      // a device of this id with another key is known already
+    OwnBook,          // a crew lead or a viewer brings a book of its own
 };
 
 // "expired", "wrong-code", ...: what the answer's "code" says. Part of the wire: do not change one.

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 
 #include "core/model/id.h"
 #include "core/model/words.h"
@@ -14,6 +15,9 @@ struct Grant {
     model::Role role = model::Role::Owner;
     model::RawId crew;  // of a crew lead
     model::RawId job;   // of a viewer
+    // Whose device it will be, where the book has the person already; else a new one of this name.
+    model::RawId person{};
+    std::string name{};
     friend auto operator<=>(const Grant&, const Grant&) = default;
 };
 

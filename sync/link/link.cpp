@@ -119,7 +119,8 @@ LinkAnswer Link::call(Call call, const std::string& body) {
 
 model::Result<Joined> join(const Place& place, const PairingCode& code,
                            const std::optional<Digest>& certificate, const LinkIdentity& identity,
-                           const LinkSurroundings& surroundings, ClientTimeouts timeouts) {
+                           const LinkSurroundings& surroundings, ClientTimeouts timeouts,
+                           const Introduction& self) {
     Digest pin{};
     if (certificate) {
         pin = *certificate;
@@ -132,7 +133,7 @@ model::Result<Joined> join(const Place& place, const PairingCode& code,
     }
     Nonce nonce{};
     surroundings.random(nonce.data(), nonce.size());
-    const auto request = makePairingRequest(code, pin, identity.device, identity.key, nonce);
+    const auto request = makePairingRequest(code, pin, identity.device, identity.key, nonce, self);
     PeerClient client(place, pin, timeouts);
     const LinkAnswer answer =
         answerOf(client.post(std::string(kPairPath), {}, toJson(request)), place);

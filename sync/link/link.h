@@ -92,6 +92,7 @@ class Link {
                                          const std::optional<Digest>& certificate,
                                          const LinkIdentity& identity,
                                          const LinkSurroundings& surroundings,
-                                         ClientTimeouts timeouts = {});
+                                         ClientTimeouts timeouts = {},
+                                         const Introduction& self = {});
 
 }  // namespace ledgerboard::sync

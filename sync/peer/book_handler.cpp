@@ -1,5 +1,8 @@
 #include "sync/peer/book_handler.h"
 
+#include <algorithm>
+
+#include "core/intake/photos/preview.h"
 #include "sync/exchange/standing.h"
 #include "sync/identity/pairing.h"
 #include "sync/wire/bounded_json.h"
@@ -26,6 +29,7 @@ std::optional<Grant> readGrant(std::string_view body) {
     }
     Grant grant;
     grant.role = roleNamed(textAt(*object, "role").value_or(""));
+    grant.name = textAt(*object, "name").value_or("");
     const auto idAt = [&](const char* name) {
         const auto text = textAt(*object, name);
         auto id = text ? RawId::parse(*text) : Result<RawId>(RawId{});
@@ -33,14 +37,28 @@ std::optional<Grant> readGrant(std::string_view body) {
     };
     const auto crew = idAt("crew");
     const auto job = idAt("job");
-    if (grant.role == model::Role::Unset || !crew || !job ||
+    const auto person = idAt("person");
+    if (grant.role == model::Role::Unset || !crew || !job || !person || !isName(grant.name) ||
         (grant.role == model::Role::CrewLead) == crew->isNil() ||
         (grant.role == model::Role::Viewer) == job->isNil()) {
         return std::nullopt;
     }
     grant.crew = *crew;
     grant.job = *job;
+    grant.person = *person;
     return grant;
+}
+
+// Whether `person` is in the book with what is granted, so that the invitation gives nothing else.
+Result<bool> isHeldBy(const store::Book& book, const Grant& grant) {
+    auto people = book.rows<model::Person>();
+    if (!people.ok()) {
+        return people.error();
+    }
+    return std::any_of(people.value().begin(), people.value().end(), [&](const auto& person) {
+        return person.id.raw() == grant.person && person.role == grant.role &&
+               person.crew.raw() == grant.crew && person.job.raw() == grant.job;
+    });
 }
 
 }  // namespace
@@ -50,6 +68,8 @@ Result<std::unique_ptr<BookHandler>> BookHandler::make(const Parts& parts) {
     PeerSide::Parts inside;
     inside.book = &parts.book;
     inside.random = parts.random;
+    inside.copyOf = intake::copyOf;
+    inside.previewOf = intake::previewOf;
     inside.renewed = [&devices = parts.devices](const RawId& before, const RawId& now) {
         // Where it cannot be kept it holds until the peer is stopped; then the device is told once
         // more to take a new identity.
@@ -70,6 +90,11 @@ HandlerReply BookHandler::answer(Call call, const Caller& caller, std::string_vi
         return invite(caller, body, now);
     }
     Reply reply = side_->answer(call, caller.device, body, now);
+    if (reply.status == Status::Ok && shutsOut(call, body)) {
+        if (auto heeded = heedRevocations(now); !heeded.ok()) {
+            return problem(Status::Failed, "the peer could not do it: try again later", now);
+        }
+    }
     return {httpStatusOf(reply.status), std::move(reply.body)};
 }
 
@@ -90,41 +115,105 @@ HandlerReply BookHandler::invite(const Caller& caller, std::string_view body, mo
                        "an invitation is for an owner, a crew lead of a crew, or a viewer of a job",
                        now);
     }
+    if (!grant->person.isNil()) {
+        const auto held = isHeldBy(parts_.book, *grant);
+        if (!held.ok() || !held.value()) {
+            return problem(Status::NotThere,
+                           "the peer does not know that person in that role: sync first", now);
+        }
+    }
     auto code = parts_.invitations.invite(*grant, now);
     if (!code.ok()) {
         return problem(Status::TooMuch, code.error().message, now);
     }
     return {200, nlohmann::json{{"code", code.value().plain()},
-                                {"until", now.milliseconds() + kInvitationMs}}
+                                {"until", now.milliseconds() + kInvitationMs},
+                                {"address", toText(place_)}}
                      .dump()};
 }
 
-Result<RawId> BookHandler::welcome(const RawId& device, const Grant& grant, model::Instant now) {
+// Rarely true, so that the devices are not read at each push: the field's number stands in it.
+bool BookHandler::shutsOut(Call call, std::string_view body) const {
+    return call == Call::Push &&
+           body.find(std::to_string(model::field::Device::revokedOn)) != std::string_view::npos;
+}
+
+Result<void> BookHandler::heedRevocations(model::Instant now) {
+    auto devices = parts_.book.rows<model::Device>();
+    if (!devices.ok()) {
+        return devices.error();
+    }
+    for (const auto& device : devices.value()) {
+        if (device.revokedOn) {
+            if (auto done = parts_.devices.revoke(device.id.raw(), now); !done.ok()) {
+                return done.error();
+            }
+        }
+    }
+    return {};
+}
+
+Result<RawId> BookHandler::personFor(const Newcomer& newcomer, store::Action& action,
+                                     model::Instant now) {
+    const Grant& grant = newcomer.grant;
+    if (!grant.person.isNil() && newcomer.self.person.isNil()) {
+        return grant.person;
+    }
+    auto people = parts_.book.rows<model::Person>();
+    if (!people.ok()) {
+        return people.error();
+    }
+    std::vector<RawId> owners;
+    for (const auto& person : people.value()) {
+        if (person.role == model::Role::Owner) {
+            owners.push_back(person.id.raw());
+        }
+    }
+    if (!newcomer.self.person.isNil()) {
+        if (std::find(owners.begin(), owners.end(), newcomer.self.person) == owners.end()) {
+            // The name comes with the book it brings.
+            action.set(newcomer.self.person, model::field::Person::role,
+                       model::valueOf(model::Role::Owner));
+        }
+        return newcomer.self.person;
+    }
+    if (grant.role == model::Role::Owner && grant.name.empty() && owners.size() == 1) {
+        return owners.front();
+    }
+    model::Person person;
+    person.id = parts_.book.newId<Kind::Person>(now);
+    person.name = grant.name.empty() ? roleName(grant.role) : grant.name;
+    person.role = grant.role;
+    person.crew = Id<Kind::Crew>(grant.crew);
+    person.job = Id<Kind::Job>(grant.job);
+    action.add(person);
+    return person.id.raw();
+}
+
+Result<RawId> BookHandler::welcome(const Newcomer& newcomer, model::Instant now) {
     const std::lock_guard<std::mutex> lock(mutex_);
-    const auto standing = standingOf(parts_.book, device);
+    const auto standing = standingOf(parts_.book, newcomer.device);
     if (!standing.ok()) {
         return standing.error();
     }
     if (standing.value().known) {
         return standing.value().person;
     }
-    model::Person person;
-    person.id = parts_.book.newId<Kind::Person>(now);
-    person.name = roleName(grant.role);
-    person.role = grant.role;
-    person.crew = Id<Kind::Crew>(grant.crew);
-    person.job = Id<Kind::Job>(grant.job);
-    model::Device row;
-    row.id = Id<Kind::Device>(device);
-    row.person = person.id;
-    row.name = "joined " + now.utcDate().toString();
     store::Action action("a device joins");
-    action.add(person);
-    action.add(row);
+    auto person = personFor(newcomer, action, now);
+    if (!person.ok()) {
+        return person;
+    }
+    action.set(newcomer.device, model::field::Device::person, person.value());
+    if (!newcomer.self.called.empty() || newcomer.self.person.isNil()) {
+        action.set(newcomer.device, model::field::Device::name,
+                   newcomer.self.called.empty() ? "joined " + now.utcDate().toString()
+                                                : newcomer.self.called);
+    }
     if (auto done = parts_.book.commit(action, now); !done.ok()) {
         return done.error();
     }
-    return person.id.raw();
+    return person;
 }
 
 }  // namespace ledgerboard::sync

@@ -8,6 +8,7 @@
 
 #include "core/store/book.h"
 #include "sync/exchange/peer_side.h"
+#include "sync/identity/invitation.h"
 #include "sync/identity/invitations.h"
 #include "sync/peer/handler.h"
 #include "sync/peer/paired_devices.h"
@@ -29,11 +30,18 @@ class BookHandler final : public Handler {
     [[nodiscard]] HandlerReply answer(Call call, const Caller& caller, std::string_view body,
                                       model::Instant now) override;
 
-    // A person with this device in the book, by what was granted; where the device is in it
-    // already, nothing changes. Returns the person. Errors: of the book.
-    [[nodiscard]] model::Result<model::RawId> welcome(const model::RawId& device,
-                                                      const Grant& grant,
+    // The device in the book, as one of the person it was invited for: the one that was named, else
+    // an owner's own, who brings a book, else the only owner there is, else a new person. Where the
+    // device is in the book already, nothing changes. Returns the person. Errors: of the book.
+    [[nodiscard]] model::Result<model::RawId> welcome(const Newcomer& newcomer,
                                                       model::Instant now) override;
+
+    // Where devices reach the peer, to be said in invitations. Before it serves.
+    void reachedAt(const Place& place) { place_ = place; }
+
+    // Devices that the book says are shut out are so from here on, at the door. Done at the start
+    // and after each entry that shuts one out. Errors: of the book, of the list of devices.
+    [[nodiscard]] model::Result<void> heedRevocations(model::Instant now);
 
   private:
     explicit BookHandler(const Parts& parts) : parts_(parts) {}
@@ -41,7 +49,13 @@ class BookHandler final : public Handler {
     [[nodiscard]] HandlerReply invite(const Caller& caller, std::string_view body,
                                       model::Instant now);
 
+    // The person the newcomer belongs to; where the book has nobody yet, added to `action`.
+    [[nodiscard]] model::Result<model::RawId> personFor(const Newcomer& newcomer,
+                                                        store::Action& action, model::Instant now);
+    [[nodiscard]] bool shutsOut(Call call, std::string_view body) const;
+
     Parts parts_;
+    Place place_;
     std::mutex mutex_;
     std::unique_ptr<PeerSide> side_;
 };

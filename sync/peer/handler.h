@@ -10,6 +10,7 @@
 #include "core/model/date.h"
 #include "core/model/id.h"
 #include "core/model/result.h"
+#include "sync/identity/pairing.h"
 #include "sync/identity/roster.h"
 #include "sync/wire/calls.h"
 
@@ -18,6 +19,13 @@ namespace ledgerboard::sync {
 // Who is calling: verified by signature, known to the roster, not revoked.
 struct Caller {
     model::RawId device;
+};
+
+// A device that has proven that it was invited.
+struct Newcomer {
+    model::RawId device;
+    Grant grant;
+    Introduction self;
 };
 
 // `status` as in HTTP. `body` is JSON, or bytes where a photo is answered; at most kMostReplyBytes.
@@ -39,8 +47,7 @@ class Handler {
 
     // A device has proven that it was invited: whose it is from now on comes back, nil where no
     // people are kept. May be asked again for the same device. Errors: it could not be kept.
-    [[nodiscard]] virtual model::Result<model::RawId> welcome(const model::RawId& device,
-                                                              const Grant& grant,
+    [[nodiscard]] virtual model::Result<model::RawId> welcome(const Newcomer& newcomer,
                                                               model::Instant now) = 0;
 };
 

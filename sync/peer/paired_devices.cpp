@@ -1,5 +1,6 @@
 #include "sync/peer/paired_devices.h"
 
+#include <algorithm>
 #include <mutex>
 #include <utility>
 
@@ -144,7 +145,12 @@ Result<void> PairedDevices::rename(const RawId& before, const RawId& now) {
 
 Result<bool> PairedDevices::revoke(const RawId& device, Instant now) {
     const std::unique_lock<std::shared_mutex> lock(mutex_);
-    const auto found = devices_.find(device);
+    auto found = devices_.find(device);
+    if (found == devices_.end()) {
+        found = std::find_if(devices_.begin(), devices_.end(), [&](const auto& each) {
+            return each.second.known.speaksAs == device;
+        });
+    }
     if (found == devices_.end() || found->second.known.revoked) {
         return false;
     }

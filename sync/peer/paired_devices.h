@@ -39,8 +39,9 @@ class PairedDevices final : public Roster {
     // Errors (Damaged): the disk; it holds until the peer is stopped.
     [[nodiscard]] model::Result<void> rename(const model::RawId& before, const model::RawId& now);
 
-    // Shut out from now on, for good. False where no such device is known or it was already.
-    // Errors (Damaged): the disk; the device is shut out all the same until the peer is stopped.
+    // Whoever is `device` here or in the book is shut out from now on, for good. False where no
+    // such device is known or it was already. Errors (Damaged): the disk; the device is shut out
+    // all the same until the peer is stopped.
     [[nodiscard]] model::Result<bool> revoke(const model::RawId& device, model::Instant now);
 
   private:

@@ -6,9 +6,9 @@
 
 #include "sync/identity/certificate.h"
 #include "sync/identity/invitation.h"
+#include "sync/identity/qr_picture.h"
 #include "sync/peer/book_handler.h"
 #include "sync/peer/paired_devices.h"
-#include "sync/peer/qr_picture.h"
 
 namespace ledgerboard::sync {
 
@@ -117,7 +117,31 @@ model::Result<store::Book> openBook(const std::string& path, const PeerSurroundi
     if (std::filesystem::exists(path, problem)) {
         return store::Book::open(path, around.random);
     }
-    return store::Book::create(path, "peer", around.now(), around.random);
+    // Nobody's: the peer is no person, and what it writes are the devices that join.
+    return store::Book::createJoined(
+        path, model::Id<model::Kind::Device>(model::IdMaker(around.random).next(around.now())), {},
+        around.random);
+}
+
+// Photos elsewhere than beside the book: what stands beside it is then a link, which every program
+// follows. Errors: there are photos beside it already, or no link can be made.
+model::Result<void> photosAt(const Options& options) {
+    namespace fs = std::filesystem;
+    const fs::path beside = options.book + ".photos";
+    std::error_code problem;
+    if (options.photos.empty() || fs::equivalent(options.photos, beside, problem)) {
+        return {};
+    }
+    if (fs::exists(fs::symlink_status(beside, problem))) {
+        return model::cannotBeMet("--photos: " + beside.string() +
+                                  " is there already: move what is in it to " + options.photos +
+                                  " and remove it, then start again");
+    }
+    fs::create_directories(options.photos, problem);
+    fs::create_directory_symlink(fs::absolute(options.photos), beside, problem);
+    return problem ? model::Result<void>(model::cannotBeMet("--photos: " + options.photos + ": " +
+                                                            problem.message()))
+                   : model::Result<void>();
 }
 
 void logPlain(EventLog& log, const char* what, const std::string& address, model::Instant at) {
@@ -142,11 +166,14 @@ int serve(const Options& options, PeerSurroundings& around) {
     if (!book.ok()) {
         return fail(around, book.error());
     }
+    EventLog log(around.log);
     auto handler = BookHandler::make({book.value(), *devices.value(), invitations, around.random});
     if (!handler.ok()) {
         return fail(around, handler.error());
     }
-    EventLog log(around.log);
+    if (auto heeded = handler.value()->heedRevocations(around.now()); !heeded.ok()) {
+        return fail(around, heeded.error());
+    }
     PeerParts parts{certificate.value(), *devices.value(),
                     invitations,         nonces,
                     *handler.value(),    log,
@@ -160,10 +187,11 @@ int serve(const Options& options, PeerSurroundings& around) {
     if (!port.ok()) {
         return fail(around, port.error());
     }
+    const Place place{reachOf(options, around), port.value()};
+    handler.value()->reachedAt(place);
     const std::string listening = toText(Place{options.address, port.value()});
     logPlain(log, "started", listening, around.now());
     if (devices.value()->size() == 0 || options.inviteOwner) {
-        const Place place{reachOf(options, around), port.value()};
         if (auto invited = inviteOwner(invitations, certificate.value(), place, around);
             !invited.ok()) {
             return fail(around, invited.error());
@@ -193,10 +221,8 @@ int runPeer(const std::vector<std::string>& arguments, PeerSurroundings& around)
                    << "\n'ledgerboard-peer --help' shows how it is written.\n";
         return kWrongUse;
     }
-    if (!options.photos.empty() && options.photos != options.book + ".photos") {
-        around.log << "ledgerboard-peer: --photos: photos stand in " << options.book
-                   << ".photos, beside the book; to keep them elsewhere, make that a link\n";
-        return kWrongUse;
+    if (auto photos = photosAt(options); !photos.ok()) {
+        return fail(around, photos.error());
     }
     return serve(options, around);
 }

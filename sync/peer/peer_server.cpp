@@ -131,7 +131,7 @@ GuardedAnswer PeerServer::pair(const GuardedRequest& request) {
     if (admitted.value() != Refusal::None) {
         return refuse(admitted.value(), request, asked->device);
     }
-    const auto person = parts_.handler.welcome(asked->device, redeemed.grant, now);
+    const auto person = parts_.handler.welcome({asked->device, redeemed.grant, asked->self}, now);
     if (!person.ok()) {
         return {500, failed(), "application/json", 0};
     }

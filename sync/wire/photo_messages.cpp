@@ -74,9 +74,11 @@ Result<PhotosAnswer> readPhotosAnswer(std::string_view body) {
 }
 
 std::string write(const PhotoPart& message) {
-    return compact(
-               {{"digest", message.digest}, {"size", message.size}, {"offset", message.offset}}) +
-           "\n" + message.bytes;
+    Json head{{"digest", message.digest}, {"size", message.size}, {"offset", message.offset}};
+    if (message.preview) {
+        head["preview"] = 1;
+    }
+    return compact(head) + "\n" + message.bytes;
 }
 
 Result<PhotoPart> readPhotoPart(std::string_view body) {
@@ -97,12 +99,16 @@ Result<PhotoPart> readPhotoPart(std::string_view body) {
         static_cast<std::size_t>(*offset) + bytes.size() > static_cast<std::size_t>(*size)) {
         return notRead("photo part");
     }
-    return PhotoPart{std::move(*digest), *size, *offset, std::string(bytes)};
+    return PhotoPart{std::move(*digest), *size, *offset, std::string(bytes),
+                     integerOf(member(json.value(), "preview")) == 1};
 }
 
 std::string write(const GetPhotoAsk& message) {
-    return compact(
-        {{"get", message.digest}, {"photo", message.photo.hex()}, {"offset", message.offset}});
+    Json ask{{"get", message.digest}, {"photo", message.photo.hex()}, {"offset", message.offset}};
+    if (message.preview) {
+        ask["preview"] = 1;
+    }
+    return compact(ask);
 }
 
 Result<GetPhotoAsk> readGetPhotoAsk(std::string_view body) {
@@ -117,7 +123,8 @@ Result<GetPhotoAsk> readGetPhotoAsk(std::string_view body) {
         (digest->empty() ? photo->isNil() : !store::Photos::isDigest(*digest))) {
         return notRead("photo asked for");
     }
-    return GetPhotoAsk{std::move(*digest), *photo, *offset};
+    return GetPhotoAsk{std::move(*digest), *photo, *offset,
+                       integerOf(member(json.value(), "preview")) == 1};
 }
 
 }  // namespace ledgerboard::sync

@@ -27,6 +27,8 @@ struct PhotoPart {
     std::int64_t size = 0;  // of the whole
     std::int64_t offset = 0;
     std::string bytes;
+    // Going up: `bytes` are no part of it but the whole of a small copy, shown until it has come.
+    bool preview = false;
 };
 
 // A part asked for: by digest (owners), or by the photo's row, which gives the copy made for it.
@@ -34,6 +36,7 @@ struct GetPhotoAsk {
     std::string digest;
     model::RawId photo;
     std::int64_t offset = 0;
+    bool preview = false;  // a small copy will do
 };
 
 [[nodiscard]] std::string write(const PhotosAsk& message);

@@ -36,7 +36,7 @@ class EchoHandler : public sync::Handler {
                             std::string(body) + std::string(padding, '.')};
     }
 
-    [[nodiscard]] model::Result<model::RawId> welcome(const model::RawId&, const sync::Grant&,
+    [[nodiscard]] model::Result<model::RawId> welcome(const sync::Newcomer&,
                                                       model::Instant) override {
         return model::RawId{};
     }

@@ -62,9 +62,9 @@ tjscalingfactor scaleFor(int whole, int wanted) {
     return best;
 }
 
-Result<Pixels> decoded(std::string_view bytes, PictureSize size, bool onItsSide) {
+Result<Pixels> decoded(std::string_view bytes, PictureSize size, bool onItsSide, int mostWidth) {
     const int across = onItsSide ? size.height : size.width;
-    const tjscalingfactor scale = scaleFor(across, std::min(across, kPreviewWidth));
+    const tjscalingfactor scale = scaleFor(across, std::min(across, mostWidth));
     Pixels out{TJSCALED(size.width, scale), TJSCALED(size.height, scale), {}};
     if (std::int64_t{out.width} * out.height > kMostPixels) {
         return model::cannotBeMet("the picture is larger than a camera makes");
@@ -131,43 +131,51 @@ Pixels shrunkOnItsSide(const Pixels& in, int width) {
     return out;
 }
 
-Result<std::string> encoded(const Pixels& in) {
+Result<std::string> encoded(const Pixels& in, int quality) {
     const std::unique_ptr<void, int (*)(tjhandle)> press(tjInitCompress(), &tjDestroy);
     unsigned char* bytes = nullptr;
     unsigned long size = 0;
     const bool done =
         press && tjCompress2(press.get(), in.rgb.data(), in.width, 0, in.height, TJPF_RGB, &bytes,
-                             &size, TJSAMP_420, kPreviewQuality, TJFLAG_ACCURATEDCT) == 0;
+                             &size, TJSAMP_420, quality, TJFLAG_ACCURATEDCT) == 0;
     const std::unique_ptr<unsigned char, void (*)(unsigned char*)> owned(bytes, &tjFree);
     if (!done) {
-        return model::cannotBeMet("the JPEG library could not make the preview");
+        return model::cannotBeMet("the JPEG library could not make a smaller copy");
     }
     return std::string(reinterpret_cast<const char*>(bytes), size);
 }
 
-}  // namespace
-
-Result<std::string> previewOf(std::string_view bytes) {
+Result<std::string> madeAnew(std::string_view bytes, int mostWidth, int quality) {
     const auto size = jpegSize(bytes);
     if (!size.ok()) {
         return size.error();
     }
     const int orientation = orientationOf(bytes);
     const bool onItsSide = orientation >= 5;
-    auto pixels = decoded(bytes, size.value(), onItsSide);
+    auto pixels = decoded(bytes, size.value(), onItsSide, mostWidth);
     if (!pixels.ok()) {
         return pixels.error();
     }
     Pixels picture = turned(pixels.value(), orientation);
-    if (picture.width > kPreviewWidth) {
+    if (picture.width > mostWidth) {
         // Of the whole picture's sizes: those of the decoded one are rounded already.
         const double across = onItsSide ? size.value().height : size.value().width;
         const double down = onItsSide ? size.value().width : size.value().height;
-        const auto height = static_cast<int>(std::lround(down * kPreviewWidth / across));
-        picture = shrunkOnItsSide(shrunkOnItsSide(picture, kPreviewWidth),
+        const auto height = static_cast<int>(std::lround(down * mostWidth / across));
+        picture = shrunkOnItsSide(shrunkOnItsSide(picture, mostWidth),
                                   std::clamp(height, 1, picture.height));
     }
-    return encoded(picture);
+    return encoded(picture, quality);
+}
+
+}  // namespace
+
+Result<std::string> previewOf(std::string_view bytes) {
+    return madeAnew(bytes, kPreviewWidth, kPreviewQuality);
+}
+
+Result<std::string> copyOf(std::string_view bytes) {
+    return madeAnew(bytes, kCopyWidth, kCopyQuality);
 }
 
 }  // namespace ledgerboard::intake

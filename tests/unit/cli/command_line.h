@@ -19,7 +19,8 @@ struct Answer {
 
 class CommandLine {
   public:
-    explicit CommandLine(std::string book) : book_(std::move(book)) {}
+    explicit CommandLine(std::string book, std::uint64_t seed = 4)
+        : book_(std::move(book)), chance_(tests::fixedChance(seed)) {}
 
     Answer operator()(const std::vector<std::string>& arguments, const std::string& in = "") {
         std::istringstream input(in);
@@ -52,7 +53,7 @@ class CommandLine {
   private:
     std::string book_;
     tests::SteppingClock clock_;
-    model::FillRandom chance_ = tests::fixedChance(4);
+    model::FillRandom chance_;
 };
 
 }  // namespace ledgerboard::cli

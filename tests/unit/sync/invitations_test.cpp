@@ -165,16 +165,44 @@ TEST_F(Pairing, ReadsNothingElse) {
     EXPECT_FALSE(readPairingRequest(R"({"a":)" + good + "}"));
 }
 
+TEST_F(Pairing, AnOwnersDeviceMayBringABookAndOthersMayNot) {
+    const Introduction self{RawId::parse("0196a0b1c2d37e4f8a5b6c7d8e9f0a1c").value(),
+                            "Wren's laptop"};
+    const auto introduced = [&](const PairingCode& code) {
+        return makePairingRequest(code, certificate_, device_, key_, nonce_, self);
+    };
+    const auto request = introduced(inviteOwner());
+    const auto read = readPairingRequest(toJson(request));
+    ASSERT_TRUE(read);
+    EXPECT_EQ(read->self.person, self.person);
+    EXPECT_EQ(read->self.called, self.called);
+    auto changed = request;
+    changed.self.called = "Robin's laptop";
+    EXPECT_EQ(redeem(changed), Refusal::WrongCode);  // the proof covers it
+    EXPECT_EQ(redeem(request), Refusal::None);
+    const auto lead = invitations_
+                          .invite({model::Role::CrewLead,
+                                   RawId::parse("0196a0b1c2d37e4f8a5b6c7d8e9f0a1d").value(),
+                                   {}},
+                                  at(0))
+                          .value();
+    EXPECT_EQ(redeem(introduced(lead)), Refusal::OwnBook);
+    EXPECT_EQ(redeem(ask(lead)), Refusal::None);  // the invitation was not used up
+    auto odd = nlohmann::json::parse(toJson(request));
+    odd["called"] = "two\nlines";
+    EXPECT_FALSE(readPairingRequest(odd.dump()));
+}
+
 TEST(Refusals, HaveANameAStatusAndASentenceEach) {
     std::set<std::string_view> names;
-    for (int k = 1; k <= static_cast<int>(Refusal::DeviceTaken); ++k) {
+    for (int k = 1; k <= static_cast<int>(Refusal::OwnBook); ++k) {
         const auto refusal = static_cast<Refusal>(k);
         EXPECT_EQ(refusalNamed(nameOf(refusal)), refusal) << k;
         EXPECT_GE(statusOf(refusal), 400) << k;
         EXPECT_GT(textOf(refusal).size(), 20u) << k;
         names.insert(nameOf(refusal));
     }
-    EXPECT_EQ(names.size(), static_cast<std::size_t>(Refusal::DeviceTaken));
+    EXPECT_EQ(names.size(), static_cast<std::size_t>(Refusal::OwnBook));
     EXPECT_EQ(refusalNamed("none"), Refusal::None);
 }
 

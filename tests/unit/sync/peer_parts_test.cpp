@@ -10,9 +10,9 @@
 #include <nlohmann/json.hpp>
 
 #include "sync/identity/private_file.h"
+#include "sync/identity/qr_picture.h"
 #include "sync/peer/event_log.h"
 #include "sync/peer/paired_devices.h"
-#include "sync/peer/qr_picture.h"
 #include "sync/wire/http_status.h"
 
 #include "tests/support/fixed_chance.h"

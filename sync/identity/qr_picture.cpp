@@ -1,4 +1,4 @@
-#include "sync/peer/qr_picture.h"
+#include "sync/identity/qr_picture.h"
 
 #include <memory>
 
