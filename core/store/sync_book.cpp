@@ -134,10 +134,34 @@ void takeEntries(Database& database, Log& log, const Taking& taking, Taken& take
     }
 }
 
-void freshen(Database& database, const std::vector<Entry>& entries) {
+// What a fresh start brings of a cell takes the place of whatever the peer sent of it before, which
+// a restored peer may not have any more.
+void freshen(Database& database, Log& log, const std::vector<Entry>& entries) {
     for (const auto& entry : entries) {
-        auto remove = database.prepare("DELETE FROM stale WHERE record = ?1 AND field = ?2");
-        remove.bind(1, entry.record).bind(2, std::int64_t{entry.field}).run();
+        {
+            auto remove = database.prepare("DELETE FROM stale WHERE record = ?1 AND field = ?2");
+            remove.bind(1, entry.record).bind(2, std::int64_t{entry.field}).run();
+        }
+        if (database.changes() == 0) {
+            continue;
+        }
+        std::vector<std::int64_t> before;
+        {
+            auto select = database.prepare(
+                "SELECT arrival FROM entries WHERE record = ?1 AND field = ?2 AND lane = 2 AND "
+                "NOT (writer = ?3 AND number = ?4) AND arrival IN (SELECT arrival FROM cells "
+                "WHERE record = ?1 UNION SELECT arrival FROM superseded WHERE record = ?1)");
+            select.bind(1, entry.record)
+                .bind(2, std::int64_t{entry.field})
+                .bind(3, log.writerOf(entry.name.device))
+                .bind(4, entry.name.number);
+            while (select.step()) {
+                before.push_back(select.integer(0));
+            }
+        }
+        if (!before.empty()) {
+            log.forgetEntries(entry.record, before);
+        }
     }
 }
 
@@ -288,11 +312,9 @@ Result<std::map<RawId, LaneNumbers>> SyncBook::unbroken() {
     return guardStore([&]() -> Result<std::map<RawId, LaneNumbers>> {
         // The first number of a lane whose successor is missing, where the lane has a number 1.
         auto select = book_.parts_->database->prepare(
-            "WITH known(device, lane, number) AS ("
-            "  SELECT w.device, e.lane, e.number FROM entries e JOIN writers w ON w.writer = "
-            "e.writer WHERE e.lane < 2 UNION SELECT device, lane, number FROM asides) "
-            "SELECT device, lane, number, row_number() OVER (PARTITION BY device, lane ORDER BY "
-            "number) FROM known ORDER BY device, lane, number");
+            "SELECT w.device, e.lane, e.number, row_number() OVER (PARTITION BY e.writer, e.lane "
+            "ORDER BY e.number) FROM entries e JOIN writers w ON w.writer = e.writer "
+            "WHERE e.lane < 2 ORDER BY e.writer, e.lane, e.number");
         std::map<RawId, LaneNumbers> unbroken;
         while (select.step()) {
             auto& numbers = unbroken[select.id(0)];
@@ -333,7 +355,7 @@ Result<Taken> SyncBook::take(const Taking& taking) {
                 "SELECT record, field FROM cells");
         }
         takeEntries(database, log, taking, taken);
-        freshen(database, taking.entries);
+        freshen(database, log, taking.entries);
         if (taking.forgetStale) {
             forgetCells(database, log, staleCells(database));
             database.run("DELETE FROM stale");

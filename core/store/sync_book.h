@@ -122,7 +122,8 @@ class SyncBook {
 
     // The highest numbers of a device, here or set aside here.
     [[nodiscard]] model::Result<LaneNumbers> lastNumbers(const model::RawId& device);
-    // For each device, up to which number its lanes are here without a hole.
+    // For each device, up to which number its lanes are here without a hole. What was set aside is
+    // one: whoever has it in the log vouches for it.
     [[nodiscard]] model::Result<std::map<model::RawId, LaneNumbers>> unbroken();
 
     [[nodiscard]] model::Result<model::Value> recall(const std::string& name);

@@ -17,14 +17,19 @@ constexpr const char* kEpoch = "sync.epoch";
 constexpr const char* kCursor = "sync.cursor";
 constexpr const char* kOwnerOnlyDone = "sync.acknowledged.0";
 constexpr const char* kSharedDone = "sync.acknowledged.1";
-constexpr const char* kRelay = "sync.relay";        // up to where the log was sent again
-constexpr const char* kFreshening = "sync.fresh";   // a fresh start is under way
-constexpr const char* kNewIdentity = "sync.renew";  // asked for, and maybe given
+// Beyond the epoch too: the highest numbers any peer ever acknowledged, which others may hold.
+constexpr const char* kOwnerOnlyEver = "sync.ever.0";
+constexpr const char* kSharedEver = "sync.ever.1";
+constexpr const char* kRelay = "sync.relay";       // up to where the log was sent again
+constexpr const char* kFreshening = "sync.fresh";  // a fresh start is under way
 constexpr const char* kOffset = "sync.clock_offset";
 constexpr const char* kPartial = "partial";  // this book holds a part of another one
 
-std::vector<store::Remembered> toRemember(const LaneNumbers& numbers) {
-    return {{kOwnerOnlyDone, numbers[0]}, {kSharedDone, numbers[1]}};
+std::vector<store::Remembered> toRemember(const LaneNumbers& done, const LaneNumbers& ever) {
+    return {{kOwnerOnlyDone, done[0]},
+            {kSharedDone, done[1]},
+            {kOwnerOnlyEver, ever[0]},
+            {kSharedEver, ever[1]}};
 }
 
 model::Error noProgress() {
@@ -50,8 +55,16 @@ Result<void> DeviceSide::remember(std::vector<store::Remembered> what) {
 }
 
 Result<LaneNumbers> DeviceSide::acknowledged() {
-    auto ownerOnly = number(kOwnerOnlyDone);
-    auto shared = number(kSharedDone);
+    return numbers(kOwnerOnlyDone, kSharedDone);
+}
+
+Result<LaneNumbers> DeviceSide::everAcknowledged() {
+    return numbers(kOwnerOnlyEver, kSharedEver);
+}
+
+Result<LaneNumbers> DeviceSide::numbers(const char* ownerOnlyName, const char* sharedName) {
+    auto ownerOnly = number(ownerOnlyName);
+    auto shared = number(sharedName);
     if (!ownerOnly.ok() || !shared.ok()) {
         return ownerOnly.ok() ? shared.error() : ownerOnly.error();
     }
@@ -93,19 +106,14 @@ Result<Reply> DeviceSide::call(Call call, const std::string& body) {
 
 Result<Meeting> DeviceSide::meet(model::Instant now) {
     meeting_ = {};
-    mustRenew_ = false;
-    auto renewing = book_.recall(kNewIdentity);
-    if (!renewing.ok()) {
-        return renewing.error();
-    }
-    auto greeted = hello(RawId{});
+    auto greeted = greet();
     if (!greeted.ok()) {
         return meeting_.revoked ? Result<Meeting>(meeting_) : Result<Meeting>(greeted.error());
     }
     if (auto learned = learn(greeted.value(), now); !learned.ok()) {
         return learned.error();
     }
-    if (mustRenew_ || std::holds_alternative<RawId>(renewing.value())) {
+    if (mustRenew_) {
         if (auto renewed = renew(now); !renewed.ok()) {
             return renewed.error();
         }
@@ -126,6 +134,23 @@ Result<Meeting> DeviceSide::meet(model::Instant now) {
         }
     }
     return meeting_;
+}
+
+// A peer restored from a backup may know this device by a name from before: it is told the one this
+// device has now. It says no where this copy is the older one.
+Result<HelloAnswer> DeviceSide::greet() {
+    const RawId own = book_.book().thisDevice().raw();
+    auto answer = hello(RawId{});
+    auto epoch = book_.recall(kEpoch);
+    if (!answer.ok() || !epoch.ok()) {
+        return epoch.ok() ? answer : Result<HelloAnswer>(epoch.error());
+    }
+    if (answer.value().device == own || model::isEmpty(epoch.value()) ||
+        epoch.value() == model::Value{answer.value().epoch}) {
+        return answer;
+    }
+    auto again = hello(own);
+    return !again.ok() && said_ == Status::NotAllowed ? answer : again;
 }
 
 Result<HelloAnswer> DeviceSide::hello(const RawId& renew) {
@@ -153,9 +178,11 @@ Result<void> DeviceSide::learn(const HelloAnswer& answer, model::Instant now) {
     meeting_.clockOffsetMs = answer.time.milliseconds() - now.milliseconds();
     owner_ = answer.role == model::wordOf(model::Role::Owner);
     others_ = answer.others;
+    peerHas_ = answer.last;
+    const RawId own = book_.book().thisDevice().raw();
     auto epoch = book_.recall(kEpoch);
     auto done = acknowledged();
-    auto last = book_.lastNumbers(book_.book().thisDevice().raw());
+    auto last = book_.lastNumbers(own);
     if (!epoch.ok() || !done.ok() || !last.ok()) {
         return !epoch.ok() ? epoch.error() : !done.ok() ? done.error() : last.error();
     }
@@ -167,13 +194,16 @@ Result<void> DeviceSide::learn(const HelloAnswer& answer, model::Instant now) {
         // A peer met for the first time, or restored from a backup: it may lack what it had.
         what.push_back({kEpoch, answer.epoch});
         what.push_back({kRelay, std::int64_t{0}});
-        for (std::size_t lane = 0; lane < 2; ++lane) {
+        for (std::size_t lane = 0; lane < 2 && answer.device == own; ++lane) {
             done.value()[lane] = std::min(done.value()[lane], answer.unbroken[lane]);
         }
-        for (auto& one : toRemember(done.value())) {
-            what.push_back(std::move(one));
-        }
+        what.push_back({kOwnerOnlyDone, done.value()[0]});
+        what.push_back({kSharedDone, done.value()[1]});
     }
+    // It knows this device by another name, which did not arrive here or is younger than this copy.
+    const bool sameEpoch = known != nullptr && *known == answer.epoch;
+    mustRenew_ = answer.device != own;
+    given_ = mustRenew_ && sameEpoch && answer.last == LaneNumbers{} ? answer.device : RawId{};
     for (std::size_t lane = 0; lane < 2; ++lane) {
         // It has more of this device than this device has: this copy is an old one.
         mustRenew_ = mustRenew_ || answer.last[lane] > last.value()[lane];
@@ -181,29 +211,28 @@ Result<void> DeviceSide::learn(const HelloAnswer& answer, model::Instant now) {
     return remember(std::move(what));
 }
 
-// Takes a new identity. The id is written down before it is asked for, so that being cut off in
-// between leads to the same one.
+// Takes a new identity: the one that was given and did not arrive, where the peer knows this device
+// by one that sent nothing yet; else another.
 Result<void> DeviceSide::renew(model::Instant now) {
-    auto asked = book_.recall(kNewIdentity);
-    auto done = acknowledged();
-    if (!asked.ok() || !done.ok()) {
-        return asked.ok() ? done.error() : asked.error();
+    auto done = everAcknowledged();
+    if (!done.ok()) {
+        return done.error();
     }
-    const auto* before = std::get_if<RawId>(&asked.value());
-    const RawId device = before != nullptr ? *before : book_.book().newId(now);
-    if (auto kept = remember({{kNewIdentity, device}}); !kept.ok()) {
-        return kept;
+    RawId device = given_;
+    if (device.isNil()) {
+        device = book_.book().newId(now);
+        auto answer = hello(device);
+        if (!answer.ok()) {
+            return answer.error();
+        }
+        others_ = answer.value().others;
     }
-    auto answer = hello(device);
-    if (!answer.ok()) {
-        return answer.error();
-    }
-    auto what = toRemember({0, 0});
-    what.push_back({kNewIdentity, {}});
+    auto what = toRemember({0, 0}, {0, 0});
+    what.push_back({kCursor, {}});  // a place is counted for each identity anew
     if (auto taken = book_.takeIdentity(device, done.value(), what); !taken.ok()) {
         return taken;
     }
-    others_ = answer.value().others;
+    peerHas_ = {};
     mustRenew_ = false;
     meeting_.renewed = true;
     return {};
@@ -241,23 +270,15 @@ Result<void> DeviceSide::pushPart(std::vector<Entry> entries, model::Instant now
         if (!answer.ok()) {
             return answer.error();
         }
-        auto done = acknowledge(entries, answer.value());
-        // The peer may know this device by a name that an older copy of it does not know of.
-        return done.ok() || meeting_.renewed ? done : renew(now);
+        return acknowledge(entries, answer.value());
     }
     if (said_ == Status::Ahead) {
-        auto done = acknowledged();
-        if (!done.ok()) {
-            return done.error();
+        auto changed = restamp(now);
+        if (!changed.ok() || changed.value()) {
+            return changed.ok() ? Result<void>() : Result<void>(changed.error());
         }
-        const auto theirs =
-            model::Instant::fromMilliseconds(now.milliseconds() + meeting_.clockOffsetMs);
-        auto changed = book_.restamp(done.value(), theirs);
-        if (!changed.ok()) {
-            return changed.error();
-        }
-        meeting_.restamped += changed.value();
-        return changed.value() > 0 ? Result<void>() : Result<void>(reply.error());
+        // What is ahead has numbers that the peer knows, and so it knows them for something else.
+        said_ = Status::OtherContent;
     }
     if (said_ == Status::OtherContent && !meeting_.renewed) {
         return renew(now);
@@ -265,10 +286,32 @@ Result<void> DeviceSide::pushPart(std::vector<Entry> entries, model::Instant now
     return reply.error();
 }
 
-Result<void> DeviceSide::acknowledge(const std::vector<Entry>& entries, const PushAnswer& answer) {
-    auto done = acknowledged();
+// Gives entries that the peer never had clocks that are not ahead of it. False where none needed
+// it.
+Result<bool> DeviceSide::restamp(model::Instant now) {
+    auto done = everAcknowledged();
     if (!done.ok()) {
         return done.error();
+    }
+    for (std::size_t lane = 0; lane < 2; ++lane) {
+        // What it has already, though its answer was lost, stays as it is.
+        done.value()[lane] = std::max(done.value()[lane], peerHas_[lane]);
+    }
+    const auto theirs =
+        model::Instant::fromMilliseconds(now.milliseconds() + meeting_.clockOffsetMs);
+    auto changed = book_.restamp(done.value(), theirs);
+    if (!changed.ok()) {
+        return changed.error();
+    }
+    meeting_.restamped += changed.value();
+    return changed.value() > 0;
+}
+
+Result<void> DeviceSide::acknowledge(const std::vector<Entry>& entries, const PushAnswer& answer) {
+    auto done = acknowledged();
+    auto ever = everAcknowledged();
+    if (!done.ok() || !ever.ok()) {
+        return done.ok() ? ever.error() : done.error();
     }
     LaneNumbers numbers = done.value();
     const RawId own = book_.book().thisDevice().raw();
@@ -288,19 +331,24 @@ Result<void> DeviceSide::acknowledge(const std::vector<Entry>& entries, const Pu
         taking.forgetEntries.push_back({own, refusal.lane, refusal.number});
     }
     meeting_.refused += taking.forgetEntries.size();
-    taking.remember = toRemember(numbers);
+    LaneNumbers most = ever.value();
+    for (std::size_t lane = 0; lane < 2; ++lane) {
+        most[lane] = std::max(most[lane], numbers[lane]);
+    }
+    taking.remember = toRemember(numbers, most);
     auto taken = book_.take(taking);
     return taken.ok() ? Result<void>() : Result<void>(taken.error());
 }
 
-// After the peer was restored: sends what it lacks of other devices, which may be lost themselves.
+// After the peer was restored: sends what it lacks of other devices, which may be lost themselves;
+// who is no owner, what it wrote under names it had before.
 Result<void> DeviceSide::relay(model::Instant) {
     auto place = book_.recall(kRelay);
     if (!place.ok()) {
         return place.error();
     }
     const auto* from = std::get_if<std::int64_t>(&place.value());
-    if (from == nullptr || !owner_) {
+    if (from == nullptr) {
         return {};
     }
     std::int64_t at = *from;
@@ -317,7 +365,8 @@ Result<void> DeviceSide::relay(model::Instant) {
         for (const auto& one : part.value()) {
             at = one.arrival;
             const auto lane = static_cast<std::size_t>(one.entry.name.lane);
-            if (lane < 2 && one.entry.name.number > others_[one.entry.name.device][lane]) {
+            if (lane < 2 &&
+                (!owner_ || one.entry.name.number > others_[one.entry.name.device][lane])) {
                 ask.entries.push_back(one.entry);
             }
         }

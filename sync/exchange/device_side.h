@@ -56,11 +56,13 @@ class DeviceSide {
 
   private:
     model::Result<Reply> call(Call call, const std::string& body);
+    model::Result<HelloAnswer> greet();
     model::Result<HelloAnswer> hello(const model::RawId& renew);
     model::Result<void> learn(const HelloAnswer& answer, model::Instant now);
     model::Result<void> renew(model::Instant now);
     model::Result<void> pushOwn(model::Instant now);
     model::Result<void> pushPart(std::vector<store::Entry> entries, model::Instant now);
+    model::Result<bool> restamp(model::Instant now);
     model::Result<void> acknowledge(const std::vector<store::Entry>& entries,
                                     const PushAnswer& answer);
     model::Result<void> relay(model::Instant now);
@@ -68,6 +70,9 @@ class DeviceSide {
     model::Result<bool> takePulled(const PullAnswer& answer);
 
     [[nodiscard]] model::Result<store::LaneNumbers> acknowledged();
+    [[nodiscard]] model::Result<store::LaneNumbers> everAcknowledged();
+    [[nodiscard]] model::Result<store::LaneNumbers> numbers(const char* ownerOnlyName,
+                                                            const char* sharedName);
     [[nodiscard]] model::Result<std::int64_t> number(const std::string& name);
     [[nodiscard]] model::Result<void> remember(std::vector<store::Remembered> what);
 
@@ -76,7 +81,9 @@ class DeviceSide {
     Meeting meeting_;
     std::map<model::RawId, store::LaneNumbers> others_;  // what the peer has, as it said
     bool owner_ = false;
+    store::LaneNumbers peerHas_{};  // highest own numbers
     bool mustRenew_ = false;
+    model::RawId given_;        // the identity to take, where the peer gave it already
     Status said_ = Status::Ok;  // of the last call
 };
 

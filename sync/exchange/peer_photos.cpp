@@ -52,8 +52,7 @@ static Result<std::set<std::string>> digestsOf(store::SyncBook& book, const Stan
             return cells.error();
         }
         for (const auto& one : cells.value()) {
-            if (one.entry.field == model::field::Photo::digest &&
-                one.entry.name.device == standing.device) {
+            if (one.entry.field == model::field::Photo::digest && standing.wrote(one.entry)) {
                 digests.insert(photo.digest);
             }
         }

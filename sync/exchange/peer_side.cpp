@@ -164,6 +164,7 @@ Reply PeerSide::hello(Standing standing, std::string_view body, model::Instant n
     HelloAnswer answer;
     answer.epoch = epoch_;
     answer.time = now;
+    answer.device = standing.device;
     answer.person = standing.person;
     answer.role = std::string(model::wordOf(standing.role));
     answer.last = last.value();
@@ -174,25 +175,40 @@ Reply PeerSide::hello(Standing standing, std::string_view body, model::Instant n
     return {Status::Ok, write(answer)};
 }
 
+// Gives a device another name: one that is new, or that it says it had in what a backup of the peer
+// does not know of. False where the name is another's, or one it had before.
 Result<bool> PeerSide::renew(const Standing& standing, const RawId& device, model::Instant now) {
     auto taken = parts_.book->record(Kind::Device, device);
     auto row = parts_.book->record(Kind::Device, standing.device);
-    if (!taken.ok() || !row.ok()) {
-        return taken.ok() ? row.error() : taken.error();
+    auto paired = book_.recall(pairedOf(device));
+    auto heard = book_.recall("peer.heard." + device.hex());
+    auto former = formerNames(*parts_.book, standing.device);
+    if (!taken.ok() || !row.ok() || !former.ok()) {
+        return !taken.ok() ? taken.error() : row.ok() ? former.error() : row.error();
     }
-    if (taken.value()) {
+    if (!paired.ok() || !heard.ok()) {
+        return paired.ok() ? heard.error() : paired.error();
+    }
+    const auto& theirs = taken.value();
+    if (former.value().contains(device) || !model::isEmpty(paired.value()) ||
+        !model::isEmpty(heard.value()) ||
+        (theirs && theirs->at(model::field::Device::person) != model::Value{standing.person})) {
         return false;
     }
-    store::Action action("a device restored from a backup gets a new identity");
-    action.set(device, model::field::Device::person, standing.person);
-    action.set(device, model::field::Device::name, row.value()->at(model::field::Device::name));
-    if (auto done = parts_.book->commit(action, now); !done.ok()) {
-        return done.error();
+    if (!theirs) {
+        store::Action action("a device takes another identity");
+        action.set(device, model::field::Device::person, standing.person);
+        action.set(device, model::field::Device::name, row.value()->at(model::field::Device::name));
+        if (auto done = parts_.book->commit(action, now); !done.ok()) {
+            return done.error();
+        }
     }
-    if (parts_.renewed) {
-        parts_.renewed(standing.device, device);
-    }
-    return true;
+    store::Taking taking;
+    taking.remember = {{calledOf(standing.paired), device},
+                       {pairedOf(device), standing.paired},
+                       {formerOf(device), standing.device}};
+    auto kept = book_.take(taking);
+    return kept.ok() ? Result<bool>(true) : Result<bool>(kept.error());
 }
 
 Reply PeerSide::push(const Standing& standing, std::string_view body, model::Instant now) {
@@ -258,7 +274,14 @@ Result<Status> PeerSide::judge(const Standing& standing, std::vector<Entry>& ent
         auto& highest = numbers[static_cast<std::size_t>(entry.name.lane)];
         const bool own = entry.name.device == standing.device;
         if (!own && !owner) {
-            return Status::NotAllowed;
+            auto theirs = isOfPerson(standing, entry.name.device);
+            if (!theirs.ok()) {
+                return theirs.error();
+            }
+            if (!theirs.value()) {
+                return Status::NotAllowed;
+            }
+            view.crewDevices.insert(entry.name.device);
         }
         // Numbers may be missing: what a device was told to drop it can't send to a restored peer.
         if (!own || entry.name.number <= highest) {
@@ -282,6 +305,16 @@ Result<Status> PeerSide::judge(const Standing& standing, std::vector<Entry>& ent
     judged.answer.acknowledged = numbers;
     return asides.value() + judged.taking.asides.size() > kMostAsidesPerDevice ? Status::TooMuch
                                                                                : Status::Ok;
+}
+
+// Whether a name is, or can have been, one of a device of the caller's person: a peer restored from
+// a backup does not know them all.
+Result<bool> PeerSide::isOfPerson(const Standing& standing, const RawId& device) {
+    if (standing.names.contains(device)) {
+        return true;
+    }
+    auto row = parts_.book->record(Kind::Device, device);
+    return row.ok() ? Result<bool>(!row.value()) : Result<bool>(row.error());
 }
 
 // Whether an entry of this name came before, and what became of it.

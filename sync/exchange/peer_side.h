@@ -32,14 +32,13 @@ class PeerSide {
         std::function<model::Result<std::string>(std::string_view original)> copyOf;
         // The same, small enough to go first. Where there is none, copyOf's is taken.
         std::function<model::Result<std::string>(std::string_view original)> previewOf;
-        // The device `before` is called `now` from here on: whoever verifies callers must know.
-        std::function<void(const model::RawId& before, const model::RawId& now)> renewed;
     };
 
     // Reads the peer's epoch and key from the book, makes them the first time. Errors: of the book.
     [[nodiscard]] static model::Result<PeerSide> open(Parts parts);
 
-    // Answers one call of `device`, which was verified. Never fails: what goes wrong is a status.
+    // Answers one call of the device paired as `device`, which was verified. Never fails: what goes
+    // wrong is a status.
     [[nodiscard]] Reply answer(Call call, const model::RawId& device, std::string_view body,
                                model::Instant now);
 
@@ -64,6 +63,7 @@ class PeerSide {
     Reply push(const Standing& standing, std::string_view body, model::Instant now);
     model::Result<Status> judge(const Standing& standing, std::vector<store::Entry>& entries,
                                 model::Instant now, Judged& judged);
+    model::Result<bool> isOfPerson(const Standing& standing, const model::RawId& device);
     model::Result<Met> metBefore(const store::Entry& entry, bool own, Judged& judged);
     model::Result<void> takeOrSetAside(const Standing& standing, store::Entry& entry,
                                        WriteJudge& writes, model::Instant now, Judged& judged);

@@ -13,12 +13,92 @@ RawId idIn(const store::Record& record, model::FieldCode field) {
     return id != nullptr ? *id : RawId{};
 }
 
+Result<RawId> idRecalled(store::SyncBook& book, const std::string& name) {
+    auto value = book.recall(name);
+    if (!value.ok()) {
+        return value.error();
+    }
+    const auto* id = std::get_if<RawId>(&value.value());
+    return id != nullptr ? *id : RawId{};
+}
+
+Result<std::set<RawId>> devicesOfPerson(store::Book& book, const RawId& person) {
+    auto rows = book.records(Kind::Device, {}, true);
+    if (!rows.ok()) {
+        return rows.error();
+    }
+    std::set<RawId> devices;
+    for (const auto& row : rows.value()) {
+        if (idIn(row, model::field::Device::person) == person) {
+            devices.insert(row.id);
+        }
+    }
+    return devices;
+}
+
+// Shut out under one name, a device is shut out under all.
+Result<bool> isRevoked(store::Book& book, const std::set<RawId>& names) {
+    for (const auto& name : names) {
+        auto row = book.record(Kind::Device, name);
+        if (!row.ok()) {
+            return row.error();
+        }
+        if (row.value() && !model::isEmpty(row.value()->at(model::field::Device::revokedOn))) {
+            return true;
+        }
+    }
+    return false;
+}
+
 }  // namespace
 
-Result<Standing> standingOf(store::Book& book, const RawId& device) {
+std::string calledOf(const RawId& paired) {
+    return "peer.called." + paired.hex();
+}
+
+std::string pairedOf(const RawId& device) {
+    return "peer.paired." + device.hex();
+}
+
+std::string formerOf(const RawId& device) {
+    return "peer.former." + device.hex();
+}
+
+Result<RawId> pairedNameOf(store::Book& book, const RawId& device) {
+    store::SyncBook sync(book);
+    auto paired = idRecalled(sync, pairedOf(device));
+    return paired.ok() && paired.value().isNil() ? Result<RawId>(device) : paired;
+}
+
+Result<std::set<RawId>> formerNames(store::Book& book, const RawId& device) {
+    store::SyncBook sync(book);
+    std::set<RawId> names;
+    for (RawId name = device; !name.isNil() && names.insert(name).second;) {
+        auto former = idRecalled(sync, formerOf(name));
+        if (!former.ok()) {
+            return former.error();
+        }
+        name = former.value();
+    }
+    return names;
+}
+
+Result<Standing> standingOf(store::Book& book, const RawId& paired) {
     Standing standing;
-    standing.device = device;
-    auto row = book.record(Kind::Device, device);
+    store::SyncBook sync(book);
+    auto called = idRecalled(sync, calledOf(paired));
+    if (!called.ok()) {
+        return called.error();
+    }
+    standing.paired = paired;
+    standing.device = called.value().isNil() ? paired : called.value();
+    auto former = formerNames(book, standing.device);
+    auto revoked = former.ok() ? isRevoked(book, former.value()) : Result<bool>(former.error());
+    if (!revoked.ok()) {
+        return revoked.error();
+    }
+    standing.revoked = revoked.value();
+    auto row = book.record(Kind::Device, standing.device);
     if (!row.ok()) {
         return row.error();
     }
@@ -26,11 +106,12 @@ Result<Standing> standingOf(store::Book& book, const RawId& device) {
         return standing;
     }
     standing.person = idIn(*row.value(), model::field::Device::person);
-    standing.revoked = !model::isEmpty(row.value()->at(model::field::Device::revokedOn));
     auto person = book.record(Kind::Person, standing.person);
-    if (!person.ok()) {
-        return person.error();
+    auto names = devicesOfPerson(book, standing.person);
+    if (!person.ok() || !names.ok()) {
+        return person.ok() ? names.error() : person.error();
     }
+    standing.names = std::move(names).value();
     if (!person.value() || person.value()->gone) {
         return standing;
     }

@@ -44,8 +44,8 @@ bool showsCell(const Standing& standing, const View& view, const ShownRecord& re
     if (record.neighbour) {
         return isOneOf(kNeighbourFields, entry.field) && mayRead(standing.role, *known);
     }
-    if (entry.name.device == standing.device) {
-        return true;  // its own words may come back to it
+    if (standing.wrote(entry) && known->writes == model::Writes::Lead) {
+        return true;  // its own words may come back to it; not what it wrote while an owner's
     }
     return mayRead(standing.role, *known) &&
            (!isOneOf(kFreeText, entry.field) || view.crewDevices.contains(entry.name.device));

@@ -79,8 +79,7 @@ Verdict verifyRequest(const RequestLine& request, const SignatureHeaders& header
     if (!isWithinWindow(*signedAt, now)) {
         return {Refusal::Expired, *device};
     }
-    return {nonces.take(*device, *nonce, *signedAt, now),
-            known->speaksAs.isNil() ? *device : known->speaksAs};
+    return {nonces.take(*device, *nonce, *signedAt, now), *device};
 }
 
 bool isSignedBody(const SignatureHeaders& headers, std::string_view body) {

@@ -57,8 +57,7 @@ struct RequestLine {
                                            model::Instant now, const Nonce& nonce);
 
 // Who it is where `refusal` is None. Where a signature held and yet was refused (Revoked, Expired,
-// Replayed, Crowded) the device is named all the same; otherwise it is nil. It is who the caller is
-// in the book (KnownDevice::speaksAs).
+// Replayed, Crowded) the device is named all the same; otherwise it is nil.
 struct Verdict {
     Refusal refusal = Refusal::None;
     model::RawId device;

@@ -25,8 +25,6 @@ struct KnownDevice {
     PublicKey key{};
     Grant grant;
     bool revoked = false;
-    // Who it is in the book, where the exchange gave it a new identity there; nil: its own id.
-    model::RawId speaksAs{};
 };
 
 // Threads: any number.

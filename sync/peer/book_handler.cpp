@@ -70,11 +70,6 @@ Result<std::unique_ptr<BookHandler>> BookHandler::make(const Parts& parts) {
     inside.random = parts.random;
     inside.copyOf = intake::copyOf;
     inside.previewOf = intake::previewOf;
-    inside.renewed = [&devices = parts.devices](const RawId& before, const RawId& now) {
-        // Where it cannot be kept it holds until the peer is stopped; then the device is told once
-        // more to take a new identity.
-        static_cast<void>(devices.rename(before, now));
-    };
     auto side = PeerSide::open(std::move(inside));
     if (!side.ok()) {
         return side.error();
@@ -145,7 +140,11 @@ Result<void> BookHandler::heedRevocations(model::Instant now) {
     }
     for (const auto& device : devices.value()) {
         if (device.revokedOn) {
-            if (auto done = parts_.devices.revoke(device.id.raw(), now); !done.ok()) {
+            auto paired = pairedNameOf(parts_.book, device.id.raw());
+            if (!paired.ok()) {
+                return paired.error();
+            }
+            if (auto done = parts_.devices.revoke(paired.value(), now); !done.ok()) {
                 return done.error();
             }
         }

@@ -55,13 +55,8 @@ bool PairedDevices::read(const std::string& text) {
         if (!joined || (object.contains("revoked") && !revoked)) {
             return false;  // better not to start than to let one in that was shut out
         }
-        const auto speaksAs = object.contains("speaks_as") ? idAt(object, "speaks_as") : RawId{};
-        if (!speaksAs) {
-            return false;
-        }
-        devices_[*device] = {{*key, {role, *crew, *job}, revoked.has_value(), *speaksAs},
-                             *joined,
-                             revoked.value_or(Instant())};
+        devices_[*device] = {
+            {*key, {role, *crew, *job}, revoked.has_value()}, *joined, revoked.value_or(Instant())};
     }
     return true;
 }
@@ -75,9 +70,6 @@ std::string PairedDevices::text() const {
                               {"crew", entry.known.grant.crew.hex()},
                               {"job", entry.known.grant.job.hex()},
                               {"joined", entry.joined.milliseconds()}};
-        if (!entry.known.speaksAs.isNil()) {
-            object["speaks_as"] = entry.known.speaksAs.hex();
-        }
         if (entry.known.revoked) {
             object["revoked"] = entry.revoked.milliseconds();
         }
@@ -123,7 +115,7 @@ Result<Refusal> PairedDevices::admit(const RawId& device, const PublicKey& key, 
     if (devices_.size() >= kMostDevices) {
         return Refusal::Crowded;
     }
-    devices_[device] = {{key, grant, false, {}}, now, {}};
+    devices_[device] = {{key, grant, false}, now, {}};
     if (auto written = replacePrivate(path_, text()); !written.ok()) {
         devices_.erase(device);
         return written.error();
@@ -131,26 +123,9 @@ Result<Refusal> PairedDevices::admit(const RawId& device, const PublicKey& key, 
     return Refusal::None;
 }
 
-Result<void> PairedDevices::rename(const RawId& before, const RawId& now) {
-    const std::unique_lock<std::shared_mutex> lock(mutex_);
-    for (auto& [device, entry] : devices_) {
-        RawId& speaksAs = entry.known.speaksAs;
-        if ((speaksAs.isNil() ? device : speaksAs) == before) {
-            speaksAs = now;
-            return replacePrivate(path_, text());
-        }
-    }
-    return {};
-}
-
 Result<bool> PairedDevices::revoke(const RawId& device, Instant now) {
     const std::unique_lock<std::shared_mutex> lock(mutex_);
-    auto found = devices_.find(device);
-    if (found == devices_.end()) {
-        found = std::find_if(devices_.begin(), devices_.end(), [&](const auto& each) {
-            return each.second.known.speaksAs == device;
-        });
-    }
+    const auto found = devices_.find(device);
     if (found == devices_.end() || found->second.known.revoked) {
         return false;
     }

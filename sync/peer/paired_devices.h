@@ -35,13 +35,8 @@ class PairedDevices final : public Roster {
     [[nodiscard]] model::Result<Refusal> admit(const model::RawId& device, const PublicKey& key,
                                                const Grant& grant, model::Instant now);
 
-    // The device that is `before` in the book is `now` from here on. Nothing where none is.
-    // Errors (Damaged): the disk; it holds until the peer is stopped.
-    [[nodiscard]] model::Result<void> rename(const model::RawId& before, const model::RawId& now);
-
-    // Whoever is `device` here or in the book is shut out from now on, for good. False where no
-    // such device is known or it was already. Errors (Damaged): the disk; the device is shut out
-    // all the same until the peer is stopped.
+    // Shut out from now on, for good. False where no such device is known or it was already.
+    // Errors (Damaged): the disk; the device is shut out all the same until the peer is stopped.
     [[nodiscard]] model::Result<bool> revoke(const model::RawId& device, model::Instant now);
 
   private:

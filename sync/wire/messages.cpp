@@ -210,6 +210,7 @@ std::string write(const HelloAnswer& message) {
     }
     return compact({{"epoch", message.epoch.hex()},
                     {"time", message.time.milliseconds()},
+                    {"device", message.device.hex()},
                     {"person", message.person.hex()},
                     {"role", message.role},
                     {"last", numbers(message.last)},
@@ -225,28 +226,30 @@ Result<HelloAnswer> readHelloAnswer(std::string_view body) {
     const Json& all = json.value();
     const auto epoch = idOf(member(all, "epoch"));
     const auto time = integerOf(member(all, "time"));
+    const auto device = idOf(member(all, "device"));
     const auto person = idOf(member(all, "person"));
     const auto role = stringOf(member(all, "role"));
     const auto last = numbersOf(member(all, "last"));
     const auto unbroken = numbersOf(member(all, "unbroken"));
     const Json* others = member(all, "others");
-    if (!epoch || !time || !person || !role || !last || !unbroken || others == nullptr ||
+    if (!epoch || !time || !device || !person || !role || !last || !unbroken || others == nullptr ||
         !others->is_array()) {
         return notRead("answer to hello");
     }
     HelloAnswer answer{
-        *epoch, model::Instant::fromMilliseconds(*time), *person, *role, *last, *unbroken, {}};
+        *epoch, model::Instant::fromMilliseconds(*time), *device, *person, *role, *last, *unbroken,
+        {}};
     for (const auto& one : *others) {
         if (!one.is_array() || one.size() != 3) {
             return notRead("answer to hello");
         }
-        const auto device = idOf(&one[0]);
+        const auto other = idOf(&one[0]);
         const auto ownerOnly = integerOf(&one[1]);
         const auto shared = integerOf(&one[2]);
-        if (!device || !ownerOnly || !shared) {
+        if (!other || !ownerOnly || !shared) {
             return notRead("answer to hello");
         }
-        answer.others[*device] = {*ownerOnly, *shared};
+        answer.others[*other] = {*ownerOnly, *shared};
     }
     return answer;
 }

@@ -29,6 +29,8 @@ struct HelloAsk {
 struct HelloAnswer {
     model::RawId epoch;
     model::Instant time;
+    // For which device the peer takes the caller: an old copy may not know what it became since.
+    model::RawId device;
     model::RawId person;
     std::string role;               // a word of model::Role
     store::LaneNumbers last{};      // highest numbers the peer has of this device

@@ -38,20 +38,22 @@ class LeakSearch {
             return number >= lowest && number < kOwnerAmount + kAmounts &&
                    planted_.contains(number);
         };
-        for (std::size_t at = 0; at + 6 <= bytes.size(); ++at) {
-            if (bytes[at] == '\x07' && hit(bigEndian(bytes, at))) {
+        for (auto at = bytes.find('\x07'); at != kNone; at = bytes.find('\x07', at + 1)) {
+            if (at + 6 <= bytes.size() && hit(bigEndian(bytes, at))) {
                 return "the bytes of " + std::to_string(bigEndian(bytes, at));
             }
-            if (bytes[at] == '7' && bytes[at + 1] == '7') {
-                if (const auto number = digits(bytes, at); number && hit(*number)) {
-                    return "the digits of " + std::to_string(*number);
-                }
+        }
+        for (auto at = bytes.find("77"); at != kNone; at = bytes.find("77", at + 1)) {
+            if (const auto number = digits(bytes, at); number && hit(*number)) {
+                return "the digits of " + std::to_string(*number);
             }
         }
         return std::nullopt;
     }
 
   private:
+    static constexpr auto kNone = std::string_view::npos;
+
     static std::int64_t bigEndian(std::string_view bytes, std::size_t at) {
         std::int64_t number = 0;
         for (std::size_t k = 0; k < 6; ++k) {

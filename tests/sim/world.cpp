@@ -11,7 +11,7 @@ using sync::Call;
 using sync::Reply;
 using sync::Status;
 
-World::World(std::uint64_t seed) : chance_(seed), star_("sim", seed) {
+World::World(std::uint64_t seed) : seed_(seed), chance_(seed), star_("sim", seed) {
     auto add = [&](Role role, RawId crew, RawId job) {
         auto actor = std::make_unique<Actor>();
         actor->phone = star_.join(role, crew, job);
@@ -49,8 +49,13 @@ World::World(std::uint64_t seed) : chance_(seed), star_("sim", seed) {
     }
 }
 
-Outcome World::run(int steps) {
-    for (int k = 0; k < steps && outcome_.failure.empty(); ++k) {
+Outcome World::run(const std::vector<int>& steps) {
+    for (const int number : steps) {
+        if (!outcome_.failure.empty()) {
+            break;
+        }
+        number_ = number;
+        chance_.seed(seed_ * 1'000'003 + static_cast<std::uint64_t>(number));
         step();
     }
     note("all meet until they agree");
@@ -90,6 +95,7 @@ void World::meet(Actor& actor, bool faulty) {
         return;
     }
     actor.restored = false;
+    actor.names.insert(actor.phone.device());
     outcome_.renewed += met.value().renewed ? 1 : 0;
     outcome_.restamped += met.value().restamped;
     outcome_.dropped += met.value().dropped;
@@ -160,7 +166,8 @@ void World::watch(Actor& actor, Call call, const std::string& body, const Reply&
         fail("a push was answered and can't be read");
         return;
     }
-    const RawId device = star_.registry[actor.phone.key];
+    const RawId device = sync::standingOf(*star_.peerBook, actor.phone.key).value().device;
+    actor.names.insert(device);
     for (const auto& entry : ask.value().entries) {
         const auto lane = static_cast<std::size_t>(entry.name.lane);
         if (entry.name.device == device && entry.name.number <= answer.value().acknowledged[lane]) {

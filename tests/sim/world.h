@@ -33,14 +33,17 @@ struct Outcome {
 class World {
   public:
     explicit World(std::uint64_t seed);
+    // Does the steps of these numbers, in order. What a step draws hangs on the seed and its number
+    // alone, so that one left out changes nothing about the others but what they find.
     // Requires: called once.
-    [[nodiscard]] Outcome run(int steps);
+    [[nodiscard]] Outcome run(const std::vector<int>& steps);
 
   private:
     struct Actor {
         tests::Phone phone;
         model::Role role = model::Role::Unset;
         model::RawId crew;
+        std::set<model::RawId> names;  // every identity it ever had
         bool revoked = false;
         bool restored = false;  // from a backup, and has not met the peer since
         std::vector<std::string> backups;
@@ -88,13 +91,17 @@ class World {
     void checkOwners();
     void checkOthers();
     void checkLead(const Actor& actor);
+    model::RawId authorOf(const model::RawId& record, model::FieldCode code);
     void checkAcknowledged();
     void checkFiles();
     std::string fromNothing(const Actor& actor);
     void fail(const std::string& what);
 
-    void note(const std::string& what) { outcome_.history.push_back(what); }
+    void note(const std::string& what) {
+        outcome_.history.push_back(std::to_string(number_) + " " + what);
+    }
 
+    std::uint64_t seed_;
     std::mt19937_64 chance_;
     tests::Star star_;
     LeakSearch leaks_;
@@ -105,6 +112,7 @@ class World {
     std::map<store::EntryName, store::Entry> acknowledged_;
     std::vector<std::string> peerBackups_;
     std::size_t inFlight_ = 0;
+    int number_ = 0;  // of the step that is done
     int files_ = 0;
     int words_ = 0;
     Outcome outcome_;

@@ -17,8 +17,14 @@ using sync::Call;
 namespace {
 
 std::string wholeFile(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(file), {}};
+    std::ifstream file(path, std::ios::binary | std::ios::ate);
+    if (!file) {
+        return {};
+    }
+    std::string bytes(static_cast<std::size_t>(file.tellg()), '\0');
+    file.seekg(0);
+    file.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    return bytes;
 }
 
 std::string nameOf(const Entry& entry) {
@@ -131,6 +137,16 @@ void World::checkOthers() {
     }
 }
 
+// Who wrote what a cell holds, by the peer's log; nil where it holds nothing.
+RawId World::authorOf(const RawId& record, model::FieldCode code) {
+    for (const auto& one : store::SyncBook(*star_.peerBook).cellsOf(record).value()) {
+        if (one.entry.field == code) {
+            return one.entry.name.device;
+        }
+    }
+    return {};
+}
+
 // Against the owner's rows, told a second time: own items are there with what a crew reads, others
 // are not.
 void World::checkLead(const Actor& actor) {
@@ -171,6 +187,13 @@ void World::checkLead(const Actor& actor) {
     if (book.records(Kind::Mark, {}, true).value().size() != marks) {
         fail("a crew lead has marks of other crews' items");
     }
+    // Its own photos keep their digest, which it finds their files by; those of others have none.
+    for (const auto& photo : book.records(Kind::Photo, {}, true).value()) {
+        const auto author = authorOf(photo.id, field::Photo::digest);
+        if (model::isEmpty(photo.at(field::Photo::digest)) == actor.names.contains(author)) {
+            fail("a crew lead lacks the digest of an own photo, or has that of another");
+        }
+    }
     for (const auto& punch : book.rows<model::Punch>().value()) {
         if (punch.crew.raw() != actor.crew && !own.contains(punch.item.raw())) {
             fail("a crew lead has another crew's punch item");
@@ -183,11 +206,7 @@ void World::checkAcknowledged() {
     std::set<RawId> shutOut;
     for (const auto& actor : actors_) {
         if (actor->revoked) {
-            for (const auto& [key, device] : star_.registry) {
-                if (key == actor->phone.key) {
-                    shutOut.insert({key, device});
-                }
-            }
+            shutOut.insert(actor->names.begin(), actor->names.end());
         }
     }
     for (const auto& [name, entry] : acknowledged_) {
@@ -238,7 +257,7 @@ std::string World::fromNothing(const Actor& actor) {
     sync::PullAnswer answer;
     do {
         const auto reply =
-            star_.peer->answer(Call::Snapshot, actor.phone.device(),
+            star_.peer->answer(Call::Snapshot, actor.phone.key,
                                sync::write(sync::PullAsk{answer.cursor}), star_.now());
         auto read = sync::readPullAnswer(reply.body);
         if (!read.ok()) {

@@ -20,7 +20,7 @@ namespace ledgerboard::tests {
 struct Phone {
     std::string path;
     std::unique_ptr<store::Book> book;
-    model::RawId key;           // who it is to the peer: the device it was registered as first
+    model::RawId key;           // the device it was paired as
     std::int64_t skewMs = 0;    // of its own clock
     std::int64_t offsetMs = 0;  // what it learned to add to it
     sync::Meeting last;
@@ -48,11 +48,6 @@ class Star {
         parts.copyOf = [](std::string_view bytes) {
             return model::Result<std::string>("copy of " + std::string(bytes.substr(0, 4)));
         };
-        parts.renewed = [this](const model::RawId& before, const model::RawId& after) {
-            for (auto& [key, device] : registry) {
-                device = device == before ? after : device;
-            }
-        };
         peer = std::make_unique<sync::PeerSide>(sync::PeerSide::open(std::move(parts)).value());
     }
 
@@ -75,7 +70,6 @@ class Star {
         Phone phone;
         phone.path = folder_.file("phone-" + std::to_string(people_) + ".book");
         phone.key = device.id.raw();
-        registry[phone.key] = phone.key;
         phone.book = std::make_unique<store::Book>(
             store::Book::createJoined(phone.path, device.id, person.id, random_).value());
         return phone;
@@ -88,7 +82,7 @@ class Star {
 
     model::Result<sync::Meeting> meet(Phone& phone, const Network& network = {}) {
         auto deliver = [&](sync::Call call, const std::string& body) {
-            return peer->answer(call, registry[phone.key], body, now());
+            return peer->answer(call, phone.key, body, now());
         };
         sync::DeviceSide side(
             *phone.book,
@@ -122,7 +116,6 @@ class Star {
     std::unique_ptr<store::Book> peerBook;
     std::unique_ptr<sync::PeerSide> peer;
     model::RawId owner;
-    std::map<model::RawId, model::RawId> registry;  // who a phone's key stands for
 
   private:
     TestFolder folder_;

@@ -81,10 +81,12 @@ TEST(Messages, HelloComesBackAsItWent) {
     HelloAnswer answer;
     answer.epoch = idOf(5);
     answer.time = model::Instant::fromMilliseconds(1'775'476'800'000);
+    answer.device = idOf(2);
     answer.role = "crew lead";
     answer.others = {{idOf(1), {8, 9}}};
     const auto back = readHelloAnswer(write(answer)).value();
     EXPECT_EQ(back.time, answer.time);
+    EXPECT_EQ(back.device, answer.device);
     EXPECT_EQ(back.role, answer.role);
     EXPECT_EQ(back.others, answer.others);
 }
