@@ -106,6 +106,7 @@ Result<Reply> DeviceSide::call(Call call, const std::string& body) {
 
 Result<Meeting> DeviceSide::meet(model::Instant now) {
     meeting_ = {};
+    restamped_ = false;
     auto greeted = greet();
     if (!greeted.ok()) {
         return meeting_.revoked ? Result<Meeting>(meeting_) : Result<Meeting>(greeted.error());
@@ -233,6 +234,7 @@ Result<void> DeviceSide::renew(model::Instant now) {
         return taken;
     }
     peerHas_ = {};
+    restamped_ = false;
     mustRenew_ = false;
     meeting_.renewed = true;
     return {};
@@ -273,11 +275,11 @@ Result<void> DeviceSide::pushPart(std::vector<Entry> entries, model::Instant now
         return acknowledge(entries, answer.value());
     }
     if (said_ == Status::Ahead) {
-        auto changed = restamp(now);
+        auto changed = restamped_ ? Result<bool>(false) : restamp(now);
         if (!changed.ok() || changed.value()) {
             return changed.ok() ? Result<void>() : Result<void>(changed.error());
         }
-        // What is ahead has numbers that the peer knows, and so it knows them for something else.
+        // What is ahead still has numbers that the peer knows, and so for something else.
         said_ = Status::OtherContent;
     }
     if (said_ == Status::OtherContent && !meeting_.renewed) {
@@ -303,6 +305,7 @@ Result<bool> DeviceSide::restamp(model::Instant now) {
     if (!changed.ok()) {
         return changed.error();
     }
+    restamped_ = true;
     meeting_.restamped += changed.value();
     return changed.value() > 0;
 }

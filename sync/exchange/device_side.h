@@ -83,6 +83,7 @@ class DeviceSide {
     bool owner_ = false;
     store::LaneNumbers peerHas_{};  // highest own numbers
     bool mustRenew_ = false;
+    bool restamped_ = false;  // under this identity, in this meeting
     model::RawId given_;        // the identity to take, where the peer gave it already
     Status said_ = Status::Ok;  // of the last call
 };

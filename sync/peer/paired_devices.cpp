@@ -1,6 +1,5 @@
 #include "sync/peer/paired_devices.h"
 
-#include <algorithm>
 #include <mutex>
 #include <utility>
 
