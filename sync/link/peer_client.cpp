@@ -1,5 +1,6 @@
 #include "sync/link/peer_client.h"
 
+#include <csignal>
 #include <netdb.h>
 #include <optional>
 
@@ -131,7 +132,15 @@ class PeerClient::Parts {
 };
 
 PeerClient::PeerClient(Place place, const Digest& certificate, ClientTimeouts timeouts)
-    : parts_(std::make_unique<Parts>(std::move(place), certificate, timeouts)) {}
+    : parts_(std::make_unique<Parts>(std::move(place), certificate, timeouts)) {
+    // A peer that goes away while it is written to ends the call, not the program. Where the
+    // program has a way of its own with the signal, that stays.
+    struct sigaction usual {};
+
+    if (::sigaction(SIGPIPE, nullptr, &usual) == 0 && usual.sa_handler == SIG_DFL) {
+        std::signal(SIGPIPE, SIG_IGN);
+    }
+}
 
 PeerClient::PeerClient(PeerClient&&) noexcept = default;
 PeerClient& PeerClient::operator=(PeerClient&&) noexcept = default;

@@ -89,6 +89,14 @@ int PeerProcess::stop() {
     return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
 }
 
+void PeerProcess::kill() {
+    if (process_ >= 0) {
+        ::kill(process_, SIGKILL);
+        ::waitpid(process_, nullptr, 0);
+        process_ = -1;
+    }
+}
+
 bool PeerProcess::isRunning() const {
     return process_ > 0 && ::waitpid(process_, nullptr, WNOHANG) == 0;
 }

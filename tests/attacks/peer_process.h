@@ -25,6 +25,8 @@ class PeerProcess {
     void start();
     // Sends SIGTERM and waits; the exit status comes back, -1 where it did not exit by itself.
     int stop();
+    // Ends it at once, as SIGKILL does.
+    void kill();
 
     [[nodiscard]] bool isRunning() const;
 

@@ -11,9 +11,8 @@
 #include <nlohmann/json.hpp>
 
 #include "core/store/book.h"
-#include "sync/link/carry.h"
 
-#include "tests/attacks/peer_process.h"
+#include "tests/attacks/device.h"
 
 namespace ledgerboard::tests {
 namespace {
@@ -35,47 +34,6 @@ std::string contentsOf(const std::string& path) {
     out << in.rdbuf();
     return out.str();
 }
-
-// A device with a book of its own, which joined by a typed code.
-class Device {
-  public:
-    Device(PeerProcess& peer, const sync::PairingCode& code, std::uint64_t seed)
-        : path(peer.folder().file("device-" + std::to_string(seed) + ".book")),
-          random_(fixedChance(seed)),
-          identity_{model::IdMaker(random_).next(clock_()), sync::DeviceKey::fresh(random_)} {
-        auto joined = sync::join(peer.place(), code, std::nullopt, identity_, around());
-        EXPECT_TRUE(joined.ok()) << (joined.ok() ? "" : joined.error().message);
-        book = std::make_unique<store::Book>(
-            store::Book::createJoined(path, Id<Kind::Device>(identity_.device),
-                                      Id<Kind::Person>(joined.value().person), random_)
-                .value());
-        link = std::make_unique<sync::Link>(peer.place(), joined.value().certificate, identity_,
-                                            around());
-    }
-
-    [[nodiscard]] model::Result<sync::Meeting> meet() {
-        sync::DeviceSide side(*book, sync::carryOver(*link));
-        return side.meet(clock_());
-    }
-
-    [[nodiscard]] model::Instant stamp() {
-        return model::Instant::fromMilliseconds(clock_().milliseconds() + link->offsetMs());
-    }
-
-    std::string path;
-    std::unique_ptr<store::Book> book;
-    std::unique_ptr<sync::Link> link;
-
-  private:
-    [[nodiscard]] sync::LinkSurroundings around() {
-        return {[this] { return clock_(); }, random_,
-                [](int ms) { std::this_thread::sleep_for(std::chrono::milliseconds(ms)); }};
-    }
-
-    SteppingClock clock_;  // far from the peer's: the device goes by the peer's time
-    model::FillRandom random_;
-    sync::LinkIdentity identity_;
-};
 
 sync::PairingCode inviteBy(Device& owner, const nlohmann::json& grant) {
     const auto answer = owner.link->call(sync::Call::Invite, grant.dump());
