@@ -1,0 +1,68 @@
+// The program `ledgerboard-phone`: the one place of the phone that reads the clock and chance.
+//
+// Usage: ledgerboard-phone [BOOK]
+#include <chrono>
+#include <sys/random.h>
+
+#include <QDir>
+#include <QFontDatabase>
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickWindow>
+#include <QStandardPaths>
+#include <QTimeZone>
+
+#include "mobile/job_book.h"
+#include "mobile/languages.h"
+#include "mobile/preferences.h"
+#include "mobile/surroundings.h"
+
+namespace {
+
+using namespace ledgerboard;
+
+model::Instant clockNow() {
+    const auto now = std::chrono::system_clock::now().time_since_epoch();
+    return model::Instant::fromMilliseconds(
+        std::chrono::duration_cast<std::chrono::milliseconds>(now).count());
+}
+
+void fillRandom(std::uint8_t* bytes, std::size_t count) {
+    while (count > 0) {
+        const ssize_t got = ::getrandom(bytes, count, 0);
+        if (got > 0) {
+            bytes += got;
+            count -= static_cast<std::size_t>(got);
+        }
+    }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    QGuiApplication app(argc, argv);
+    QGuiApplication::setApplicationName(QStringLiteral("ledgerboard"));
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Ledgerboard"));
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    QDir().mkpath(folder);
+    phone::Surroundings surroundings;
+    surroundings.now = clockNow;
+    surroundings.random = fillRandom;
+    surroundings.settingsFile = QDir(folder).filePath(QStringLiteral("phone.ini"));
+    surroundings.bookFolder = folder;
+    surroundings.timeZone = QString::fromUtf8(QTimeZone::systemTimeZoneId());
+
+    phone::Preferences preferences(surroundings.settingsFile);
+    phone::JobBook book(surroundings);
+    QQmlApplicationEngine engine;
+    phone::Languages languages(engine, preferences, book);
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    const QStringList arguments = QGuiApplication::arguments();
+    if (arguments.size() > 1) {
+        book.open(arguments.at(1));
+    } else {
+        book.openLast();
+    }
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Ledgerboard/Phone/Main.qml")));
+    return engine.rootObjects().isEmpty() ? 1 : QGuiApplication::exec();
+}

@@ -1,0 +1,60 @@
+#include "mobile/note_list.h"
+
+#include "mobile/job_book.h"
+#include "mobile/said.h"
+
+namespace ledgerboard::phone {
+
+NoteList::NoteList(QObject* parent) : RowList(parent) {
+    connect(JobBook::here(), &JobBook::changed, this, &NoteList::fill);
+}
+
+void NoteList::setSpaceId(const QString& id) {
+    if (spaceId_ != id) {
+        spaceId_ = id;
+        emit spaceIdChanged();
+    }
+    fill();
+}
+
+void NoteList::fill() {
+    QList<NoteRow> rows;
+    if (const JobNow* now = JobBook::here()->now()) {
+        // The latest first.
+        for (auto note = now->rows.notes.rbegin(); note != now->rows.notes.rend(); ++note) {
+            const QString space =
+                note->space.isNil() ? QString() : Said::text(note->space.raw().toString());
+            if (space != spaceId_ || note->text.empty()) {
+                continue;
+            }
+            NoteRow row;
+            row.id = Said::text(note->id.raw().toString());
+            row.text = Said::text(note->text);
+            if (const Found found = findItem(*now, note->item); found.item != nullptr) {
+                row.about = Said::text(now->rows.items[found.item->row].object);
+            }
+            rows.append(row);
+        }
+    }
+    show(rows);
+}
+
+bool NoteList::keepNote(const QString& text) {
+    JobBook& book = *JobBook::here();
+    const std::string words = text.trimmed().toStdString();
+    if (words.empty() || book.now() == nullptr) {
+        return false;
+    }
+    model::Note note;
+    note.id = book.book().newId<model::Kind::Note>(book.instant());
+    note.job = book.now()->rows.job.id;
+    if (const auto raw = model::RawId::parse(spaceId_.toStdString()); raw.ok()) {
+        note.space = model::Id<model::Kind::Space>(raw.value());
+    }
+    note.text = words;
+    store::Action action("note");
+    action.add(note);
+    return book.keep(action, tr("Note kept"));
+}
+
+}  // namespace ledgerboard::phone

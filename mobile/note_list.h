@@ -1,0 +1,50 @@
+// A note about a space, or about an item of it, typed or dictated. Notes are the owner's alone.
+#pragma once
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/row_list.h"
+
+namespace ledgerboard::phone {
+
+struct NoteRow {
+    Q_GADGET
+    QML_VALUE_TYPE(noteRow)
+    Q_PROPERTY(QString id MEMBER id)
+    Q_PROPERTY(QString text MEMBER text)
+    Q_PROPERTY(QString about MEMBER about)
+
+  public:
+    QString id;
+    QString text;
+    QString about;  // the item, "" where it is about the space
+
+    friend bool operator==(const NoteRow&, const NoteRow&) = default;
+};
+
+class NoteList : public RowList {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString spaceId READ spaceId WRITE setSpaceId NOTIFY spaceIdChanged)
+
+  public:
+    explicit NoteList(QObject* parent = nullptr);
+
+    [[nodiscard]] QString spaceId() const { return spaceId_; }
+
+    void setSpaceId(const QString& id);
+
+    // True once it is on disk. Empty text is no note.
+    Q_INVOKABLE bool keepNote(const QString& text);
+
+  signals:
+    void spaceIdChanged();
+
+  private:
+    void fill();
+
+    QString spaceId_;
+};
+
+}  // namespace ledgerboard::phone

@@ -1,0 +1,43 @@
+// The tools, always at the thumb.
+import QtQuick
+import Ledgerboard.Look
+import Ledgerboard.Phone
+
+Rectangle {
+    id: belt
+
+    property string inUse: ""
+
+    signal toolUsed(string tool)
+
+    readonly property var tools: [
+        { tool: "mark", words: qsTr("Mark") }
+    ]
+
+    implicitHeight: Theme.beltTarget + Theme.gap(5)
+    color: Theme.belt
+
+    Row {
+        id: row
+        anchors { left: parent.left; right: parent.right; verticalCenter: parent.verticalCenter }
+        anchors.margins: Theme.gap(2)
+        spacing: Theme.gap(2)
+        layoutDirection: Theme.leftHand ? Qt.RightToLeft : Qt.LeftToRight
+
+        Repeater {
+            model: belt.tools
+
+            BeltTool {
+                required property var modelData
+
+                objectName: "tool-" + modelData.tool
+                width: Math.floor((row.width - (belt.tools.length - 1) * row.spacing) / belt.tools.length)
+                height: Theme.beltTarget
+                glyph: modelData.tool
+                text: modelData.words
+                inUse: belt.inUse === modelData.tool
+                onClicked: belt.toolUsed(modelData.tool)
+            }
+        }
+    }
+}

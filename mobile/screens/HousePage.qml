@@ -1,0 +1,133 @@
+// The house: how the cost stands, what needs somebody today, every space.
+import QtQuick
+import QtQuick.Layouts
+import Ledgerboard.Look
+import Ledgerboard.Phone
+
+Item {
+    id: page
+
+    required property SpaceList spaces
+    required property HouseView house
+
+    signal spaceChosen(string id)
+    signal itemChosen(string id)
+    signal preferencesAsked()
+
+    NeedList { id: needs }
+
+    PageList {
+        id: list
+        objectName: "spaces"
+        anchors.fill: parent
+        model: page.spaces
+
+        header: Column {
+            width: list.width
+            leftPadding: Theme.edge
+            rightPadding: Theme.edge
+            spacing: Theme.gap(2)
+            readonly property real inner: width - 2 * Theme.edge
+
+            PageHead {
+                width: parent.inner
+                where: page.house.waitingText
+                aside: page.house.dayText
+                title: page.house.name
+            }
+
+            Level {
+                width: parent.inner
+                visible: page.house.hasLevel
+                lean: page.house.lean
+                hair: page.house.hair
+                spoken: page.house.levelText.replace(/<[^>]*>/g, "")
+            }
+
+            RowLayout {
+                width: parent.inner
+                visible: page.house.hasLevel
+
+                Words {
+                    text: qsTr("less")
+                    color: Theme.pencil
+                    font.pixelSize: Theme.smallSize
+                    Layout.alignment: Qt.AlignTop
+                }
+
+                Words {
+                    text: page.house.levelText
+                    textFormat: Text.StyledText
+                    horizontalAlignment: Text.AlignHCenter
+                    Layout.fillWidth: true
+                }
+
+                Words {
+                    text: qsTr("more")
+                    color: Theme.pencil
+                    font.pixelSize: Theme.smallSize
+                    Layout.alignment: Qt.AlignTop
+                }
+            }
+
+            Heading {
+                topPadding: Theme.gap(3)
+                width: parent.inner
+                text: needs.count > 0 ? qsTr("Needs you today") : qsTr("Nothing needs you today")
+                font.pixelSize: Theme.bodySize
+            }
+
+            Column {
+                x: 0
+                width: list.width
+                leftPadding: 0
+
+                Repeater {
+                    model: needs
+
+                    NeedDelegate {
+                        x: -Theme.edge
+                        width: list.width
+                        onChosen: row.itemId !== "" ? page.itemChosen(row.itemId)
+                                                    : page.spaceChosen(row.spaceId)
+                    }
+                }
+
+                Hairline {
+                    x: -Theme.edge
+                    visible: needs.count > 0
+                    width: list.width
+                }
+            }
+
+            Heading {
+                topPadding: Theme.gap(3)
+                bottomPadding: Theme.gap(2)
+                width: parent.inner
+                text: qsTr("Rooms")
+                font.pixelSize: Theme.bodySize
+            }
+        }
+
+        delegate: SpaceDelegate {
+            width: list.width
+            onChosen: page.spaceChosen(row.id)
+        }
+
+        footer: Column {
+            width: list.width
+            topPadding: Theme.gap(4)
+            bottomPadding: Theme.gap(8)
+
+            Hairline { width: parent.width }
+
+            TextLink {
+                objectName: "preferences"
+                x: Theme.edge
+                width: list.width - 2 * Theme.edge
+                text: qsTr("This phone: light, type, hand, language")
+                onClicked: page.preferencesAsked()
+            }
+        }
+    }
+}

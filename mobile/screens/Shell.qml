@@ -1,0 +1,180 @@
+// The frame of every screen: the page in hand, the strip of the house, the belt, and what was kept.
+// The walk through the spaces lies at the bottom; whatever else is opened lies on it.
+import QtQuick
+import QtQuick.Controls.Basic
+import Ledgerboard.Look
+import Ledgerboard.Phone
+
+FocusScope {
+    id: shell
+
+    readonly property bool isOpen: JobBook.state === JobBook.Open
+    readonly property string pageName: pages.currentItem ? pages.currentItem.objectName : ""
+    readonly property bool inWalk: pages.depth <= 1
+
+    focus: true
+    Keys.onEscapePressed: shell.back()
+    Keys.onBackPressed: shell.back()
+
+    function back() {
+        if (pages.depth > 1)
+            pages.pop(StackView.Immediate);
+    }
+
+    function goHouse() {
+        pages.pop(null, StackView.Immediate);
+        pages.push(housePage, {}, StackView.Immediate);
+    }
+
+    function goSpace(id: string) {
+        pages.pop(null, StackView.Immediate);
+        walk.goTo(id);
+    }
+
+    function openItem(id: string) {
+        pages.push(markPage, { itemId: id }, StackView.Immediate);
+    }
+
+    // A tool of the belt works in the space on screen; from the house it first asks which.
+    function useTool(tool: string) {
+        if (shell.pageName === "housePage") {
+            pages.push(askSpacePage, { tool: tool }, StackView.Immediate);
+            return;
+        }
+        pages.pop(null, StackView.Immediate);
+        shell.startTool(tool, walk.currentId);
+    }
+
+    function startTool(tool: string, spaceId: string) {
+        if (tool === "mark")
+            pages.push(markListPage, { spaceId: spaceId, place: walk.currentName }, StackView.Immediate);
+    }
+
+    Binding { target: Theme; property: "mode"; value: Preferences.themeMode }
+    Binding { target: Theme; property: "textPercent"; value: Preferences.textPercent }
+    Binding { target: Theme; property: "leftHand"; value: Preferences.leftHand }
+    Binding { target: Theme; property: "stillness"; value: Preferences.stillness }
+
+    SpaceList { id: spaceRows }
+    HouseView { id: houseNow }
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.paper
+    }
+
+    StackView {
+        id: pages
+        objectName: "pages"
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: strip.top }
+        visible: shell.isOpen
+        initialItem: WalkPage {
+            id: walk
+            objectName: "walkPage"
+            spaces: spaceRows
+            jobName: houseNow.name
+            waiting: houseNow.waitingText
+            onHouseAsked: shell.goHouse()
+            onItemChosen: id => shell.openItem(id)
+            onNoteAsked: spaceId => pages.push(notePage, { spaceId: spaceId, place: walk.currentName },
+                                               StackView.Immediate)
+        }
+    }
+
+    StartPage {
+        objectName: "startPage"
+        anchors.fill: parent
+        visible: !shell.isOpen
+    }
+
+    HouseStrip {
+        id: strip
+        objectName: "houseStrip"
+        anchors { left: parent.left; right: parent.right; bottom: belt.top }
+        height: visible ? implicitHeight : 0
+        visible: shell.isOpen && shell.inWalk && spaceRows.count > 0
+        spaces: spaceRows
+        currentId: walk.currentId
+        onSpaceChosen: id => walk.goTo(id)
+        onHouseAsked: shell.goHouse()
+    }
+
+    Belt {
+        id: belt
+        objectName: "belt"
+        anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+        height: visible ? implicitHeight : 0
+        visible: shell.isOpen && spaceRows.count > 0
+        inUse: shell.pageName === "markPage" || shell.pageName === "markListPage" ? "mark" : ""
+        onToolUsed: tool => shell.useTool(tool)
+    }
+
+    UndoNote {
+        objectName: "undoNote"
+        anchors { left: parent.left; right: parent.right; bottom: strip.top }
+    }
+
+    Component {
+        id: housePage
+
+        HousePage {
+            objectName: "housePage"
+            spaces: spaceRows
+            house: houseNow
+            onSpaceChosen: id => shell.goSpace(id)
+            onItemChosen: id => shell.openItem(id)
+            onPreferencesAsked: pages.push(preferencesPage, {}, StackView.Immediate)
+        }
+    }
+
+    Component {
+        id: markPage
+
+        MarkPage {
+            objectName: "markPage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: markListPage
+
+        MarkListPage {
+            objectName: "markListPage"
+            onItemChosen: id => shell.openItem(id)
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: notePage
+
+        NotePage {
+            objectName: "notePage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: askSpacePage
+
+        AskSpacePage {
+            objectName: "askSpacePage"
+            spaces: spaceRows
+            onDone: shell.back()
+            onSpaceChosen: (id, tool) => {
+                shell.goSpace(id);
+                shell.startTool(tool, id);
+            }
+        }
+    }
+
+    Component {
+        id: preferencesPage
+
+        PreferencesPage {
+            objectName: "preferencesPage"
+            onDone: shell.back()
+        }
+    }
+}

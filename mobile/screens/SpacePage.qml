@@ -1,0 +1,106 @@
+// One space: what it still needs, its notes. A row is marked by touching it.
+import QtQuick
+import Ledgerboard.Look
+import Ledgerboard.Phone
+
+Item {
+    id: page
+
+    required property spaceRow row
+    property string jobName: ""
+    property string waiting: ""
+
+    signal houseAsked()
+    signal itemChosen(string id)
+    signal noteAsked()
+
+    ItemList {
+        id: itemRows
+        spaceId: page.row.id
+    }
+
+    NoteList {
+        id: noteRows
+        spaceId: page.row.id
+    }
+
+    PageList {
+        id: list
+        objectName: "items"
+        anchors.fill: parent
+        model: itemRows
+        // A page is born while a swipe goes on: no more rows than are seen.
+        cacheBuffer: Theme.gap(40)
+
+        header: Column {
+            width: list.width
+            padding: Theme.edge
+            topPadding: 0
+            bottomPadding: Theme.gap(3)
+
+            PageHead {
+                width: parent.width - 2 * Theme.edge
+                where: page.jobName
+                aside: page.waiting
+                title: page.row.name
+                under: page.row.left
+            }
+        }
+
+        delegate: ItemDelegate {
+            width: list.width
+            onChosen: page.itemChosen(row.id)
+        }
+
+        footer: Column {
+            width: list.width
+            bottomPadding: Theme.gap(8)
+
+            Hairline { width: parent.width }
+
+            Words {
+                visible: itemRows.count === 0
+                width: parent.width
+                padding: Theme.edge
+                text: qsTr("Nothing is written down for this space. A note is a beginning.")
+            }
+
+            Repeater {
+                model: noteRows
+
+                Column {
+                    required property noteRow row
+
+                    width: list.width
+                    leftPadding: Theme.edge
+                    rightPadding: Theme.edge
+
+                    Words {
+                        width: parent.width - 2 * Theme.edge
+                        topPadding: Theme.gap(3)
+                        text: parent.row.about === "" ? parent.row.text
+                                                      : parent.row.about + ": " + parent.row.text
+                    }
+
+                    Words {
+                        width: parent.width - 2 * Theme.edge
+                        bottomPadding: Theme.gap(3)
+                        text: qsTr("Note")
+                        color: Theme.pencil
+                        font.pixelSize: Theme.smallSize
+                    }
+                }
+            }
+
+            TextLink {
+                objectName: "addNote"
+                visible: JobBook.isOwner
+                x: Theme.edge
+                width: list.width - 2 * Theme.edge
+                text: qsTr("Write a note")
+                glyph: "note"
+                onClicked: page.noteAsked()
+            }
+        }
+    }
+}

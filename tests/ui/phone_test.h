@@ -1,0 +1,47 @@
+// What every test of the screens stands on: a house in a folder of its own, the phone in hand, and
+// a failure wherever Qt or QML complained.
+#pragma once
+
+#include <gtest/gtest.h>
+#include <memory>
+
+#include "tests/support/fixed_chance.h"
+#include "tests/ui/alder_street.h"
+#include "tests/ui/thumb.h"
+
+namespace ledgerboard::ui {
+
+class PhoneTest : public testing::TestWithParam<QSize> {
+  protected:
+    ledgerboard::tests::TestFolder folder_{"phone"};
+    AlderStreet house_ = buildAlderStreet(folder_.file("alder.book"));
+    std::unique_ptr<Thumb> thumb_;
+
+    void SetUp() override { Thumb::complaints().clear(); }
+
+    // Takes the phone in hand, with the house open where `path` names its book.
+    Thumb& hold(const std::string& path, int textPercent = 100) {
+        Held held;
+        held.size = GetParam();
+        held.now = noonOnFriday();
+        held.book = QString::fromStdString(path);
+        held.textPercent = textPercent;
+        thumb_ = std::make_unique<Thumb>(held);
+        return *thumb_;
+    }
+
+    Thumb& hold() { return hold(house_.path); }
+
+    void TearDown() override {
+        thumb_.reset();
+        EXPECT_TRUE(Thumb::complaints().isEmpty())
+            << Thumb::complaints().join(QStringLiteral("\n")).toStdString();
+    }
+};
+
+// Phones of three sizes and a tablet.
+inline auto everySize() {
+    return testing::Values(QSize(360, 780), QSize(390, 844), QSize(430, 932), QSize(820, 1180));
+}
+
+}  // namespace ledgerboard::ui
