@@ -50,6 +50,8 @@ int main(int argc, char** argv) {
     surroundings.random = fillRandom;
     surroundings.settingsFile = QDir(folder).filePath(QStringLiteral("phone.ini"));
     surroundings.bookFolder = folder;
+    surroundings.pictureFolders =
+        QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
     surroundings.timeZone = QString::fromUtf8(QTimeZone::systemTimeZoneId());
 
     phone::Preferences preferences(surroundings.settingsFile);

@@ -48,6 +48,18 @@
         <source>Mark</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Punch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Receipt</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>CautionPanel</name>
@@ -113,6 +125,29 @@
     <name>KeyPad</name>
     <message>
         <source>Rub out the last digit</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LookPage</name>
+    <message>
+        <source>Accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is fixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not right: fix again</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -214,6 +249,62 @@
     </message>
 </context>
 <context>
+    <name>PhotoPage</name>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch a picture to keep it here. The original stays as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>During</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before, from this spot: stand where it was taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PhotoStrip</name>
+    <message>
+        <source>not on this phone yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PictureGrid</name>
+    <message>
+        <source>No pictures on this phone yet. Take one with its camera, then come back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for new pictures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PictureKeeper</name>
+    <message>
+        <source>%1 cannot be read as a picture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>PreferencesPage</name>
     <message>
         <source>This phone</source>
@@ -265,6 +356,48 @@
     </message>
     <message>
         <source>Nothing moves by itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PunchPage</name>
+    <message>
+        <source>Punch item</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the punch item</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is to be put right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By when</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ReceiptPage</name>
+    <message>
+        <source>Receipt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is left out can be written in later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the receipt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it was bought</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -438,6 +571,10 @@
     </message>
     <message>
         <source>Write a note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be put right</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -704,6 +841,86 @@
     <name>ledgerboard::phone::NoteList</name>
     <message>
         <source>Note kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::phone::PictureFolder</name>
+    <message>
+        <source>Picture of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::phone::PunchItems</name>
+    <message>
+        <source>Said fixed on %1, not looked at yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked at on %1: not right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say in a few words what is to be put right, or show it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>see the photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Punch item kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Punch item accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Punch item sent back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Said to be fixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::phone::ReceiptDesk</name>
+    <message>
+        <source>The whole house</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A receipt needs its picture or its amount.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Receipt kept: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Receipt kept; its amount is still to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::phone::SitePhotos</name>
+    <message>
+        <source>before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>during</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo kept, %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -5,6 +5,7 @@
 #include <functional>
 
 #include <QString>
+#include <QStringList>
 
 #include "core/model/date.h"
 #include "core/model/id.h"
@@ -14,9 +15,10 @@ namespace ledgerboard::phone {
 struct Surroundings {
     std::function<model::Instant()> now;
     model::FillRandom random;
-    QString settingsFile;  // last book, theme, language: of this device alone
-    QString bookFolder;    // where new books go
-    QString timeZone;      // of this device, for a new job; may be empty
+    QString settingsFile;        // last book, theme, language: of this device alone
+    QString bookFolder;          // where new books go
+    QStringList pictureFolders;  // where this device's camera puts its pictures
+    QString timeZone;            // of this device, for a new job; may be empty
 };
 
 }  // namespace ledgerboard::phone

@@ -11,8 +11,12 @@ Rectangle {
     signal toolUsed(string tool)
 
     readonly property var tools: [
+        { tool: "photo", words: qsTr("Photo") },
         { tool: "mark", words: qsTr("Mark") }
-    ]
+    ].concat(JobBook.isOwner ? [
+        { tool: "punch", words: qsTr("Punch") },
+        { tool: "receipt", words: qsTr("Receipt") }
+    ] : [])
 
     implicitHeight: Theme.beltTarget + Theme.gap(5)
     color: Theme.belt

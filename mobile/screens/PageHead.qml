@@ -64,7 +64,9 @@ Column {
         objectName: "title"
         width: parent.width
         text: head.title
-        maximumLineCount: 3
+        // What is as long as a sentence is written smaller, and whole.
+        font.pixelSize: head.title.length > 26 ? Theme.largeSize : Theme.titleSize
+        maximumLineCount: 8
         elide: Text.ElideRight
     }
 

@@ -46,8 +46,9 @@ FocusScope {
     }
 
     function startTool(tool: string, spaceId: string) {
-        if (tool === "mark")
-            pages.push(markListPage, { spaceId: spaceId, place: walk.currentName }, StackView.Immediate);
+        const page = { photo: photoPage, mark: markListPage, punch: punchPage,
+                       receipt: receiptPage }[tool];
+        pages.push(page, { spaceId: spaceId, place: walk.currentName }, StackView.Immediate);
     }
 
     Binding { target: Theme; property: "mode"; value: Preferences.themeMode }
@@ -76,6 +77,9 @@ FocusScope {
             waiting: houseNow.waitingText
             onHouseAsked: shell.goHouse()
             onItemChosen: id => shell.openItem(id)
+            onPunchChosen: row => pages.push(lookPage, { row: row, spaceId: walk.currentId,
+                                                         place: walk.currentName },
+                                             StackView.Immediate)
             onNoteAsked: spaceId => pages.push(notePage, { spaceId: spaceId, place: walk.currentName },
                                                StackView.Immediate)
         }
@@ -105,7 +109,8 @@ FocusScope {
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
         height: visible ? implicitHeight : 0
         visible: shell.isOpen && spaceRows.count > 0
-        inUse: shell.pageName === "markPage" || shell.pageName === "markListPage" ? "mark" : ""
+        inUse: ({ markPage: "mark", markListPage: "mark", photoPage: "photo", punchPage: "punch",
+                  receiptPage: "receipt" })[shell.pageName] || ""
         onToolUsed: tool => shell.useTool(tool)
     }
 
@@ -142,6 +147,42 @@ FocusScope {
         MarkListPage {
             objectName: "markListPage"
             onItemChosen: id => shell.openItem(id)
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: photoPage
+
+        PhotoPage {
+            objectName: "photoPage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: punchPage
+
+        PunchPage {
+            objectName: "punchPage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: lookPage
+
+        LookPage {
+            objectName: "lookPage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: receiptPage
+
+        ReceiptPage {
+            objectName: "receiptPage"
             onDone: shell.back()
         }
     }

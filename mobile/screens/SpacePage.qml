@@ -13,9 +13,15 @@ Item {
     signal houseAsked()
     signal itemChosen(string id)
     signal noteAsked()
+    signal punchChosen(var punch)
 
     ItemList {
         id: itemRows
+        spaceId: page.row.id
+    }
+
+    PunchItems {
+        id: punchRows
         spaceId: page.row.id
     }
 
@@ -45,6 +51,17 @@ Item {
                 title: page.row.name
                 under: page.row.left
             }
+
+            Item {
+                width: 1
+                height: photos.visible ? Theme.gap(3) : 0
+            }
+
+            PhotoStrip {
+                id: photos
+                width: parent.width - 2 * Theme.edge
+                spaceId: page.row.id
+            }
         }
 
         delegate: ItemDelegate {
@@ -57,6 +74,28 @@ Item {
             bottomPadding: Theme.gap(8)
 
             Hairline { width: parent.width }
+
+            Heading {
+                visible: punchRows.count > 0
+                padding: Theme.edge
+                bottomPadding: Theme.gap(2)
+                text: qsTr("To be put right")
+                font.pixelSize: Theme.bodySize
+            }
+
+            Repeater {
+                model: punchRows
+
+                PunchDelegate {
+                    width: list.width
+                    onChosen: page.punchChosen(row)
+                }
+            }
+
+            Hairline {
+                visible: punchRows.count > 0
+                width: parent.width
+            }
 
             Words {
                 visible: itemRows.count === 0

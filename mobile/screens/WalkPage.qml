@@ -15,6 +15,7 @@ Item {
     signal houseAsked()
     signal itemChosen(string id)
     signal noteAsked(string spaceId)
+    signal punchChosen(var row)
 
     function goTo(id: string) {
         view.highlightMoveDuration = 0;
@@ -57,6 +58,7 @@ Item {
             onHouseAsked: walk.houseAsked()
             onItemChosen: id => walk.itemChosen(id)
             onNoteAsked: walk.noteAsked(row.id)
+            onPunchChosen: punch => walk.punchChosen(punch)
         }
     }
 

@@ -1,11 +1,16 @@
 // Makes a picture of every screen of the phone: light, dark and sun; English and Spanish; empty and
 // full; type at 100 and at 200 %. To be looked at.
 //
-// Usage: phone-pictures BOOK FOLDER [ONLY]
+// Usage: phone-pictures BOOK FOLDER PICTURES [ONLY]
+//   BOOK      the demo house, as ./try makes it, with its photos beside it
+//   FOLDER    where the pictures go
+//   PICTURES  what the phone's camera is to have taken
+//   ONLY      a part of the names of those to make
 #include <functional>
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QGuiApplication>
 
 #include "tests/ui/thumb.h"
@@ -63,6 +68,39 @@ const std::vector<Scene>& scenes() {
              thumb.tap("item", 1);
              thumb.tap("finished");
          }},
+        {"photo",
+         [](Thumb& thumb) {
+             inKitchen(thumb);
+             thumb.tap("tool-photo");
+             thumb.tap("stage", 2);
+         }},
+        {"punch",
+         [](Thumb& thumb) {
+             inKitchen(thumb);
+             thumb.tap("tool-punch");
+             thumb.tap("crew", 1);
+         }},
+        {"look",
+         [](Thumb& thumb) {
+             inKitchen(thumb);
+             thumb.scrollTo("punchItem");
+             thumb.tap("punchItem");
+         }},
+        {"space-punch",
+         [](Thumb& thumb) {
+             inKitchen(thumb);
+             thumb.scrollTo("addNote");
+         }},
+        {"receipt",
+         [](Thumb& thumb) {
+             inKitchen(thumb);
+             thumb.tap("tool-receipt");
+             thumb.tap("key2");
+             thumb.tap("key1");
+             thumb.tap("key4");
+             thumb.tap("key6");
+             thumb.tap("key0");
+         }},
         {"note",
          [](Thumb& thumb) {
              inKitchen(thumb);
@@ -90,13 +128,14 @@ int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
     QGuiApplication app(argc, argv);
-    if (argc < 3) {
-        fputs("Usage: phone-pictures BOOK FOLDER [ONLY]\n", stderr);
+    if (argc < 4) {
+        fputs("Usage: phone-pictures BOOK FOLDER PICTURES [ONLY]\n", stderr);
         return 2;
     }
     const QString book = QString::fromLocal8Bit(argv[1]);
     const QDir folder(QString::fromLocal8Bit(argv[2]));
-    const QString only = argc > 3 ? QString::fromLocal8Bit(argv[3]) : QString();
+    const QString pictures = QString::fromLocal8Bit(argv[3]);
+    const QString only = argc > 4 ? QString::fromLocal8Bit(argv[4]) : QString();
     QDir().mkpath(folder.path());
 
     struct Look {
@@ -119,6 +158,7 @@ int main(int argc, char** argv) {
                 continue;
             }
             Held held;
+            held.pictures = pictures;
             held.theme = look.theme;
             held.textPercent = look.percent;
             held.language = QLatin1String(look.language);
@@ -130,6 +170,9 @@ int main(int argc, char** argv) {
                     QFile::remove(copy + QLatin1String(tail));
                 }
                 QFile::copy(book, copy);
+                QFile::remove(copy + QStringLiteral(".photos"));
+                QFile::link(QFileInfo(book).absoluteFilePath() + QStringLiteral(".photos"),
+                            copy + QStringLiteral(".photos"));
                 held.book = copy;
             }
             Thumb thumb(held);

@@ -5,6 +5,10 @@
 #include <gtest/gtest.h>
 #include <memory>
 
+#include <QColor>
+#include <QDir>
+#include <QImage>
+
 #include "tests/support/fixed_chance.h"
 #include "tests/ui/alder_street.h"
 #include "tests/ui/thumb.h"
@@ -19,12 +23,24 @@ class PhoneTest : public testing::TestWithParam<QSize> {
 
     void SetUp() override { Thumb::complaints().clear(); }
 
+    // Has the phone's camera take `count` pictures.
+    void takePictures(int count) {
+        const QDir folder(QString::fromStdString(folder_.file("pictures")));
+        QDir().mkpath(folder.path());
+        for (int k = 0; k < count; ++k) {
+            QImage picture(64, 48, QImage::Format_RGB32);
+            picture.fill(QColor::fromHsv(40 * k, 90, 200));
+            ASSERT_TRUE(picture.save(folder.filePath(QStringLiteral("%1.jpg").arg(k))));
+        }
+    }
+
     // Takes the phone in hand, with the house open where `path` names its book.
     Thumb& hold(const std::string& path, int textPercent = 100) {
         Held held;
         held.size = GetParam();
         held.now = noonOnFriday();
         held.book = QString::fromStdString(path);
+        held.pictures = QString::fromStdString(folder_.file("pictures"));
         held.textPercent = textPercent;
         thumb_ = std::make_unique<Thumb>(held);
         return *thumb_;

@@ -31,6 +31,11 @@ class ReachTest : public PhoneTest {
         thumb.tap("tool-mark");
         expectReach("mark list");
         thumb.tap("back");
+        for (const char* tool : {"tool-photo", "tool-punch", "tool-receipt"}) {
+            thumb.tap(tool);
+            expectReach(tool);
+            thumb.tap("back");
+        }
         thumb.tap("wholeHouse");
         expectReach("house");
         thumb.scrollTo("preferences");

@@ -73,6 +73,7 @@ Thumb::Thumb(const Held& held) {
     };
     surroundings.settingsFile = folder_.filePath(QStringLiteral("phone.ini"));
     surroundings.bookFolder = folder_.filePath(QStringLiteral("books"));
+    surroundings.pictureFolders = {held.pictures};
     surroundings.timeZone = QStringLiteral("America/Chicago");
     preferences_ = std::make_unique<phone::Preferences>(surroundings.settingsFile);
     preferences_->setThemeMode(held.theme);

@@ -26,7 +26,8 @@ struct Held {
     int textPercent = 100;
     QString language = QStringLiteral("en");
     model::Instant now;
-    QString book;  // to open; "" for none
+    QString book;      // to open; "" for none
+    QString pictures;  // the folder of the device's pictures
 };
 
 class Thumb {

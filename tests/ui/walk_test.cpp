@@ -112,6 +112,8 @@ TEST_P(WalkTest, ACrewLeadsPhoneHasNoWayToMoney) {
     EXPECT_FALSE(thumb.book().isOwner());
     EXPECT_TRUE(thumb.says("cabinets"));
     EXPECT_TRUE(thumb.all("addNote").empty());  // notes are the owner's
+    EXPECT_TRUE(thumb.all("tool-receipt").empty());
+    EXPECT_TRUE(thumb.all("tool-punch").empty());
     thumb.tap("wholeHouse");
     for (const auto& text : thumb.texts()) {
         EXPECT_FALSE(text.contains("budget") || text.contains("cost") || text.contains("1,000"))

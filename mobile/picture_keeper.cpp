@@ -1,0 +1,66 @@
+#include "mobile/picture_keeper.h"
+
+#include <QCoreApplication>
+#include <QFile>
+
+#include "core/intake/photos/jpeg.h"
+#include "core/store/photos.h"
+
+#include "mobile/job_book.h"
+
+namespace ledgerboard::phone {
+
+using model::Result;
+
+namespace {
+
+std::string cannotBeRead(const QString& path) {
+    return QCoreApplication::translate("PictureKeeper", "%1 cannot be read as a picture.")
+        .arg(path)
+        .toStdString();
+}
+
+}  // namespace
+
+Result<model::Id<model::Kind::Photo>> keepPicture(JobBook& book, const PictureWish& wish,
+                                                  store::Action& action) {
+    QFile file(wish.path);
+    if (!file.open(QIODevice::ReadOnly) ||
+        file.size() > static_cast<qint64>(store::kLargestPhoto)) {
+        return model::cannotBeMet(cannotBeRead(wish.path));
+    }
+    const std::string bytes = file.readAll().toStdString();
+    const auto size = intake::jpegSize(bytes);
+    if (!size.ok()) {
+        return size.error();
+    }
+    auto digest = store::Photos(book.book().path()).keep(bytes);
+    if (!digest.ok()) {
+        return digest.error();
+    }
+    model::Photo photo;
+    photo.id = book.book().newId<model::Kind::Photo>(book.instant());
+    photo.job = book.now()->rows.job.id;
+    photo.space = wish.space;
+    photo.item = wish.item;
+    photo.punch = wish.punch;
+    photo.digest = digest.value();
+    photo.takenAt = book.instant();
+    photo.stage = wish.stage;
+    photo.purpose = wish.purpose;
+    photo.pairsWith = wish.pairsWith;
+    photo.width = size.value().width;
+    photo.height = size.value().height;
+    photo.bytes = static_cast<std::int64_t>(bytes.size());
+    action.add(photo);
+    return photo.id;
+}
+
+model::Stage guessedStage(const SpaceNow& space) {
+    if (space.isFinished()) {
+        return model::Stage::After;
+    }
+    return space.toStart == space.counted ? model::Stage::Before : model::Stage::During;
+}
+
+}  // namespace ledgerboard::phone

@@ -1,0 +1,184 @@
+// Protects the belt's tools that bring something in: photos, punch items, receipts. The taps that
+// were promised, what stands in the book afterwards, and that the bytes are there before the row.
+#include <QFile>
+
+#include "core/store/photos.h"
+
+#include "mobile/site_photos.h"
+#include "tests/ui/phone_test.h"
+
+namespace ledgerboard::ui {
+namespace {
+
+class ToolsTest : public PhoneTest {
+  protected:
+    void SetUp() override {
+        PhoneTest::SetUp();
+        takePictures(4);
+    }
+
+    void expectKept(const model::Photo& photo) {
+        EXPECT_EQ(store::Photos(house_.path).check(photo.digest), store::PhotoState::Right);
+        EXPECT_EQ(photo.width, 64);
+        EXPECT_EQ(photo.height, 48);
+    }
+};
+
+TEST_P(ToolsTest, APhotoOfThisSpaceTakesTwoTaps) {
+    Thumb& thumb = hold();
+    thumb.tap("tool-photo");
+    thumb.tap("picture");
+    EXPECT_EQ(thumb.taps(), 2);
+    auto rows = rowsOf(house_);
+    ASSERT_EQ(rows.photos.size(), 1u);
+    expectKept(rows.photos[0]);
+    EXPECT_EQ(rows.photos[0].space, rows.spaces[0].id);
+    // The kitchen is begun and not finished.
+    EXPECT_EQ(rows.photos[0].stage, model::Stage::During);
+    EXPECT_EQ(rows.photos[0].purpose, model::Purpose::Site);
+    // Several in a row, without leaving.
+    thumb.tap("picture", 1);
+    EXPECT_EQ(rowsOf(house_).photos.size(), 2u);
+}
+
+TEST_P(ToolsTest, TheStageIsGuessedAndCanBeChanged) {
+    Thumb& thumb = hold();
+    thumb.tap("chipDR");  // everything is finished there
+    thumb.tap("tool-photo");
+    thumb.tap("picture");
+    EXPECT_EQ(rowsOf(house_).photos.back().stage, model::Stage::After);
+    thumb.tap("stage", 0);
+    thumb.tap("picture", 1);
+    EXPECT_EQ(rowsOf(house_).photos.back().stage, model::Stage::Before);
+}
+
+TEST_P(ToolsTest, AnAfterPictureIsPairedWithTheOneBefore) {
+    Thumb& thumb = hold();
+    thumb.tap("tool-photo");
+    thumb.tap("stage", 0);
+    thumb.tap("picture");
+    thumb.tap("stage", 2);
+    thumb.scrollTo("picture");
+    thumb.tap("picture");
+    const auto rows = rowsOf(house_);
+    ASSERT_EQ(rows.photos.size(), 2u);
+    EXPECT_EQ(rows.photos[1].pairsWith, rows.photos[0].id);
+}
+
+TEST_P(ToolsTest, APunchItemWithAPhotoTakesFourTaps) {
+    Thumb& thumb = hold();
+    thumb.tap("tool-punch");
+    thumb.type("punchWhat", "door rubs");
+    thumb.tap("crew");
+    thumb.tap("picture");
+    thumb.tap("keepTool");
+    EXPECT_EQ(thumb.taps(), 4);
+    const auto rows = rowsOf(house_);
+    ASSERT_EQ(rows.punches.size(), 1u);
+    EXPECT_EQ(rows.punches[0].what, "door rubs");
+    EXPECT_EQ(rows.punches[0].crew, house_.tileCrew);
+    EXPECT_EQ(rows.punches[0].dueOn->toString(), "2026-05-18");  // three days on
+    ASSERT_EQ(rows.photos.size(), 1u);
+    EXPECT_EQ(rows.photos[0].punch, rows.punches[0].id);
+    thumb.scrollTo("punchItem");
+    EXPECT_TRUE(thumb.says("Tile crew, by Monday: door rubs"));
+}
+
+TEST_P(ToolsTest, AnOwnerAcceptsAPunchItemOrSendsItBack) {
+    Thumb& thumb = hold();
+    thumb.tap("tool-punch");
+    thumb.type("punchWhat", "door rubs");
+    thumb.tap("keepTool");
+    thumb.scrollTo("punchItem");
+    thumb.tap("punchItem");
+    thumb.scrollTo("notRight");
+    thumb.tap("notRight");
+    EXPECT_EQ(rowsOf(house_).looks.back().said, model::Verdict::NotRight);
+    thumb.scrollTo("punchItem");
+    thumb.tap("punchItem");
+    thumb.tap("keepTool");
+    EXPECT_EQ(rowsOf(house_).looks.back().said, model::Verdict::Accepted);
+    EXPECT_TRUE(thumb.wait([&] { return thumb.all("punchItem").empty(); }));
+}
+
+TEST_P(ToolsTest, AReceiptTakesFourTapsAndDigits) {
+    Thumb& thumb = hold();
+    thumb.tap("tool-receipt");
+    thumb.tap("picture");
+    thumb.tap("payFor");
+    EXPECT_EQ(thumb.taps(), 3);
+    for (const char* key : {"key2", "key1", "key4", "key6", "key0"}) {
+        thumb.scrollTo(key);
+        thumb.tap(key);
+    }
+    EXPECT_TRUE(thumb.says("214.60"));
+    thumb.tap("keepTool");
+    const auto rows = rowsOf(house_);
+    ASSERT_EQ(rows.spends.size(), 1u);
+    EXPECT_EQ(rows.spends[0].amount, model::Money::fromMinor(21'460));
+    EXPECT_EQ(rows.spends[0].type, model::SpendKind::Receipt);
+    EXPECT_FALSE(rows.spends[0].item.isNil());
+    ASSERT_EQ(rows.photos.size(), 1u);
+    EXPECT_EQ(rows.spends[0].photo, rows.photos[0].id);
+    EXPECT_EQ(rows.photos[0].purpose, model::Purpose::Receipt);
+    expectKept(rows.photos[0]);
+}
+
+TEST_P(ToolsTest, AReceiptMayWaitForItsAmount) {
+    Thumb& thumb = hold();
+    thumb.tap("tool-receipt");
+    thumb.tap("keepTool");
+    EXPECT_TRUE(thumb.says("A receipt needs its picture or its amount."));
+    EXPECT_TRUE(rowsOf(house_).spends.empty());
+    thumb.tap("picture");
+    thumb.tap("keepTool");
+    const auto rows = rowsOf(house_);
+    ASSERT_EQ(rows.spends.size(), 1u);
+    EXPECT_FALSE(rows.spends[0].amount.has_value());
+}
+
+TEST_P(ToolsTest, WhatIsNoPictureIsRefusedAndTheBookIsAsItWas) {
+    QFile broken(QString::fromStdString(folder_.file("pictures/9.jpg")));
+    ASSERT_TRUE(broken.open(QIODevice::WriteOnly));
+    broken.write("not a picture");
+    broken.close();
+    Thumb& thumb = hold();
+    EXPECT_FALSE(thumb.book().now() == nullptr);
+    phone::SitePhotos photos;
+    photos.setSpaceId(thumb.preferences().lastSpace());
+    EXPECT_FALSE(photos.keepPicture(broken.fileName(), 0));
+    EXPECT_TRUE(rowsOf(house_).photos.empty());
+    EXPECT_FALSE(thumb.book().notKeptText().isEmpty());
+}
+
+TEST_P(ToolsTest, ACrewLeadSaysThatItIsFixed) {
+    AlderStreet lead = buildLeadsCopy(folder_.file("lead.book"));
+    {
+        auto book = store::Book::open(lead.path, ledgerboard::tests::fixedChance(8));
+        ASSERT_TRUE(book.ok());
+        const auto rows = rowsOf(lead);
+        model::Punch punch;
+        punch.id = book.value().newId<model::Kind::Punch>(noonOnFriday());
+        punch.job = lead.job;
+        punch.space = rows.spaces[0].id;
+        punch.crew = lead.tileCrew;
+        punch.what = "grout open at the sink";
+        store::Action action("punch");
+        action.add(punch);
+        ASSERT_TRUE(book.value().commit(action, noonOnFriday()).ok());
+    }
+    Thumb& thumb = hold(lead.path);
+    thumb.scrollTo("punchItem");
+    thumb.tap("punchItem");
+    EXPECT_TRUE(thumb.all("notRight").empty());
+    thumb.tap("keepTool");
+    EXPECT_EQ(rowsOf(lead).looks.back().said, model::Verdict::SaidFixed);
+    thumb.tap("tool-photo");
+    thumb.tap("picture");
+    EXPECT_EQ(rowsOf(lead).photos.size(), 1u);
+}
+
+INSTANTIATE_TEST_SUITE_P(Sizes, ToolsTest, everySize());
+
+}  // namespace
+}  // namespace ledgerboard::ui
