@@ -229,12 +229,16 @@ void addLooking(CLI::App& app, Spoken& s) {
     risk->add_option("--trials", s.risk.trials, "1 to 1000000; 10000 where not said");
     risk->add_option("--seed", s.risk.seed, "A whole number: one seed, one result; 1 if not said");
 
-    CLI::App* give = addVerb(app, s, "give", "A page or a list as a file",
-                             "ledgerboard give week html week.html",
-                             [&s](Session& session) { return verbGive(session, s.give); });
-    give->add_option("WHAT", s.give.what, "week, job, or a kind such as scope")->required();
-    give->add_option("FORMAT", s.give.format, "csv, json or html, as fits")->required();
+    CLI::App* give =
+        addVerb(app, s, "give", "A page or a list as a file",
+                "ledgerboard give week html week.html\n  ledgerboard give scope xlsx scope.xlsx\n  "
+                "ledgerboard give schedule ics tile.ics --crew \"Tile crew\"",
+                [&s](Session& session) { return verbGive(session, s.give); });
+    give->add_option("WHAT", s.give.what, "week, schedule, draw, job, or a kind such as scope")
+        ->required();
+    give->add_option("FORMAT", s.give.format, "csv, json, xlsx, html or ics, as fits")->required();
     give->add_option("FILE", s.give.file, "Where to write it")->required();
+    give->add_option("--crew", s.give.crew, "With schedule: only what this crew is to know");
 }
 
 void addClosing(CLI::App& app, Spoken& s) {

@@ -1,11 +1,16 @@
 // give: a page or a list as a file for somebody else's program.
 #include <nlohmann/json.hpp>
 
+#include "core/compute/schedule_days.h"
+#include "core/give/page_sheets.h"
+#include "core/give/record_sheet.h"
+#include "core/give/schedule_ics.h"
 #include "core/report/week_html.h"
 #include "core/report/week_json.h"
 #include "core/report/week_page.h"
 
 #include "desktop/cli/listing.h"
+#include "desktop/cli/money_view.h"
 #include "desktop/cli/verbs.h"
 #include "desktop/cli/week_pictures.h"
 
@@ -23,13 +28,16 @@ Result<std::string> weekBytes(Session& session, const std::string& format) {
     const model::JobRows& rows = job.value().rows;
     const model::Date today = job.value().today;
     return model::guarded([&]() -> Result<std::string> {
-        if (format != "html" && format != "json") {
-            return model::wrongUse("FORMAT: week is given as html or json");
+        if (format != "html" && format != "json" && format != "xlsx") {
+            return model::wrongUse("FORMAT: week is given as html, json or xlsx");
         }
         const report::WeekPage page =
             report::weekPage(rows, today, weekPictures(session, rows, today));
         if (format == "html") {
             return report::weekHtml(page);
+        }
+        if (format == "xlsx") {
+            return give::workbookBytes(give::weekSheets(page));
         }
         return report::weekJson(page);
     });
@@ -49,31 +57,117 @@ Result<std::string> jobJson(Session& session) {
     return document.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
 }
 
-Result<std::string> bytesFor(Session& session, const GiveOptions& options) {
-    if (model::folded(options.what) == "week") {
-        return weekBytes(session, options.format);
+// What a kind's listing is printed as: the job it is of.
+std::string jobName(Session& session) {
+    auto job = session.jobOnDay();
+    return job.ok() ? job.value().rows.job.name : std::string();
+}
+
+Result<std::string> scheduleBytes(Session& session, const std::string& crewName) {
+    auto job = session.jobOnDay();
+    if (!job.ok()) {
+        return job.error();
     }
-    if (model::folded(options.what) == "job" && options.format == "json") {
-        return jobJson(session);
-    }
-    if (!model::kindNamed(options.what)) {
-        return model::wrongUse("WHAT: \"" + options.what +
-                               "\" is neither week nor a kind such as scope, spend or punch");
-    }
-    if (options.format != "csv" && options.format != "json") {
-        return model::wrongUse("FORMAT: " + options.what + " is given as csv or json");
+    const model::JobRows& rows = job.value().rows;
+    std::string name = rows.job.name;
+    model::Id<model::Kind::Crew> crew;
+    if (!crewName.empty()) {
+        auto finder = session.finder();
+        if (!finder.ok()) {
+            return finder.error();
+        }
+        auto found = finder.value()->find(model::Kind::Crew, crewName);
+        if (!found.ok()) {
+            return model::Error{found.error().code, "--crew: " + found.error().message};
+        }
+        crew = model::Id<model::Kind::Crew>(found.value());
+        name += ", " + finder.value()->nameOf(found.value());
     }
     return model::guarded([&]() -> Result<std::string> {
-        auto listing = listingOf(session, options.what);
-        if (!listing.ok()) {
-            return listing.error();
+        const auto figures = compute::figuresOf(rows, job.value().today);
+        const auto plan = compute::planOf(rows, figures, job.value().today);
+        const auto schedule = compute::scheduleDaysOf(rows, figures, plan, crew);
+        if (schedule.days.empty()) {
+            return model::cannotBeMet(
+                "there is nothing with a day to put into a calendar: 'ledgerboard plan' says what "
+                "is missing");
         }
-        return options.format == "csv"
-                   ? report::printCsv(listingTable(listing.value()))
-                   : listingJson(listing.value())
-                             .dump(2, ' ', false, nlohmann::json::error_handler_t::replace) +
-                         "\n";
+        return give::scheduleIcs(schedule, name, rows.job.name, session.now());
     });
+}
+
+Result<std::string> drawBytes(Session& session) {
+    return model::guarded([&]() -> Result<std::string> {
+        auto view = moneyView(session);
+        if (!view.ok()) {
+            return view.error();
+        }
+        const auto& now = view.value().plan.drawsNow;
+        if (now.lines.empty()) {
+            return model::cannotBeMet(
+                "there is no loan for the work to draw on: 'ledgerboard draw' says how to enter "
+                "it");
+        }
+        return give::workbookBytes(
+            give::drawSheets(now, view.value().rows.job.name, view.value().today));
+    });
+}
+
+Result<std::string> kindBytes(Session& session, const GiveOptions& options) {
+    if (!model::kindNamed(options.what)) {
+        return model::wrongUse("WHAT: \"" + options.what +
+                               "\" is neither week, schedule, draw, job nor a kind such as scope, "
+                               "spend or punch");
+    }
+    if (options.format != "csv" && options.format != "json" && options.format != "xlsx") {
+        return model::wrongUse("FORMAT: " + options.what + " is given as csv, json or xlsx");
+    }
+    return model::guarded([&]() -> Result<std::string> {
+        auto read = listingOf(session, options.what);
+        if (!read.ok()) {
+            return read.error();
+        }
+        const Listing& listing = read.value();
+        if (options.format == "csv") {
+            return report::printCsv(listingTable(listing));
+        }
+        if (options.format == "xlsx") {
+            return give::workbookBytes({give::recordSheet(
+                listing.kind, listing.records, listing.lines, listing.name, jobName(session))});
+        }
+        return listingJson(listing).dump(2, ' ', false, nlohmann::json::error_handler_t::replace) +
+               "\n";
+    });
+}
+
+// The one format of a page, refused where another was asked for.
+Result<void> needFormat(const GiveOptions& options, std::string_view format) {
+    if (options.format != format) {
+        return model::wrongUse("FORMAT: " + options.what + " is given as " + std::string(format));
+    }
+    return {};
+}
+
+Result<std::string> bytesFor(Session& session, const GiveOptions& options) {
+    const std::string what = model::folded(options.what);
+    if (!options.crew.empty() && what != "schedule") {
+        return model::wrongUse("--crew goes with schedule");
+    }
+    if (what == "week") {
+        return weekBytes(session, options.format);
+    }
+    if (what == "schedule") {
+        auto good = needFormat(options, "ics");
+        return good.ok() ? scheduleBytes(session, options.crew) : Result<std::string>(good.error());
+    }
+    // The draws asked for so far are a kind and come as csv and json.
+    if (what == "draw" && options.format == "xlsx") {
+        return drawBytes(session);
+    }
+    if (what == "job" && options.format == "json") {
+        return jobJson(session);
+    }
+    return kindBytes(session, options);
 }
 
 }  // namespace

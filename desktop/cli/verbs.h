@@ -70,6 +70,7 @@ struct DrawOptions {
 
 struct GiveOptions {
     std::string what, format, file;
+    std::string crew;  // of a schedule
 };
 
 struct PlanOptions {

@@ -193,8 +193,13 @@ TEST_F(WrongUseTest, FilesThatAreNot) {
         {{"bring", "spend", wrong}, kCannotBeMet, "wrong.csv:2: column \"Date\""},
         {{"bring", "spend", wrong}, kCannotBeMet, "wrong.csv:3: column \"Amount\""},
         {{"bring", "gadgets", wrong}, kWrongUse, "gadgets"},
-        {{"give", "week", "xlsx", folder_.file("w.xlsx")}, kWrongUse, "html or json"},
-        {{"give", "scope", "html", folder_.file("s.html")}, kWrongUse, "csv or json"},
+        {{"give", "week", "pdf", folder_.file("w.pdf")}, kWrongUse, "html, json or xlsx"},
+        {{"give", "scope", "html", folder_.file("s.html")}, kWrongUse, "csv, json or xlsx"},
+        {{"give", "schedule", "csv", folder_.file("s.csv")}, kWrongUse, "given as ics"},
+        {{"give", "scope", "csv", folder_.file("s.csv"), "--crew", "Tile"}, kWrongUse, "--crew"},
+        {{"give", "schedule", "ics", folder_.file("s.ics"), "--crew", "nobody"},
+         kCannotBeMet,
+         "--crew"},
         {{"give", "weather", "csv", folder_.file("s.csv")}, kWrongUse, "WHAT"},
         {{"give", "scope", "csv", folder_.file("no/such/folder.csv")}, kCannotBeMet, "written"},
         {{"give", "scope", "csv", book_}, kCannotBeMet, "database"},
@@ -207,7 +212,7 @@ TEST_F(WrongUseTest, FilesThatAreNot) {
          kWrongUse,
          "--known-at looks back"},
     });
-    EXPECT_FALSE(std::filesystem::exists(folder_.file("w.xlsx")));
+    EXPECT_FALSE(std::filesystem::exists(folder_.file("w.pdf")));
 }
 
 TEST_F(WrongUseTest, Work) {

@@ -1,0 +1,119 @@
+#!/usr/bin/python3
+"""Do the demo's calendar and workbooks say, to programs that are not ours, what --json says?
+
+Usage: other_programs.py PROGRAM FOLDER   (FOLDER holds quince-row.book of the demo)
+The calendar is read by the icalendar library, the workbooks by openpyxl; totals are added up again
+here, in cents, from the cells that the formulas name.
+"""
+import datetime
+import json
+import re
+import subprocess
+import sys
+from decimal import Decimal
+
+import icalendar
+import openpyxl
+
+PROGRAM, FOLDER = sys.argv[1], sys.argv[2]
+BASE = [PROGRAM, "--book", FOLDER + "/quince-row.book", "--as-of", "2026-05-22"]
+
+
+def give(*words):
+    path = FOLDER + "/given-" + words[0] + "." + words[1]
+    subprocess.run(BASE + ["give", *words[:2], path, *words[2:]], check=True, capture_output=True)
+    return path
+
+
+def asked(*words):
+    return json.loads(subprocess.run(BASE + ["--json", *words], check=True,
+                                     capture_output=True).stdout)
+
+
+def cents(cell):
+    return Decimal(str(cell)).quantize(Decimal("0.01"))
+
+
+def same(what, ours, theirs):
+    if ours != theirs:
+        sys.exit(f"{what}: {ours} by --json, {theirs} as read by the other program")
+
+
+def totals(path, sheet=None):
+    """Heading -> total, where a last row has a formula; each checked against its column."""
+    formulas = openpyxl.load_workbook(path)
+    values = openpyxl.load_workbook(path, data_only=True)
+    name = sheet or formulas.sheetnames[0]
+    page, read = formulas[name], values[name]
+    found = {}
+    for column in range(1, page.max_column + 1):
+        text = page.cell(page.max_row, column).value
+        if not isinstance(text, str) or not text.startswith("=SUM("):
+            continue
+        first, last = re.fullmatch(r"=SUM\([A-Z]+(\d+):[A-Z]+(\d+)\)", text).groups()
+        assert (int(first), int(last)) == (2, page.max_row - 1), text
+        added = sum(cents(read.cell(row, column).value or 0)
+                    for row in range(int(first), int(last) + 1))
+        total = cents(read.cell(page.max_row, column).value)
+        heading = page.cell(1, column).value
+        same(f"{path}, total of {heading}", total, added)
+        found[heading] = total
+    assert page.freeze_panes == "A2", page.freeze_panes
+    assert page.print_title_rows, "headings are not repeated on printed pages"
+    return found, read
+
+
+def check_workbooks():
+    week = asked("week")
+    trades, _ = totals(give("week", "xlsx"), "Money by trade")
+    for heading, key in [("Budget now", "budget_now"), ("Committed", "committed"),
+                         ("Billed", "billed"), ("Held", "held"), ("Paid", "paid"),
+                         ("Forecast", "forecast")]:
+        same("week, " + heading, cents(week["total"][key]), trades[heading])
+    same("week, Over", cents(week["total"]["forecast"]) - cents(week["total"]["budget_now"]),
+         trades["Over"])
+
+    scope, read = totals(give("scope", "xlsx"))
+    lines = [item["figures"] for item in asked("list", "scope")["items"] if "figures" in item]
+    for heading, key in [("Budget now", "budget_now"), ("Earned", "earned"), ("Billed", "billed"),
+                         ("Forecast", "forecast")]:
+        same("scope, " + heading, sum(cents(line[key]) for line in lines), scope[heading])
+
+    spend, read = totals(give("spend", "xlsx"))
+    same("spend, rows", len(asked("list", "spend")["spends"]), read.max_row - 2)
+    day = read.cell(2, [cell.value for cell in read[1]].index("Date") + 1).value
+    assert isinstance(day, datetime.datetime), "a date is not a date"
+
+    draw, _ = totals(give("draw", "xlsx"))
+    same("draw, This draw", cents(asked("draw")["total"]), draw["This draw"])
+
+
+def check_calendar():
+    def events(path):
+        with open(path, "rb") as file:
+            calendar = icalendar.Calendar.from_ical(file.read())
+        return {str(event["UID"]): event for event in calendar.walk("VEVENT")}
+
+    whole = events(give("schedule", "ics"))
+    again = events(give("schedule", "ics"))
+    same("calendar, entries after a second export", sorted(whole), sorted(again))
+    planned = {}
+    for item in asked("plan")["items"]:
+        if item["start_on"] and item["finish_on"] and item.get("has_days", True):
+            planned[item["item"]] = (item["start_on"], item["finish_on"])
+    work = 0
+    for uid, event in whole.items():
+        if not uid.endswith("-work"):
+            continue
+        name = re.sub(r" \([^()]*\)$", "", str(event["SUMMARY"]))
+        start, end = event["DTSTART"].dt, event["DTEND"].dt - datetime.timedelta(days=1)
+        same("calendar, " + name, planned[name], (start.isoformat(), end.isoformat()))
+        work += 1
+    assert work > 40, work
+    crew = events(give("schedule", "ics", "--crew", "Tile crew"))
+    assert 0 < len(crew) < len(whole) and set(crew) <= set(whole)
+
+
+check_workbooks()
+check_calendar()
+print("icalendar and openpyxl read what --json says")
