@@ -161,9 +161,9 @@ Result<std::size_t> DevicePhotos::waitingHere() {
     return send.ok() ? Result<std::size_t>(send.value().size()) : Result<std::size_t>(send.error());
 }
 
-Result<std::map<std::string, std::int64_t>> DevicePhotos::askHeld(
+Result<std::map<std::string, DevicePhotos::Held>> DevicePhotos::askHeld(
     const std::vector<std::string>& digests) {
-    std::map<std::string, std::int64_t> held;
+    std::map<std::string, Held> held;
     for (std::size_t from = 0; from < digests.size(); from += kMostDigests) {
         const auto count = std::min(kMostDigests, digests.size() - from);
         const auto begin = digests.begin() + static_cast<std::ptrdiff_t>(from);
@@ -177,7 +177,10 @@ Result<std::map<std::string, std::int64_t>> DevicePhotos::askHeld(
             return model::cannotBeMet("the peer's answer about photos can't be read");
         }
         for (std::size_t k = 0; k < count; ++k) {
-            held[ask.digests[k]] = answer.value().held[k];
+            held[ask.digests[k]].bytes = answer.value().held[k];
+        }
+        for (const auto place : answer.value().previews) {
+            held[ask.digests[static_cast<std::size_t>(place)]].preview = true;
         }
     }
     return held;
@@ -253,24 +256,24 @@ Result<void> DevicePhotos::sendAll() {
         return held.error();
     }
     std::vector<std::string> unseen;
-    for (const auto& [digest, bytes] : held.value()) {
-        if (bytes == kWhole) {
+    for (const auto& [digest, there] : held.value()) {
+        if (there.bytes == kWhole) {
             known.value().insert(digest);
-        } else if (bytes == 0) {
+        } else if (there.bytes == 0 && !there.preview) {
             unseen.push_back(digest);
         }
-        all_ += bytes == kWhole ? 0 : 1;
+        all_ += there.bytes == kWhole ? 0 : 1;
     }
     noteAtPeer(known.value());
     if (auto small = sendPreviews(unseen); !small.ok()) {
         return small;
     }
     for (const auto& digest : send.value()) {
-        if (held.value()[digest] == kWhole) {
+        if (held.value()[digest].bytes == kWhole) {
             continue;
         }
         const std::size_t before = meeting_.sent;
-        if (auto done = sendOne(digest, held.value()[digest]); !done.ok()) {
+        if (auto done = sendOne(digest, held.value()[digest].bytes); !done.ok()) {
             return done;
         }
         if (meeting_.sent > before) {
@@ -387,13 +390,23 @@ Result<void> DevicePhotos::takeAll() {
             return small;
         }
     }
+    auto known = atPeer();
+    if (!known.ok()) {
+        return known.error();
+    }
     for (const auto& one : wanted) {
         auto taken = takeOne(one);
         if (!taken.ok()) {
             return taken.error();
         }
         meeting_.waiting += taken.value() ? 0 : 1;
+        if (taken.value() && parts_.owner) {
+            known.value().insert(one.digest);
+        }
         tell();
+    }
+    if (meeting_.received > 0) {
+        noteAtPeer(known.value());
     }
     return {};
 }

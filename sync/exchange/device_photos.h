@@ -8,6 +8,7 @@
 #pragma once
 
 #include <functional>
+#include <map>
 #include <set>
 #include <string>
 #include <vector>
@@ -72,8 +73,14 @@ class DevicePhotos {
     model::Result<bool> takeOne(const Wanted& wanted);
     model::Result<void> keepWhole(const Wanted& wanted, const std::filesystem::path& arriving);
     model::Result<void> removeStrange();
-    model::Result<std::map<std::string, std::int64_t>> askHeld(
-        const std::vector<std::string>& digests);
+
+    // Of a picture that the peer lacks: how much it has of it, and whether a small copy.
+    struct Held {
+        std::int64_t bytes = 0;
+        bool preview = false;
+    };
+
+    model::Result<std::map<std::string, Held>> askHeld(const std::vector<std::string>& digests);
     model::Result<Reply> call(Call call, const std::string& body);
     [[nodiscard]] model::Result<std::set<std::string>> atPeer();
     void noteAtPeer(const std::set<std::string>& digests);

@@ -72,8 +72,11 @@ Reply PeerSide::photoHave(const Standing& standing, std::string_view body, model
     PhotosAnswer answer;
     for (const auto& digest : ask.value().digests) {
         // Of what it may not speak of it is told nothing, as of what nobody has.
-        answer.held.push_back(
-            known.value().contains(digest) ? heldBytes(photos_, digest, standing.device) : 0);
+        const bool may = known.value().contains(digest);
+        answer.held.push_back(may ? heldBytes(photos_, digest, standing.device) : 0);
+        if (may && answer.held.back() != kWhole && sizeOf(photos_.folder() / kPreviews / digest)) {
+            answer.previews.push_back(static_cast<std::int64_t>(answer.held.size()) - 1);
+        }
     }
     return {Status::Ok, write(answer)};
 }
@@ -129,7 +132,7 @@ Reply PeerSide::putPhoto(const Standing& standing, const PhotoPart& part, model:
 bool PeerSide::keepPreview(const PhotoPart& part) {
     const auto& make = parts_.previewOf ? parts_.previewOf : parts_.copyOf;
     const auto path = photos_.folder() / kPreviews / part.digest;
-    if (!make || sizeOf(path)) {
+    if (!make || sizeOf(path)) {  // or it has come already
         return true;
     }
     auto small = make(part.bytes);

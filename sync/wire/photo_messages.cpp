@@ -50,7 +50,11 @@ Result<PhotosAsk> readPhotosAsk(std::string_view body) {
 }
 
 std::string write(const PhotosAnswer& message) {
-    return compact({{"held", message.held}});
+    Json answer{{"held", message.held}};
+    if (!message.previews.empty()) {
+        answer["previews"] = message.previews;
+    }
+    return compact(answer);
 }
 
 Result<PhotosAnswer> readPhotosAnswer(std::string_view body) {
@@ -69,6 +73,17 @@ Result<PhotosAnswer> readPhotosAnswer(std::string_view body) {
             return notRead("answer about photos");
         }
         answer.held.push_back(*number);
+    }
+    const Json* previews = member(json.value(), "previews");
+    if (previews != nullptr && (!previews->is_array() || previews->size() > kMostDigests)) {
+        return notRead("answer about photos");
+    }
+    for (const auto& one : previews != nullptr ? *previews : Json::array()) {
+        const auto place = integerOf(&one);
+        if (!place || *place < 0 || static_cast<std::size_t>(*place) >= answer.held.size()) {
+            return notRead("answer about photos");
+        }
+        answer.previews.push_back(*place);
     }
     return answer;
 }

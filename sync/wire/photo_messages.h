@@ -19,6 +19,8 @@ struct PhotosAsk {
 struct PhotosAnswer {
     // For each digest asked: how many bytes the peer holds of it, and -1 where it has it whole.
     std::vector<std::int64_t> held;
+    // Of those, the places of which the peer has a small copy and not the whole. May be left out.
+    std::vector<std::int64_t> previews{};
 };
 
 // A part going up, or coming down. Going up, `bytes` begin at `offset`.

@@ -1,13 +1,19 @@
-// What meets the real program in these tests? A device with a book and a key of its own.
+// How does a test meet the peer? As a device with a book of its own, over the real link, that keeps
+// all it says and hears.
 #pragma once
 
 #include <chrono>
+#include <gtest/gtest.h>
 #include <memory>
 #include <string>
 #include <thread>
 
+#include <nlohmann/json.hpp>
+
+#include "core/intake/photos/preview.h"
 #include "core/model/check.h"
 #include "core/store/book.h"
+#include "sync/exchange/device_photos.h"
 #include "sync/link/carry.h"
 
 #include "tests/attacks/peer_process.h"
@@ -17,12 +23,14 @@ namespace ledgerboard::tests {
 // A device with a book of its own, which joined by a typed code.
 class Device {
   public:
-    Device(PeerProcess& peer, const sync::PairingCode& code, std::uint64_t seed)
+    Device(PeerProcess& peer, const sync::PairingCode& code, std::uint64_t seed,
+           const std::string& called = "")
         : path(peer.folder().file("device-" + std::to_string(seed) + ".book")),
           random_(fixedChance(seed)),
           identity_{model::IdMaker(random_).next(clock_()), sync::DeviceKey::fresh(random_)} {
-        auto joined = sync::join(peer.place(), code, std::nullopt, identity_, around());
-        model::require(joined.ok(), "the device joins");
+        auto joined =
+            sync::join(peer.place(), code, std::nullopt, identity_, around(), {}, {{}, called});
+        model::require(joined.ok(), joined.ok() ? "" : joined.error().message.c_str());
         book = std::make_unique<store::Book>(
             store::Book::createJoined(path, model::Id<model::Kind::Device>(identity_.device),
                                       model::Id<model::Kind::Person>(joined.value().person),
@@ -33,8 +41,29 @@ class Device {
     }
 
     [[nodiscard]] model::Result<sync::Meeting> meet() {
-        sync::DeviceSide side(*book, sync::carryOver(*link));
+        sync::DeviceSide side(*book, carry());
         return side.meet(clock_());
+    }
+
+    [[nodiscard]] model::Result<void> meetPhotos(bool owner) {
+        sync::DevicePhotos::Parts parts{book.get(), store::Photos(path), carry(),
+                                        owner,      intake::previewOf,   {}};
+        return sync::DevicePhotos(std::move(parts)).meet();
+    }
+
+    // A call of the test's own. What it says is the test's; what it is answered is kept.
+    sync::LinkAnswer call(sync::Call call, const std::string& body) {
+        sync::LinkAnswer answer = link->call(call, body);
+        wire += answer.body + "\n" + answer.message + "\n";
+        return answer;
+    }
+
+    [[nodiscard]] sync::PairingCode invite(const nlohmann::json& grant) {
+        const auto answer = call(sync::Call::Invite, grant.dump());
+        EXPECT_TRUE(answer.ok()) << answer.message;
+        return sync::PairingCode::parse(
+                   nlohmann::json::parse(answer.body).at("code").get<std::string>())
+            .value();
     }
 
     [[nodiscard]] model::Instant stamp() {
@@ -45,8 +74,18 @@ class Device {
     std::string path;
     std::unique_ptr<store::Book> book;
     std::unique_ptr<sync::Link> link;
+    std::string wire;  // the bodies of what meetings said and heard, as they were within TLS
 
   private:
+    [[nodiscard]] sync::Carry carry() {
+        return [this, over = sync::carryOver(*link)](
+                   sync::Call call, const std::string& body) -> model::Result<sync::Reply> {
+            auto reply = over(call, body);
+            wire += body + "\n" + (reply.ok() ? reply.value().body : reply.error().message) + "\n";
+            return reply;
+        };
+    }
+
     [[nodiscard]] sync::LinkSurroundings around() {
         return {[this] { return clock_(); }, random_,
                 [this](int ms) {
@@ -58,5 +97,15 @@ class Device {
     model::FillRandom random_;
     sync::LinkIdentity identity_;
 };
+
+inline void write(Device& device, const store::Action& action) {
+    const auto done = device.book->commit(action, device.stamp());
+    ASSERT_TRUE(done.ok()) << done.error().message;
+}
+
+inline void meet(Device& device) {
+    const auto met = device.meet();
+    ASSERT_TRUE(met.ok()) << met.error().message;
+}
 
 }  // namespace ledgerboard::tests

@@ -1,16 +1,10 @@
 // Protects: devices that meet through the real program: two books of one owner agree after two
 // meetings each over TLS, a crew lead gets the work and none of the money, and what the program
 // prints, keeps and logs gives nothing away.
-#include <chrono>
 #include <fstream>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <sstream>
-#include <thread>
-
-#include <nlohmann/json.hpp>
-
-#include "core/store/book.h"
 
 #include "tests/attacks/device.h"
 
@@ -33,24 +27,6 @@ std::string contentsOf(const std::string& path) {
     std::ostringstream out;
     out << in.rdbuf();
     return out.str();
-}
-
-sync::PairingCode inviteBy(Device& owner, const nlohmann::json& grant) {
-    const auto answer = owner.link->call(sync::Call::Invite, grant.dump());
-    EXPECT_TRUE(answer.ok()) << answer.message;
-    return sync::PairingCode::parse(
-               nlohmann::json::parse(answer.body).at("code").get<std::string>())
-        .value();
-}
-
-void write(Device& device, const store::Action& action) {
-    const auto done = device.book->commit(action, device.stamp());
-    ASSERT_TRUE(done.ok()) << done.error().message;
-}
-
-void meet(Device& device) {
-    const auto met = device.meet();
-    ASSERT_TRUE(met.ok()) << met.error().message;
 }
 
 TEST(Program, BringsDevicesTogetherAndKeepsMoneyFromACrewLead) {
@@ -76,7 +52,7 @@ TEST(Program, BringsDevicesTogetherAndKeepsMoneyFromACrewLead) {
     write(laptop, begin);
     meet(laptop);
 
-    Device phone(peer, inviteBy(laptop, {{"role", "owner"}}), 2);
+    Device phone(peer, laptop.invite({{"role", "owner"}}), 2);
     meet(phone);
     store::Action rename("rename");
     rename.set(space, field::Space::name, std::string("Upper bath"));
@@ -86,7 +62,7 @@ TEST(Program, BringsDevicesTogetherAndKeepsMoneyFromACrewLead) {
     EXPECT_EQ(laptop.book->dump().value(), phone.book->dump().value());
     EXPECT_THAT(laptop.book->dump().value(), HasSubstr("Upper bath"));
 
-    Device lead(peer, inviteBy(laptop, {{"role", "crew lead"}, {"crew", crew.hex()}}), 3);
+    Device lead(peer, laptop.invite({{"role", "crew lead"}, {"crew", crew.hex()}}), 3);
     meet(lead);
     EXPECT_THAT(lead.book->dump().value(), HasSubstr("Upper bath"));
     EXPECT_THAT(lead.book->dump().value(), Not(HasSubstr(std::to_string(kBudgetCents))));

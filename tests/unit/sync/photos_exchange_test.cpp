@@ -1,6 +1,11 @@
 // Protects photos on their way: parts go on from what is held, wrong bytes are not kept, and a crew
-// lead gets a copy of what it may see under the copy's own digest, never the original.
+// lead gets a copy of what it may see under the copy's own digest, never the original. And the
+// device's end: cut after every single call, it goes on where it was and ends with the same files;
+// small ones come first; what a crew lead may not see any more is removed from its folder.
 #include <gtest/gtest.h>
+
+#include "sync/exchange/device_photos.h"
+#include "sync/exchange/photo_files.h"
 
 #include "tests/support/star.h"
 
@@ -101,6 +106,98 @@ TEST_F(PhotosExchangeTest, ACrewLeadGetsACopyOfSitePhotosAlone) {
                   .value()
                   .held[0],
               0);
+}
+
+// The device's end. A call beyond `callsUntilCut` fails, after the peer has carried it out.
+struct Travel {
+    PhotoMeeting meeting;
+    bool cut = false;
+    std::vector<std::string> asked;  // the first bytes of each part call
+};
+
+Travel travel(Star& star, const Phone& phone, bool owner, int callsUntilCut = 1'000'000) {
+    Travel out;
+    int calls = 0;
+    DevicePhotos::Parts parts{phone.book.get(), store::Photos(phone.path), {}, owner, {}, {}};
+    parts.carry = [&](Call call, const std::string& body) -> model::Result<Reply> {
+        out.asked.push_back(body.substr(0, body.find('\n')));
+        Reply reply = star.peer->answer(call, phone.device(), body, star.now());
+        return ++calls > callsUntilCut ? model::Result<Reply>(model::cannotBeMet("cut"))
+                                       : model::Result<Reply>(reply);
+    };
+    parts.previewOf = [](std::string_view original) {
+        return model::Result<std::string>("small " + std::string(original.substr(0, 4)));
+    };
+    DevicePhotos photos(std::move(parts));
+    out.cut = !photos.meet().ok();
+    out.meeting = photos.meeting();
+    return out;
+}
+
+TEST_F(PhotosExchangeTest, CutAfterEveryCallItGoesOnAndNothingIsSentTwice) {
+    ASSERT_TRUE(star.meet(laptop).ok());
+    ASSERT_TRUE(store::Photos(laptop.path).keep(bytes).ok());
+    Phone other = star.join(Role::Owner);
+    ASSERT_TRUE(star.meet(other).ok());
+    for (Phone* phone : {&laptop, &other}) {
+        std::int64_t moved = 0;
+        int meetings = 0;
+        for (bool cut = true; cut && meetings < 40; ++meetings) {
+            const Travel part = travel(star, *phone, true, 1);
+            cut = part.cut;
+            moved += part.meeting.sentBytes + part.meeting.receivedBytes;
+        }
+        EXPECT_GT(meetings, 2);
+        EXPECT_LT(meetings, 40);
+        EXPECT_EQ(store::Photos(phone->path).read(digest).value(), bytes);
+        // Acknowledgements that were lost are not counted, so it can be less, never more but
+        // previews.
+        EXPECT_LE(moved, static_cast<std::int64_t>(bytes.size()) + 100);
+        const Travel none = travel(star, *phone, true);
+        EXPECT_EQ(none.meeting.sent + none.meeting.received, 0U);
+    }
+    EXPECT_EQ(store::Photos(star.peerPath).read(digest).value(), bytes);
+}
+
+TEST_F(PhotosExchangeTest, SmallCopiesGoFirstAndStandInForThePicture) {
+    ASSERT_TRUE(star.meet(laptop).ok());
+    ASSERT_TRUE(store::Photos(laptop.path).keep(bytes).ok());
+    // Cut once the small copy has gone: another owner sees it already.
+    const Travel begun = travel(star, laptop, true, 2);
+    EXPECT_TRUE(begun.cut);
+    ASSERT_GE(begun.asked.size(), 2U);
+    EXPECT_NE(begun.asked[1].find("preview"), std::string::npos);
+    Phone other = star.join(Role::Owner);
+    ASSERT_TRUE(star.meet(other).ok());
+    EXPECT_EQ(travel(star, other, true).meeting.waiting, 1U);
+    model::Photo row;
+    row.id = model::Id<model::Kind::Photo>(photo);
+    row.digest = digest;
+    const store::Photos folder(other.path);
+    EXPECT_EQ(fileOf(folder, row), folder.folder() / kPreviews / photo.hex());
+    EXPECT_FALSE(travel(star, laptop, true).cut);
+    EXPECT_EQ(travel(star, other, true).meeting.waiting, 0U);
+    EXPECT_EQ(fileOf(folder, row), folder.pathOf(digest));
+}
+
+TEST_F(PhotosExchangeTest, ACrewLeadsFolderHasCopiesOfItsOwnAndLosesThemWithTheItem) {
+    put(laptop, 0, 500'000);
+    put(laptop, 500'000, bytes.size());
+    Phone lead = star.join(Role::CrewLead, crew);
+    ASSERT_TRUE(star.meet(lead).ok());
+    EXPECT_EQ(travel(star, lead, false).meeting.received, 1U);
+    const store::Photos folder(lead.path);
+    EXPECT_EQ(wholeFile(folder.folder() / kCopies / photo.hex()), "copy of pppp");
+    EXPECT_EQ(folder.check(digest), store::PhotoState::Missing);
+    EXPECT_FALSE(sizeOf(folder.folder() / kCopies / receipt.hex()));
+    store::Action away("to another crew");
+    const RawId painters = star.peerBook->newId(star.now());
+    away.set(painters, field::Crew::name, std::string("Painters"));
+    away.set(item, field::Item::crew, painters);
+    ASSERT_TRUE(star.peerBook->commit(away, star.now()).ok());
+    ASSERT_TRUE(star.meet(lead).ok());
+    EXPECT_EQ(travel(star, lead, false).meeting.removed, 2U);  // the copy and the small one
+    EXPECT_FALSE(sizeOf(folder.folder() / kCopies / photo.hex()));
 }
 
 }  // namespace
