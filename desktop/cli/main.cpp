@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <ctime>
 #include <filesystem>
+#include <functional>
 #include <iostream>
 #include <sys/ioctl.h>
 #include <sys/random.h>
@@ -27,8 +28,10 @@ std::string environment(const char* name) {
     return value == nullptr ? "" : value;
 }
 
-// Runs before any thread is made: TZ belongs to the whole process.
-model::Result<model::Date> dayIn(model::Instant instant, const std::string& zone) {
+// Calls `ask` with this process in a time zone; empty: in this computer's. Runs before any thread
+// is made: TZ belongs to the whole process. Errors: a zone that this computer does not know.
+template <class T>
+model::Result<T> inZone(const std::string& zone, const std::function<model::Result<T>()>& ask) {
     const std::string before = environment("TZ");
     std::error_code problem;
     const bool known = !zone.empty() && zone.find("..") == std::string::npos &&
@@ -42,9 +45,7 @@ model::Result<model::Date> dayIn(model::Instant instant, const std::string& zone
         ::setenv("TZ", zone.c_str(), 1);
     }
     ::tzset();
-    const std::time_t seconds = instant.milliseconds() / 1000;
-    std::tm local{};
-    ::localtime_r(&seconds, &local);
+    auto answer = ask();
     if (known) {
         if (before.empty()) {
             ::unsetenv("TZ");
@@ -53,8 +54,30 @@ model::Result<model::Date> dayIn(model::Instant instant, const std::string& zone
         }
         ::tzset();
     }
-    auto day = model::Date::fromYmd(local.tm_year + 1900, local.tm_mon + 1, local.tm_mday);
-    return day.ok() ? day.value() : instant.utcDate();
+    return answer;
+}
+
+model::Result<model::Date> dayIn(model::Instant instant, const std::string& zone) {
+    return inZone<model::Date>(zone, [&]() -> model::Result<model::Date> {
+        const std::time_t seconds = instant.milliseconds() / 1000;
+        std::tm local{};
+        ::localtime_r(&seconds, &local);
+        auto day = model::Date::fromYmd(local.tm_year + 1900, local.tm_mon + 1, local.tm_mday);
+        return day.ok() ? day.value() : instant.utcDate();
+    });
+}
+
+model::Result<model::Instant> instantIn(const std::string& text, const std::string& zone) {
+    return inZone<model::Instant>(zone, [&]() -> model::Result<model::Instant> {
+        std::tm local{};
+        const char* end = ::strptime(text.c_str(), "%Y-%m-%dT%H:%M:%S", &local);
+        local.tm_isdst = -1;
+        const std::time_t seconds = end != nullptr && *end == 0 ? std::mktime(&local) : -1;
+        if (seconds == -1) {
+            return model::cannotBeMet(text + " is no time of a clock");
+        }
+        return model::Instant::fromMilliseconds(std::int64_t{seconds} * 1000);
+    });
 }
 
 std::string thisZone() {
@@ -122,6 +145,7 @@ int main(int argc, char** argv) {
         terminal && !dumb,
         showsUnicode() && !dumb,
         [](int ms) { std::this_thread::sleep_for(std::chrono::milliseconds(ms)); },
+        instantIn,
     };
     try {
         return cli::run({argv + 1, argv + argc}, surroundings);

@@ -106,10 +106,11 @@ void addBeginning(CLI::App& app, Spoken& s) {
                               [&s](Session& session) { return verbBring(session, s.bring); });
     bring->add_option("KIND", s.bring.kind, "One of: " + kinds + ", photos")->required();
     bring
-        ->add_option("FILE", s.bring.file,
-                     "CSV with a row of headings; for photos a folder of JPEG pictures with a "
-                     "photos.csv that lists them (File, Space, Item, Stage, Taken at, Spot, "
-                     "Caption, For the lender)")
+        ->add_option(
+            "FILE", s.bring.file,
+            "CSV with a row of headings; for photos a JPEG picture or a folder of them, if "
+            "need be with a photos.csv that lists them (File, Space, Item, Stage, Taken at, Spot, "
+            "Caption, For the lender)")
         ->required();
     bring->add_option("--match", s.bring.match,
                       "Where headings differ: theirs=ours,... ('-' leaves a column out)");

@@ -30,6 +30,10 @@ struct Surroundings {
     bool unicode = true;      // whether it can show more than ASCII
     // Waits before a call is tried again; where there is none it is tried at once.
     std::function<void(int ms)> wait = {};
+    // The instant at which clocks in a time zone (as in dayIn) show `local`, "2026-05-08T14:05:00";
+    // where there is none, clocks are taken to show UTC. Errors (CannotBeMet): as dayIn.
+    std::function<model::Result<model::Instant>(const std::string& local, const std::string& zone)>
+        instantIn = {};
 };
 
 }  // namespace ledgerboard::cli

@@ -135,7 +135,18 @@ Done verbBring(Session& session, const BringOptions& options) {
         }
         meant = job.value();
     }
-    const intake::BringOptions how{options.match, options.tryOnly};
+    intake::BringOptions how{options.match, options.tryOnly};
+    const auto& instantIn = session.surroundings().instantIn;
+    if (photos && instantIn) {
+        const auto jobs = book.value()->rows<model::Job>();
+        std::string zone;
+        for (const auto& job : jobs.ok() ? jobs.value() : std::vector<model::Job>()) {
+            zone = job.id == meant ? job.timeZone : zone;
+        }
+        how.atHouse = [&instantIn, zone](const std::string& local) {
+            return instantIn(local, zone);
+        };
+    }
     auto report = photos
                       ? intake::bringPhotos(*book.value(), meant, options.file, how, session.now())
                       : intake::bringFile(*book.value(), meant, options.kind, options.file, how,

@@ -52,6 +52,47 @@ inline std::string withOrientation(const std::string& jpeg, int orientation) {
     return jpeg.substr(0, 2) + segment + note + jpeg.substr(2);
 }
 
+// `jpeg` with a camera's note of when it was taken ("2026:05:08 14:05:00") and, where `offset` is
+// not empty ("-05:00"), how far its clock is from UTC; with `where` also a place of its own making.
+// Source: Exif 2.32 (CIPA DC-008), 4.6.2 (directories), 4.6.3 (pointers), 4.6.5.2 (date and time).
+inline std::string withCameraTime(const std::string& jpeg, const std::string& time,
+                                  const std::string& offset = "", bool where = false) {
+    const auto number = [](std::uint32_t value, int bytes) {
+        std::string out;
+        for (int shift = 8 * (bytes - 1); shift >= 0; shift -= 8) {
+            out += static_cast<char>(value >> shift & 0xff);
+        }
+        return out;
+    };
+    const auto entry = [&](std::uint32_t tag, std::uint32_t type, std::uint32_t count,
+                           std::uint32_t value) {
+        return number(tag, 2) + number(type, 2) + number(count, 4) + number(value, 4);
+    };
+    constexpr std::uint32_t kAscii = 2;
+    constexpr std::uint32_t kLong = 4;
+    const std::uint32_t pointers = where ? 2 : 1;
+    const std::uint32_t exifAt = 8 + 2 + 12 * pointers + 4;
+    const std::uint32_t facts = offset.empty() ? 1 : 2;
+    const std::uint32_t textAt = exifAt + 2 + 12 * facts + 4;
+    const auto offsetAt = textAt + static_cast<std::uint32_t>(time.size()) + 1;
+    const std::uint32_t gpsAt = offsetAt + (offset.empty() ? 0 : 7);
+    std::string note = std::string("MM\0*", 4) + number(8, 4) + number(pointers, 2) +
+                       entry(0x8769, kLong, 1, exifAt);
+    note += where ? entry(0x8825, kLong, 1, gpsAt) : "";
+    note += number(0, 4) + number(facts, 2) +
+            entry(0x9003, kAscii, static_cast<std::uint32_t>(time.size()) + 1, textAt);
+    note += offset.empty() ? "" : entry(0x9011, kAscii, 7, offsetAt);
+    note += number(0, 4) + time + std::string(1, '\0');
+    note += offset.empty() ? "" : offset + std::string(1, '\0');
+    // North, as the one letter that fits beside its tag.
+    note += where ? number(1, 2) + number(1, 2) + number(kAscii, 2) + number(2, 4) +
+                        std::string("N\0\0\0", 4) + number(0, 4)
+                  : "";
+    const std::string segment = std::string("Exif\0\0", 6) + note;
+    return jpeg.substr(0, 2) + "\xFF\xE1" +
+           number(static_cast<std::uint32_t>(segment.size()) + 2, 2) + segment + jpeg.substr(2);
+}
+
 struct SeenPicture {
     int width = 0;
     int height = 0;

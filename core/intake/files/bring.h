@@ -7,6 +7,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -21,6 +22,9 @@ namespace ledgerboard::intake {
 struct BringOptions {
     std::string match;     // "theirs=ours,...", as --match takes it
     bool tryOnly = false;  // everything but writing it
+    // Of photos: the instant at which clocks at the house show `local` ("2026-05-08T14:05:00"), for
+    // cameras that do not say how far theirs is from UTC. Empty: they are taken to show UTC.
+    std::function<model::Result<model::Instant>(const std::string& local)> atHouse = {};
 };
 
 enum class BringOutcome { Added, Changed, Unchanged };

@@ -34,7 +34,13 @@ const BringKind& listKind() {
         .kind = Kind::Photo,
         .leftOut = {f::Photo::digest, f::Photo::purpose, f::Photo::pairsWith, f::Photo::width,
                     f::Photo::height, f::Photo::bytes},
-        .needed = {f::Photo::space, f::Photo::takenAt, f::Photo::stage}};
+        .needed = {f::Photo::space, f::Photo::stage}};
+    return kKind;
+}
+
+// The same without a list: all that is known is what the camera says.
+const BringKind& unlistedKind() {
+    static const BringKind kKind = {.word = "photos", .kind = Kind::Photo};
     return kKind;
 }
 
@@ -77,21 +83,38 @@ class BringingPhotos {
     }
 
   private:
+    // Pictures without a list, as one that names them and nothing else.
+    Result<void> listPictures(const std::vector<std::string>& names) {
+        if (!options_.match.empty()) {
+            return model::wrongUse("--match names columns of a photos.csv, and there is none");
+        }
+        listed_ = false;
+        problems_ = Problems(folder_.string());
+        for (const auto& name : names) {
+            table_.rows.push_back({static_cast<std::int64_t>(table_.rows.size()) + 1, {}});
+            files_.push_back(name);
+        }
+        return {};
+    }
+
     Result<void> readList() {
-        const fs::path list = folder_ / kPictureList;
         std::error_code problem;
+        if (fs::is_regular_file(folder_, problem)) {
+            const std::string name = folder_.filename().string();
+            folder_ = folder_.has_parent_path() ? folder_.parent_path() : fs::path(".");
+            return listPictures({name});
+        }
+        const fs::path list = folder_ / kPictureList;
         if (!fs::is_directory(folder_, problem)) {
             return model::cannotBeMet(folder_.string() +
-                                      (fs::exists(folder_, problem)
-                                           ? " is a file: name the folder that the pictures are in"
-                                           : ": there is no such folder: check its name"));
+                                      ": there is no such folder or picture: check its name");
         }
         if (!fs::exists(list, problem)) {
-            return model::cannotBeMet(
-                folder_.string() +
-                " has no photos.csv, and names, rooms and days must be listed there for now "
-                "(reading them from the pictures comes later): one picture a row, under the "
-                "headings File, Space, Item, Stage, Taken at, Spot, Caption, For the lender");
+            const auto names = notListed(folder_, {});
+            return names.empty()
+                       ? Result<void>(model::cannotBeMet(
+                             folder_.string() + " has no pictures in JPEG and no photos.csv"))
+                       : listPictures(names);
         }
         auto matches = parseMatches(options_.match);
         if (!matches.ok()) {
@@ -123,13 +146,45 @@ class BringingPhotos {
         }
         existing_ = std::move(existing).value();
         const DateRange range = datesAround(rows.value().job.beginOn, now_.utcDate());
-        rows_ = readRows(listKind(), table_, columns_, *finder_, range, problems_);
+        rows_ = readRows(listed_ ? listKind() : unlistedKind(), table_, columns_, *finder_, range,
+                         problems_);
         pictures_ = lookAtPictures(folder_, table_, files_, problems_);
         for (std::size_t at = 0; at < rows_.size(); ++at) {
+            addTime(rows_[at], pictures_[at]);
             checkDay(rows_[at], range);
             addPicture(rows_[at], pictures_[at]);
         }
         return {};
+    }
+
+    // When it was taken: what the list says, else the camera.
+    void addTime(BroughtRow& row, const ListedPicture& picture) {
+        const bool unreadable = std::find(row.unreadable.begin(), row.unreadable.end(),
+                                          f::Photo::takenAt) != row.unreadable.end();
+        if (picture.path.empty() || unreadable ||
+            !model::isEmpty(valueIn(row.values, f::Photo::takenAt))) {
+            return;
+        }
+        const auto& said = picture.note.takenAt;
+        if (!said) {
+            problems_.add(row.line, headingFor(f::Photo::takenAt),
+                          "\"" + picture.file +
+                              "\" does not say when it was taken: write it into a photos.csv "
+                              "beside it, under File, Space, Stage and Taken at");
+            return;
+        }
+        auto instant = model::Instant::parse(said->local + "Z");
+        if (instant.ok() && said->offsetMinutes) {
+            instant = model::Instant::fromMilliseconds(instant.value().milliseconds() -
+                                                       std::int64_t{60'000} * *said->offsetMinutes);
+        } else if (instant.ok() && options_.atHouse) {
+            instant = options_.atHouse(said->local);
+        }
+        if (!instant.ok()) {
+            problems_.add(row.line, headingFor(f::Photo::takenAt), instant.error().message);
+            return;
+        }
+        row.values[f::Photo::takenAt] = model::valueOf(instant.value());
     }
 
     void checkDay(const BroughtRow& row, const DateRange& range) {
@@ -290,14 +345,16 @@ class BringingPhotos {
     }
 
     Result<BringReport> finish() {
-        if (rows_.empty()) {
+        if (rows_.empty() && listed_) {
             report_.remarks.push_back(report_.file + " has headings and no rows");
         }
-        if (const auto left = notListed(folder_, pictures_); !left.empty()) {
+        const auto left = listed_ ? notListed(folder_, pictures_) : std::vector<std::string>();
+        if (!left.empty()) {
             report_.remarks.push_back(
                 "not in photos.csv, so not brought: " + std::to_string(left.size()) +
                 (left.size() == 1 ? " picture, " : " pictures, the first ") + left.front());
         }
+        remarkOnCameras();
         if (options_.tryOnly) {
             return std::move(report_);
         }
@@ -313,9 +370,26 @@ class BringingPhotos {
         return std::move(report_);
     }
 
+    void remarkOnCameras() {
+        const auto where = std::count_if(pictures_.begin(), pictures_.end(),
+                                         [](const auto& one) { return one.note.saysWhere; });
+        if (where > 0) {
+            report_.remarks.push_back(
+                std::to_string(where) + (where == 1 ? " picture says" : " pictures say") +
+                " where it was taken: that stays in the original alone; crews and lenders get "
+                "copies without it");
+        }
+        if (!listed_ && report_.added > 0) {
+            report_.remarks.push_back(
+                "without a photos.csv: file them by room and stage with "
+                "'ledgerboard set PHOTO Space ...'");
+        }
+    }
+
     store::Book& book_;
     model::Id<Kind::Job> job_;
     fs::path folder_;
+    bool listed_ = true;  // by a photos.csv
     const BringOptions& options_;
     model::Instant now_;
     Problems problems_;

@@ -1,10 +1,12 @@
 // How does a folder of pictures come into the book?
 //
-// The folder's photos.csv lists them, one a row: file, space, item, stage, when it was taken, the
-// spot it was taken from, a caption, and whether the lender may see it. They come in as site
-// photos, whole or not at all; everything wrong is reported at once, by line and column. A picture
-// is known again by its bytes, so bringing a folder twice adds nothing; what its row says anew of
-// filing (space, item, stage, spot, caption) is written.
+// The folder's photos.csv lists them, one a row: file, space, item, stage, when it was taken (else
+// the camera's own word for it), the spot it was taken from, a caption, and whether the lender may
+// see it. Without a list every picture comes in as the camera says, to be filed later; so does a
+// single picture that is named in place of a folder. They come in as site photos, whole or not at
+// all; everything wrong is reported at once, by line and column. A picture is known again by its
+// bytes, so bringing a folder twice adds nothing; what its row says anew of filing (space, item,
+// stage, spot, caption) is written.
 #pragma once
 
 #include <string>
@@ -19,11 +21,12 @@ namespace ledgerboard::intake {
 // The list within the folder.
 inline constexpr const char* kPictureList = "photos.csv";
 
-// Brings the pictures that photos.csv in `folder` lists. The files are on disk before the book says
-// that it has them; of a picture the book has already, a file that was lost is put back.
-// Errors (WrongUse): no job, a --match that can't be read. (CannotBeMet): no folder, no list in it,
-// a list that can't be taken: one line for the whole and one for each thing to mend. The book is
-// then as it was. (Damaged): from the book or its photo folder.
+// Brings the pictures that photos.csv in `folder` lists, or all of them, or the one at `folder`.
+// The files are on disk before the book says that it has them; of a picture the book has already, a
+// file that was lost is put back. Errors (WrongUse): no job, a --match that can't be read.
+// (CannotBeMet): no folder, no picture in it, a list that can't be taken: one line for the whole
+// and one for each thing to mend. The book is then as it was. (Damaged): from the book or its photo
+// folder.
 [[nodiscard]] model::Result<BringReport> bringPhotos(store::Book& book,
                                                      model::Id<model::Kind::Job> job,
                                                      const std::string& folder,

@@ -88,6 +88,7 @@ Result<void> readPicture(ListedPicture& picture) {
     picture.size = size.value();
     picture.digest = store::Photos::digestOf(bytes.value());
     picture.bytes = static_cast<std::int64_t>(bytes.value().size());
+    picture.note = cameraNoteOf(bytes.value());
     return {};
 }
 
@@ -141,7 +142,7 @@ std::vector<ListedPicture> lookAtPictures(const fs::path& folder, const CsvTable
     std::vector<ListedPicture> out;
     std::unordered_map<std::string, std::int64_t> lineOf;
     for (std::size_t k = 0; k < files.size(); ++k) {
-        ListedPicture picture{table.rows[k].line, files[k], {}, {}, {}, 0};
+        ListedPicture picture{table.rows[k].line, files[k], {}, {}, {}, 0, {}};
         const auto wrong = [&](const std::string& message) {
             problems.add(picture.line, kFileHeading, message);
             picture.path.clear();

@@ -11,6 +11,7 @@
 #include "core/intake/files/csv.h"
 #include "core/intake/files/headings.h"
 #include "core/intake/files/problems.h"
+#include "core/intake/photos/exif.h"
 #include "core/intake/photos/jpeg.h"
 
 namespace ledgerboard::intake {
@@ -25,6 +26,7 @@ struct ListedPicture {
     std::string digest;
     PictureSize size;
     std::int64_t bytes = 0;
+    CameraNote note;
 };
 
 // Takes the column of file names out of `table` (and the match that names it out of `matches`), for

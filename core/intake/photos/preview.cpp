@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <libexif/exif-data.h>
 #include <memory>
 #include <turbojpeg.h>
 #include <vector>
 
+#include "core/intake/photos/exif.h"
 #include "core/intake/photos/jpeg.h"
 
 namespace ledgerboard::intake {
@@ -29,24 +29,6 @@ struct Pixels {
                                  static_cast<std::size_t>(x));
     }
 };
-
-// Which of the eight ways the picture is stored: 1 to 8, 1 where the camera does not say.
-// Source: Exif 2.32 (CIPA DC-008), 4.6.5.1.6, "Orientation".
-int orientationOf(std::string_view bytes) {
-    const std::unique_ptr<ExifData, void (*)(ExifData*)> exif(
-        exif_data_new_from_data(reinterpret_cast<const unsigned char*>(bytes.data()),
-                                static_cast<unsigned int>(bytes.size())),
-        &exif_data_unref);
-    if (!exif) {
-        return 1;
-    }
-    const ExifEntry* entry = exif_content_get_entry(exif->ifd[EXIF_IFD_0], EXIF_TAG_ORIENTATION);
-    if (entry == nullptr || entry->format != EXIF_FORMAT_SHORT || entry->size < 2) {
-        return 1;
-    }
-    const int said = exif_get_short(entry->data, exif_data_get_byte_order(exif.get()));
-    return said >= 1 && said <= 8 ? said : 1;
-}
 
 // The smallest eighths at which the decoder still gives at least `wanted` of `whole` pixels.
 tjscalingfactor scaleFor(int whole, int wanted) {
@@ -150,7 +132,7 @@ Result<std::string> madeAnew(std::string_view bytes, int mostWidth, int quality)
     if (!size.ok()) {
         return size.error();
     }
-    const int orientation = orientationOf(bytes);
+    const int orientation = cameraNoteOf(bytes).orientation;
     const bool onItsSide = orientation >= 5;
     auto pixels = decoded(bytes, size.value(), onItsSide, mostWidth);
     if (!pixels.ok()) {

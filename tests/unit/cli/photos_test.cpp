@@ -105,7 +105,7 @@ TEST_F(PhotosTest, AFolderThatCannotBeTakenIsRefused) {
     fs::remove(visit_ / "photos.csv");
     const Answer answer = line_({"bring", "photos", visit_.string()});
     EXPECT_EQ(answer.status, kCannotBeMet);
-    EXPECT_THAT(answer.err, HasSubstr("has no photos.csv"));
+    EXPECT_THAT(answer.err, HasSubstr("does not say when it was taken"));
     EXPECT_FALSE(fs::exists(book_ + ".photos"));
 }
 

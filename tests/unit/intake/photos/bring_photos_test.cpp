@@ -165,18 +165,60 @@ TEST_F(BringPhotos, EverythingWrongIsToldAtOnce) {
     EXPECT_EQ(says.find("photos.csv:2:"), std::string::npos) << says;
 }
 
-TEST_F(BringPhotos, AFolderWithoutAListSaysWhatToListThere) {
+TEST_F(BringPhotos, AFolderWithoutAListAndWithoutACamerasNoteSaysWhatToListThere) {
     fs::remove(pictures_ / "photos.csv");
     const std::string says = refused();
-    EXPECT_THAT(says, HasSubstr("visit has no photos.csv"));
-    EXPECT_THAT(says,
-                HasSubstr("File, Space, Item, Stage, Taken at, Spot, Caption, For the lender"));
+    EXPECT_THAT(says, HasSubstr("\"tub.jpg\" does not say when it was taken"));
+    EXPECT_THAT(says, HasSubstr("File, Space, Stage and Taken at"));
+}
+
+// Times by hand: 14:05 five hours west of UTC is 19:05Z; at the house, said to be at UTC-6 here,
+// 20:05Z.
+TEST_F(BringPhotos, WhatTheCameraSaysIsTakenWhereTheListSaysNothing) {
+    write("tub.jpg", tests::withCameraTime(tub_, "2026:03:20 14:05:00", "-05:00", true));
+    write("kitchen.jpg", tests::withCameraTime(kitchen_, "2026:03:21 14:05:00"));
+    write("photos.csv", "File,Space,Stage\ntub.jpg,Bath,after\nkitchen.jpg,Kitchen,before\n");
+    BringOptions options;
+    options.atHouse = [](const std::string& local) {
+        const auto shown = model::Instant::parse(local + "Z").value();
+        return model::Result<model::Instant>(
+            model::Instant::fromMilliseconds(shown.milliseconds() + 6 * 3'600'000));
+    };
+    const auto report = bringGood(options);
+    EXPECT_THAT(report.remarks, ElementsAre(HasSubstr("1 picture says where it was taken")));
+    const auto photos = rows<model::Photo>();
+    ASSERT_EQ(photos.size(), 2U);
+    EXPECT_EQ(photos[0].takenAt->toString(), "2026-03-20T19:05:00.000Z");
+    EXPECT_EQ(photos[1].takenAt->toString(), "2026-03-21T20:05:00.000Z");
+    // The original is kept as it came, place and all.
+    EXPECT_EQ(photos_.read(photos[0].digest).value(),
+              tests::withCameraTime(tub_, "2026:03:20 14:05:00", "-05:00", true));
+    EXPECT_EQ(bringGood(options).unchanged, 2U);
+}
+
+TEST_F(BringPhotos, AFolderWithoutAListAndASinglePictureComeInToBeFiledLater) {
+    fs::remove(pictures_ / "photos.csv");
+    write("tub.jpg", tests::withCameraTime(tub_, "2026:03:20 14:05:00"));
+    fs::remove(pictures_ / "kitchen.jpg");
+    const auto report = bringGood();
+    EXPECT_EQ(report.added, 1U);
+    EXPECT_THAT(report.remarks, ElementsAre(HasSubstr("file them by room and stage")));
+    auto photos = rows<model::Photo>();
+    ASSERT_EQ(photos.size(), 1U);
+    EXPECT_TRUE(photos[0].space.isNil());
+    EXPECT_EQ(photos[0].takenAt->toString(), "2026-03-20T14:05:00.000Z");
+    write("kitchen.jpg", tests::withCameraTime(kitchen_, "2026:03:21 14:05:00"));
+    auto one = bringPhotos(*book_, job_, (pictures_ / "kitchen.jpg").string(), {}, now_());
+    ASSERT_TRUE(one.ok()) << one.error().message;
+    EXPECT_EQ(one.value().added, 1U);
+    write("later.jpg", tests::withCameraTime(tests::paintedJpeg(48, 64, tests::kUpright, 7),
+                                             "0000:00:00 00:00:00"));
+    auto unset = bringPhotos(*book_, job_, (pictures_ / "later.jpg").string(), {}, now_());
+    ASSERT_FALSE(unset.ok());  // a clock that was never set
+    EXPECT_THAT(unset.error().message, HasSubstr("does not say when"));
 }
 
 TEST_F(BringPhotos, WhatIsNoFolderIsSaid) {
-    auto file = bringPhotos(*book_, job_, (pictures_ / "tub.jpg").string(), {}, now_());
-    ASSERT_FALSE(file.ok());
-    EXPECT_THAT(file.error().message, HasSubstr("tub.jpg is a file: name the folder"));
     auto none = bringPhotos(*book_, job_, (pictures_ / "june").string(), {}, now_());
     ASSERT_FALSE(none.ok());
     EXPECT_THAT(none.error().message, HasSubstr("there is no such folder"));
