@@ -13,7 +13,7 @@ struct Line {
     std::string_view text;
 };
 
-constexpr std::array<Line, 14> kLines = {{
+constexpr std::array<Line, 15> kLines = {{
     {Refusal::Malformed, "malformed", 400,
      "The request is not signed as it must be: use a program of the same version."},
     {Refusal::Unknown, "unknown", 401,
@@ -39,6 +39,9 @@ constexpr std::array<Line, 14> kLines = {{
      "The code was wrong too often, so the invitation is closed: ask for a new one."},
     {Refusal::DeviceTaken, "device-taken", 409,
      "A device of this id with another key is known already: remove the key file and join anew."},
+    {Refusal::Altered, "altered", 401,
+     "What came is not what this device signed: it was changed or cut short on the way. Try "
+     "again."},
     {Refusal::OwnBook, "own-book", 409,
      "The invitation is for a crew lead or a viewer, whose book comes from the peer: join into a "
      "new "

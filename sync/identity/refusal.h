@@ -24,6 +24,8 @@ enum class Refusal {
     TriesUsedUp,      // too many wrong proofs: it is closed
     DeviceTaken,      // a device of this id with another key is known already
     OwnBook,          // a crew lead or a viewer brings a book of its own
+    // Of a signed request again.
+    Altered,  // its body is another than was signed: cut short, put in another order, changed
 };
 
 // "expired", "wrong-code", ...: what the answer's "code" says. Part of the wire: do not change one.

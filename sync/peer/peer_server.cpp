@@ -147,7 +147,7 @@ GuardedAnswer PeerServer::pair(const GuardedRequest& request) {
 
 GuardedAnswer PeerServer::answerCall(Call call, const GuardedRequest& request) {
     if (!isSignedBody(signatureOf(request), request.body)) {
-        return refuse(Refusal::Forged, request, request.caller);
+        return refuse(Refusal::Altered, request, request.caller);
     }
     HandlerReply reply = parts_.handler.answer(call, {request.caller}, request.body, parts_.now());
     if (reply.body.size() > kMostReplyBytes) {

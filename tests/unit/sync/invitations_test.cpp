@@ -195,14 +195,14 @@ TEST_F(Pairing, AnOwnersDeviceMayBringABookAndOthersMayNot) {
 
 TEST(Refusals, HaveANameAStatusAndASentenceEach) {
     std::set<std::string_view> names;
-    for (int k = 1; k <= static_cast<int>(Refusal::OwnBook); ++k) {
+    for (int k = 1; k <= static_cast<int>(Refusal::Altered); ++k) {
         const auto refusal = static_cast<Refusal>(k);
         EXPECT_EQ(refusalNamed(nameOf(refusal)), refusal) << k;
         EXPECT_GE(statusOf(refusal), 400) << k;
         EXPECT_GT(textOf(refusal).size(), 20u) << k;
         names.insert(nameOf(refusal));
     }
-    EXPECT_EQ(names.size(), static_cast<std::size_t>(Refusal::OwnBook));
+    EXPECT_EQ(names.size(), static_cast<std::size_t>(Refusal::Altered));
     EXPECT_EQ(refusalNamed("none"), Refusal::None);
 }
 
