@@ -206,7 +206,7 @@ TEST(Calls, CanNotBePlayedBack) {
                                       {kDigestHeader, headers.digest},
                                       {kSignatureHeader, headers.signature}};
     PeerClient client(peer.place, peer.certificate.digest);
-    EXPECT_THAT(client.post("/1/push", sent, "[]").body, HasSubstr("forged"));
+    EXPECT_THAT(client.post("/1/push", sent, "[]").body, HasSubstr("altered"));
     EXPECT_EQ(peer.handler.calls, 0);
     nonce[0] = 2;
     const auto again = signRequest({"POST", "/1/push", peer.certificate.digest}, "{}", device.key,
