@@ -61,6 +61,7 @@ struct Score {
     Share facts;
     int factsWrongButSure = 0;
     std::vector<Item> made;
+    std::vector<Item> wanted;
     // How many of the list's items would match if one part were forgiven, and how many objects of
     // the list no table holds: where to look next, in figures alone.
     int butForSpace = 0;
@@ -172,6 +173,7 @@ void scoreItems(const json& truth, const intake::Draft& draft, Score& score, boo
                                  : 0;
         score.spacesUnknown += intake::isKnownSpace(space.get<std::string>()) ? 0 : 1;
     }
+    score.wanted = wanted;
     if (misses) {
         for (const Item& item : wanted) {
             if (!item.right) {
@@ -324,6 +326,31 @@ void printCalibration(const std::vector<Score>& scores) {
     }
 }
 
+// Of each treatment, how many items are listed, made and right: where to look next.
+void printTreatments(const std::vector<Score>& scores) {
+    struct Counts {
+        int listed = 0;
+        int made = 0;
+        int right = 0;
+    };
+
+    std::map<std::string, Counts> counts;
+    for (const Score& score : scores) {
+        for (const Item& item : score.wanted) {
+            ++counts[item.treatment].listed;
+        }
+        for (const Item& item : score.made) {
+            ++counts[item.treatment].made;
+            counts[item.treatment].right += item.right ? 1 : 0;
+        }
+    }
+    std::printf("treatment   listed   made  right\n");
+    for (const auto& [treatment, count] : counts) {
+        std::printf("%-10s  %6d  %5d  %5d\n", treatment.c_str(), count.listed, count.made,
+                    count.right);
+    }
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -384,6 +411,7 @@ int main(int argc, char** argv) {
         printMean(manner, group);
     }
     const double lower = printMean("mean of all", all);
+    printTreatments(scores);
     printCalibration(scores);
     if (bar > 0 && lower < bar) {
         std::printf("Below the bar of %.2f.\n", bar);

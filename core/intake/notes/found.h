@@ -19,6 +19,7 @@ struct Found {
     int weight = 0;       // as ActRow::weight
     bool fresh = false;   // a new one was asked for
     bool fromNo = false;  // read from a negation: "not replacing the windows"
+    bool rest = false;    // kept apart from the part that gets work: "leave the rest"
     DraftItem item;       // note, quantity, unit, cost, days, lead, source
 };
 

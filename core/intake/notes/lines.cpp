@@ -294,7 +294,7 @@ bool isWholeRemarks(const std::vector<RawLine>& lines) {
             marked += line.text.find(". ") != std::string_view::npos ? 1 : 0;
         }
     }
-    return stamped > 1 && length >= kRemark * stamped && marked * 2 >= stamped;
+    return stamped > 1 && length >= kRemark * stamped && (marked * 2 >= stamped || marked == 0);
 }
 
 // Whether the lines are speech written down as it came: most begin small, few end a sentence.
@@ -321,6 +321,31 @@ bool isFull(std::size_t length, std::string_view next, std::size_t width) {
            label == std::string_view::npos;
 }
 
+// Whether the writer begins what is new with a capital letter: then a line that begins small goes
+// on with the one before it.
+bool capitalizes(const std::vector<RawLine>& lines) {
+    std::size_t opening = 0;
+    std::size_t capital = 0;
+    bool fresh = true;
+    for (const RawLine& line : lines) {
+        const char first = line.text.front();
+        const bool letter = (first >= 'a' && first <= 'z') || (first >= 'A' && first <= 'Z');
+        if (letter && (fresh || line.afterBlank)) {
+            ++opening;
+            capital += first <= 'Z' ? 1 : 0;
+        }
+        fresh = endsSentence(line.text);
+    }
+    return opening > 4 && capital * 10 >= opening * 9;
+}
+
+// "… and has to come | down.": the rest of a line that was broken off.
+bool isRest(const std::string_view before, const RawLine& line) {
+    constexpr std::size_t kProse = 45;
+    return before.size() >= kProse && !line.afterBlank && line.text.front() >= 'a' &&
+           line.text.front() <= 'z' && line.text.substr(0, 24).find(':') == std::string_view::npos;
+}
+
 }  // namespace
 
 std::vector<NoteLine> noteLines(std::string_view notes) {
@@ -331,7 +356,8 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     const bool breathless = isBreathless(raw);
     const bool remarks = isWholeRemarks(raw);
     std::vector<NoteLine> lines;
-    std::size_t previousLength = 0;
+    const bool capitals = capitalizes(raw);
+    std::string_view previous;
     bool previousEnds = true;
     for (const RawLine& line : raw) {
         std::string_view text = line.text;
@@ -358,10 +384,11 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         }
         const bool flows = anyStamp ? !previousEnds && !(remarks && line.stamped)
                                     : !line.afterBlank && !previousEnds &&
-                                          (breathless || isFull(previousLength, line.text, width));
+                                          (breathless || (capitals && isRest(previous, line)) ||
+                                           isFull(previous.size(), line.text, width));
         made.opens = !flows || made.bullet || made.spoken || made.heading ||
                      (!lines.empty() && lines.back().heading);
-        previousLength = line.text.size();
+        previous = line.text;
         previousEnds = endsSentence(text);
         lines.push_back(made);
     }

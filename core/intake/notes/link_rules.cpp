@@ -61,9 +61,39 @@ std::size_t otherWords(const Sentence& sentence, const Spots& spots, std::size_t
     return count;
 }
 
+namespace {
+
+// "The swing stays": whether a word that no table knows as a thing is what the clause speaks of.
+bool hasUnknownSubject(const Sentence& sentence, const Spots& spots, const ActSpot& act,
+                       const std::vector<std::string_view>& before) {
+    std::size_t at = act.span.begin;
+    while (at > 0 && sentence.tokens[at - 1].kind == TokenKind::Word &&
+           (spots.endOf(Cue::Passive, at - 1) == at ||
+            tables().looseness(sentence.tokens[at - 1].word) == kStresses)) {
+        --at;
+    }
+    if (at < 2 || sentence.tokens[at - 1].kind != TokenKind::Word) {
+        return false;
+    }
+    const bool known = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& cue) {
+        return cue.span.holds(at - 1) && (cue.cue == Cue::Pronoun || cue.cue == Cue::Small);
+    });
+    const bool article = wordIs(sentence, at - 2, "the") || wordIs(sentence, at - 2, "my") ||
+                         wordIs(sentence, at - 2, "a") || wordIs(sentence, at - 2, "their");
+    const bool named =
+        std::find(before.begin(), before.end(), sentence.tokens[at - 1].text) != before.end();
+    return article && !known && !named;
+}
+
+}  // namespace
+
 // "take down the dead ash": a thing no table knows is not the one spoken of before.
-bool namesUnknown(const Sentence& sentence, const Spots& spots, const ActSpot& act) {
-    if (tables().acts[act.row].side != Side::After || act.passive ||
+bool namesUnknown(const Sentence& sentence, const Spots& spots, const ActSpot& act,
+                  const std::vector<std::string_view>& before) {
+    if (tables().acts[act.row].side == Side::Before || act.passive) {
+        return hasUnknownSubject(sentence, spots, act, before);
+    }
+    if (tables().acts[act.row].side != Side::After ||
         tables().acts[act.row].treatment == model::Treatment::Keep) {
         return false;
     }

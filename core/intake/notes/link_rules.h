@@ -16,6 +16,8 @@ namespace ledgerboard::intake {
 [[nodiscard]] std::size_t otherWords(const Sentence& sentence, const Spots& spots,
                                      std::size_t begin, std::size_t end);
 // "take down the dead ash": whether the treatment names a thing that no table knows.
-[[nodiscard]] bool namesUnknown(const Sentence& sentence, const Spots& spots, const ActSpot& act);
+// A word of the sentence before is known enough: "wallpaper with ducks. The ducks come off."
+[[nodiscard]] bool namesUnknown(const Sentence& sentence, const Spots& spots, const ActSpot& act,
+                                const std::vector<std::string_view>& before);
 
 }  // namespace ledgerboard::intake

@@ -15,6 +15,11 @@ class Preparer {
           placeWord_(context.placeWord) {}
 
     void run() {
+        // A word like "off" is a treatment only right after an object, where the clause ends.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            return row(act).side == Side::Edge && !edgeHolds(act);
+        });
+        dropAdjectives();
         readArrows();
         joinCompounds();
         narrowKinds();
@@ -29,6 +34,25 @@ class Preparer {
     [[nodiscard]] bool word(std::size_t at, std::string_view stem) const {
         return at < sentence_.tokens.size() && sentence_.tokens[at].word != kUnknown &&
                sentence_.tokens[at].word == tables().id(stem);
+    }
+
+    // "new vinyl ones", "a steel one": what the one is like. "It could be asbestos": what it is
+    // suspected to hold.
+    void dropAdjectives() {
+        static const std::uint32_t kAsbestos = tables().objectNamed("asbestos");
+        static const std::uint32_t kLead = tables().objectNamed("lead paint");
+        std::erase_if(spots_.objects, [&](const ObjectSpot& object) {
+            const std::size_t end = object.span.end;
+            if (word(end, "one")) {
+                return true;
+            }
+            const bool suspect = object.object == kAsbestos || object.object == kLead;
+            const std::size_t at = object.span.begin;
+            const bool other = !before_.empty() || spots_.objects.front().span.begin < at;
+            return suspect && other && at > 0 &&
+                   (word(at - 1, "be") || word(at - 1, "is") || word(at - 1, "like") ||
+                    word(at - 1, "contain") || word(at - 1, "assum"));
+        });
     }
 
     // "carpet > plank" replaces one by the other, "windows -> vinyl" with a material.
@@ -88,7 +112,7 @@ class Preparer {
     void narrowKinds() {
         for (ObjectSpot& object : spots_.objects) {
             for (const KindRow& kind : tables().kinds) {
-                if (kind.general != object.object) {
+                if (kind.general != object.object || kind.whole != kNone) {
                     continue;
                 }
                 if (kind.place ? kind.word == placeWord_ : nearWord(object.span, kind.word)) {
@@ -104,7 +128,12 @@ class Preparer {
             const bool alike =
                 objects[i].object == objects[i + 1].object ||
                 (!family.empty() && family == tables().objects[objects[i + 1].object].family);
-            if (alike && copulaBetween(objects[i].span.end, objects[i + 1].span.begin)) {
+            // "the mantel is a railroad tie": what it is, not another thing.
+            const bool described =
+                !alike && saysWhat(objects[i].span.end, objects[i + 1].span.begin);
+            if (described) {
+                objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i + 1));
+            } else if (alike && copulaBetween(objects[i].span.end, objects[i + 1].span.begin)) {
                 const bool second = objects[i].object == objects[i + 1].object;
                 objects[second ? i : i + 1].place = objects[i].place;
                 objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(second ? i + 1 : i));
@@ -132,12 +161,22 @@ class Preparer {
                    std::any_of(objects.begin(), objects.end(), [&](const ObjectSpot& other) {
                        const std::size_t begin = std::min(object.span.end, other.span.end);
                        const std::size_t end = std::max(object.span.begin, other.span.begin);
+                       // "the cabinets are original dark oak"
+                       const bool said = other.span.end <= object.span.begin &&
+                                         (word(other.span.end, "is") || endsInIs(other.span));
+                       if (said && !other.material && end - begin < 6) {
+                           return true;
+                       }
                        return !other.material && !other.landmark && &other != &object &&
                               begin <= end && end - begin < 6 &&
                               partedBy(sentence_, spots_, begin, end) < 2.3 &&
                               !actBetween(begin, end);
                    });
         });
+    }
+
+    [[nodiscard]] bool endsInIs(const Span& span) const {
+        return sentence_.tokens[span.end - 1].text.ends_with("'s");
     }
 
     [[nodiscard]] bool speaksOfFloor() const {
@@ -166,6 +205,17 @@ class Preparer {
             copula = copula || word(i, "is") || (token.kind == TokenKind::Mark);
         }
         return copula && end - begin < 9 && !actBetween(begin, end);
+    }
+
+    // Whether nothing but "is a", "'s an old" stands from `begin` to `end`.
+    [[nodiscard]] bool saysWhat(std::size_t begin, std::size_t end) const {
+        const bool is = word(begin, "is");
+        const bool hidden = sentence_.tokens[begin - 1].text.ends_with("'s");
+        const std::size_t at = is ? begin + 1 : begin;
+        return (is || hidden) && (word(at, "a") || word(at, "an")) && end <= at + 4 &&
+               std::all_of(sentence_.tokens.begin() + static_cast<std::ptrdiff_t>(at),
+                           sentence_.tokens.begin() + static_cast<std::ptrdiff_t>(end),
+                           [](const Token& token) { return token.kind == TokenKind::Word; });
     }
 
     [[nodiscard]] bool nearWord(const Span& span, WordId wanted) const {
@@ -245,7 +295,8 @@ class Preparer {
                 objects[i].landmark = true;
                 continue;
             }
-            if (!cueEnds(Cue::Landmark, lead)) {
+            const bool at = lead > 0 && cueIsMark(lead - 1, "@");
+            if (!cueEnds(Cue::Landmark, lead) && !at) {
                 continue;
             }
             // Something else must be what is spoken of, close by.
@@ -264,12 +315,34 @@ class Preparer {
             // "a damp patch by the front door": the remark before it is not about the door.
             const bool remark =
                 std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-                    return act.span.end == lead - lengthOfCue(Cue::Landmark, lead) &&
+                    return act.span.end < lead && act.span.end + 6 >= lead &&
                            row(act).weight <= 2 && row(act).side == Side::Any &&
-                           row(act).object != kNone;
+                           row(act).object != kNone &&
+                           partedBy(sentence_, spots_, act.span.end, lead) < 1.0;
                 });
-            objects[i].landmark = (earlier && !actBetween) || later || remark;
+            // "a soft spot in the floor by the sink": the floor is what the spot is in.
+            const bool inside = lead > 0 && (word(lead - 1, "in") || word(lead - 1, "on") ||
+                                             word(lead - 1, "of") || word(lead - 1, "across"));
+            const bool fault =
+                inside &&
+                std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+                    return act.span.end == lead - lengthOfCue(Cue::Landmark, lead) &&
+                           row(act).weight <= 2 && row(act).side != Side::Before &&
+                           row(act).object == kNone && !hasSubject(act, i) &&
+                           row(act).treatment == model::Treatment::Inspect;
+                });
+            objects[i].landmark = !fault && ((earlier && !actBetween) || later || remark);
         }
+    }
+
+    // Whether an object before `index` is what the remark is about: "the radiator leaks at …".
+    [[nodiscard]] bool hasSubject(const ActSpot& act, std::size_t index) const {
+        return std::any_of(
+            spots_.objects.begin(), spots_.objects.begin() + static_cast<std::ptrdiff_t>(index),
+            [&](const ObjectSpot& object) {
+                return object.span.end <= act.span.begin &&
+                       partedBy(sentence_, spots_, object.span.end, act.span.begin) < 1.0;
+            });
     }
 
     void markActs() {
@@ -293,6 +366,24 @@ class Preparer {
                 }
             }
         }
+        // "the enamel sink": what it is like.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const std::size_t at = act.span.begin;
+            const bool article = at > 0 && (word(at - 1, "the") || word(at - 1, "a") ||
+                                            word(at - 1, "an") || word(at - 1, "this"));
+            const bool thing = std::any_of(
+                spots_.objects.begin(), spots_.objects.end(),
+                [&](const ObjectSpot& object) { return object.span.begin == act.span.end; });
+            return article && thing && act.span.end == at + 1 && !row(act).fresh &&
+                   row(act).side == Side::After;
+        });
+        // "I want that.": all that is said of it; "I want that looked at" is another matter.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const bool wants =
+                row(act).fresh && row(act).side == Side::Any && word(act.span.begin, "want");
+            return wants && act.span.end < sentence_.tokens.size() &&
+                   sentence_.tokens[act.span.end].kind == TokenKind::Word;
+        });
         // "gets painted": the second says what is done.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             return row(act).fresh && row(act).side == Side::After &&
@@ -308,12 +399,23 @@ class Preparer {
                    (word(at - 1, "i") || word(at - 1, "we") || word(at - 1, "they") ||
                     word(at - 1, "he") || word(at - 1, "she"));
         });
-        std::erase_if(spots_.acts, [&](const ActSpot& act) { return isTold(act); });
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const std::size_t opens = conditionOf(act);
+            // What the condition speaks of is not what the rest of the sentence is about.
+            for (ObjectSpot& object : spots_.objects) {
+                object.landmark = object.landmark ||
+                                  (opens < object.span.begin && object.span.end <= act.span.begin);
+            }
+            return isTold(act) || opens != kNone;
+        });
         // "a moving blanket": no treatment.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             const std::size_t at = act.span.begin;
-            return at > 0 && act.span.end == at + 1 && sentence_.tokens[at].text.ends_with("ing") &&
-                   (word(at - 1, "a") || word(at - 1, "the") || word(at - 1, "an"));
+            const bool named = word(act.span.end, "job") || word(act.span.end, "work") ||
+                               word(act.span.end, "instal");
+            const bool noun = sentence_.tokens[at].text.ends_with("ing") || named;
+            return at > 0 && act.span.end == at + 1 && noun && row(act).phrase != "new" &&
+                   (word(at - 1, "a") || word(at - 1, "the") || word(at - 1, "an") || named);
         });
         // "we will be hanging new drywall": not what is done to the things before.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
@@ -321,13 +423,27 @@ class Preparer {
                    sentence_.tokens[act.span.end - 1].text.ends_with("ing") &&
                    row(act).phrase.starts_with("be ");
         });
-        // A word like "off" is a treatment only right after an object, where the clause ends.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return row(act).side == Side::Edge && !edgeHolds(act);
-        });
     }
 
-    // "somebody painted it four years ago", "tear-out is …", "before we paint": no order.
+    // Where the condition opens that a treatment is part of, kNone where it is part of none:
+    // "before anyone paints it", "if the wall comes down", "whoever paints that": no order.
+    [[nodiscard]] std::size_t conditionOf(const ActSpot& act) const {
+        constexpr std::size_t kFar = 6;
+        for (std::size_t i = act.span.begin; i-- > 0 && i + kFar >= act.span.begin;) {
+            if (cueIsMark(i, ".,;:!?-()") || word(i, "and") || word(i, "so")) {
+                return kNone;
+            }
+            const bool opens = word(i, "befor") || word(i, "until") || word(i, "till") ||
+                               word(i, "unless") || word(i, "whoever") || word(i, "anyon") ||
+                               word(i, "anybodi") || word(i, "if") || word(i, "onc");
+            if (opens) {
+                return i;
+            }
+        }
+        return kNone;
+    }
+
+    // "somebody painted it four years ago", "tear-out is …": no order.
     [[nodiscard]] bool isTold(const ActSpot& act) const {
         const std::size_t begin = act.span.begin;
         const bool order = row(act).side == Side::After || row(act).side == Side::Any;
@@ -338,6 +454,9 @@ class Preparer {
             return true;
         }
         const bool past = begin > 0 && isPast(begin);
+        if (row(act).treatment == model::Treatment::Replace && agoFollows(act.span.end)) {
+            return false;  // done, and kept
+        }
         if (past &&
             (word(begin - 1, "somebodi") || word(begin - 1, "someon") || word(begin - 1, "who") ||
              word(begin - 1, "whoever") || word(begin - 1, "owner") || word(begin - 1, "seller"))) {
@@ -364,15 +483,20 @@ class Preparer {
         if (act.span.begin == 0 && act.span.end + 1 >= sentence_.tokens.size()) {
             return true;
         }
-        const bool after = std::any_of(
-            spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
-                std::size_t at = object.span.end;
-                while (at < act.span.begin &&
-                       (spots_.endOf(Cue::Small, at) > at || cueIsMark(at, "-:,"))) {
-                    ++at;
-                }
-                return at == act.span.begin;
-            });
+        // "The avocado suite, all of it out."
+        const bool pronoun =
+            cueEnds(Cue::Pronoun, act.span.begin) && act.span.begin > 1 && act.span.end < 14;
+        const bool after =
+            pronoun ||
+            std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                        [&](const ObjectSpot& object) {
+                            std::size_t at = object.span.end;
+                            while (at < act.span.begin &&
+                                   (spots_.endOf(Cue::Small, at) > at || cueIsMark(at, "-:,"))) {
+                                ++at;
+                            }
+                            return at == act.span.begin;
+                        });
         if (!after) {
             return false;
         }

@@ -29,6 +29,8 @@ class Linker {
                       [&](const ObjectSpot& object) { return object.span.begin < from_; });
         prepareSpots(sentence_, spots_, context_);
         linkObjects();
+        takeToo();
+        takeColonList();
         takeLists();
         linkBareActs();
         return std::move(linked_);
@@ -68,8 +70,11 @@ class Linker {
             object.span.end <= act.tail.begin) {
             return 0.0;
         }
-        if (!takes(act, object)) {
+        if (!takes(act, object) || bracketOf(object.span.begin) != bracketOf(act.span.begin)) {
             return kTooFar;
+        }
+        if (const ObjectSpot* own = attributed(act)) {
+            return own == &object ? 0.05 : kTooFar;
         }
         if (object.span.begin >= act.span.end) {
             double far = partedBy(sentence_, spots_, act.span.end, object.span.begin) +
@@ -78,7 +83,7 @@ class Linker {
             const std::size_t gap = object.span.begin - act.span.end;
             // "replace both, and the steps …": its object is the pronoun.
             const std::size_t pronoun = spots_.endOf(Cue::Pronoun, act.span.end);
-            if (pronoun > act.span.end && object.span.begin > pronoun + 1) {
+            if (pronoun > act.span.end && object.span.begin > pronoun) {
                 return kTooFar;
             }
             const bool tied = row(act).phrase == "new" && !listReaches(act.span.end, object);
@@ -109,6 +114,32 @@ class Linker {
             far += hasRight(index) || !endsClause(act) ? 5.0 : 0.8;
         }
         return far;
+    }
+
+    // "Range (white, one dead burner): replace": where the bracket opens that holds token `at`, one
+    // past it; 0 where none does.
+    [[nodiscard]] std::size_t bracketOf(std::size_t at) const {
+        std::size_t open = 0;
+        for (std::size_t i = 0; i < at && i < sentence_.tokens.size(); ++i) {
+            if (sentence_.tokens[i].kind == TokenKind::Mark) {
+                open = sentence_.tokens[i].mark == '('   ? i + 1
+                       : sentence_.tokens[i].mark == ')' ? 0
+                                                         : open;
+            }
+        }
+        return open;
+    }
+
+    // "a rotten sill": the thing that a condition stands right before; nullptr where none does.
+    [[nodiscard]] const ObjectSpot* attributed(const ActSpot& act) const {
+        const bool one = act.span.end == act.span.begin + 1 && act.tail.end <= act.tail.begin;
+        if (!one || row(act).weight > 1 || row(act).side != Side::Before) {
+            return nullptr;
+        }
+        const auto next = std::find_if(
+            spots_.objects.begin(), spots_.objects.end(),
+            [&](const ObjectSpot& object) { return object.span.begin == act.span.end; });
+        return next == spots_.objects.end() ? nullptr : &*next;
     }
 
     // Carpet is not painted and a furnace not stained: what a treatment cannot be meant for.
@@ -204,6 +235,91 @@ class Linker {
                tables().objects[object.object].name.find(' ') == std::string::npos;
     }
 
+    // "Walls get two coats, ceiling too", "Faucet as well.": what was said last holds here too.
+    void takeToo() {
+        for (std::size_t i = 0; i < linked_.loose.size();) {
+            const ObjectSpot& object = spots_.objects[linked_.loose[i]];
+            const std::uint32_t act = saysToo(object) ? actToo(object.span.begin) : kNone;
+            if (act == kNone) {
+                ++i;
+                continue;
+            }
+            linked_.said.push_back(Said{.object = object.object,
+                                        .act = act,
+                                        .at = object.span.begin,
+                                        .spot = linked_.loose[i]});
+            linked_.loose.erase(linked_.loose.begin() + static_cast<std::ptrdiff_t>(i));
+        }
+    }
+
+    [[nodiscard]] bool saysToo(const ObjectSpot& object) const {
+        const std::size_t end = object.span.end;
+        const std::size_t begin = object.span.begin;
+        const auto before = [&](std::string_view stem) {
+            return (begin > 0 && word(begin - 1, stem)) || (begin > 1 && word(begin - 2, stem));
+        };
+        return word(end, "too") || word(end, "also") || word(end, "likewis") ||
+               word(end, "ditto") || (word(end, "as") && word(end + 1, "well")) ||
+               (word(end, "is") && word(end + 1, "too")) || (word(end, "same")) ||
+               before("ditto") || before("likewis");
+    }
+
+    // The treatment said last before token `at`, of this sentence or of the one before.
+    std::uint32_t actToo(std::size_t at) {
+        std::uint32_t last = kNone;
+        std::size_t lastAt = 0;
+        for (const Said& said : linked_.said) {
+            if (said.at < at && (last == kNone || said.at >= lastAt)) {
+                last = said.act;
+                lastAt = said.at;
+            }
+        }
+        if (last != kNone || context_.lastAct == kNone || at > from_ + 4) {
+            return last;
+        }
+        spots_.acts.push_back(ActSpot{.span = {at, at + 1}, .tail = {}, .row = context_.lastAct});
+        taken_.push_back(true);
+        return static_cast<std::uint32_t>(spots_.acts.size() - 1);
+    }
+
+    // "Everything in here gets replaced: cabinets, counters, sink.": what stands before the colon
+    // holds for what is listed after it.
+    void takeColonList() {
+        for (std::size_t a = 0; a < spots_.acts.size(); ++a) {
+            std::size_t colon = std::max(spots_.acts[a].span.end, spots_.acts[a].tail.end);
+            while (colon < sentence_.tokens.size() &&
+                   sentence_.tokens[colon].kind == TokenKind::Word) {
+                ++colon;
+            }
+            const bool lists = colon < sentence_.tokens.size() &&
+                               sentence_.tokens[colon].mark == ':' &&
+                               row(spots_.acts[a]).weight > 1;
+            const bool bare =
+                std::none_of(spots_.objects.begin(), spots_.objects.end(),
+                             [&](const ObjectSpot& object) { return object.span.begin < colon; });
+            if (!lists || !bare || taken_[a]) {
+                continue;
+            }
+            listFrom(static_cast<std::uint32_t>(a), colon);
+        }
+    }
+
+    void listFrom(std::uint32_t act, std::size_t colon) {
+        for (std::size_t i = 0; i < linked_.loose.size();) {
+            const ObjectSpot& object = spots_.objects[linked_.loose[i]];
+            if (object.span.begin < colon || !takes(spots_.acts[act], object)) {
+                ++i;
+                continue;
+            }
+            taken_[act] = true;
+            linked_.said.push_back(Said{.object = object.object,
+                                        .act = act,
+                                        .at = object.span.begin,
+                                        .spot = linked_.loose[i]});
+            linked_.loose.erase(linked_.loose.begin() + static_cast<std::ptrdiff_t>(i));
+        }
+    }
+
     // "Tub, surround, toilet, new floor tile, fan": one "new" in a bare list is meant for all of
     // it.
     void takeLists() {
@@ -239,7 +355,7 @@ class Linker {
             if (shareWithNext(a, direct)) {
                 continue;
             }
-            const bool pronoun = hasPronoun(act);
+            const bool pronoun = hasPronoun(act) || (row(act).fresh && oneAfter(act));
             if (row(act).fresh && row(act).side == Side::After && !oneAfter(act) &&
                 !(row(act).phrase.ends_with("new") && closesAfter(act))) {
                 continue;
@@ -274,6 +390,9 @@ class Linker {
             return false;
         }
         const ActSpot& next = spots_.acts[index + 1];
+        if (spots_.endOf(Cue::Pronoun, act.span.end) > act.span.end) {
+            return false;  // "remove it, open up the hearth"
+        }
         if (next.span.begin > act.span.end + 2 || row(next).side == Side::Before ||
             partedBy(sentence_, spots_, act.span.end, next.span.begin) > 2.5) {
             return false;
@@ -297,7 +416,8 @@ class Linker {
         bool any = false;
         for (std::size_t i = 0; i < direct; ++i) {
             const Said& said = linked_.said[i];
-            if (said.spot != kNone && said.at < act.span.begin) {
+            const bool aside = bracketOf(said.at) != 0 && bracketOf(act.span.begin) == 0;
+            if (said.spot != kNone && said.at < act.span.begin && !aside) {
                 nearest = !any || said.at > linked_.said[nearest].at ? i : nearest;
                 any = true;
             }
@@ -359,7 +479,7 @@ class Linker {
 
     bool fromBefore(std::size_t index, bool pronoun) {
         const ActSpot& act = spots_.acts[index];
-        if (!pronoun && namesUnknown(sentence_, spots_, act)) {
+        if (!pronoun && namesUnknown(sentence_, spots_, act, context_.words)) {
             return false;
         }
         const bool weak = row(act).weight <= 1;
@@ -368,12 +488,22 @@ class Linker {
             spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
                 return !object.landmark && object.span.end <= act.span.begin;
             });
-        const bool bareNew = row(act).phrase == "new" && !closesAfter(act);
+        const bool bareNew = row(act).phrase == "new" && !closesAfter(act) && !oneAfter(act);
         if (before_.empty() || bareNew || (others && !pronoun) ||
             (weak && act.span.begin > from_ + 6)) {
             return false;
         }
+        const bool wants = row(act).fresh || row(act).treatment == model::Treatment::Add;
+        const auto absent = [&](std::uint32_t object) {
+            return std::find(context_.absent.begin(), context_.absent.end(), object) !=
+                   context_.absent.end();
+        };
+        const bool some = std::any_of(before_.begin(), before_.end(), absent) &&
+                          !std::all_of(before_.begin(), before_.end(), absent);
         for (const std::uint32_t object : before_) {
+            if (some && absent(object) != wants) {
+                continue;
+            }
             const bool fits = row(act).treatment != model::Treatment::Refinish || row(act).fresh ||
                               canBeRefinished(tables().objects[object]);
             if (!fits) {
@@ -389,6 +519,15 @@ class Linker {
 
     // "add one", "need new ones"
     [[nodiscard]] bool oneAfter(const ActSpot& act) const {
+        // "new programmable one", "a real steel one"
+        for (std::size_t i = act.span.end;
+             i < act.span.end + kAdjectives && i < sentence_.tokens.size() &&
+             sentence_.tokens[i].kind == TokenKind::Word;
+             ++i) {
+            if (row(act).fresh && word(i, "one")) {
+                return true;
+            }
+        }
         const std::size_t end = act.tail.end > act.tail.begin ? act.tail.begin : act.span.end + 2;
         return std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
             return cue.cue == Cue::Pronoun && cue.span.begin >= act.span.end &&
@@ -408,8 +547,8 @@ class Linker {
             const bool after = cue.span.begin >= act.span.end && cue.span.begin < end;
             const bool within = cue.span.begin > act.span.begin && cue.span.end <= act.span.end;
             if (cue.cue == Cue::Pronoun && within && !before_.empty() &&
-                tables().objects[before_.front()].place == Place::Outside) {
-                return true;  // "paint it", of the siding
+                (loose_ || tables().objects[before_.front()].place == Place::Outside)) {
+                return true;  // "paint it", of the siding, or of what was just brought up
             }
             const bool subject =
                 cue.span.end <= act.span.begin && cue.span.end + 5 >= act.span.begin;

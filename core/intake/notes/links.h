@@ -5,6 +5,7 @@
 // without an object of its own speaks of what was named last ("rip it out").
 #pragma once
 
+#include <string_view>
 #include <vector>
 
 #include "core/intake/notes/sentences.h"
@@ -24,9 +25,12 @@ struct Said {
 
 // What earlier sentences leave behind.
 struct Context {
-    std::vector<std::uint32_t> before;  // the objects an "it" may mean
-    bool loose = false;                 // nothing has been said yet of what to do with them
-    WordId placeWord = kUnknown;        // the last word of the space's name: "porch"
+    std::vector<std::uint32_t> before;    // the objects an "it" may mean
+    bool loose = false;                   // nothing has been said yet of what to do with them
+    WordId placeWord = kUnknown;          // the last word of the space's name: "porch"
+    std::vector<std::uint32_t> absent;    // of those before, what is said to be missing
+    std::vector<std::string_view> words;  // of the sentence before, those that no table knows
+    std::uint32_t lastAct = kNone;        // row of the treatment said last
 };
 
 struct Linked {

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <unordered_map>
+#include <unordered_set>
 
 #include "core/intake/notes/found.h"
 
@@ -108,6 +109,10 @@ void settleKeeping(std::vector<Found>& left) {
     const bool keepOrdered = std::any_of(left.begin(), left.end(), [](const Found& f) {
         return f.treatment == Treatment::Keep && f.weight == 3 && !f.fromNo;
     });
+    const bool rest = std::any_of(left.begin(), left.end(), [](const Found& f) { return f.rest; });
+    if (rest && !has(left, Treatment::Replace) && !has(left, Treatment::Remove)) {
+        return;
+    }
     if (keepOrdered) {
         std::erase_if(left, [](const Found& f) { return isWork(f.treatment) && f.weight < 3; });
     }
@@ -137,26 +142,42 @@ std::vector<Found> settled(const std::vector<Found>& said) {
     return left;
 }
 
-// A new floor in a space takes the old covering with it, and makes "the floor" plain.
-void settleFloors(std::vector<Found>& found) {
+// A new thing takes the place of what served the same end in that space: plank the place of the
+// carpet that comes up, a furnace that of the boiler that is shot. "The floor" is then plain too.
+void settleFamilies(std::vector<Found>& found) {
     static const std::uint32_t kFloor = tables().objectNamed("floor");
-    const auto covering = [](const Found& f) {
-        return tables().objects[f.object].family == "floor";
+    std::unordered_map<std::string, std::vector<std::uint32_t>> laid;  // new things by their end
+    const auto endOf = [](const Found& f) {
+        return f.place + "\n" + tables().objects[f.object].family;
     };
-    std::unordered_map<std::string, int> laid;  // new named coverings by place
     for (const Found& f : found) {
-        if (covering(f) && isNew(f) && f.object != kFloor) {
-            ++laid[f.place];
+        const bool named = !tables().objects[f.object].family.empty() && f.object != kFloor;
+        if (named && isNew(f) && f.weight > 1 && f.fresh) {
+            laid[endOf(f)].push_back(f.object);
         }
     }
+    std::unordered_set<std::string> replaced;
     std::erase_if(found, [&](const Found& f) {
-        if (!covering(f) || !laid.contains(f.place)) {
+        const auto at = laid.find(endOf(f));
+        if (at == laid.end() || tables().objects[f.object].family.empty()) {
             return false;
         }
-        const bool old = f.treatment == Treatment::Remove;
+        const bool itself =
+            std::find(at->second.begin(), at->second.end(), f.object) != at->second.end();
+        const bool old =
+            f.treatment == Treatment::Remove || (f.treatment == Treatment::Replace && !f.fresh);
         const bool plain = f.object == kFloor && (isNew(f) || f.weight <= 1);
-        return old || plain;
+        const bool gone = !itself && old;
+        if (gone) {
+            replaced.insert(at->first);
+        }
+        return gone || plain;
     });
+    for (Found& f : found) {
+        if (f.treatment == Treatment::Add && f.fresh && replaced.contains(endOf(f))) {
+            f.treatment = Treatment::Replace;
+        }
+    }
 }
 
 }  // namespace
@@ -181,7 +202,7 @@ std::vector<DraftItem> mergeFound(const std::vector<Found>& found, Walk& walk) {
             left.push_back(std::move(one));
         }
     }
-    settleFloors(left);
+    settleFamilies(left);
     std::vector<DraftItem> items;
     for (Found& one : left) {
         walk.learn(one.place, one.place, SpaceKind::Room);

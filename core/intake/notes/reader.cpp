@@ -95,8 +95,10 @@ void Reader::take(Sentence& sentence) {
         const Openness open = opennessOf(sentence, spots);
         recall(spots);
         linked =
-            linkSentence(sentence, spots, placed.from, {before_, looseBefore_, walk_.placeWord()});
+            linkSentence(sentence, spots, placed.from,
+                         {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_});
         takeFragment(sentence, spots, placed, linked);
+        takeTroubles(spots, linked);
         noteCautions(sentence, spots);
         extendPlaces(sentence, spots, placed, linked);
         const bool money = deal && (spots.acts.empty() || spots.objects.empty());
@@ -114,6 +116,12 @@ void Reader::take(Sentence& sentence) {
     }
     asked_ = !sentence.tokens.empty() && isMark(sentence.tokens.back(), "?");
     keepTopic(sentence, spots);
+    lastWords_.clear();
+    for (const Token& token : sentence.tokens) {
+        if (token.kind == TokenKind::Word && token.word == kUnknown) {
+            lastWords_.push_back(token.text);
+        }
+    }
     lastFound_ = std::min(foundBefore, found_.size());
     if (options_.explain) {
         explain(sentence, spots, placed, linked, foundBefore);
@@ -260,10 +268,31 @@ void Reader::copySame(const Sentence& sentence, const std::string& from, const s
     }
 }
 
+// "Cabinets are solid, doors get painted": the doors of the cabinets.
+bool Reader::recallPart(const Spots& spots, ObjectSpot& spot) const {
+    constexpr std::size_t kFresh = 3;
+    for (const KindRow& kind : tables().kinds) {
+        if (kind.whole == kNone || kind.general != spot.object) {
+            continue;
+        }
+        const bool here =
+            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
+                return other.object == kind.whole && other.span.end <= spot.span.begin;
+            });
+        const auto last =
+            recent_.begin() + static_cast<std::ptrdiff_t>(std::min(kFresh, recent_.size()));
+        if (here || std::find(recent_.begin(), last, kind.whole) != last) {
+            spot.object = kind.object;
+            return true;
+        }
+    }
+    return false;
+}
+
 // "The door" is the patio door just spoken of.
 void Reader::recall(Spots& spots) const {
     for (ObjectSpot& spot : spots.objects) {
-        if (spot.span.end != spot.span.begin + 1) {
+        if (spot.span.end != spot.span.begin + 1 || recallPart(spots, spot)) {
             continue;
         }
         const std::string& plain = tables().objects[spot.object].name;
@@ -353,8 +382,24 @@ void Reader::remember(const Spots& spots, const Linked& linked) {
             objects.push_back(spots.objects[loose].object);
         }
     }
+    for (const ObjectSpot& object : spots.objects) {
+        for (const CueSpot& cue : spots.cues) {
+            if (cue.cue == Cue::Absent && cue.span.end <= object.span.begin &&
+                cue.span.end + 3 >= object.span.begin && absent_.size() < 50) {
+                absent_.push_back(object.object);
+            }
+        }
+    }
+    lastAct_ = linked.said.empty() ? kNone : spots.acts[linked.said.back().act].row;
     if (!objects.empty()) {
         looseBefore_ = act == kNone;
+        // "The fireplace is a fake, there's no chimney. Take it out.": not the chimney.
+        const bool missing = std::all_of(objects.begin(), objects.end(), [&](std::uint32_t object) {
+            return std::find(absent_.begin(), absent_.end(), object) != absent_.end();
+        });
+        if (missing && before_.size() < 4) {
+            objects.insert(objects.begin(), before_.begin(), before_.end());
+        }
         before_ = std::move(objects);
         beforeAge_ = 0;
     } else if (!linked.said.empty()) {
@@ -367,14 +412,6 @@ void Reader::remember(const Spots& spots, const Linked& linked) {
         recent_.insert(recent_.begin(), object.object);
     }
     recent_.resize(std::min<std::size_t>(recent_.size(), 8));
-    for (const ObjectSpot& object : spots.objects) {
-        for (const CueSpot& cue : spots.cues) {
-            if (cue.cue == Cue::Absent && cue.span.end <= object.span.begin &&
-                cue.span.end + 3 >= object.span.begin && absent_.size() < 50) {
-                absent_.push_back(object.object);
-            }
-        }
-    }
 }
 
 Reading Reader::finish() {

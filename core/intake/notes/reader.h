@@ -47,10 +47,12 @@ class Reader {
     void doubtWhatWasSaid(const Openness& open, bool hasMatter, DraftAlternate& alternate);
     void countMaterials(const Sentence& sentence, const Spots& spots, const std::string& place);
     void noteCautions(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] bool recallPart(const Spots& spots, ObjectSpot& spot) const;
     void recall(Spots& spots) const;
     void extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                       const Linked& linked);
     void takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed, Linked& linked);
+    static void takeTroubles(Spots& spots, Linked& linked);
     void keepTopic(const Sentence& sentence, const Spots& spots);
     void remember(const Spots& spots, const Linked& linked);
     [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
@@ -79,10 +81,12 @@ class Reader {
     std::vector<Found> found_;
     std::vector<DraftAlternate> alternates_;
     std::vector<DraftCaution> cautions_;
-    std::vector<std::uint32_t> before_;  // objects an "it" may mean
-    std::vector<std::uint32_t> absent_;  // objects just said to be missing
-    std::vector<std::uint32_t> recent_;  // objects named in this space, latest first
-    bool looseBefore_ = false;           // nothing was said yet of what to do with before_
+    std::vector<std::uint32_t> before_;        // objects an "it" may mean
+    std::vector<std::uint32_t> absent_;        // objects just said to be missing
+    std::vector<std::uint32_t> recent_;        // objects named in this space, latest first
+    std::vector<std::string_view> lastWords_;  // of the sentence before, that no table knows
+    std::uint32_t lastAct_ = kNone;            // row of what was said last in the sentence before
+    bool looseBefore_ = false;                 // nothing was said yet of what to do with before_
     int beforeAge_ = 0;
     std::uint32_t topic_ = kNone;  // "Cabinets: …": what the rest of a line is about
     Section section_ = Section::Plain;

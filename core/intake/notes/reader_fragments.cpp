@@ -15,6 +15,13 @@ bool wordIs(const Sentence& sentence, std::size_t at, std::string_view stem) {
            sentence.tokens[at].word == tables().id(stem);
 }
 
+std::uint32_t actNamed(std::string_view phrase) {
+    const auto& acts = tables().acts;
+    const auto row = std::find_if(acts.begin(), acts.end(),
+                                  [&](const ActRow& act) { return act.phrase == phrase; });
+    return row == acts.end() ? kNone : static_cast<std::uint32_t>(row - acts.begin());
+}
+
 // Whether a list "new: …" begins in the sentence.
 bool opensList(const Sentence& sentence, const Spots& spots) {
     return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
@@ -64,16 +71,32 @@ bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from) 
 
 }  // namespace
 
+// "Mouse droppings in the drawers.": what nobody wants is to be looked into.
+void Reader::takeTroubles(Spots& spots, Linked& linked) {
+    static const std::uint32_t kImplied = actNamed("implied by the trouble");
+    const bool denied =
+        spots.has(Cue::Negation) || spots.has(Cue::Absent) || spots.has(Cue::Refused);
+    if (kImplied == kNone || denied || spots.has(Cue::Chatter)) {
+        return;
+    }
+    for (const std::size_t loose : linked.loose) {
+        const ObjectSpot& object = spots.objects[loose];
+        if (tables().objects[object.object].family != "trouble" || object.landmark) {
+            continue;
+        }
+        spots.acts.push_back(ActSpot{
+            .span = {object.span.begin, object.span.begin + 1}, .tail = {}, .row = kImplied});
+        linked.said.push_back(Said{.object = object.object,
+                                   .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
+                                   .at = object.span.begin,
+                                   .spot = loose});
+    }
+}
+
 // Gives the things of a bare list the treatment it implies.
 void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed,
                           Linked& linked) {
-    static const std::uint32_t kImplied = [] {
-        const auto& acts = tables().acts;
-        const auto row = std::find_if(acts.begin(), acts.end(), [](const ActRow& act) {
-            return act.phrase == "implied by the list";
-        });
-        return row == acts.end() ? kNone : static_cast<std::uint32_t>(row - acts.begin());
-    }();
+    static const std::uint32_t kImplied = actNamed("implied by the list");
     if (sentence.opensLine || placed.moved) {
         listNew_ = false;
         gutAge_ = kGutGoesOn + 1;

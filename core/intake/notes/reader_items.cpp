@@ -1,6 +1,7 @@
 // The part of the reader that makes items of what was linked.
 #include <algorithm>
 
+#include "core/intake/notes/link_rules.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/sureness.h"
 
@@ -25,7 +26,10 @@ bool Reader::isAbsent(const Sentence& sentence, const Spots& spots, const Span& 
     for (const CueSpot& cue : spots.cues) {
         const bool before = cue.span.end <= span.begin && cue.span.end + 3 >= span.begin;
         const bool after = cue.span.begin >= span.end && cue.span.begin <= span.end + 4;
-        if (cue.cue == Cue::Absent && (before || after) &&
+        static const WordId kNew = tables().id("new");
+        const bool word = before && cue.span.end < sentence.tokens.size() &&
+                          sentence.tokens[cue.span.end].word == kNew;  // "no, new cabinets"
+        if (cue.cue == Cue::Absent && (before || after) && !word &&
             partedBy(sentence, spots, std::min(cue.span.end, span.end),
                      std::max(cue.span.begin, span.begin)) < 2.5) {
             return true;
@@ -33,6 +37,58 @@ bool Reader::isAbsent(const Sentence& sentence, const Spots& spots, const Span& 
     }
     return false;
 }
+
+namespace {
+
+// "put a new roof on three years ago", "last year": lately enough that it may stay.
+bool yearsAgo(const Sentence& sentence, std::size_t begin) {
+    constexpr std::size_t kFar = 10;
+    constexpr std::int64_t kOld = 15'000;  // thousandths of a year
+    static const WordId kAgo = tables().id("ago");
+    static const WordId kYear = tables().id("year");
+    for (std::size_t i = begin; i < sentence.tokens.size() && i < begin + kFar; ++i) {
+        const Token& token = sentence.tokens[i];
+        if (token.kind == TokenKind::Mark && token.mark != ',') {
+            return false;
+        }
+        if (token.word == kUnknown || token.word != kAgo || i < 2) {
+            continue;
+        }
+        const bool years = sentence.tokens[i - 1].word == kYear;
+        const Token& count = sentence.tokens[i - 2];
+        const NumberRow number = tables().number(count.word);
+        const std::int64_t value = count.kind == TokenKind::Number ? count.value : number.value;
+        return !years || value < kOld;
+    }
+    return false;
+}
+
+// "Tile the walls", "drywall the ceiling", "carpet the bedrooms": the thing laid, not what it is
+// laid on.
+void layOn(const ActRow& row, Found& found) {
+    static const std::uint32_t kTile = tables().objectNamed("tile");
+    static const std::uint32_t kWalls = tables().objectNamed("walls");
+    static const std::uint32_t kFloor = tables().objectNamed("floor");
+    static const std::vector<std::uint32_t> kSurfaces = {kWalls,
+                                                         kFloor,
+                                                         tables().objectNamed("ceiling"),
+                                                         tables().objectNamed("framing"),
+                                                         tables().objectNamed("rafters"),
+                                                         tables().objectNamed("floor joists")};
+    const bool lays = row.object != kNone && (row.fresh || row.treatment == Treatment::Add);
+    const bool on = std::find(kSurfaces.begin(), kSurfaces.end(), found.object) != kSurfaces.end();
+    if (!lays || !on || row.object == kWalls) {
+        return;
+    }
+    static const std::uint32_t kWallTile = tables().objectNamed("wall tile");
+    static const std::uint32_t kFloorTile = tables().objectNamed("floor tile");
+    const bool tile = row.object == kTile;
+    found.object = tile && found.object == kWalls   ? kWallTile
+                   : tile && found.object == kFloor ? kFloorTile
+                                                    : row.object;
+}
+
+}  // namespace
 
 // Whether the sentence says of a treatment that it has been carried out already.
 bool Reader::isDone(const Sentence& sentence, const Spots& spots, const ActSpot& act) const {
@@ -50,6 +106,9 @@ bool Reader::isDone(const Sentence& sentence, const Spots& spots, const ActSpot&
         if (sentence.tokens[i].word != kUnknown && sentence.tokens[i].word == kAlready) {
             return true;
         }
+    }
+    if (yearsAgo(sentence, act.span.end)) {
+        return true;
     }
     const std::string_view last = sentence.tokens[act.span.end - 1].text;
     return last.ends_with("ed") &&
@@ -69,7 +128,15 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     found.fresh = row.fresh;
     found.treatment = row.treatment;
     if (row.fresh) {
-        const bool adds = tables().objects[said.object].freshAdds || absent(sentence, spots, said);
+        const bool missing = absent(sentence, spots, said);
+        // "The fan sounds like a mower, so new fan": there is one.
+        const bool there =
+            !missing && row.phrase.find("new") != std::string::npos &&
+            std::find(recent_.begin(), recent_.end(), said.object) != recent_.end() &&
+            std::none_of(found_.begin(), found_.end(), [&](const Found& other) {
+                return other.object == said.object && other.treatment == Treatment::Add;
+            });
+        const bool adds = missing || (tables().objects[said.object].freshAdds && !there);
         found.treatment = adds ? Treatment::Add : Treatment::Replace;
     } else if (row.treatment == Treatment::Add && row.weight > 0 && row.weight < 3 &&
                !tables().objects[said.object].freshAdds) {
@@ -79,6 +146,26 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
     if (found.object == kFloor && found.treatment == Treatment::Refinish) {
         found.object = kWoodFloor;
+    }
+    layOn(row, found);
+    // Paint is scraped off a floor; a floor is not.
+    static const std::uint32_t kPaper = tables().objectNamed("wallpaper");
+    static const std::uint32_t kCeiling = tables().objectNamed("ceiling");
+    if (row.phrase == "scrape" && found.object != kPaper && found.object != kCeiling &&
+        canBeRefinished(tables().objects[found.object])) {
+        found.treatment = Treatment::Refinish;
+    }
+    // What every house has is not taken out for good.
+    if (found.treatment == Treatment::Remove && tables().objects[found.object].essential &&
+        row.weight > 1) {
+        found.treatment = Treatment::Replace;
+    }
+    // A lamp that is rewired is mended; of anything else it is the wiring that is new.
+    static const std::uint32_t kWiring = tables().objectNamed("wiring");
+    if (row.object == kWiring && found.object != kWiring && found.treatment == Treatment::Replace) {
+        const bool lamp = tables().objects[found.object].family == "light";
+        found.treatment = lamp ? Treatment::Repair : Treatment::Replace;
+        found.object = lamp ? found.object : kWiring;
     }
     // Wallpaper is stripped off, not down.
     static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
@@ -97,6 +184,7 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         found.weight = std::min(found.weight, 2);
         found.treatment = found.treatment == Treatment::Keep ? Treatment::Replace : Treatment::Keep;
     }
+    found.rest = found.treatment == Treatment::Keep && spots.has(Cue::Rest);
     found.item.source = {sourceOf(sentence), sentence.tokens[said.at].line,
                          sureness(sentence, spots, said, found.treatment)};
     if (found.treatment == Treatment::Keep || found.treatment == Treatment::Inspect) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/intake/notes/spaces.h"
 #include "core/intake/notes/tables.h"
 
 namespace ledgerboard::intake {
@@ -14,6 +15,7 @@ constexpr std::size_t kLongestSource = 400;
 constexpr std::size_t kLongSentence = 28;
 constexpr std::size_t kLeastPart = 9;
 constexpr std::size_t kBreathless = 22;
+constexpr std::size_t kLeastSubject = 3;
 
 constexpr std::array<std::string_view, 14> kShortForms = {
     "sq", "ft", "approx", "mr", "mrs", "st", "vs", "lin", "yd", "oz", "dr", "e.g", "i.e", "etc"};
@@ -69,6 +71,115 @@ bool turnsAt(const std::vector<Token>& tokens, std::size_t at) {
     return false;
 }
 
+// Where the longest phrase of one table ends that begins at `at`; `at` where none does.
+std::size_t phraseEnd(const std::vector<Token>& tokens, std::size_t at, From from) {
+    std::size_t end = at;
+    std::uint32_t node = 0;
+    for (std::size_t i = at; i < tokens.size() && i < at + 6; ++i) {
+        node = tokens[i].word == kUnknown ? 0 : tables().phrases.step(node, tokens[i].word);
+        if (node == 0) {
+            break;
+        }
+        for (const Meaning& meaning : tables().phrases.at(node)) {
+            end = meaning.from == from && meaning.flag == 0 ? i + 1 : end;
+        }
+    }
+    return end;
+}
+
+bool isOneOf(const Token& token, const std::vector<std::string_view>& stems) {
+    return token.word != kUnknown &&
+           std::any_of(stems.begin(), stems.end(),
+                       [&](std::string_view stem) { return tables().id(stem) == token.word; });
+}
+
+// Where the name of a space ends that begins at `at`, with a word before it that tells it from
+// others ("second bedroom"); `at` where none does.
+std::size_t spaceEnd(const std::vector<Token>& tokens, std::size_t at) {
+    const std::size_t most = std::min(tokens.size(), at + 5);
+    const std::span<const Token> ahead(tokens.data() + at, most - at);
+    for (const SpaceSpot& spot : spacesIn(ahead)) {
+        const bool group = spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group;
+        if (spot.span.begin == 0 && !group) {
+            return at + spot.span.end;
+        }
+        break;
+    }
+    return at;
+}
+
+// "… new carpet, | hall bath, tub's fine, | second bedroom same as …": in a long run of clauses a
+// space by itself, or one that something is said of, begins a sentence.
+bool spaceAt(const std::vector<Token>& tokens, std::size_t at) {
+    while (at < tokens.size() &&
+           isOneOf(tokens[at], {"then", "and", "next", "the", "now", "so", "okay", "ok"})) {
+        ++at;
+    }
+    if (at >= tokens.size() || tokens[at].kind != TokenKind::Word) {
+        return false;
+    }
+    const std::size_t end = spaceEnd(tokens, at);
+    if (end == at) {
+        return false;
+    }
+    const bool is = tokens[end - 1].text.ends_with("'s");
+    return is || end >= tokens.size() || tokens[end].kind == TokenKind::Mark ||
+           isOneOf(tokens[end], {"same", "first", "also", "next", "now", "is", "has", "need", "get",
+                                 "want", "just", "then", "there", "i", "we"});
+}
+
+// Whether the thing that begins at `at` is what something is said of: "tub's fine", "the cathedral
+// ceiling has a stain".
+bool subjectAt(const std::vector<Token>& tokens, std::size_t at) {
+    if (at >= tokens.size() || tokens[at].kind != TokenKind::Word) {
+        return false;
+    }
+    const bool article = isOneOf(tokens[at], {"the", "this", "that", "these", "those"});
+    const std::size_t begin = article ? at + 1 : at;
+    std::size_t end =
+        std::max(phraseEnd(tokens, begin, From::Space), phraseEnd(tokens, begin, From::Object));
+    if (end == begin && article && begin + 1 < tokens.size()) {
+        end = phraseEnd(tokens, begin + 1, From::Object);
+        end = end == begin + 1 ? begin : end;
+    }
+    end = end > begin ? std::max(end, phraseEnd(tokens, end, From::Object)) : end;
+    // "floor in here's vinyl"
+    if (end > begin && end + 1 < tokens.size() &&
+        isOneOf(tokens[end], {"in", "up", "down", "out"}) &&
+        isOneOf(tokens[end + 1], {"here", "there"})) {
+        end += 2;
+    }
+    if (end == begin || end >= tokens.size() || tokens[end].kind != TokenKind::Word) {
+        return false;
+    }
+    return tokens[end - 1].text.ends_with("'s") ||
+           isOneOf(tokens[end], {"is",   "has",  "need", "want", "get",  "got",    "go",
+                                 "goes", "stay", "look", "can",  "will", "should", "could",
+                                 "seem", "leak", "work", "run",  "come", "have",   "was"});
+}
+
+// "… through here | hall bath tub's fine | vanity is shot": in speech without marks a thing that
+// something is said of begins a sentence.
+bool beginsUnmarked(const std::vector<Token>& tokens, std::size_t at) {
+    if (at == 0 || at >= tokens.size() || tokens[at - 1].kind != TokenKind::Word) {
+        return false;
+    }
+    static const std::vector<std::string_view> kLeads = {
+        "of",    "in",   "on",     "with",   "for",  "at",    "to",      "by",     "from",
+        "the",   "a",    "an",     "this",   "that", "these", "those",   "my",     "our",
+        "if",    "when", "onc",    "becaus", "sinc", "where", "whether", "befor",  "until",
+        "under", "over", "behind", "and",    "or",   "not",   "no",      "new",    "old",
+        "near",  "like", "which",  "who",    "into", "onto",  "off",     "around", "insid",
+        "all",   "both", "everi",  "each",   "two",  "three", "four",    "think",  "say",
+        "know",  "sure", "see",    "than",   "as",   "is"};
+    // "I'd leave that | the railing is", but not "he says that the railing is".
+    const bool closed = at > 1 && isOneOf(tokens[at - 1], {"that", "this"}) &&
+                        isOneOf(tokens[at], {"the"}) &&
+                        !isOneOf(tokens[at - 2], {"say", "think", "know", "so", "sure", "see",
+                                                  "hope", "mean", "told", "guess", "now", "is"});
+    return (!isOneOf(tokens[at - 1], kLeads) || closed) && subjectAt(tokens, at);
+}
+
 class Cutter {
   public:
     Cutter(Speller& speller, const std::function<void(Sentence&)>& use)
@@ -97,6 +208,10 @@ class Cutter {
     void cutBlock(bool all) {
         std::size_t begin = 0;
         std::size_t sinceMark = 0;
+        const auto marks = static_cast<std::size_t>(
+            std::count_if(block_.begin(), block_.end(),
+                          [](const Token& token) { return token.kind == TokenKind::Mark; }));
+        const bool running = block_.size() > kBreathless && marks * 20 <= block_.size();
         for (std::size_t i = 0; i < block_.size(); ++i) {
             const bool mark = block_[i].kind == TokenKind::Mark;
             sinceMark = mark ? 0 : sinceMark + 1;
@@ -108,6 +223,16 @@ class Cutter {
                                         length + restOf(i) > kLongSentence;
                 parts = (sinceMark >= kBreathless || afterComma) && turnsAt(block_, i + 1);
             }
+            if (running && !ends && !parts && length >= kLeastSubject) {
+                parts = beginsUnmarked(block_, i + 1);
+            }
+            if (!ends && !parts && isMark(block_[i], ',')) {
+                long_ = long_ || length + restOf(i) > kLongSentence;
+                parts = long_ && (spaceAt(block_, i + 1) || subjectAt(block_, i + 1) ||
+                                  (length < kLeastPart && spaceAt(block_, begin) &&
+                                   spaceEnd(block_, begin) == i));
+            }
+            long_ = long_ && !ends;
             if (ends || parts) {
                 emit(begin, i + 1, all && i + 1 == block_.size());
                 begin = i + 1;
@@ -154,6 +279,7 @@ class Cutter {
     const std::function<void(Sentence&)>& use_;
     std::vector<Token> block_;
     NoteLine first_;
+    bool long_ = false;  // the sentence is a long run of clauses
     int linesInBlock_ = 0;
     int pieces_ = 0;
 };

@@ -263,8 +263,9 @@ class Finder {
             }
         }
         // Said in the plural, as the stem does not tell: "bedrooms".
-        const bool plural = tokens_[whole.end - 1].text.ends_with('s') ||
-                            tokens_[whole.end - 1].text.ends_with('S');
+        const std::string_view last = tokens_[whole.end - 1].text;
+        const bool is = last.ends_with("'s") || last.ends_with("\xE2\x80\x99s");  // "bathroom's"
+        const bool plural = !is && (last.ends_with('s') || last.ends_with('S'));
         std::string key = row.name;
         SpaceKind kind = row.kind;
         static const WordId kThe = tables().id("the");

@@ -57,35 +57,74 @@ class Finder {
         heads_.clear();
         facts_.clear();
         cueEnds_.assign(static_cast<std::size_t>(Cue::Count), 0);
-        std::uint32_t node = 0;
+        follow(0, at, false, object, act, fact);
+        // "the roof's sound": "is" may hide in the word before.
+        if (at > 0 && endsInIs(tokens_[at - 1].text)) {
+            static const WordId kIs = tables().id("is");
+            follow(tables().phrases.step(0, kIs), at, true, object, act, fact);
+        }
+        settle(at, object, act, fact);
+    }
+
+    // Follows the phrases from `node` on, word by word. "is completely shot": words that only
+    // stress stand in no phrase's way; "looks sound" is "is sound".
+    void follow(std::uint32_t node, std::size_t at, bool actsOnly, Longest& object, Longest& act,
+                Longest& fact) {
+        static const WordId kIs = tables().id("is");
         std::size_t words = 0;
+        bool loose = actsOnly;
         for (std::size_t i = at; i < tokens_.size() && words < kLongestPhrase; ++i) {
             if (i > at && isHyphen(tokens_, i)) {
                 continue;
             }
-            node = tokens_[i].word == kUnknown ? 0 : tables().phrases.step(node, tokens_[i].word);
+            const WordId word = tokens_[i].word;
+            std::uint32_t next = word == kUnknown ? 0 : tables().phrases.step(node, word);
+            const std::uint8_t kind =
+                isManner(tokens_[i].text) ? kStresses : tables().looseness(word);
+            if (next == 0 && kind == kStresses && (i > at || actsOnly)) {
+                loose = true;
+                continue;
+            }
+            if (next == 0 && kind == kSeems) {
+                loose = true;
+                next = tables().phrases.step(node, kIs);
+            }
+            node = next;
             if (node == 0) {
                 break;
             }
             ++words;
             for (const Meaning& meaning : tables().phrases.at(node)) {
-                note(meaning, i + 1, at, object, act, fact);
+                if (!loose || meaning.from == From::Act || meaning.from == From::GapHead) {
+                    note(meaning, i + 1, at, object, act, fact);
+                }
             }
         }
-        settle(at, object, act, fact);
+    }
+
+    // "strongly", "beautifully"
+    [[nodiscard]] static bool isManner(std::string_view text) {
+        return text.size() > 5 && text.ends_with("ly") && text != "family" && text != "supply" &&
+               text != "assembly" && text != "Family";
+    }
+
+    [[nodiscard]] static bool endsInIs(std::string_view text) {
+        return text.size() > 2 && (text.ends_with("'s") || text.ends_with("\xE2\x80\x99s")) &&
+               !text.starts_with("let") && !text.starts_with("Let");
     }
 
     void note(const Meaning& meaning, std::size_t end, std::size_t at, Longest& object,
               Longest& act, Longest& fact) {
         const Longest longest{end, meaning.row, meaning.flag};
+        const bool longer = end > act.end;
         switch (meaning.from) {
             case From::Object:
-                if (meaning.flag != kHeadingOnly) {
+                if (meaning.flag != kHeadingOnly && !isDoing(longest)) {
                     object = longest;
                 }
                 break;
             case From::Act:
-                act = longest;
+                act = longer ? longest : act;
                 break;
             case From::GapHead:
                 heads_.push_back(longest);
@@ -120,7 +159,7 @@ class Finder {
             }
             factsEnd_ = fact.end;
         }
-        if (object.row != kNone && at >= objectsEnd_ && !isDoing(at, object)) {
+        if (object.row != kNone && at >= objectsEnd_) {
             ObjectSpot spot;
             spot.span = {at, object.end};
             spot.object = object.row;
@@ -164,12 +203,25 @@ class Finder {
             for (std::size_t k = 0; same && k < tail.size(); ++k) {
                 same = i + k < tokens_.size() && tokens_[i + k].word == tail[k];
             }
-            // "put my head in the hatch": a lone particle must close its clause.
-            if (same && (tail.size() > 1 || closes(i + 1))) {
+            // "put my head in the hatch": a lone particle must close its clause, "in" above all.
+            if (same && (tail.size() > 1 || closes(i + 1) || parts(i))) {
                 return {i, i + tail.size()};
             }
         }
         return {};
+    }
+
+    // "take the wall down between here and the hall": a particle that needs nothing after it.
+    [[nodiscard]] bool parts(std::size_t at) const {
+        static const std::vector<WordId> kParting = {tables().id("out"), tables().id("off"),
+                                                     tables().id("down"), tables().id("up"),
+                                                     tables().id("away")};
+        static const std::vector<WordId> kAfter = {tables().id("the"), tables().id("a"),
+                                                   tables().id("my")};
+        const auto in = [&](WordId word, const std::vector<WordId>& words) {
+            return word != kUnknown && std::find(words.begin(), words.end(), word) != words.end();
+        };
+        return in(tokens_[at].word, kParting) && !in(tokens_[at + 1].word, kAfter);
     }
 
     // Whether a clause can end before token `at`.
@@ -227,11 +279,8 @@ class Finder {
 
     // "pulled" is no pull and "walled" no wall: a form of doing is an object only where the table
     // writes it so.
-    [[nodiscard]] bool isDoing(std::size_t at, const Longest& object) const {
-        if (object.end != at + 1) {
-            return false;
-        }
-        const std::string_view text = tokens_[at].text;
+    [[nodiscard]] bool isDoing(const Longest& object) const {
+        const std::string_view text = tokens_[object.end - 1].text;
         const bool doing = (text.ends_with("ed") || text.ends_with("ing")) && text.size() > 5;
         return doing && !tables().objects[object.row].hasDoing;
     }

@@ -11,11 +11,12 @@ namespace ledgerboard::intake {
 namespace {
 
 constexpr std::array<std::string_view, static_cast<std::size_t>(Cue::Count)> kCueNames = {
-    "filler",  "correction", "negation", "hypothetical", "undecided", "decided", "soft",
-    "chatter", "resume",     "enter",    "move",         "landmark",  "with",    "same",
-    "pronoun", "split",      "because",  "absent",       "small",     "passive", "refused",
-    "settled", "passing",    "stop",     "aside",        "either",    "open",    "material",
-    "rooms",   "locus",      "here",     "nobody",       "turn"};
+    "filler", "correction", "negation", "hypothetical", "undecided", "decided",
+    "soft",   "chatter",    "resume",   "enter",        "move",      "landmark",
+    "with",   "same",       "pronoun",  "split",        "because",   "absent",
+    "small",  "passive",    "refused",  "settled",      "passing",   "stop",
+    "aside",  "either",     "open",     "material",     "rooms",     "locus",
+    "here",   "nobody",     "turn",     "rest",         "stress",    "seems"};
 
 constexpr std::array<std::string_view, 12> kNumberKinds = {"none",  "unit",     "teen",  "ten",
                                                            "times", "scale",    "money", "fraction",
@@ -60,6 +61,7 @@ class Loader {
         rows("qualifiers", 2, [&](const auto& cells) { loadQualifier(cells); });
         rows("cues", 2, [&](const auto& cells) { loadCue(cells); });
         rows("kinds", 3, [&](const auto& cells) { loadKind(cells); });
+        rows("families", 2, [&](const auto& cells) { loadFamily(cells); });
         rows("units", 3, [&](const auto& cells) { loadUnit(cells); });
         rows("numbers", 3, [&](const auto& cells) { loadNumber(cells); });
         rows("cautions", 6, [&](const auto& cells) { loadCaution(cells); });
@@ -152,9 +154,7 @@ class Loader {
                     : cells[3] == "out" ? Place::Outside
                                         : Place::Anywhere;
         row.freshAdds = cells[4] == "a";
-        const bool covering = row.trade == "flooring" || row.name == "floor tile" ||
-                              row.name == "slate floor" || row.name == "brick floor";
-        row.family = covering ? "floor" : "";
+        row.essential = cells[4] == "e";
         for (std::string_view hazard : split(cells[5], ',')) {
             if (!hazard.empty()) {
                 row.hazards.emplace_back(hazard);
@@ -251,13 +251,50 @@ class Loader {
             fault(where_ + "no such kind of cue");
             return;
         }
+        const Cue cue = static_cast<Cue>(kind);
+        if (cue == Cue::Stress || cue == Cue::Seems) {
+            bend(cells[1], cue == Cue::Stress ? kStresses : kSeems);
+            return;
+        }
         add(cells[1], Meaning{.from = From::Cue, .row = static_cast<std::uint32_t>(kind)});
+    }
+
+    void bend(std::string_view phrase, std::uint8_t how) {
+        const std::vector<WordId> ids = learn(phrase);
+        if (ids.size() != 1) {
+            fault(where_ + "one word is needed");
+            return;
+        }
+        if (into_.loose.size() <= ids.front()) {
+            into_.loose.resize(ids.front() + 1);
+        }
+        into_.loose[ids.front()] = how;
+    }
+
+    void loadFamily(const Cells& cells) {
+        for (std::string_view name : split(cells[1], ';')) {
+            const std::uint32_t object = into_.objectNamed(name);
+            if (object == kNone) {
+                fault(where_ + "no such object: " + std::string(name));
+                continue;
+            }
+            into_.objects[object].family = cells[0];
+        }
     }
 
     void loadKind(const Cells& cells) {
         KindRow row;
         row.general = into_.objectNamed(cells[0]);
         row.object = into_.objectNamed(cells[2]);
+        if (cells[1].starts_with('^')) {
+            row.whole = into_.objectNamed(cells[1].substr(1));
+            if (row.general == kNone || row.object == kNone || row.whole == kNone) {
+                fault(where_ + "no three objects");
+                return;
+            }
+            into_.kinds.push_back(row);
+            return;
+        }
         row.place = cells[1].starts_with('@');
         const auto ids = learn(cells[1].substr(row.place ? 1 : 0));
         if (row.general == kNone || row.object == kNone || ids.size() != 1) {

@@ -28,6 +28,7 @@ struct ObjectRow {
     Place place = Place::Anywhere;
     bool hasDoing = false;   // one of its names ends in -ing or -ed
     bool freshAdds = false;  // "a new one" adds it; else it replaces the old one
+    bool essential = false;  // every house has one: what is taken out is replaced
     std::string family;      // objects of one family stand in for each other: floor coverings
     std::vector<std::string> hazards;
 };
@@ -87,8 +88,15 @@ enum class Cue : std::uint8_t {
     Here,
     Nobody,
     Turn,
+    Rest,
+    Stress,
+    Seems,
     Count
 };
+
+// How a word bends a phrase that it stands in.
+inline constexpr std::uint8_t kStresses = 1;  // "completely": as if it weren't there
+inline constexpr std::uint8_t kSeems = 2;     // "looks": as if it were "is"
 
 enum class Measure : std::uint8_t { Area, Length, Count, Volume, Time };
 
@@ -129,7 +137,8 @@ struct CautionRow {
 struct KindRow {
     std::uint32_t general = kNone;
     WordId word = kUnknown;
-    bool place = false;  // the word is the last of a space's name: "floor" of a porch
+    bool place = false;           // the word is the last of a space's name: "floor" of a porch
+    std::uint32_t whole = kNone;  // of what it is a part, in place of a word: "doors" of cabinets
     std::uint32_t object = kNone;
 };
 
@@ -145,12 +154,17 @@ struct Tables {
     std::vector<CautionRow> cautions;
     std::vector<KindRow> kinds;
     std::vector<NumberRow> numbers;   // by word id
+    std::vector<std::uint8_t> loose;  // by word id
     std::vector<std::string> faults;  // rows that could not be used; a test keeps this empty
 
     [[nodiscard]] std::uint32_t objectNamed(std::string_view name) const;  // kNone where unknown
 
     [[nodiscard]] NumberRow number(WordId word) const {
         return word < numbers.size() ? numbers[word] : NumberRow{};
+    }
+
+    [[nodiscard]] std::uint8_t looseness(WordId word) const {
+        return word < loose.size() ? loose[word] : 0;
     }
 
     // The id of a word the code itself asks about; kUnknown where no table holds it.

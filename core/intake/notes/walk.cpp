@@ -210,7 +210,9 @@ bool Walk::takeQualified(const Sentence& sentence) {
             }
         }
         if (name.empty()) {
-            if (at == 0 && wordIs(sentence, at, "the")) {
+            const bool leads =
+                wordIs(sentence, at, "the") || (at == 0 && wordIs(sentence, at, "in"));
+            if (at < 2 && key.empty() && leads) {
                 ++at;
                 continue;
             }
@@ -219,12 +221,15 @@ bool Walk::takeQualified(const Sentence& sentence) {
         key += name + " ";
         ++at;
     }
-    if (wordIs(sentence, at, "one")) {
+    const bool one = at > 1 && wordIs(sentence, at, "one") &&
+                     (wordIs(sentence, 0, "the") || wordIs(sentence, 1, "the"));
+    if (one) {
         ++at;
     }
-    const bool closes = at < sentence.tokens.size() &&
-                        (isMark(sentence.tokens[at], ",:-.") || wordIs(sentence, at, "have") ||
-                         wordIs(sentence, at, "is") || wordIs(sentence, at, "need"));
+    const bool closes =
+        one || (at < sentence.tokens.size() &&
+                (isMark(sentence.tokens[at], ",:-.") || wordIs(sentence, at, "have") ||
+                 wordIs(sentence, at, "is") || wordIs(sentence, at, "need")));
     if (key.empty() || !closes) {
         return false;
     }

@@ -75,9 +75,8 @@ class Walk {
                               std::size_t index) const;
     [[nodiscard]] bool opensSentence(const Sentence& sentence, const Spots& spots,
                                      std::size_t index) const;
-    [[nodiscard]] static std::optional<Role> roleByObject(const Sentence& sentence,
-                                                          const Spots& spots, std::size_t index,
-                                                          bool first);
+    [[nodiscard]] std::optional<Role> roleByObject(const Sentence& sentence, const Spots& spots,
+                                                   std::size_t index, bool first) const;
     [[nodiscard]] std::optional<Role> roleEntering(const Sentence& sentence, const Spots& spots,
                                                    std::size_t index, bool first) const;
     [[nodiscard]] Role roleInClause(const Sentence& sentence, const Spots& spots,
@@ -87,6 +86,8 @@ class Walk {
     void takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause);
     void takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause);
     void takeOfObject(Spots& spots, std::size_t index);
+    [[nodiscard]] static const SpaceSpot* broughtUp(const Sentence& sentence, const Spots& spots,
+                                                    std::size_t from);
     void settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed);
     void openLine(const Sentence& sentence);
     [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);

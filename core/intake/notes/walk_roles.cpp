@@ -7,6 +7,32 @@
 
 namespace ledgerboard::intake {
 
+namespace {
+
+// Whether a treatment with a thing of its own ends at token `at`: "rewire | the house".
+bool worksOn(const Spots& spots, std::size_t at) {
+    return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.end == at && tables().acts[act.row].object != kNone;
+    });
+}
+
+// "then you drop down into the …", "we come through to the …": somebody goes there.
+bool goesThere(const Sentence& sentence, std::size_t at) {
+    constexpr std::size_t kFar = 7;
+    for (std::size_t i = at > kFar ? at - kFar : 0; i < at; ++i) {
+        for (const std::string_view word :
+             {"drop", "go", "come", "step", "walk", "head", "climb", "cross", "get", "pass", "turn",
+              "open", "duck", "squeez", "up", "down", "back", "through", "on"}) {
+            if (wordIs(sentence, i, word)) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
 // Where a heading ends: "Kitchen:", "Living room / dining room", "BR1 - ". 0 if there is none.
 std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const {
     std::size_t at = skipSmall(sentence, spots, 0);
@@ -38,14 +64,21 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
     // A size or a remark in brackets may follow: "Kitchen 12x14:", "BR3 (up)".
     std::size_t end = at;
     int other = 0;
-    while (end < sentence.tokens.size() && !isMark(sentence.tokens[end], ":-.")) {
+    while (end < sentence.tokens.size() && !isMark(sentence.tokens[end], ":-.") &&
+           !(end + 1 == sentence.tokens.size() && isMark(sentence.tokens[end], ","))) {
         other += sentence.tokens[end].kind == TokenKind::Word ? 1 : 0;
         ++end;
     }
     const bool closed = end < sentence.tokens.size();
     const bool bracket = at < sentence.tokens.size() && isMark(sentence.tokens[at], "(");
     const bool more = end + 1 < sentence.tokens.size();  // "Kitchen: new cabinets"
-    if (!more && (sentence.heading || (sentence.alone && other <= 2) || bracket)) {
+    // "Pantry door rubs" is no heading, whatever it begins with.
+    const bool said = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.begin >= at && tables().acts[act.row].weight > 0;
+    });
+    const int most = spots.spaces.front().headingOnly ? 0 : 2;
+    const bool named = sentence.alone && other <= most && !said && !sentence.spoken;
+    if (!more && (sentence.heading || named || bracket)) {
         return bracket && !sentence.alone ? at : sentence.tokens.size();
     }
     if (sentence.heading || (bracket && !sentence.alone)) {
@@ -76,7 +109,7 @@ bool Walk::opensSentence(const Sentence& sentence, const Spots& spots, std::size
 
 // "kitchen sink": the space of an object, or the first word of a room.
 std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spots& spots,
-                                             std::size_t index, bool first) {
+                                             std::size_t index, bool first) const {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
     for (const ObjectSpot& object : spots.objects) {
@@ -96,6 +129,7 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
             if (breathless && spot.kind == SpaceKind::Room && !inside) {
                 return Role::Move;
             }
+            const bool article = begin > 0 && wordIs(sentence, begin - 1, "the");
             const bool opens =
                 spot.kind == SpaceKind::Room && !sentence.bullet && index == 0 && !sentence.alone &&
                 std::none_of(spots.acts.begin(), spots.acts.end(),
@@ -103,7 +137,14 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
                                  return act.span.begin < begin && tables().acts[act.row].weight > 1;
                              }) &&
                 spots.objects.front().span.end > begin && sentence.tokens.size() > 12;
-            return opens && !inside ? Role::Move : Role::OfObject;
+            // "The bath vent pipe ends up here", under a heading: listed where the speaker stands.
+            const bool stands = spot.kind == SpaceKind::Room && headingIndent_ >= 0 &&
+                                !current_.empty() && current_.front() != "whole house";
+            const bool compound = inside && find(spot.key) == nullptr;
+            if (!(opens && !inside && !article) && ((stands && !inside) || compound)) {
+                return Role::Ignored;
+            }
+            return opens && !inside && !article ? Role::Move : Role::OfObject;
         }
         if (inside && !first) {
             const bool alone = std::none_of(
@@ -136,6 +177,17 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     }
     // "Third floor. This is the fifth bedroom.": another name for where one stands.
     const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+    // "the french windows onto the garden"
+    const bool beyond =
+        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+            return object.span.end < begin && object.span.end + 3 >= begin &&
+                   (wordIs(sentence, object.span.end, "onto") ||
+                    wordIs(sentence, object.span.end, "into") ||
+                    wordIs(sentence, object.span.end, "to"));
+        });
+    if (beyond && !isBreathless(sentence)) {
+        return Role::Ignored;
+    }
     const bool alias = sinceMove_ <= 1 && here != nullptr && here->kind == SpaceKind::Level &&
                        wordIs(sentence, 0, "this");
     if (cueBefore(sentence, spots, Cue::Enter, begin) && !alias) {
@@ -145,14 +197,23 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
         !alias) {
         return Role::Move;
     }
+    // "The old staircase has been boxed in": the stairs, seen from where one stands.
+    const bool seen = spot.key == "stairs" && !current_.empty() &&
+                      spots.endOf(Cue::Passive, spot.span.end) > spot.span.end;
+    if (first && seen) {
+        return Role::Local;
+    }
     if (first && !alias) {
         return spot.kind == SpaceKind::Whole ? Role::Local : Role::Move;
     }
     if (cueBefore(sentence, spots, Cue::Passing, begin)) {
         return Role::Ignored;
     }
-    const bool steps =
-        isBreathless(sentence) && spot.kind == SpaceKind::Room && stepsInto(sentence, begin);
+    const bool before =
+        std::any_of(spots.objects.begin(), spots.objects.end(),
+                    [&](const ObjectSpot& object) { return object.span.end <= begin; });
+    const bool steps = spot.kind == SpaceKind::Room && stepsInto(sentence, begin) &&
+                       (isBreathless(sentence) || (!before && goesThere(sentence, begin)));
     if (steps) {
         return Role::Move;
     }
@@ -182,6 +243,12 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
         }
     }
     if (spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
+        // "Stain the whole house", said out in the yard: all its sides.
+        const KnownSpace* stands = current_.empty() ? nullptr : find(current_.front());
+        if (spot.kind == SpaceKind::Whole && stands != nullptr &&
+            stands->kind == SpaceKind::Outside) {
+            return Role::Ignored;
+        }
         // "Paneling everywhere.", said in a room: all over the room.
         const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
         const bool inRoom = here != nullptr && here->kind == SpaceKind::Room;
@@ -221,6 +288,12 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return cue.cue == Cue::Stop && cue.span.begin < name.end && name.begin < cue.span.end &&
                (cue.span.begin < name.begin || cue.span.end > name.end);
     });
+    // "rewiring the house", "through the house"
+    const bool house = spots.spaces[index].key == "whole house" && name.begin > 1 &&
+                       wordIs(sentence, name.begin - 1, "the") && worksOn(spots, name.begin - 1);
+    if (house) {
+        return Role::Local;
+    }
     if (spots.spaces[index].headingOnly || stopped) {
         return Role::Ignored;
     }

@@ -27,6 +27,31 @@ void dropNamesake(Spots& spots, const Span& span) {
     }
 }
 
+// "the bits about the loft", "a view of the garden": no one goes there.
+bool saysOnlyWhere(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    while (at > 0 && spots.endOf(Cue::Small, at - 1) == at && !wordIs(sentence, at - 1, "of")) {
+        --at;
+    }
+    for (const std::string_view word :
+         {"from",    "about",  "of",      "like",    "than", "over",   "with", "without",
+          "behind",  "beyond", "toward",  "under",   "off",  "across", "abov", "below",
+          "beneath", "beside", "between", "opposit", "near", "outsid", "by"}) {
+        if (at > 0 && wordIs(sentence, at - 1, word)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// "that's the kids' room", "this would be the study"
+bool isNamed(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    while (at > 0 && spots.endOf(Cue::Small, at - 1) == at && !wordIs(sentence, at - 1, "is")) {
+        --at;
+    }
+    return at > 0 && (wordIs(sentence, at - 1, "is") || wordIs(sentence, at - 1, "be") ||
+                      sentence.tokens[at - 1].text.ends_with("'s"));
+}
+
 }  // namespace
 
 // Ends the clause before token `end`, and with it what it says of another space.
@@ -107,7 +132,11 @@ void Walk::takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& cl
     if (!contains(clause.keys, key)) {
         clause.keys.push_back(key);
     }
-    whole_ = spot.kind == SpaceKind::Whole && clause.keys.size() == 1 && !isBreathless(sentence);
+    // "Throughout, new trim. New doors.": what is said first of all holds for what follows.
+    constexpr std::size_t kOpens = 3;
+    constexpr std::size_t kBrief = 8;
+    whole_ = spot.kind == SpaceKind::Whole && clause.keys.size() == 1 && !isBreathless(sentence) &&
+             (spot.span.begin < kOpens || sentence.tokens.size() <= kBrief);
 }
 
 void Walk::takeOfObject(Spots& spots, std::size_t index) {
@@ -129,34 +158,55 @@ void Walk::takeOfObject(Spots& spots, std::size_t index) {
     }
 }
 
+// The space that a sentence without work brings up: "Across the hall is the son's room", "a tiny
+// half bath off the entry". nullptr where there is none or more than one.
+const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, std::size_t from) {
+    const SpaceSpot* only = nullptr;
+    for (const SpaceSpot& spot : spots.spaces) {
+        const bool room = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
+        const std::size_t begin = spot.span.begin;
+        const bool counted =
+            begin > 0 && tables().number(sentence.tokens[begin - 1].word).kind != NumberKind::None;
+        if (begin < from || !room || spot.headingOnly || counted ||
+            saysOnlyWhere(sentence, spots, begin)) {
+            continue;
+        }
+        if (only != nullptr) {
+            return nullptr;
+        }
+        only = &spot;
+    }
+    return only;
+}
+
 // "And that takes us into the bathroom.": nothing but the place is said.
 void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed) {
-    const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
-        return tables().acts[act.row].side != Side::Edge;
-    });
-    if (placed.moved || !spots.objects.empty() || !lineKeys_.empty()) {
+    constexpr std::size_t kShort = 18;
+    if (!lineKeys_.empty() || (sentence.bullet && !sentence.opensLine)) {
         return;
     }
-    const bool talk = spots.has(Cue::Chatter) || spots.has(Cue::Same) ||
-                      spots.has(Cue::Hypothetical) || spots.has(Cue::Locus);
-    if (idle && spots.spaces.size() == 1 && sentence.tokens.size() <= 14 && !talk) {
-        const SpaceSpot& spot = spots.spaces.front();
-        const bool room = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
-        const bool counted =
-            spot.span.begin > 0 &&
-            tables().number(sentence.tokens[spot.span.begin - 1].word).kind != NumberKind::None;
-        const bool ends = spot.span.end + 1 >= sentence.tokens.size() && !sentence.bullet;
-        const bool from = spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "from");
-        if (room && ends && !counted && !from && !spot.headingOnly) {
-            moveTo({&spot});
-            placed.moved = true;
-            placed.parts.clear();
-            return;
-        }
+    const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].side != Side::Edge && tables().acts[act.row].weight > 1;
+    });
+    const bool talk = spots.has(Cue::Chatter) || spots.has(Cue::Same) || spots.has(Cue::Aside) ||
+                      spots.has(Cue::Hypothetical) || spots.has(Cue::Open) ||
+                      spots.has(Cue::Negation);
+    if (placed.moved || !idle || talk || sentence.tokens.size() > kShort) {
+        return;
+    }
+    const SpaceSpot* spot = broughtUp(sentence, spots, placed.from);
+    // Things named beside it are spoken of in it only where it is what the sentence names.
+    const bool named = spot != nullptr && isNamed(sentence, spots, spot->span.begin);
+    if (spot != nullptr && (named || spots.objects.empty())) {
+        moveTo({spot});
+        placed.moved = true;
+        placed.parts.clear();
+        return;
     }
     const bool one = placed.parts.size() == 1 && placed.parts.front().keys.size() == 1 &&
                      placed.parts.front().keys.front() != "whole house";
-    if (one && spots.acts.empty() && sentence.tokens.size() <= 11 && !whole_) {
+    if (one && spots.objects.empty() && spots.acts.empty() && sentence.tokens.size() <= 11 &&
+        !whole_) {
         stand(placed.parts.front().keys);
         placed.moved = true;
     }
