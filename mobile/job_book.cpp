@@ -137,6 +137,20 @@ bool JobBook::keep(const store::Action& action, const QString& said) {
     return true;
 }
 
+void JobBook::sayKept(const QString& said) {
+    say(said, {}, true);
+    refresh();
+}
+
+void JobBook::close() {
+    stopReader();
+    reading_ = {};
+    book_.reset();
+    state_ = NoBook;
+    trouble_.clear();
+    emit changed();
+}
+
 bool JobBook::beginJob(const QString& name, const QString& builtYear, const QStringList& rooms) {
     NewJob wish{name.trimmed(), builtYear.trimmed(), rooms, surroundings_.timeZone};
     QDir().mkpath(surroundings_.bookFolder);

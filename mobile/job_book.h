@@ -69,6 +69,11 @@ class JobBook : public QObject {
     // tile: 60 %". A failure is told by notKeptText, and the book is as it was.
     bool keep(const store::Action& action, const QString& said);
 
+    // Says what was kept by another way than keep(), and reads the job anew.
+    void sayKept(const QString& said);
+    // Nothing is open any more.
+    void close();
+
     // Says why something was refused before it came to the book.
     void sayNotKept(const QString& why) { say({}, why, false); }
 

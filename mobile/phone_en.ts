@@ -57,4 +57,12 @@
             <numerusform>%n punch item open.</numerusform><numerusform>%n punch items open.</numerusform></translation>
     </message>
 </context>
+<context>
+    <name>ledgerboard::phone::WalkDraft</name>
+    <message numerus="yes">
+        <source>%n item(s) kept</source>
+        <translation>
+            <numerusform>%n item kept</numerusform><numerusform>%n items kept</numerusform></translation>
+    </message>
+</context>
 </TS>

@@ -84,6 +84,64 @@
     </message>
 </context>
 <context>
+    <name>DevicesPage</name>
+    <message>
+        <source>Devices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This phone meets no peer yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meeting ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meet the peer now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An owner makes an invitation, which shows an address and a code of five groups. The book on this phone comes along where the invitation is an owner&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Address, or all that the picture says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DraftPage</name>
+    <message>
+        <source>Walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say what is to be done here, in English. Each item read can be dropped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the items</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>HousePage</name>
     <message>
         <source>less</source>
@@ -107,6 +165,10 @@
     </message>
     <message>
         <source>This phone: light, type, hand, language</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Devices: what waits, joining, meeting</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -577,6 +639,10 @@
         <source>To be put right</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Walk it: say what is to be done</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>StartPage</name>
@@ -618,6 +684,14 @@
     </message>
     <message>
         <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meet the peer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join one by a code</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -845,6 +919,21 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::phone::PeerDesk</name>
+    <message>
+        <source>met the peer %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An owner shut this phone out. Its copy is gone; what the peer had already is not lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up: %1 changes, %2 photos. Down: %3 changes, %4 photos.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::phone::PictureFolder</name>
     <message>
         <source>Picture of %1</source>
@@ -969,6 +1058,20 @@
     <message>
         <source>No name</source>
         <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::phone::WalkDraft</name>
+    <message>
+        <source>No work was read from that. Say what is done to what, such as &quot;replace the sink&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) kept</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 </TS>

@@ -5,6 +5,7 @@
 
 #include "core/intake/photos/jpeg.h"
 #include "core/store/photos.h"
+#include "sync/exchange/device_photos.h"
 
 #include "mobile/job_book.h"
 
@@ -54,6 +55,11 @@ Result<model::Id<model::Kind::Photo>> keepPicture(JobBook& book, const PictureWi
     photo.bytes = static_cast<std::int64_t>(bytes.size());
     action.add(photo);
     return photo.id;
+}
+
+QUrl pictureUrl(const store::Photos& files, const model::Photo& photo) {
+    const auto path = sync::fileOf(files, photo);
+    return path.empty() ? QUrl() : QUrl::fromLocalFile(QString::fromStdString(path.string()));
 }
 
 model::Stage guessedStage(const SpaceNow& space) {

@@ -3,10 +3,12 @@
 #pragma once
 
 #include <QString>
+#include <QUrl>
 
 #include "core/model/result.h"
 #include "core/model/rows.h"
 #include "core/store/action.h"
+#include "core/store/photos.h"
 
 #include "mobile/now/job_now.h"
 
@@ -29,6 +31,9 @@ struct PictureWish {
 [[nodiscard]] model::Result<model::Id<model::Kind::Photo>> keepPicture(JobBook& book,
                                                                        const PictureWish& wish,
                                                                        store::Action& action);
+
+// The file that shows a photo on this device; empty where none has come yet.
+[[nodiscard]] QUrl pictureUrl(const store::Photos& files, const model::Photo& photo);
 
 // Before where nothing of the space is begun, after where all of it is finished, else during.
 [[nodiscard]] model::Stage guessedStage(const SpaceNow& space);

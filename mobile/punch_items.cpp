@@ -2,8 +2,6 @@
 
 #include <array>
 
-#include <QFileInfo>
-
 #include "core/store/photos.h"
 
 #include "mobile/id_text.h"
@@ -36,11 +34,9 @@ QList<QUrl> photosOf(const JobNow& now, const store::Photos& files,
                      model::Id<model::Kind::Punch> punch) {
     QList<QUrl> urls;
     for (const auto& photo : now.rows.photos) {
-        if (photo.punch == punch && store::Photos::isDigest(photo.digest)) {
-            const QString path = QString::fromStdString(files.pathOf(photo.digest).string());
-            if (QFileInfo::exists(path)) {
-                urls << QUrl::fromLocalFile(path);
-            }
+        const QUrl url = photo.punch == punch ? pictureUrl(files, photo) : QUrl();
+        if (!url.isEmpty()) {
+            urls << url;
         }
     }
     return urls;

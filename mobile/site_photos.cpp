@@ -1,7 +1,5 @@
 #include "mobile/site_photos.h"
 
-#include <QFileInfo>
-
 #include "core/store/photos.h"
 
 #include "mobile/id_text.h"
@@ -62,14 +60,12 @@ void SitePhotos::fill() {
         for (const auto& photo : now->rows.photos) {
             const bool isSite =
                 photo.purpose == model::Purpose::Site || photo.purpose == model::Purpose::Unset;
-            if (!isSite || idText(photo.space) != spaceId_ || !photo.punch.isNil() ||
-                !store::Photos::isDigest(photo.digest)) {
+            if (!isSite || idText(photo.space) != spaceId_ || !photo.punch.isNil()) {
                 continue;
             }
             PhotoRow row;
             row.id = idText(photo.id);
-            const QString path = QString::fromStdString(files.pathOf(photo.digest).string());
-            row.url = QFileInfo::exists(path) ? QUrl::fromLocalFile(path) : QUrl();
+            row.url = pictureUrl(files, photo);
             row.words = stageWord(photo.stage);
             if (photo.takenAt) {
                 row.words += QStringLiteral(", ") +

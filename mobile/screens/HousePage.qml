@@ -12,6 +12,9 @@ Item {
 
     signal spaceChosen(string id)
     signal itemChosen(string id)
+    property string met: ""
+
+    signal devicesAsked()
     signal preferencesAsked()
 
     NeedList { id: needs }
@@ -31,7 +34,7 @@ Item {
 
             PageHead {
                 width: parent.inner
-                where: page.house.waitingText
+                where: [page.house.waitingText, page.met].filter(part => part !== "").join("; ")
                 aside: page.house.dayText
                 title: page.house.name
             }
@@ -122,10 +125,20 @@ Item {
             Hairline { width: parent.width }
 
             TextLink {
+                objectName: "devices"
+                x: Theme.edge
+                width: list.width - 2 * Theme.edge
+                text: qsTr("Devices: what waits, joining, meeting")
+                glyph: "devices"
+                onClicked: page.devicesAsked()
+            }
+
+            TextLink {
                 objectName: "preferences"
                 x: Theme.edge
                 width: list.width - 2 * Theme.edge
                 text: qsTr("This phone: light, type, hand, language")
+                glyph: "sun"
                 onClicked: page.preferencesAsked()
             }
         }

@@ -58,6 +58,7 @@ FocusScope {
 
     SpaceList { id: spaceRows }
     HouseView { id: houseNow }
+    PeerDesk { id: peerDesk }
 
     Rectangle {
         anchors.fill: parent
@@ -80,6 +81,8 @@ FocusScope {
             onPunchChosen: row => pages.push(lookPage, { row: row, spaceId: walk.currentId,
                                                          place: walk.currentName },
                                              StackView.Immediate)
+            onDraftAsked: spaceId => pages.push(draftPage, { spaceId: spaceId, place: walk.currentName },
+                                                StackView.Immediate)
             onNoteAsked: spaceId => pages.push(notePage, { spaceId: spaceId, place: walk.currentName },
                                                StackView.Immediate)
         }
@@ -87,6 +90,7 @@ FocusScope {
 
     StartPage {
         objectName: "startPage"
+        peer: peerDesk
         anchors.fill: parent
         visible: !shell.isOpen
     }
@@ -128,6 +132,8 @@ FocusScope {
             house: houseNow
             onSpaceChosen: id => shell.goSpace(id)
             onItemChosen: id => shell.openItem(id)
+            met: peerDesk.metText
+            onDevicesAsked: pages.push(devicesPage, {}, StackView.Immediate)
             onPreferencesAsked: pages.push(preferencesPage, {}, StackView.Immediate)
         }
     }
@@ -183,6 +189,26 @@ FocusScope {
 
         ReceiptPage {
             objectName: "receiptPage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: devicesPage
+
+        DevicesPage {
+            objectName: "devicesPage"
+            peer: peerDesk
+            waiting: houseNow.waitingText
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: draftPage
+
+        DraftPage {
+            objectName: "draftPage"
             onDone: shell.back()
         }
     }

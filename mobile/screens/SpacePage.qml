@@ -13,6 +13,7 @@ Item {
     signal houseAsked()
     signal itemChosen(string id)
     signal noteAsked()
+    signal draftAsked()
     signal punchChosen(var punch)
 
     ItemList {
@@ -129,6 +130,16 @@ Item {
                         font.pixelSize: Theme.smallSize
                     }
                 }
+            }
+
+            TextLink {
+                objectName: "addItems"
+                visible: JobBook.isOwner
+                x: Theme.edge
+                width: list.width - 2 * Theme.edge
+                text: qsTr("Walk it: say what is to be done")
+                glyph: "walk"
+                onClicked: page.draftAsked()
             }
 
             TextLink {

@@ -8,10 +8,12 @@ import Ledgerboard.Phone
 Item {
     id: page
 
+    required property PeerDesk peer
     property bool isBeginning: false
+    property bool isJoining: false
 
     Column {
-        visible: !page.isBeginning
+        visible: !page.isBeginning && !page.isJoining
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
         anchors.margins: Theme.edge
         anchors.bottomMargin: Theme.gap(10)
@@ -45,6 +47,14 @@ Item {
         }
 
         ActionButton {
+            objectName: "joinPeer"
+            width: parent.width
+            visible: JobBook.state !== JobBook.Opening
+            text: JobBook.state === JobBook.NoJob ? qsTr("Meet the peer") : qsTr("Join one by a code")
+            onClicked: page.isJoining = true
+        }
+
+        ActionButton {
             objectName: "openBook"
             width: parent.width
             visible: JobBook.state !== JobBook.Opening
@@ -58,6 +68,14 @@ Item {
         anchors.fill: parent
         visible: page.isBeginning
         onDone: page.isBeginning = false
+    }
+
+    DevicesPage {
+        objectName: "joinPage"
+        anchors.fill: parent
+        visible: page.isJoining
+        peer: page.peer
+        onDone: page.isJoining = false
     }
 
     FileDialog {

@@ -15,6 +15,7 @@ Item {
     signal houseAsked()
     signal itemChosen(string id)
     signal noteAsked(string spaceId)
+    signal draftAsked(string spaceId)
     signal punchChosen(var row)
 
     function goTo(id: string) {
@@ -58,6 +59,7 @@ Item {
             onHouseAsked: walk.houseAsked()
             onItemChosen: id => walk.itemChosen(id)
             onNoteAsked: walk.noteAsked(row.id)
+            onDraftAsked: walk.draftAsked(row.id)
             onPunchChosen: punch => walk.punchChosen(punch)
         }
     }
