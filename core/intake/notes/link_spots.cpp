@@ -112,7 +112,9 @@ class Preparer {
     void narrowKinds() {
         for (ObjectSpot& object : spots_.objects) {
             for (const KindRow& kind : tables().kinds) {
-                if (kind.general != object.object || kind.whole != kNone) {
+                static const std::uint32_t kTile = tables().objectNamed("tile");
+                const bool laid = kind.place && object.object == kTile && speaksOfFloor();
+                if (kind.general != object.object || kind.whole != kNone || laid) {
                     continue;
                 }
                 if (kind.place ? kind.word == placeWord_ : nearWord(object.span, kind.word)) {

@@ -25,6 +25,8 @@ double costOf(const Token& mark) {
         case '?':
         case '!':
             return 5.5;
+        case '/':
+            return mark.glued ? 0.2 : 4.0;  // "sink ok / faucet drips"
         case '+':
         case '&':
             return 0.6;

@@ -98,6 +98,7 @@ void Reader::take(Sentence& sentence) {
             linkSentence(sentence, spots, placed.from,
                          {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_});
         takeFragment(sentence, spots, placed, linked);
+        takeMeasured(sentence, spots, placed, linked);
         takeTroubles(spots, linked);
         noteCautions(sentence, spots);
         extendPlaces(sentence, spots, placed, linked);
@@ -205,6 +206,14 @@ void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin)
 // "Same in here", "same floor", "ditto": what was said of the space before holds here too.
 void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
     hearSame(sentence, spots, begin);
+    // "Same in all three, paint and new carpet": it is said what.
+    const bool said = spots.has(Cue::Rooms) &&
+                      std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+                          return tables().acts[act.row].weight > 1;
+                      });
+    if (said) {
+        return;
+    }
     if (!spots.has(Cue::Same) || walk_.current().empty() || isDead(sentence, spots, 0, 3)) {
         return;
     }

@@ -52,6 +52,8 @@ class Reader {
     void extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                       const Linked& linked);
     void takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed, Linked& linked);
+    static void takeMeasured(const Sentence& sentence, Spots& spots, const Placed& placed,
+                             Linked& linked);
     static void takeTroubles(Spots& spots, Linked& linked);
     void keepTopic(const Sentence& sentence, const Spots& spots);
     void remember(const Spots& spots, const Linked& linked);

@@ -22,6 +22,17 @@ std::uint32_t actNamed(std::string_view phrase) {
     return row == acts.end() ? kNone : static_cast<std::uint32_t>(row - acts.begin());
 }
 
+// Gives the object at `loose` the treatment of `row`, as if it had been said.
+void implyAct(Spots& spots, Linked& linked, std::size_t loose, std::uint32_t row) {
+    const ObjectSpot& object = spots.objects[loose];
+    spots.acts.push_back(
+        ActSpot{.span = {object.span.begin, object.span.begin + 1}, .tail = {}, .row = row});
+    linked.said.push_back(Said{.object = object.object,
+                               .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
+                               .at = object.span.begin,
+                               .spot = loose});
+}
+
 // Whether a list "new: …" begins in the sentence.
 bool opensList(const Sentence& sentence, const Spots& spots) {
     return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
@@ -62,7 +73,8 @@ bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from) 
             return kind && c.span.holds(i);
         });
         const bool mark = sentence.tokens[i].kind == TokenKind::Mark;
-        if (!holds(spots.objects) && !figure && !small && !mark && !wordIs(sentence, i, "and")) {
+        if (!holds(spots.acts) && !holds(spots.objects) && !figure && !small && !mark &&
+            !wordIs(sentence, i, "and")) {
             ++others;
         }
     }
@@ -84,13 +96,30 @@ void Reader::takeTroubles(Spots& spots, Linked& linked) {
         if (tables().objects[object.object].family != "trouble" || object.landmark) {
             continue;
         }
-        spots.acts.push_back(ActSpot{
-            .span = {object.span.begin, object.span.begin + 1}, .tail = {}, .row = kImplied});
-        linked.said.push_back(Said{.object = object.object,
-                                   .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
-                                   .at = object.span.begin,
-                                   .spot = loose});
+        implyAct(spots, linked, loose, kImplied);
     }
+}
+
+// "cpt out, LVP 420 sf": a thing with nothing but its measure beside it is to be had.
+void Reader::takeMeasured(const Sentence& sentence, Spots& spots, const Placed& placed,
+                          Linked& linked) {
+    static const std::uint32_t kImplied = actNamed("implied by the list");
+    if (kImplied == kNone || linked.loose.empty() || !isFragment(sentence, spots, placed.from)) {
+        return;
+    }
+    std::erase_if(linked.loose, [&](std::size_t loose) {
+        const ObjectSpot& object = spots.objects[loose];
+        const bool measured =
+            std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+                return (amount.kind == AmountKind::Measured || amount.kind == AmountKind::Money) &&
+                       amount.begin >= object.span.end && amount.begin <= object.span.end + 1;
+            });
+        if (!measured || object.landmark || object.material) {
+            return false;
+        }
+        implyAct(spots, linked, loose, kImplied);
+        return true;
+    });
 }
 
 // Gives the things of a bare list the treatment it implies.
@@ -124,14 +153,7 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
         if (object.landmark || object.material) {
             continue;
         }
-        ActSpot act;
-        act.span = {object.span.begin, object.span.begin + 1};
-        act.row = kImplied;
-        spots.acts.push_back(act);
-        linked.said.push_back(Said{.object = object.object,
-                                   .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
-                                   .at = object.span.begin,
-                                   .spot = loose});
+        implyAct(spots, linked, loose, kImplied);
     }
 }
 

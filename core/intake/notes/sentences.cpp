@@ -87,10 +87,20 @@ std::size_t phraseEnd(const std::vector<Token>& tokens, std::size_t at, From fro
     return end;
 }
 
-bool isOneOf(const Token& token, const std::vector<std::string_view>& stems) {
-    return token.word != kUnknown &&
-           std::any_of(stems.begin(), stems.end(),
-                       [&](std::string_view stem) { return tables().id(stem) == token.word; });
+using Ids = std::vector<WordId>;
+
+Ids idsOf(std::initializer_list<std::string_view> stems) {
+    Ids ids;
+    for (const std::string_view stem : stems) {
+        if (const WordId id = tables().id(stem); id != kUnknown) {
+            ids.push_back(id);
+        }
+    }
+    return ids;
+}
+
+bool isOneOf(const Token& token, const Ids& ids) {
+    return token.word != kUnknown && std::find(ids.begin(), ids.end(), token.word) != ids.end();
 }
 
 // Where the name of a space ends that begins at `at`, with a word before it that tells it from
@@ -111,8 +121,10 @@ std::size_t spaceEnd(const std::vector<Token>& tokens, std::size_t at) {
 // "… new carpet, | hall bath, tub's fine, | second bedroom same as …": in a long run of clauses a
 // space by itself, or one that something is said of, begins a sentence.
 bool spaceAt(const std::vector<Token>& tokens, std::size_t at) {
-    while (at < tokens.size() &&
-           isOneOf(tokens[at], {"then", "and", "next", "the", "now", "so", "okay", "ok"})) {
+    static const Ids kWords1 = idsOf({"then", "and", "next", "the", "now", "so", "okay", "ok"});
+    static const Ids kWords2 = idsOf({"same", "first", "also", "next", "now", "is", "has", "need",
+                                      "get", "want", "just", "then", "there", "i", "we"});
+    while (at < tokens.size() && isOneOf(tokens[at], kWords1)) {
         ++at;
     }
     if (at >= tokens.size() || tokens[at].kind != TokenKind::Word) {
@@ -124,17 +136,22 @@ bool spaceAt(const std::vector<Token>& tokens, std::size_t at) {
     }
     const bool is = tokens[end - 1].text.ends_with("'s");
     return is || end >= tokens.size() || tokens[end].kind == TokenKind::Mark ||
-           isOneOf(tokens[end], {"same", "first", "also", "next", "now", "is", "has", "need", "get",
-                                 "want", "just", "then", "there", "i", "we"});
+           isOneOf(tokens[end], kWords2);
 }
 
 // Whether the thing that begins at `at` is what something is said of: "tub's fine", "the cathedral
 // ceiling has a stain".
 bool subjectAt(const std::vector<Token>& tokens, std::size_t at) {
+    static const Ids kWords1 = idsOf({"the", "this", "that", "these", "those"});
+    static const Ids kWords2 = idsOf({"in", "up", "down", "out"});
+    static const Ids kWords3 = idsOf({"here", "there"});
+    static const Ids kWords4 = idsOf({"is",   "has",  "need", "want", "get",  "got",    "go",
+                                      "goes", "stay", "look", "can",  "will", "should", "could",
+                                      "seem", "leak", "work", "run",  "come", "have",   "was"});
     if (at >= tokens.size() || tokens[at].kind != TokenKind::Word) {
         return false;
     }
-    const bool article = isOneOf(tokens[at], {"the", "this", "that", "these", "those"});
+    const bool article = isOneOf(tokens[at], kWords1);
     const std::size_t begin = article ? at + 1 : at;
     std::size_t end =
         std::max(phraseEnd(tokens, begin, From::Space), phraseEnd(tokens, begin, From::Object));
@@ -144,40 +161,41 @@ bool subjectAt(const std::vector<Token>& tokens, std::size_t at) {
     }
     end = end > begin ? std::max(end, phraseEnd(tokens, end, From::Object)) : end;
     // "floor in here's vinyl"
-    if (end > begin && end + 1 < tokens.size() &&
-        isOneOf(tokens[end], {"in", "up", "down", "out"}) &&
-        isOneOf(tokens[end + 1], {"here", "there"})) {
+    if (end > begin && end + 1 < tokens.size() && isOneOf(tokens[end], kWords2) &&
+        isOneOf(tokens[end + 1], kWords3)) {
         end += 2;
     }
     if (end == begin || end >= tokens.size() || tokens[end].kind != TokenKind::Word) {
         return false;
     }
-    return tokens[end - 1].text.ends_with("'s") ||
-           isOneOf(tokens[end], {"is",   "has",  "need", "want", "get",  "got",    "go",
-                                 "goes", "stay", "look", "can",  "will", "should", "could",
-                                 "seem", "leak", "work", "run",  "come", "have",   "was"});
+    return tokens[end - 1].text.ends_with("'s") || isOneOf(tokens[end], kWords4);
 }
 
 // "… through here | hall bath tub's fine | vanity is shot": in speech without marks a thing that
 // something is said of begins a sentence.
 bool beginsUnmarked(const std::vector<Token>& tokens, std::size_t at) {
+    static const Ids kWords1 = idsOf({"that", "this"});
+    static const Ids kWords2 = idsOf({"the"});
+    static const Ids kWords3 = idsOf({"say", "think", "know", "so", "sure", "see", "hope", "mean",
+                                      "told", "guess", "now", "is"});
     if (at == 0 || at >= tokens.size() || tokens[at - 1].kind != TokenKind::Word) {
         return false;
     }
-    static const std::vector<std::string_view> kLeads = {
-        "of",    "in",   "on",     "with",   "for",  "at",    "to",      "by",     "from",
-        "the",   "a",    "an",     "this",   "that", "these", "those",   "my",     "our",
-        "if",    "when", "onc",    "becaus", "sinc", "where", "whether", "befor",  "until",
-        "under", "over", "behind", "and",    "or",   "not",   "no",      "new",    "old",
-        "near",  "like", "which",  "who",    "into", "onto",  "off",     "around", "insid",
-        "all",   "both", "everi",  "each",   "two",  "three", "four",    "think",  "say",
-        "know",  "sure", "see",    "than",   "as",   "is"};
+    static const Ids kLeads =
+        idsOf({"of",    "in",   "on",     "with",   "for",  "at",      "to",      "by",     "from",
+               "the",   "a",    "an",     "this",   "that", "these",   "those",   "my",     "our",
+               "if",    "when", "onc",    "becaus", "sinc", "where",   "whether", "befor",  "until",
+               "under", "over", "behind", "and",    "or",   "not",     "no",      "new",    "old",
+               "near",  "like", "which",  "who",    "into", "onto",    "off",     "around", "insid",
+               "all",   "both", "everi",  "each",   "two",  "through", "whole",   "three",  "four",
+               "think", "say",  "know",   "sure",   "see",  "than",    "as",      "is"});
     // "I'd leave that | the railing is", but not "he says that the railing is".
-    const bool closed = at > 1 && isOneOf(tokens[at - 1], {"that", "this"}) &&
-                        isOneOf(tokens[at], {"the"}) &&
-                        !isOneOf(tokens[at - 2], {"say", "think", "know", "so", "sure", "see",
-                                                  "hope", "mean", "told", "guess", "now", "is"});
-    return (!isOneOf(tokens[at - 1], kLeads) || closed) && subjectAt(tokens, at);
+    const bool closed = at > 1 && isOneOf(tokens[at - 1], kWords1) &&
+                        isOneOf(tokens[at], kWords2) && !isOneOf(tokens[at - 2], kWords3);
+    // "the sub | floor": not within the name of a thing.
+    const bool within =
+        phraseEnd(tokens, at - 1, From::Object) > at || phraseEnd(tokens, at - 1, From::Space) > at;
+    return (!isOneOf(tokens[at - 1], kLeads) || closed) && !within && subjectAt(tokens, at);
 }
 
 class Cutter {

@@ -239,15 +239,16 @@ bool Walk::takeQualified(const Sentence& sentence) {
     return true;
 }
 
-// "Bedrooms are the front one, the back one, and the box room."
+// "Bedrooms are the front one, the back one, and the box room.", "Bedrooms. Front one, back one."
 void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
     const bool group = std::any_of(
         spots.spaces.begin(), spots.spaces.end(),
         [](const SpaceSpot& spot) { return spot.key == "bedrooms" || spot.key == "bathrooms"; });
-    if (!group) {
+    if (!group && group_.empty()) {
         return;
     }
-    const std::string base = spots.spaces.front().key == "bathrooms" ? " bath" : " bedroom";
+    const bool baths = group ? spots.spaces.front().key == "bathrooms" : group_ == "bathroom";
+    std::vector<std::string> ones;
     for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
         if (!wordIs(sentence, i + 1, "one") || sentence.tokens[i].word == kUnknown) {
             continue;
@@ -255,10 +256,21 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
         const std::uint32_t node = tables().phrases.step(0, sentence.tokens[i].word);
         for (const Meaning& meaning : tables().phrases.at(node)) {
             if (node != 0 && meaning.from == From::Qualifier) {
-                const std::string name = tables().qualifiers[meaning.row] + base;
-                learn(name, name, SpaceKind::Room);
+                ones.push_back(tables().qualifiers[meaning.row] + (baths ? " bath" : " bedroom"));
             }
         }
+    }
+    if (!group && ones.size() < 2) {
+        return;
+    }
+    for (const std::string& name : ones) {
+        learn(name, name, SpaceKind::Room);
+    }
+    if (ones.size() > 1) {
+        lastPlaces_ = ones;
+    }
+    if (ones.size() > 1 && spots.acts.empty()) {
+        stand(ones);
     }
 }
 

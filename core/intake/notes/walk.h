@@ -89,6 +89,8 @@ class Walk {
     [[nodiscard]] static const SpaceSpot* broughtUp(const Sentence& sentence, const Spots& spots,
                                                     std::size_t from);
     void settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed);
+
+    void takeFixtures(const Sentence& sentence, Spots& spots) const;
     void openLine(const Sentence& sentence);
     [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);
     [[nodiscard]] std::size_t headingEnd(const Sentence& sentence, const Spots& spots) const;

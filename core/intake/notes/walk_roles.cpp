@@ -118,6 +118,7 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
         const bool named = spot.key == "stairs" ||
                            spot.key == tables().objects[object.object].name ||
                            (spot.kind == SpaceKind::Outside &&
+                            (spot.key == "exterior" || spot.key.ends_with("yard")) &&
                             tables().objects[object.object].place != Place::Outside);
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
             return Role::Ignored;

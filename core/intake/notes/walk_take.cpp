@@ -167,7 +167,11 @@ const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, s
         const std::size_t begin = spot.span.begin;
         const bool counted =
             begin > 0 && tables().number(sentence.tokens[begin - 1].word).kind != NumberKind::None;
-        if (begin < from || !room || spot.headingOnly || counted ||
+        // "a bedroom wall": the space only says which wall.
+        const bool first = std::any_of(
+            spots.objects.begin(), spots.objects.end(),
+            [&](const ObjectSpot& object) { return object.span.begin == spot.span.end; });
+        if (begin < from || !room || spot.headingOnly || counted || first ||
             saysOnlyWhere(sentence, spots, begin)) {
             continue;
         }
@@ -191,7 +195,12 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
     const bool talk = spots.has(Cue::Chatter) || spots.has(Cue::Same) || spots.has(Cue::Aside) ||
                       spots.has(Cue::Hypothetical) || spots.has(Cue::Open) ||
                       spots.has(Cue::Negation);
-    if (placed.moved || !idle || talk || sentence.tokens.size() > kShort) {
+    const bool wished =
+        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+            return token.word != kUnknown &&
+                   (token.word == tables().id("would") || token.word == tables().id("could"));
+        });
+    if (placed.moved || !idle || talk || wished || sentence.tokens.size() > kShort) {
         return;
     }
     const SpaceSpot* spot = broughtUp(sentence, spots, placed.from);
@@ -227,7 +236,11 @@ void Walk::openLine(const Sentence& sentence) {
 // The clause that a sentence begins with may already speak of other spaces.
 Walk::Clause Walk::firstClause(const Spots& spots, std::size_t from) {
     Clause clause{from, {}};
-    if (spots.has(Cue::Rooms) && !lastPlaces_.empty()) {
+    const auto rooms = std::find_if(spots.cues.begin(), spots.cues.end(),
+                                    [](const CueSpot& cue) { return cue.cue == Cue::Rooms; });
+    const bool named = rooms != spots.cues.end() && !spots.spaces.empty() &&
+                       spots.spaces.front().span.begin < rooms->span.begin;
+    if (spots.has(Cue::Rooms) && !lastPlaces_.empty() && !named) {
         clause.keys = lastPlaces_;
     } else if (whole_ && spots.has(Cue::Here)) {
         whole_ = false;
@@ -238,9 +251,41 @@ Walk::Clause Walk::firstClause(const Spots& spots, std::size_t from) {
     return clause;
 }
 
+// "Bath, basin and WC all out", said in a bathroom: fixtures, not rooms.
+void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
+    static const std::uint32_t kTub = tables().objectNamed("bathtub");
+    static const std::uint32_t kToilet = tables().objectNamed("toilet");
+    const bool here = !current_.empty() && current_.front().find("bath") != std::string::npos;
+    if (!here || sentence.tokens.size() < 3 || sentence.heading) {
+        return;
+    }
+    std::erase_if(spots.spaces, [&](const SpaceSpot& spot) {
+        const std::string word = plainWord(sentence.tokens[spot.span.begin].text);
+        const bool tub = word == "bath" && spot.key == "bathroom";
+        const bool taken =
+            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+                return object.span.begin < spot.span.end + 1 && spot.span.begin < object.span.end;
+            });
+        const bool named = spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "this");
+        if (spot.span.end != spot.span.begin + 1 || taken || named ||
+            !(tub || word == "wc" || word == "loo")) {
+            return false;
+        }
+        ObjectSpot object;
+        object.span = spot.span;
+        object.object = tub ? kTub : kToilet;
+        const auto at = std::find_if(
+            spots.objects.begin(), spots.objects.end(),
+            [&](const ObjectSpot& other) { return other.span.begin > spot.span.begin; });
+        spots.objects.insert(at, object);
+        return true;
+    });
+}
+
 Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placed placed;
     lastMoved_ = 0;
+    takeFixtures(sentence, spots);
     ++sinceMove_;
     learnOnes(sentence, spots);
     openLine(sentence);
