@@ -85,9 +85,9 @@ TEST(Simulation, TheStepsThatWereAskedFor) {
 
 TEST(Simulation, DevicesAgreeWhateverHappened) {
     const int steps =
-        static_cast<int>(numberFrom("LEDGERBOARD_STEPS", tests::isLong() ? 1'000 : 120));
+        static_cast<int>(numberFrom("LEDGERBOARD_STEPS", tests::isLong() ? 250 : 100));
     const std::uint64_t first = numberFrom("LEDGERBOARD_SEED", 1);
-    const std::uint64_t count = numberFrom("LEDGERBOARD_SEEDS", tests::isLong() ? 200 : 20);
+    const std::uint64_t count = numberFrom("LEDGERBOARD_SEEDS", tests::isLong() ? 2'000 : 200);
     Outcome sum;
     for (std::uint64_t seed = first; seed < first + count; ++seed) {
         const Outcome outcome = World(seed).run(firstSteps(steps));

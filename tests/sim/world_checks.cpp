@@ -57,8 +57,12 @@ RawId refIn(const store::Record& record, model::FieldCode code) {
 }  // namespace
 
 void World::check() {
-    for (const auto& actor : actors_) {
-        const auto report = actor->phone.book->verify(false).value();
+    // All of them where there is time, otherwise another one in each world.
+    for (std::size_t k = 0; k < actors_.size(); ++k) {
+        if (!tests::isLong() && k != seed_ % actors_.size()) {
+            continue;
+        }
+        const auto report = actors_[k]->phone.book->verify(false).value();
         if (!report.findings.empty()) {
             fail("a device's book does not add up: " + report.findings.front().what);
         }
