@@ -367,6 +367,12 @@ Result<std::vector<HistoryLine>> Book::history(RawId record) const {
 
 Result<Book> Book::knownAt(model::Instant instant) const {
     return guardStore([&]() -> Result<Book> {
+        const auto horizon = horizonOf(*parts_->database);
+        if (model::HybridClock::endOf(instant) < horizon) {
+            return model::cannotBeMet("what the book knew before " +
+                                      horizon.instant().utcDate().toString() +
+                                      " is not kept any more: ask for a later day");
+        }
         auto parts = std::make_unique<Parts>();
         parts->path = parts_->path;
         parts->database = std::make_unique<Database>(":memory:");

@@ -21,6 +21,9 @@ struct Book::Parts {
     model::Id<model::Kind::Person> person;
 };
 
+// From where on the log is whole: values that were written over before it may be gone.
+[[nodiscard]] model::HybridClock horizonOf(Database& database);
+
 // What the book remembers under a name; empty where nothing. Setting requires: in a transaction.
 [[nodiscard]] model::Value meta(Database& database, std::string_view name);
 void setMeta(Database& database, std::string_view name, const model::Value& value);

@@ -309,6 +309,9 @@ Result<UndoReport> Book::undo(model::Instant now) {
             return target.error();
         }
         const HybridClock clock = target.value().clock;
+        if (clock < horizonOf(database)) {
+            return cannotBeMet("\"" + target.value().what + "\" was too long ago to be undone");
+        }
         std::vector<PlannedEdit> planned;
         std::unordered_set<RawId, model::RawIdHash> dropped;
         for (const auto& entry : entriesOf(database, *parts_->log, parts_->device.raw(), clock)) {
@@ -347,6 +350,9 @@ Result<UndoReport> Book::redo(model::Instant now) {
             return target.error();
         }
         const HybridClock clock = target.value().clock;
+        if (clock < horizonOf(database)) {
+            return cannotBeMet("\"" + target.value().what + "\" was too long ago to be done again");
+        }
         const auto undoClock = HybridClock::fromRaw(target.value().undoClock);
         std::map<std::pair<RawId, FieldCode>, Value> wanted;
         for (const auto& entry : entriesOf(database, *parts_->log, parts_->device.raw(), clock)) {

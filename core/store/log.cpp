@@ -124,7 +124,8 @@ bool Log::take(const Entry& entry) {
     auto insert = database_.prepare(
         "INSERT OR IGNORE INTO entries(writer, lane, number, clock, record, field, value, "
         "replaces) "
-        "VALUES(?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)");
+        "SELECT ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8 WHERE NOT EXISTS(SELECT 1 FROM compacted WHERE "
+        "writer = ?1 AND lane = ?2 AND number = ?3)");
     insert.bind(1, writer)
         .bind(2, static_cast<std::int64_t>(entry.name.lane))
         .bind(3, entry.name.number)

@@ -68,15 +68,24 @@ CREATE TABLE actions(
 // What the exchange with other books needs; a book from before it gets them when it is opened.
 constexpr const char* kSyncTables = R"sql(
 -- The highest number of a device's lane that was forgotten here, so that it is not used again.
-CREATE TABLE forgotten(
+CREATE TABLE IF NOT EXISTS forgotten(
     writer INTEGER NOT NULL,
     lane INTEGER NOT NULL,
     number INTEGER NOT NULL,
     PRIMARY KEY(writer, lane)
 ) STRICT, WITHOUT ROWID;
 
+-- Entries that were written over long ago and are gone, but for their names and digests.
+CREATE TABLE IF NOT EXISTS compacted(
+    writer INTEGER NOT NULL,
+    lane INTEGER NOT NULL,
+    number INTEGER NOT NULL,
+    digest INTEGER NOT NULL, -- of what it said, to tell it from another of the same name
+    PRIMARY KEY(writer, lane, number)
+) STRICT, WITHOUT ROWID;
+
 -- What a device sent and may not write: never applied, for the owner to see.
-CREATE TABLE asides(
+CREATE TABLE IF NOT EXISTS asides(
     place INTEGER PRIMARY KEY AUTOINCREMENT,
     device BLOB NOT NULL,
     lane INTEGER NOT NULL,
@@ -93,14 +102,14 @@ CREATE TABLE asides(
 
 -- At the peer: which entry of a cell a device of another role than owner has; with a round, which
 -- one was sent in that round and is not confirmed yet (arrival 0: was told to drop it).
-CREATE TABLE sent(
+CREATE TABLE IF NOT EXISTS sent(
     device BLOB NOT NULL,
     record BLOB NOT NULL,
     field INTEGER NOT NULL,
     arrival INTEGER NOT NULL,
     PRIMARY KEY(device, record, field)
 ) STRICT, WITHOUT ROWID;
-CREATE TABLE sending(
+CREATE TABLE IF NOT EXISTS sending(
     device BLOB NOT NULL,
     record BLOB NOT NULL,
     field INTEGER NOT NULL,
@@ -109,7 +118,7 @@ CREATE TABLE sending(
 ) STRICT, WITHOUT ROWID;
 
 -- At a device: cells that were there when a fresh start began and were not sent again yet.
-CREATE TABLE stale(
+CREATE TABLE IF NOT EXISTS stale(
     record BLOB NOT NULL,
     field INTEGER NOT NULL,
     PRIMARY KEY(record, field)
@@ -206,7 +215,7 @@ void createTables(Database& database) {
 }
 
 bool hasSyncTables(Database& database) {
-    auto select = database.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'stale'");
+    auto select = database.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'compacted'");
     return select.step();
 }
 

@@ -280,13 +280,19 @@ Result<std::optional<SyncBook::Known>> SyncBook::entryNamed(const EntryName& nam
         auto select = database.prepare(std::string("SELECT ") + kEntryColumns +
                                        "WHERE w.device = ?1 AND e.lane = ?2 AND e.number = ?3");
         if (select.bind(1, name.device).bind(2, lane).bind(3, name.number).step()) {
-            return std::optional(Known{entryFrom(select, 0), false, ""});
+            return std::optional(Known{entryFrom(select, 0), false, false, 0, ""});
+        }
+        auto gone = database.prepare(
+            "SELECT c.digest FROM compacted c JOIN writers w ON w.writer = c.writer "
+            "WHERE w.device = ?1 AND c.lane = ?2 AND c.number = ?3");
+        if (gone.bind(1, name.device).bind(2, lane).bind(3, name.number).step()) {
+            return std::optional(Known{{}, false, true, gone.integer(0), ""});
         }
         auto aside = database.prepare(std::string(kAsideColumns) +
                                       "WHERE device = ?1 AND lane = ?2 AND number = ?3");
         if (aside.bind(1, name.device).bind(2, lane).bind(3, name.number).step()) {
             const Aside found = asideFrom(aside);
-            return std::optional(Known{found.entry, true, found.why});
+            return std::optional(Known{found.entry, true, false, 0, found.why});
         }
         return std::optional<Known>();
     });
@@ -312,9 +318,11 @@ Result<std::map<RawId, LaneNumbers>> SyncBook::unbroken() {
     return guardStore([&]() -> Result<std::map<RawId, LaneNumbers>> {
         // The first number of a lane whose successor is missing, where the lane has a number 1.
         auto select = book_.parts_->database->prepare(
-            "SELECT w.device, e.lane, e.number, row_number() OVER (PARTITION BY e.writer, e.lane "
-            "ORDER BY e.number) FROM entries e JOIN writers w ON w.writer = e.writer "
-            "WHERE e.lane < 2 ORDER BY e.writer, e.lane, e.number");
+            "WITH known(writer, lane, number) AS (SELECT writer, lane, number FROM entries "
+            "WHERE lane < 2 UNION ALL SELECT writer, lane, number FROM compacted) "
+            "SELECT w.device, k.lane, k.number, row_number() OVER (PARTITION BY k.writer, k.lane "
+            "ORDER BY k.number) FROM known k JOIN writers w ON w.writer = k.writer "
+            "ORDER BY k.writer, k.lane, k.number");
         std::map<RawId, LaneNumbers> unbroken;
         while (select.step()) {
             auto& numbers = unbroken[select.id(0)];

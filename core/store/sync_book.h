@@ -36,6 +36,9 @@ struct Aside {
     std::string why;
 };
 
+// Of what an entry says, its name apart: as a compacted one is remembered.
+[[nodiscard]] std::int64_t contentDigest(const Entry& entry);
+
 // Something kept in the book under a name of its own, in the same transaction; empty forgets it.
 struct Remembered {
     std::string name;
@@ -115,7 +118,9 @@ class SyncBook {
     struct Known {
         Entry entry;
         bool aside = false;
-        std::string why;  // of one set aside
+        bool compacted = false;  // gone, but for its name and its digest: `entry` holds no more
+        std::int64_t digest = 0;
+        std::string why;         // of one set aside
     };
 
     [[nodiscard]] model::Result<std::optional<Known>> entryNamed(const EntryName& name);
@@ -142,6 +147,19 @@ class SyncBook {
     [[nodiscard]] model::Result<void> takeIdentity(const model::RawId& device,
                                                    const LaneNumbers& acknowledged,
                                                    const std::vector<Remembered>& remember);
+
+    // Drops values that were written over before `before`, of *last* fields that are no money; what
+    // a field held at that moment stays, so that everything known since is known still. Names are
+    // kept. Returns how many went. Source: docs/book-format.md, "What may be forgotten".
+    struct Compaction {
+        model::HybridClock before;
+        std::int64_t upTo = 0;  // arrival: what came later stays
+        LaneNumbers ownUpTo{};  // own entries beyond these stay
+    };
+
+    [[nodiscard]] model::Result<std::size_t> compact(const Compaction& compaction);
+    // From where on the log is whole; 0 where all of it is.
+    [[nodiscard]] model::Result<model::HybridClock> horizon();
 
     // Checked fields with more than one head, in order of record and field. Source: sync.md.
     [[nodiscard]] model::Result<std::vector<Clash>> clashes();

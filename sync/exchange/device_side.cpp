@@ -20,8 +20,9 @@ constexpr const char* kSharedDone = "sync.acknowledged.1";
 // Beyond the epoch too: the highest numbers any peer ever acknowledged, which others may hold.
 constexpr const char* kOwnerOnlyEver = "sync.ever.0";
 constexpr const char* kSharedEver = "sync.ever.1";
-constexpr const char* kRelay = "sync.relay";       // up to where the log was sent again
-constexpr const char* kFreshening = "sync.fresh";  // a fresh start is under way
+constexpr const char* kRelay = "sync.relay";          // up to where the log was sent again
+constexpr const char* kFreshening = "sync.fresh";     // a fresh start is under way
+constexpr const char* kCompacted = "sync.compacted";  // up to which horizon
 constexpr const char* kOffset = "sync.clock_offset";
 constexpr const char* kPartial = "partial";  // this book holds a part of another one
 
@@ -92,6 +93,7 @@ Result<std::size_t> DeviceSide::waiting() {
 Result<Reply> DeviceSide::call(Call call, const std::string& body) {
     auto reply = carry_(call, body);
     if (!reply.ok()) {
+        said_ = Status::Failed;  // nothing, so that nothing is concluded from it
         return reply.error();
     }
     said_ = reply.value().status;
@@ -131,10 +133,27 @@ Result<Meeting> DeviceSide::meet(model::Instant now) {
             return pulled.error();
         }
         if (pulled.value()) {
-            break;
+            auto compacted = compact();
+            return compacted.ok() ? Result<Meeting>(meeting_) : Result<Meeting>(compacted.error());
         }
     }
     return meeting_;
+}
+
+// Lets go of what the peer lets go of, now that this device has all that the peer has.
+Result<void> DeviceSide::compact() {
+    auto done = number(kCompacted);
+    auto ever = everAcknowledged();
+    auto last = book_.lastArrival();
+    if (!done.ok() || !ever.ok() || !last.ok()) {
+        return !done.ok() ? done.error() : ever.ok() ? last.error() : ever.error();
+    }
+    if (!owner_ || horizon_.raw() <= done.value()) {
+        return {};
+    }
+    auto compacted = book_.compact({horizon_, last.value(), ever.value()});
+    return compacted.ok() ? remember({{kCompacted, horizon_.raw()}})
+                          : Result<void>(compacted.error());
 }
 
 // A peer restored from a backup may know this device by a name from before: it is told the one this
@@ -179,6 +198,7 @@ Result<void> DeviceSide::learn(const HelloAnswer& answer, model::Instant now) {
     meeting_.clockOffsetMs = answer.time.milliseconds() - now.milliseconds();
     owner_ = answer.role == model::wordOf(model::Role::Owner);
     others_ = answer.others;
+    horizon_ = answer.horizon;
     peerHas_ = answer.last;
     const RawId own = book_.book().thisDevice().raw();
     auto epoch = book_.recall(kEpoch);

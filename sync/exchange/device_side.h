@@ -59,6 +59,7 @@ class DeviceSide {
     model::Result<HelloAnswer> greet();
     model::Result<HelloAnswer> hello(const model::RawId& renew);
     model::Result<void> learn(const HelloAnswer& answer, model::Instant now);
+    model::Result<void> compact();
     model::Result<void> renew(model::Instant now);
     model::Result<void> pushOwn(model::Instant now);
     model::Result<void> pushPart(std::vector<store::Entry> entries, model::Instant now);
@@ -81,9 +82,10 @@ class DeviceSide {
     Meeting meeting_;
     std::map<model::RawId, store::LaneNumbers> others_;  // what the peer has, as it said
     bool owner_ = false;
+    model::HybridClock horizon_;
     store::LaneNumbers peerHas_{};  // highest own numbers
     bool mustRenew_ = false;
-    bool restamped_ = false;  // under this identity, in this meeting
+    bool restamped_ = false;    // under this identity, in this meeting
     model::RawId given_;        // the identity to take, where the peer gave it already
     Status said_ = Status::Ok;  // of the last call
 };

@@ -196,6 +196,17 @@ Reply PeerSide::pullLog(const Standing& standing, const std::string& text, model
     if (cursor.form != 'l' || cursor.epoch != epoch_) {
         cursor = {'l', epoch_, 0, 0};
     }
+    auto taken = book_.recall(takenName(standing.device));
+    if (!taken.ok()) {
+        return failed(now);
+    }
+    if (taken.value() != model::Value{cursor.first}) {
+        store::Taking taking;
+        taking.remember = {{takenName(standing.device), cursor.first}};
+        if (!book_.take(taking).ok()) {
+            return failed(now);
+        }
+    }
     PullAnswer answer;
     // What was set aside goes first, so that nobody sees holes in a log without their reason.
     auto asides = book_.asides(cursor.second, kMostEntries / 10);

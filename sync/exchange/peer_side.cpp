@@ -148,18 +148,22 @@ Reply PeerSide::hello(Standing standing, std::string_view body, model::Instant n
     // was restored since it met the device, and while the device sends again what is lacking.
     const bool anew = ask.value().epoch != epoch_ || ask.value().wantOthers;
     auto unbroken = anew ? book_.unbroken() : Result<Unbroken>(Unbroken{});
-    const std::string heardName = "peer.heard." + standing.device.hex();
-    auto heard = book_.recall(heardName);
+    auto heard = book_.recall(heardName(standing.device));
     if (!last.ok() || !unbroken.ok() || !heard.ok()) {
         return failed(now);
     }
     const auto* before = std::get_if<std::int64_t>(&heard.value());
     if (before == nullptr || now.milliseconds() - *before > kHeardEveryMs) {
         store::Taking taking;
-        taking.remember = {{heardName, now.milliseconds()}};
+        taking.remember = {{heardName(standing.device), now.milliseconds()}};
         if (!book_.take(taking).ok()) {
             return failed(now);
         }
+    }
+    auto compacted = compact(now);
+    auto horizon = book_.horizon();
+    if (!compacted.ok() || !horizon.ok()) {
+        return failed(now);
     }
     HelloAnswer answer;
     answer.epoch = epoch_;
@@ -169,6 +173,9 @@ Reply PeerSide::hello(Standing standing, std::string_view body, model::Instant n
     answer.role = std::string(model::wordOf(standing.role));
     answer.last = last.value();
     answer.unbroken = anew ? unbroken.value()[standing.device] : last.value();
+    if (standing.role == model::Role::Owner) {
+        answer.horizon = horizon.value();
+    }
     if (standing.role == model::Role::Owner && anew) {
         answer.others = std::move(unbroken).value();
     }
@@ -181,7 +188,7 @@ Result<bool> PeerSide::renew(const Standing& standing, const RawId& device, mode
     auto taken = parts_.book->record(Kind::Device, device);
     auto row = parts_.book->record(Kind::Device, standing.device);
     auto paired = book_.recall(pairedOf(device));
-    auto heard = book_.recall("peer.heard." + device.hex());
+    auto heard = book_.recall(heardName(device));
     auto former = formerNames(*parts_.book, standing.device);
     if (!taken.ok() || !row.ok() || !former.ok()) {
         return !taken.ok() ? taken.error() : row.ok() ? former.error() : row.error();
@@ -326,6 +333,9 @@ Result<PeerSide::Met> PeerSide::metBefore(const Entry& entry, bool own, Judged& 
     if (!known.value()) {
         return Met::New;
     }
+    if (known.value()->compacted) {
+        return known.value()->digest == store::contentDigest(entry) ? Met::Known : Met::Differs;
+    }
     if (!sameContent(known.value()->entry, entry)) {
         return Met::Differs;
     }
@@ -424,7 +434,7 @@ Reply PeerSide::roster(const Standing& standing, model::Instant now) {
                 line.role = std::string(model::wordOf(person.role));
             }
         }
-        auto heard = book_.recall("peer.heard." + line.device.hex());
+        auto heard = book_.recall(heardName(line.device));
         if (!heard.ok()) {
             return failed(now);
         }

@@ -24,6 +24,13 @@ namespace ledgerboard::sync {
 
 class PeerSide {
   public:
+    // How long values that were written over are kept, and how long a silent device is waited for.
+    struct Keeping {
+        std::int64_t keptMs = kKeptMs;
+        std::int64_t silentMs = kSilentMs;
+        std::int64_t everyMs = kCompactEveryMs;
+    };
+
     struct Parts {
         store::Book* book = nullptr;  // outlives the PeerSide
         model::FillRandom random;
@@ -32,6 +39,7 @@ class PeerSide {
         std::function<model::Result<std::string>(std::string_view original)> copyOf;
         // The same, small enough to go first. Where there is none, copyOf's is taken.
         std::function<model::Result<std::string>(std::string_view original)> previewOf;
+        Keeping keeping;
     };
 
     // Reads the peer's epoch and key from the book, makes them the first time. Errors: of the book.
@@ -41,6 +49,11 @@ class PeerSide {
     // wrong is a status.
     [[nodiscard]] Reply answer(Call call, const model::RawId& device, std::string_view body,
                                model::Instant now);
+
+    // Lets go of values that were written over long ago and that every owner's device has taken or
+    // was silent too long to be waited for. Done by itself at a hello, once a day. Returns how many
+    // went. Errors: of the book.
+    [[nodiscard]] model::Result<std::size_t> compact(model::Instant now);
 
     // After the book was restored from a backup: devices are to send again what it lacks.
     // Errors: of the book.
@@ -58,6 +71,7 @@ class PeerSide {
     enum class Met { New, Known, Differs };
 
     Reply hello(Standing standing, std::string_view body, model::Instant now);
+    model::Result<std::int64_t> takenByAll(model::Instant now);
     model::Result<bool> renew(const Standing& standing, const model::RawId& device,
                               model::Instant now);
     Reply push(const Standing& standing, std::string_view body, model::Instant now);

@@ -24,6 +24,12 @@ inline constexpr std::int64_t kMostAheadMs = 300'000;  // an entry's clock beyon
 // A device that only ever sends what it may not write is refused beyond this many.
 inline constexpr std::size_t kMostAsidesPerDevice = 10'000;
 
+// Values that were written over longer ago may go from the log.
+inline constexpr std::int64_t kKeptMs = std::int64_t{365} * 24 * 3600 * 1000;
+// A device that was not heard for longer does not hold that up.
+inline constexpr std::int64_t kSilentMs = std::int64_t{90} * 24 * 3600 * 1000;
+inline constexpr std::int64_t kCompactEveryMs = std::int64_t{24} * 3600 * 1000;
+
 inline constexpr std::size_t kMostPhotoBytes = 64 * kMiB;
 inline constexpr std::size_t kMostDigests = 1'000;
 

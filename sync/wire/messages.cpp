@@ -215,7 +215,8 @@ std::string write(const HelloAnswer& message) {
                     {"role", message.role},
                     {"last", numbers(message.last)},
                     {"unbroken", numbers(message.unbroken)},
-                    {"others", std::move(others)}});
+                    {"others", std::move(others)},
+                    {"horizon", message.horizon.raw()}});
 }
 
 Result<HelloAnswer> readHelloAnswer(std::string_view body) {
@@ -232,13 +233,16 @@ Result<HelloAnswer> readHelloAnswer(std::string_view body) {
     const auto last = numbersOf(member(all, "last"));
     const auto unbroken = numbersOf(member(all, "unbroken"));
     const Json* others = member(all, "others");
-    if (!epoch || !time || !device || !person || !role || !last || !unbroken || others == nullptr ||
-        !others->is_array()) {
+    const auto horizon = integerOf(member(all, "horizon"));
+    if (!horizon || !epoch || !time || !device || !person || !role || !last || !unbroken ||
+        others == nullptr || !others->is_array()) {
         return notRead("answer to hello");
     }
-    HelloAnswer answer{
-        *epoch, model::Instant::fromMilliseconds(*time), *device, *person, *role, *last, *unbroken,
-        {}};
+    HelloAnswer answer{*epoch,    model::Instant::fromMilliseconds(*time),
+                       *device,   *person,
+                       *role,     *last,
+                       *unbroken, {},
+                       {}};
     for (const auto& one : *others) {
         if (!one.is_array() || one.size() != 3) {
             return notRead("answer to hello");
@@ -251,6 +255,7 @@ Result<HelloAnswer> readHelloAnswer(std::string_view body) {
         }
         answer.others[*other] = {*ownerOnly, *shared};
     }
+    answer.horizon = model::HybridClock::fromRaw(*horizon);
     return answer;
 }
 

@@ -36,6 +36,7 @@ struct HelloAnswer {
     store::LaneNumbers last{};      // highest numbers the peer has of this device
     store::LaneNumbers unbroken{};  // up to which it has them all
     std::map<model::RawId, store::LaneNumbers> others;  // of owners only, where asked
+    model::HybridClock horizon;  // to owners: what was written over before it may go
 };
 
 struct PushAsk {

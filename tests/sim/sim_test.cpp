@@ -100,15 +100,16 @@ TEST(Simulation, DevicesAgreeWhateverHappened) {
         sum.clashes += outcome.clashes;
         sum.restores += outcome.restores;
         sum.cuts += outcome.cuts;
+        sum.compacted += outcome.compacted;
     }
     std::cout << count << " worlds of " << steps << " steps: " << sum.entries << " entries, "
               << sum.cuts << " bad deliveries, " << sum.asides << " set aside, " << sum.dropped
               << " cells dropped, " << sum.restamped << " restamped, " << sum.renewed
               << " new identities, " << sum.clashes << " clashes, " << sum.restores
-              << " restored peers\n";
+              << " restored peers, " << sum.compacted << " let go\n";
     if (count >= 20) {
         for (const auto happened : {sum.asides, sum.dropped, sum.restamped, sum.renewed,
-                                    sum.clashes, sum.restores, sum.cuts}) {
+                                    sum.clashes, sum.restores, sum.cuts, sum.compacted}) {
             EXPECT_GT(happened, 0u);  // otherwise nothing was tried
         }
     }

@@ -12,6 +12,10 @@ using sync::Reply;
 using sync::Status;
 
 World::World(std::uint64_t seed) : seed_(seed), chance_(seed), star_("sim", seed) {
+    // What is days and months elsewhere is hours here, so that it comes to pass.
+    constexpr std::int64_t kHourMs = 3600 * 1000;
+    star_.keeping = {2 * kHourMs, 6 * kHourMs, kHourMs / 2};
+    star_.openPeer();
     auto add = [&](Role role, RawId crew, RawId job) {
         auto actor = std::make_unique<Actor>();
         actor->phone = star_.join(role, crew, job);

@@ -28,6 +28,7 @@ struct Outcome {
     std::size_t clashes = 0;
     std::size_t restores = 0;
     std::size_t cuts = 0;
+    std::size_t compacted = 0;
 };
 
 class World {
@@ -89,6 +90,8 @@ class World {
     // Checks (world_checks.cpp).
     void check();
     void checkOwners();
+    [[nodiscard]] bool mayBeGone(const store::Entry& entry);
+    void sameLog(const std::vector<store::Entry>& own, const std::vector<store::Entry>& peers);
     void checkOthers();
     void checkLead(const Actor& actor);
     model::RawId authorOf(const model::RawId& record, model::FieldCode code);

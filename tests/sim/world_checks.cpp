@@ -80,6 +80,46 @@ void World::check() {
     checkFiles();
 }
 
+// Whether a value was written over and may be gone: an entry that is not there, and whose field
+// holds a later one.
+bool World::mayBeGone(const Entry& entry) {
+    const model::Field* known = model::fieldOf(entry.field);
+    if (known == nullptr || known->merge != model::Merge::Last ||
+        known->type == model::FieldType::Money || known->type == model::FieldType::Amounts ||
+        known->type == model::FieldType::ItemAmounts) {
+        return false;
+    }
+    for (const auto& one : store::SyncBook(*star_.peerBook).cellsOf(entry.record).value()) {
+        if (one.entry.field == entry.field) {
+            return one.entry.name != entry.name &&
+                   store::beats(known->merge, one.entry.clock, one.entry.name, entry.clock,
+                                entry.name);
+        }
+    }
+    return false;
+}
+
+// An owner's log is the peer's, but for what the one or the other let go.
+void World::sameLog(const std::vector<Entry>& own, const std::vector<Entry>& peers) {
+    auto missing = [&](const Entry& entry, const char* whose) {
+        if (!mayBeGone(entry)) {
+            fail(std::string(whose) + " log lacks or has otherwise " + nameOf(entry));
+        }
+    };
+    auto mine = own.begin();
+    auto theirs = peers.begin();
+    while (mine != own.end() || theirs != peers.end()) {
+        if (mine != own.end() && theirs != peers.end() && same(*mine, *theirs)) {
+            ++mine;
+            ++theirs;
+        } else if (theirs == peers.end() || (mine != own.end() && mine->name < theirs->name)) {
+            missing(*mine++, "the peer's");
+        } else {
+            missing(*theirs++, "an owner's");
+        }
+    }
+}
+
 void World::checkOwners() {
     auto sorted = [](const store::Book& book) {
         auto entries = book.entries().value();
@@ -100,14 +140,7 @@ void World::checkOwners() {
             fail("an owner's cells differ from the peer's: " +
                  firstDifference(actor->phone.book->dump().value(), dump));
         }
-        const auto own = sorted(*actor->phone.book);
-        const auto [mine, theirs] =
-            std::mismatch(own.begin(), own.end(), log.begin(), log.end(), same);
-        if (mine != own.end() || theirs != log.end()) {
-            fail("an owner's log differs from the peer's: " +
-                 (mine != own.end() ? nameOf(*mine) : "nothing") + " instead of " +
-                 (theirs != log.end() ? nameOf(*theirs) : "nothing"));
-        }
+        sameLog(sorted(*actor->phone.book), log);
         std::set<store::EntryName> known;
         for (const auto& aside : sync.asides(0, 100'000).value()) {
             known.insert(aside.entry.name);
@@ -215,7 +248,9 @@ void World::checkAcknowledged() {
     }
     for (const auto& [name, entry] : acknowledged_) {
         const auto known = peer.entryNamed(name).value();
-        if ((!known || !same(known->entry, entry)) && !shutOut.contains(name.device)) {
+        outcome_.compacted += known && known->compacted ? 1 : 0;
+        const bool there = known && !known->compacted && same(known->entry, entry);
+        if (!there && !mayBeGone(entry) && !shutOut.contains(name.device)) {
             fail("the peer acknowledged it and does not have it: " + nameOf(entry));
         }
     }

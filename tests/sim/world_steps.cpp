@@ -108,7 +108,14 @@ void World::step() {
 }
 
 void World::ownerWrites(Actor& actor) {
-    switch (below(9)) {
+    switch (below(11)) {
+        case 9:
+        case 10: {
+            // The same few fields again and again: what may be let go in time.
+            Action action("name");
+            action.set(spaces_[below(2)], field::Space::name, "Room " + std::to_string(++words_));
+            return commit(actor, action);
+        }
         case 0:
             return addItem(actor);
         case 1:
