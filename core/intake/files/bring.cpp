@@ -15,6 +15,7 @@
 #include "core/intake/files/problems.h"
 #include "core/intake/files/row_check.h"
 #include "core/intake/files/row_reader.h"
+#include "core/intake/files/row_writer.h"
 #include "core/intake/files/space_maker.h"
 #include "core/model/overflow.h"
 #include "core/store/action.h"
@@ -129,6 +130,7 @@ class Bringing {
         }
         bookRows_ = std::move(rows).value();
         finder_.emplace(bookRows_);
+        writer_.emplace(*finder_, existing_, job_, action_, report_);
         const bool ofJob = model::jobFieldOf(kind_.kind) != nullptr;
         auto existing = book_.records(kind_.kind, ofJob ? job_ : model::Id<Kind::Job>(), true);
         if (!existing.ok()) {
@@ -320,22 +322,7 @@ class Bringing {
     }
 
     [[nodiscard]] std::string printed(FieldCode code, const Value& value) const {
-        return model::printValue(*model::fieldOf(code), value, finder_->nameRecord());
-    }
-
-    // "Quantity 10, Unit sq ft", or with `before` "Quantity 10, was 8".
-    [[nodiscard]] std::string detailOf(const FieldValues& values,
-                                       const store::Record* before) const {
-        std::string out;
-        for (const auto& [code, value] : values) {
-            out += (out.empty() ? "" : "; ") + std::string(model::fieldOf(code)->heading) + " " +
-                   printed(code, value);
-            if (before != nullptr) {
-                const std::string was = printed(code, before->at(code));
-                out += was.empty() ? ", was empty" : ", was " + was;
-            }
-        }
-        return out;
+        return writer_->printed(code, value);
     }
 
     // What a row is called in the report.
@@ -361,51 +348,30 @@ class Bringing {
 
     void write(std::size_t at) {
         const auto& row = rows_[at];
-        const auto& pairing = pairings_[at];
-        BringLine line{row.line, BringOutcome::Unchanged, nameOfRow(row.values), ""};
-        if (!pairing.remark.empty()) {
-            report_.remarks.push_back("line " + std::to_string(row.line) + ", " + line.name + ": " +
-                                      pairing.remark);
+        BringLine& line = writer_->write(row, nameOfRow(row.values), pairings_[at], ids_[at]);
+        if (pairings_[at].as == PairedAs::New && kind_.kind == Kind::Mark) {
+            writeMark(ids_[at], row.values);
         }
-        if (pairing.as == PairedAs::New) {
-            line.outcome = BringOutcome::Added;
-            line.detail = detailOf(row.values, nullptr);
-            writeNew(ids_[at], row.values);
-            ++report_.added;
-        } else if (pairing.as == PairedAs::Different) {
-            const auto& record = existing_[*pairing.record];
-            line.outcome = BringOutcome::Changed;
-            line.detail = detailOf(pairing.changes, &record);
-            for (const auto& [code, value] : pairing.changes) {
-                action_.set(record.id, code, value);
-            }
-            ++report_.changed;
-        } else if (!after_[at].empty()) {
-            line.outcome = BringOutcome::Changed;
-            ++report_.changed;
-        } else {
-            ++report_.unchanged;
+        if (after_[at].empty()) {
+            return;
         }
-        line.detail += (line.detail.empty() || after_[at].empty() ? "" : "; ") + after_[at];
-        report_.lines.push_back(std::move(line));
+        if (line.outcome == BringOutcome::Unchanged) {
+            line.outcome = BringOutcome::Changed;
+            --report_.unchanged;
+            ++report_.changed;
+        }
+        line.detail += (line.detail.empty() ? "" : "; ") + after_[at];
     }
 
-    void writeNew(RawId id, const FieldValues& values) {
-        if (const auto* job = model::jobFieldOf(kind_.kind)) {
-            action_.set(id, job->code, Value{job_.raw()});
+    // Who says it, and whether a caution on its item is open.
+    void writeMark(RawId id, const FieldValues& values) {
+        action_.set(id, f::Mark::by, Value{book_.me().raw()});
+        action_.set(id, f::Mark::onDevice, Value{book_.thisDevice().raw()});
+        if (!inSpite_) {
+            inSpite_.emplace(bookRows_, now_.utcDate());
         }
-        for (const auto& [code, value] : values) {
-            action_.set(id, code, value);
-        }
-        if (kind_.kind == Kind::Mark) {
-            action_.set(id, f::Mark::by, Value{book_.me().raw()});
-            action_.set(id, f::Mark::onDevice, Value{book_.thisDevice().raw()});
-            if (!inSpite_) {
-                inSpite_.emplace(bookRows_, now_.utcDate());
-            }
-            if (inSpite_->take(values)) {
-                action_.set(id, f::Mark::inSpiteOfCaution, Value{std::int64_t{1}});
-            }
+        if (inSpite_->take(values)) {
+            action_.set(id, f::Mark::inSpiteOfCaution, Value{std::int64_t{1}});
         }
     }
 
@@ -437,6 +403,7 @@ class Bringing {
     std::vector<Column> columns_;
     model::JobRows bookRows_;
     std::optional<Finder> finder_;
+    std::optional<RowWriter> writer_;
     std::vector<store::Record> existing_;
     std::vector<BroughtRow> rows_;
     std::vector<RawId> ids_;  // of each row, used where it turns out new

@@ -10,6 +10,7 @@
 #include "core/intake/files/pairing.h"
 #include "core/intake/files/problems.h"
 #include "core/intake/files/row_reader.h"
+#include "core/intake/files/row_writer.h"
 #include "core/intake/photos/picture_list.h"
 #include "core/model/overflow.h"
 #include "core/store/action.h"
@@ -77,7 +78,7 @@ class BringingPhotos {
             }
         }
         for (std::size_t at = 0; at < rows_.size(); ++at) {
-            write(at);
+            writer_->write(rows_[at], pictures_[at].file, pairings_[at], book_.newId(now_));
         }
         return finish();
     }
@@ -140,6 +141,12 @@ class BringingPhotos {
             return rows.error();
         }
         finder_.emplace(rows.value());
+        writer_.emplace(*finder_, existing_, job_, action_, report_);
+        writer_->tellOnly([this](FieldCode code) {  // what the list says of a picture
+            return std::any_of(columns_.begin(), columns_.end(), [&](const Column& column) {
+                return column.field == model::fieldOf(code);
+            });
+        });
         auto existing = book_.records(Kind::Photo, job_, true);
         if (!existing.ok()) {
             return existing.error();
@@ -261,59 +268,7 @@ class BringingPhotos {
     }
 
     [[nodiscard]] std::string printed(FieldCode code, const Value& value) const {
-        return model::printValue(*model::fieldOf(code), value, finder_->nameRecord());
-    }
-
-    // What the list says of a picture, or with `before` what changes.
-    [[nodiscard]] std::string detailOf(const FieldValues& values,
-                                       const store::Record* before) const {
-        std::string out;
-        for (const auto& [named, value] : values) {
-            const FieldCode code = named;  // clang 14 captures no structured binding
-            const bool listed = std::any_of(
-                columns_.begin(), columns_.end(),
-                [&](const Column& column) { return column.field == model::fieldOf(code); });
-            if (!listed) {
-                continue;
-            }
-            out += (out.empty() ? "" : "; ") + std::string(model::fieldOf(code)->heading) + " " +
-                   printed(code, value);
-            if (before != nullptr) {
-                const std::string was = printed(code, before->at(code));
-                out += was.empty() ? ", was empty" : ", was " + was;
-            }
-        }
-        return out;
-    }
-
-    void write(std::size_t at) {
-        const auto& pairing = pairings_[at];
-        BringLine line{rows_[at].line, BringOutcome::Unchanged, pictures_[at].file, ""};
-        if (!pairing.remark.empty()) {
-            report_.remarks.push_back("line " + std::to_string(line.line) + ", " + line.name +
-                                      ": " + pairing.remark);
-        }
-        if (pairing.as == PairedAs::New) {
-            line.outcome = BringOutcome::Added;
-            line.detail = detailOf(rows_[at].values, nullptr);
-            const RawId id = book_.newId(now_);
-            action_.set(id, f::Photo::job, Value{job_.raw()});
-            for (const auto& [code, value] : rows_[at].values) {
-                action_.set(id, code, value);
-            }
-            ++report_.added;
-        } else if (pairing.as == PairedAs::Different) {
-            const auto& record = existing_[*pairing.record];
-            line.outcome = BringOutcome::Changed;
-            line.detail = detailOf(pairing.changes, &record);
-            for (const auto& [code, value] : pairing.changes) {
-                action_.set(record.id, code, value);
-            }
-            ++report_.changed;
-        } else {
-            ++report_.unchanged;
-        }
-        report_.lines.push_back(std::move(line));
+        return writer_->printed(code, value);
     }
 
     // Read a second time, so that no more than one picture is in memory.
@@ -399,6 +354,7 @@ class BringingPhotos {
     std::vector<std::string> files_;
     std::vector<Column> columns_;
     std::optional<Finder> finder_;
+    std::optional<RowWriter> writer_;
     std::vector<store::Record> existing_;
     std::vector<BroughtRow> rows_;
     std::vector<ListedPicture> pictures_;  // of each row
