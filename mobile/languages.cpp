@@ -9,6 +9,21 @@
 
 namespace ledgerboard::phone {
 
+namespace {
+
+// The system's where it speaks the language chosen; else as it is written in the United States,
+// where the houses are: 1,250.60.
+QLocale localeOf(const QString& chosen) {
+    const QLocale system = QLocale::system();
+    const QLocale wanted(chosen);
+    if (chosen.isEmpty() || system.language() == wanted.language()) {
+        return system;
+    }
+    return {wanted.language(), QLocale::UnitedStates};
+}
+
+}  // namespace
+
 Languages::Languages(QQmlEngine& engine, Preferences& preferences, JobBook& book)
     : engine_(engine), preferences_(preferences), book_(book) {
     connect(&preferences_, &Preferences::languageChanged, this, &Languages::use);
@@ -18,7 +33,7 @@ Languages::Languages(QQmlEngine& engine, Preferences& preferences, JobBook& book
 void Languages::use() {
     QCoreApplication::removeTranslator(&translator_);
     const QString chosen = preferences_.language();
-    const QLocale locale = chosen.isEmpty() ? QLocale::system() : QLocale(chosen);
+    const QLocale locale = localeOf(chosen);
     QLocale::setDefault(locale);
     // English has a file as well, for its plurals.
     const QString name = locale.language() == QLocale::Spanish ? QStringLiteral("phone_es")

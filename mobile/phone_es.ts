@@ -1,1077 +1,1072 @@
-<?xml version="1.0" encoding="utf-8"?>
-<!DOCTYPE TS>
-<TS version="2.1" language="es_ES">
-<context>
+<?xml version='1.0' encoding='utf-8'?>
+<TS version="2.1" language="es">
+  <context>
     <name>AskSpacePage</name>
     <message>
-        <source>In which space?</source>
-        <translation type="unfinished"></translation>
+      <source>In which space?</source>
+      <translation>¿En qué cuarto?</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>BeginPage</name>
     <message>
-        <source>Begin a job</source>
-        <translation type="unfinished"></translation>
+      <source>Begin a job</source>
+      <translation>Empezar una obra</translation>
     </message>
     <message>
-        <source>Street and number, or what you call it</source>
-        <translation type="unfinished"></translation>
+      <source>Street and number, or what you call it</source>
+      <translation>Calle y número, o como usted la llame</translation>
     </message>
     <message>
-        <source>Year it was built, where known</source>
-        <translation type="unfinished"></translation>
+      <source>Year it was built, where known</source>
+      <translation>Año de construcción, si se sabe</translation>
     </message>
     <message>
-        <source>Houses built before 1978 bring cautions about old paint; the year decides which.</source>
-        <translation type="unfinished"></translation>
+      <source>Houses built before 1978 bring cautions about old paint; the year decides which.</source>
+      <translation>Las casas de antes de 1978 traen avisos por la pintura vieja; el año decide cuáles.</translation>
     </message>
     <message>
-        <source>Its rooms, as you walk them</source>
-        <translation type="unfinished"></translation>
+      <source>Its rooms, as you walk them</source>
+      <translation>Sus cuartos, en el orden en que se recorren</translation>
     </message>
     <message numerus="yes">
-        <source>Begin with %n room(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>Begin with %n room(s)</source>
+      <translation>
+        <numerusform>Empezar con %n cuarto</numerusform>
+        <numerusform>Empezar con %n cuartos</numerusform>
+      </translation>
     </message>
     <message>
-        <source>Begin</source>
-        <translation type="unfinished"></translation>
+      <source>Begin</source>
+      <translation>Empezar</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>Belt</name>
     <message>
-        <source>Mark</source>
-        <translation type="unfinished"></translation>
+      <source>Mark</source>
+      <translation>Avance</translation>
     </message>
     <message>
-        <source>Photo</source>
-        <translation type="unfinished"></translation>
+      <source>Photo</source>
+      <translation>Foto</translation>
     </message>
     <message>
-        <source>Punch</source>
-        <translation type="unfinished"></translation>
+      <source>Punch</source>
+      <translation>Corregir</translation>
     </message>
     <message>
-        <source>Receipt</source>
-        <translation type="unfinished"></translation>
+      <source>Receipt</source>
+      <translation>Recibo</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>CautionPanel</name>
     <message>
-        <source>Caution: %1</source>
-        <translation type="unfinished"></translation>
+      <source>Caution: %1</source>
+      <translation>Precaución: %1</translation>
     </message>
     <message>
-        <source>Result of a test, where there is one</source>
-        <translation type="unfinished"></translation>
+      <source>Result of a test, where there is one</source>
+      <translation>Resultado de una prueba, si la hay</translation>
     </message>
     <message>
-        <source>I have read it</source>
-        <translation type="unfinished"></translation>
+      <source>I have read it</source>
+      <translation>Ya lo leí</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>Choice</name>
     <message>
-        <source>chosen</source>
-        <translation type="unfinished"></translation>
+      <source>chosen</source>
+      <translation>elegido</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>DevicesPage</name>
     <message>
-        <source>Devices</source>
-        <translation type="unfinished"></translation>
+      <source>Devices</source>
+      <translation>Dispositivos</translation>
     </message>
     <message>
-        <source>This phone meets no peer yet.</source>
-        <translation type="unfinished"></translation>
+      <source>This phone meets no peer yet.</source>
+      <translation>Este teléfono todavía no se sincroniza con nadie.</translation>
     </message>
     <message>
-        <source>Meeting ...</source>
-        <translation type="unfinished"></translation>
+      <source>Meeting ...</source>
+      <translation>Sincronizando ...</translation>
     </message>
     <message>
-        <source>Meet the peer now</source>
-        <translation type="unfinished"></translation>
+      <source>Meet the peer now</source>
+      <translation>Sincronizar ahora</translation>
     </message>
     <message>
-        <source>Join</source>
-        <translation type="unfinished"></translation>
+      <source>Join</source>
+      <translation>Unirse</translation>
     </message>
     <message>
-        <source>An owner makes an invitation, which shows an address and a code of five groups. The book on this phone comes along where the invitation is an owner&apos;s.</source>
-        <translation type="unfinished"></translation>
+      <source>An owner makes an invitation, which shows an address and a code of five groups. The book on this phone comes along where the invitation is an owner's.</source>
+      <translation>Un dueño hace una invitación, que muestra una dirección y un código de cinco grupos. El libro de este teléfono viene con usted si la invitación es de dueño.</translation>
     </message>
     <message>
-        <source>Address, or all that the picture says</source>
-        <translation type="unfinished"></translation>
+      <source>Address, or all that the picture says</source>
+      <translation>Dirección, o todo lo que dice el código de imagen</translation>
     </message>
     <message>
-        <source>Code</source>
-        <translation type="unfinished"></translation>
+      <source>Code</source>
+      <translation>Código</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>DraftPage</name>
     <message>
-        <source>Walk</source>
-        <translation type="unfinished"></translation>
+      <source>Walk</source>
+      <translation>Recorrido</translation>
     </message>
     <message>
-        <source>Say what is to be done here, in English. Each item read can be dropped.</source>
-        <translation type="unfinished"></translation>
+      <source>Say what is to be done here, in English. Each item read can be dropped.</source>
+      <translation>Diga qué hay que hacer aquí, en inglés. Cada trabajo leído se puede quitar.</translation>
     </message>
     <message>
-        <source>Keep the items</source>
-        <translation type="unfinished"></translation>
+      <source>Keep the items</source>
+      <translation>Guardar los trabajos</translation>
     </message>
     <message>
-        <source>Notes</source>
-        <translation type="unfinished"></translation>
+      <source>Notes</source>
+      <translation>Notas</translation>
     </message>
     <message>
-        <source>kept</source>
-        <translation type="unfinished"></translation>
+      <source>kept</source>
+      <translation>se guarda</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>HousePage</name>
     <message>
-        <source>less</source>
-        <translation type="unfinished"></translation>
+      <source>less</source>
+      <translation>menos</translation>
     </message>
     <message>
-        <source>more</source>
-        <translation type="unfinished"></translation>
+      <source>more</source>
+      <translation>más</translation>
     </message>
     <message>
-        <source>Needs you today</source>
-        <translation type="unfinished"></translation>
+      <source>Needs you today</source>
+      <translation>Hoy le toca</translation>
     </message>
     <message>
-        <source>Nothing needs you today</source>
-        <translation type="unfinished"></translation>
+      <source>Nothing needs you today</source>
+      <translation>Hoy no hay nada pendiente</translation>
     </message>
     <message>
-        <source>Rooms</source>
-        <translation type="unfinished"></translation>
+      <source>Rooms</source>
+      <translation>Cuartos</translation>
     </message>
     <message>
-        <source>This phone: light, type, hand, language</source>
-        <translation type="unfinished"></translation>
+      <source>This phone: light, type, hand, language</source>
+      <translation>Este teléfono: luz, letra, mano, idioma</translation>
     </message>
     <message>
-        <source>Devices: what waits, joining, meeting</source>
-        <translation type="unfinished"></translation>
+      <source>Devices: what waits, joining, meeting</source>
+      <translation>Dispositivos: lo que espera, unirse, sincronizar</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>HouseStrip</name>
     <message>
-        <source>The whole house</source>
-        <translation type="unfinished"></translation>
+      <source>The whole house</source>
+      <translation>Toda la casa</translation>
     </message>
     <message>
-        <source>%1, on screen</source>
-        <translation type="unfinished"></translation>
+      <source>%1, on screen</source>
+      <translation>%1, en pantalla</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>KeyPad</name>
     <message>
-        <source>Rub out the last digit</source>
-        <translation type="unfinished"></translation>
+      <source>Rub out the last digit</source>
+      <translation>Borrar la última cifra</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>LookPage</name>
     <message>
-        <source>Accepted</source>
-        <translation type="unfinished"></translation>
+      <source>Accepted</source>
+      <translation>Aceptado</translation>
     </message>
     <message>
-        <source>It is fixed</source>
-        <translation type="unfinished"></translation>
+      <source>It is fixed</source>
+      <translation>Ya está corregido</translation>
     </message>
     <message>
-        <source>Picture of it</source>
-        <translation type="unfinished"></translation>
+      <source>Picture of it</source>
+      <translation>Foto de eso</translation>
     </message>
     <message>
-        <source>What was seen</source>
-        <translation type="unfinished"></translation>
+      <source>What was seen</source>
+      <translation>Lo que se vio</translation>
     </message>
     <message>
-        <source>Not right: fix again</source>
-        <translation type="unfinished"></translation>
+      <source>Not right: fix again</source>
+      <translation>No quedó: corregir otra vez</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>MarkButtons</name>
     <message>
-        <source>Finished</source>
-        <translation type="unfinished"></translation>
+      <source>Finished</source>
+      <translation>Terminado</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>MarkFigure</name>
     <message>
-        <source>One step less</source>
-        <translation type="unfinished"></translation>
+      <source>One step less</source>
+      <translation>Un paso menos</translation>
     </message>
     <message>
-        <source>One step more</source>
-        <translation type="unfinished"></translation>
+      <source>One step more</source>
+      <translation>Un paso más</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>MarkListPage</name>
     <message>
-        <source>How far is it?</source>
-        <translation type="unfinished"></translation>
+      <source>How far is it?</source>
+      <translation>¿Cuánto va?</translation>
     </message>
     <message>
-        <source>All of it is finished</source>
-        <translation type="unfinished"></translation>
+      <source>All of it is finished</source>
+      <translation>Todo está terminado</translation>
     </message>
     <message>
-        <source>Finished: %1</source>
-        <translation type="unfinished"></translation>
+      <source>Finished: %1</source>
+      <translation>Terminado: %1</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>MarkPage</name>
     <message>
-        <source>How far it is: %1</source>
-        <translation type="unfinished"></translation>
+      <source>How far it is: %1</source>
+      <translation>Avance: %1</translation>
     </message>
     <message>
-        <source>A word, if something stands in the way</source>
-        <translation type="unfinished"></translation>
+      <source>A word, if something stands in the way</source>
+      <translation>Unas palabras, si algo estorba</translation>
     </message>
     <message>
-        <source>Keep the steps</source>
-        <translation type="unfinished"></translation>
+      <source>Keep the steps</source>
+      <translation>Guardar los pasos</translation>
     </message>
     <message>
-        <source>Not begun</source>
-        <translation type="unfinished"></translation>
+      <source>Not begun</source>
+      <translation>Sin empezar</translation>
     </message>
     <message>
-        <source>Keep %1</source>
-        <translation type="unfinished"></translation>
+      <source>Keep %1</source>
+      <translation>Guardar %1</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>NewJob</name>
     <message>
-        <source>Give the house a name, such as its street and number.</source>
-        <translation type="unfinished"></translation>
+      <source>Give the house a name, such as its street and number.</source>
+      <translation>Póngale un nombre a la casa, como su calle y número.</translation>
     </message>
     <message>
-        <source>The year it was built has four digits, such as 1936; leave it empty where nobody knows.</source>
-        <translation type="unfinished"></translation>
+      <source>The year it was built has four digits, such as 1936; leave it empty where nobody knows.</source>
+      <translation>El año de construcción lleva cuatro cifras, como 1936; déjelo vacío si nadie lo sabe.</translation>
     </message>
     <message>
-        <source>Owner</source>
-        <translation type="unfinished"></translation>
+      <source>Owner</source>
+      <translation>Dueño</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>NotePage</name>
     <message>
-        <source>Note</source>
-        <translation type="unfinished"></translation>
+      <source>Note</source>
+      <translation>Nota</translation>
     </message>
     <message>
-        <source>Only owners read notes.</source>
-        <translation type="unfinished"></translation>
+      <source>Only owners read notes.</source>
+      <translation>Solo los dueños leen las notas.</translation>
     </message>
     <message>
-        <source>Type it, or use the keyboard&apos;s microphone</source>
-        <translation type="unfinished"></translation>
+      <source>Type it, or use the keyboard's microphone</source>
+      <translation>Escríbala, o use el micrófono del teclado</translation>
     </message>
     <message>
-        <source>Keep the note</source>
-        <translation type="unfinished"></translation>
+      <source>Keep the note</source>
+      <translation>Guardar la nota</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>PageHead</name>
     <message>
-        <source>Back</source>
-        <translation type="unfinished"></translation>
+      <source>Back</source>
+      <translation>Atrás</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>PhotoPage</name>
     <message>
-        <source>Photo</source>
-        <translation type="unfinished"></translation>
+      <source>Photo</source>
+      <translation>Foto</translation>
     </message>
     <message>
-        <source>Touch a picture to keep it here. The original stays as it is.</source>
-        <translation type="unfinished"></translation>
+      <source>Touch a picture to keep it here. The original stays as it is.</source>
+      <translation>Toque una foto para guardarla aquí. La original queda como está.</translation>
     </message>
     <message>
-        <source>Before</source>
-        <translation type="unfinished"></translation>
+      <source>Before</source>
+      <translation>Antes</translation>
     </message>
     <message>
-        <source>During</source>
-        <translation type="unfinished"></translation>
+      <source>During</source>
+      <translation>Durante</translation>
     </message>
     <message>
-        <source>After</source>
-        <translation type="unfinished"></translation>
+      <source>After</source>
+      <translation>Después</translation>
     </message>
     <message>
-        <source>Before, from this spot: stand where it was taken.</source>
-        <translation type="unfinished"></translation>
+      <source>Before, from this spot: stand where it was taken.</source>
+      <translation>Antes, desde este punto: párese donde se tomó.</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>PhotoStrip</name>
     <message>
-        <source>not on this phone yet</source>
-        <translation type="unfinished"></translation>
+      <source>not on this phone yet</source>
+      <translation>todavía no está en este teléfono</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>PictureGrid</name>
     <message>
-        <source>No pictures on this phone yet. Take one with its camera, then come back.</source>
-        <translation type="unfinished"></translation>
+      <source>No pictures on this phone yet. Take one with its camera, then come back.</source>
+      <translation>Todavía no hay fotos en este teléfono. Tome una con la cámara y regrese.</translation>
     </message>
     <message>
-        <source>Look for new pictures</source>
-        <translation type="unfinished"></translation>
+      <source>Look for new pictures</source>
+      <translation>Buscar fotos nuevas</translation>
     </message>
     <message>
-        <source>%1, taken</source>
-        <translation type="unfinished"></translation>
+      <source>%1, taken</source>
+      <translation>%1, tomada</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>PictureKeeper</name>
     <message>
-        <source>%1 cannot be read as a picture.</source>
-        <translation type="unfinished"></translation>
+      <source>%1 cannot be read as a picture.</source>
+      <translation>%1 no se puede leer como foto.</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>PreferencesPage</name>
     <message>
-        <source>This phone</source>
-        <translation type="unfinished"></translation>
+      <source>This phone</source>
+      <translation>Este teléfono</translation>
     </message>
     <message>
-        <source>Light</source>
-        <translation type="unfinished"></translation>
+      <source>Light</source>
+      <translation>Luz</translation>
     </message>
     <message>
-        <source>By day</source>
-        <translation type="unfinished"></translation>
+      <source>By day</source>
+      <translation>De día</translation>
     </message>
     <message>
-        <source>In the dark</source>
-        <translation type="unfinished"></translation>
+      <source>In the dark</source>
+      <translation>A oscuras</translation>
     </message>
     <message>
-        <source>Out in the sun: black on white</source>
-        <translation type="unfinished"></translation>
+      <source>Out in the sun: black on white</source>
+      <translation>Bajo el sol: negro sobre blanco</translation>
     </message>
     <message>
-        <source>Type</source>
-        <translation type="unfinished"></translation>
+      <source>Type</source>
+      <translation>Letra</translation>
     </message>
     <message>
-        <source>%1 % of its size</source>
-        <translation type="unfinished"></translation>
+      <source>%1 % of its size</source>
+      <translation>%1 % de su tamaño</translation>
     </message>
     <message>
-        <source>Language</source>
-        <translation type="unfinished"></translation>
+      <source>Language</source>
+      <translation>Idioma</translation>
     </message>
     <message>
-        <source>As the phone</source>
-        <translation type="unfinished"></translation>
+      <source>As the phone</source>
+      <translation>Como el teléfono</translation>
     </message>
     <message>
-        <source>Hand and motion</source>
-        <translation type="unfinished"></translation>
+      <source>Hand and motion</source>
+      <translation>Mano y movimiento</translation>
     </message>
     <message>
-        <source>For the left hand</source>
-        <translation type="unfinished"></translation>
+      <source>For the left hand</source>
+      <translation>Para la mano izquierda</translation>
     </message>
     <message>
-        <source>yes</source>
-        <translation type="unfinished"></translation>
+      <source>yes</source>
+      <translation>sí</translation>
     </message>
     <message>
-        <source>Nothing moves by itself</source>
-        <translation type="unfinished"></translation>
+      <source>Nothing moves by itself</source>
+      <translation>Nada se mueve solo</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>PunchPage</name>
     <message>
-        <source>Punch item</source>
-        <translation type="unfinished"></translation>
+      <source>Punch item</source>
+      <translation>Por corregir</translation>
     </message>
     <message>
-        <source>Keep the punch item</source>
-        <translation type="unfinished"></translation>
+      <source>Keep the punch item</source>
+      <translation>Guardar lo que falta</translation>
     </message>
     <message>
-        <source>What is to be put right</source>
-        <translation type="unfinished"></translation>
+      <source>What is to be put right</source>
+      <translation>Qué hay que corregir</translation>
     </message>
     <message>
-        <source>Who</source>
-        <translation type="unfinished"></translation>
+      <source>Who</source>
+      <translation>Quién</translation>
     </message>
     <message>
-        <source>By when</source>
-        <translation type="unfinished"></translation>
+      <source>By when</source>
+      <translation>Para cuándo</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ReceiptPage</name>
     <message>
-        <source>Receipt</source>
-        <translation type="unfinished"></translation>
+      <source>Receipt</source>
+      <translation>Recibo</translation>
     </message>
     <message>
-        <source>What is left out can be written in later.</source>
-        <translation type="unfinished"></translation>
+      <source>Keep the receipt</source>
+      <translation>Guardar el recibo</translation>
     </message>
     <message>
-        <source>Keep the receipt</source>
-        <translation type="unfinished"></translation>
+      <source>Where it was bought</source>
+      <translation>Dónde se compró</translation>
     </message>
-    <message>
-        <source>Where it was bought</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>RoomsPicker</name>
     <message>
-        <source>Entry</source>
-        <translation type="unfinished"></translation>
+      <source>Entry</source>
+      <translation>Entrada</translation>
     </message>
     <message>
-        <source>Living room</source>
-        <translation type="unfinished"></translation>
+      <source>Living room</source>
+      <translation>Sala</translation>
     </message>
     <message>
-        <source>Dining room</source>
-        <translation type="unfinished"></translation>
+      <source>Dining room</source>
+      <translation>Comedor</translation>
     </message>
     <message>
-        <source>Kitchen</source>
-        <translation type="unfinished"></translation>
+      <source>Kitchen</source>
+      <translation>Cocina</translation>
     </message>
     <message>
-        <source>Hall</source>
-        <translation type="unfinished"></translation>
+      <source>Hall</source>
+      <translation>Pasillo</translation>
     </message>
     <message>
-        <source>Hall bath</source>
-        <translation type="unfinished"></translation>
+      <source>Hall bath</source>
+      <translation>Baño del pasillo</translation>
     </message>
     <message>
-        <source>Half bath</source>
-        <translation type="unfinished"></translation>
+      <source>Half bath</source>
+      <translation>Medio baño</translation>
     </message>
     <message>
-        <source>Front bedroom</source>
-        <translation type="unfinished"></translation>
+      <source>Front bedroom</source>
+      <translation>Recámara del frente</translation>
     </message>
     <message>
-        <source>Back bedroom</source>
-        <translation type="unfinished"></translation>
+      <source>Back bedroom</source>
+      <translation>Recámara de atrás</translation>
     </message>
     <message>
-        <source>Primary bedroom</source>
-        <translation type="unfinished"></translation>
+      <source>Primary bedroom</source>
+      <translation>Recámara principal</translation>
     </message>
     <message>
-        <source>Primary bath</source>
-        <translation type="unfinished"></translation>
+      <source>Primary bath</source>
+      <translation>Baño principal</translation>
     </message>
     <message>
-        <source>Laundry room</source>
-        <translation type="unfinished"></translation>
+      <source>Laundry room</source>
+      <translation>Lavandería</translation>
     </message>
     <message>
-        <source>Stairs</source>
-        <translation type="unfinished"></translation>
+      <source>Stairs</source>
+      <translation>Escalera</translation>
     </message>
     <message>
-        <source>Attic</source>
-        <translation type="unfinished"></translation>
+      <source>Attic</source>
+      <translation>Ático</translation>
     </message>
     <message>
-        <source>Basement</source>
-        <translation type="unfinished"></translation>
+      <source>Basement</source>
+      <translation>Sótano</translation>
     </message>
     <message>
-        <source>Garage</source>
-        <translation type="unfinished"></translation>
+      <source>Garage</source>
+      <translation>Garaje</translation>
     </message>
     <message>
-        <source>Porch</source>
-        <translation type="unfinished"></translation>
+      <source>Porch</source>
+      <translation>Porche</translation>
     </message>
     <message>
-        <source>Outside</source>
-        <translation type="unfinished"></translation>
+      <source>Outside</source>
+      <translation>Afuera</translation>
     </message>
     <message>
-        <source>Back yard</source>
-        <translation type="unfinished"></translation>
+      <source>Back yard</source>
+      <translation>Patio de atrás</translation>
     </message>
     <message>
-        <source>%1, room %2</source>
-        <translation type="unfinished"></translation>
+      <source>%1, room %2</source>
+      <translation>%1, cuarto %2</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>Said</name>
     <message>
-        <source>Keep</source>
-        <translation type="unfinished"></translation>
+      <source>Keep</source>
+      <translation>Dejar</translation>
     </message>
     <message>
-        <source>Inspect</source>
-        <translation type="unfinished"></translation>
+      <source>Inspect</source>
+      <translation>Revisar</translation>
     </message>
     <message>
-        <source>Clean</source>
-        <translation type="unfinished"></translation>
+      <source>Clean</source>
+      <translation>Limpiar</translation>
     </message>
     <message>
-        <source>Repair</source>
-        <translation type="unfinished"></translation>
+      <source>Repair</source>
+      <translation>Reparar</translation>
     </message>
     <message>
-        <source>Refinish</source>
-        <translation type="unfinished"></translation>
+      <source>Refinish</source>
+      <translation>Renovar</translation>
     </message>
     <message>
-        <source>Replace</source>
-        <translation type="unfinished"></translation>
+      <source>Replace</source>
+      <translation>Cambiar</translation>
     </message>
     <message>
-        <source>Remove</source>
-        <translation type="unfinished"></translation>
+      <source>Remove</source>
+      <translation>Quitar</translation>
     </message>
     <message>
-        <source>Add</source>
-        <translation type="unfinished"></translation>
+      <source>Add</source>
+      <translation>Poner</translation>
     </message>
     <message>
-        <source>Relocate</source>
-        <translation type="unfinished"></translation>
+      <source>Relocate</source>
+      <translation>Mover</translation>
     </message>
     <message>
-        <source>done</source>
-        <translation type="unfinished"></translation>
+      <source>done</source>
+      <translation>listo</translation>
     </message>
     <message>
-        <source>ddd d MMM</source>
-        <extracomment>How a day is written, in Qt&apos;s letters: &quot;Fri 15 May&quot;</extracomment>
-        <translation type="unfinished"></translation>
+      <source>ddd d MMM</source>
+      <extracomment>How a day is written, in Qt's letters: "Fri 15 May"</extracomment>
+      <translation>ddd d MMM</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation type="unfinished"></translation>
+      <source>today</source>
+      <translation>hoy</translation>
     </message>
     <message>
-        <source>yesterday</source>
-        <translation type="unfinished"></translation>
+      <source>yesterday</source>
+      <translation>ayer</translation>
     </message>
     <message>
-        <source>Nobody yet</source>
-        <translation type="unfinished"></translation>
+      <source>Nobody yet</source>
+      <translation>Nadie todavía</translation>
     </message>
     <message>
-        <source>%1, due since %2</source>
-        <translation type="unfinished"></translation>
+      <source>%1, due since %2</source>
+      <translation>%1, vencido desde el %2</translation>
     </message>
     <message>
-        <source>%1, by %2</source>
-        <translation type="unfinished"></translation>
+      <source>%1, by %2</source>
+      <translation>%1, para %2</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>SpaceDelegate</name>
     <message>
-        <source>no work</source>
-        <translation type="unfinished"></translation>
+      <source>no work</source>
+      <translation>sin trabajo</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>SpacePage</name>
     <message>
-        <source>Nothing is written down for this space. A note is a beginning.</source>
-        <translation type="unfinished"></translation>
+      <source>Nothing is written down for this space. A note is a beginning.</source>
+      <translation>No hay nada anotado de este cuarto. Una nota es un comienzo.</translation>
     </message>
     <message>
-        <source>Note</source>
-        <translation type="unfinished"></translation>
+      <source>Note</source>
+      <translation>Nota</translation>
     </message>
     <message>
-        <source>Write a note</source>
-        <translation type="unfinished"></translation>
+      <source>Write a note</source>
+      <translation>Escribir una nota</translation>
     </message>
     <message>
-        <source>To be put right</source>
-        <translation type="unfinished"></translation>
+      <source>To be put right</source>
+      <translation>Por corregir</translation>
     </message>
     <message>
-        <source>Walk it: say what is to be done</source>
-        <translation type="unfinished"></translation>
+      <source>Walk it: say what is to be done</source>
+      <translation>Recorrerlo: decir qué hay que hacer</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>StartPage</name>
     <message>
-        <source>The book does not open</source>
-        <translation type="unfinished"></translation>
+      <source>The book does not open</source>
+      <translation>El libro no se abre</translation>
     </message>
     <message>
-        <source>Opening the book</source>
-        <translation type="unfinished"></translation>
+      <source>Opening the book</source>
+      <translation>Abriendo el libro</translation>
     </message>
     <message>
-        <source>No job in this book yet</source>
-        <translation type="unfinished"></translation>
+      <source>No job in this book yet</source>
+      <translation>Todavía no hay obra en este libro</translation>
     </message>
     <message>
-        <source>Which house?</source>
-        <translation type="unfinished"></translation>
+      <source>Which house?</source>
+      <translation>¿Qué casa?</translation>
     </message>
     <message>
-        <source>It comes with the first meeting with its peer.</source>
-        <translation type="unfinished"></translation>
+      <source>It comes with the first meeting with its peer.</source>
+      <translation>Llega con la primera sincronización.</translation>
     </message>
     <message>
-        <source>A job is a house under renovation, kept in a book: one file on this phone.</source>
-        <translation type="unfinished"></translation>
+      <source>A job is a house under renovation, kept in a book: one file on this phone.</source>
+      <translation>Una obra es una casa en remodelación, guardada en un libro: un archivo en este teléfono.</translation>
     </message>
     <message>
-        <source>Begin a job</source>
-        <translation type="unfinished"></translation>
+      <source>Begin a job</source>
+      <translation>Empezar una obra</translation>
     </message>
     <message>
-        <source>Open a book</source>
-        <translation type="unfinished"></translation>
+      <source>Open a book</source>
+      <translation>Abrir un libro</translation>
     </message>
     <message>
-        <source>Books (*.book)</source>
-        <translation type="unfinished"></translation>
+      <source>Books (*.book)</source>
+      <translation>Libros (*.book)</translation>
     </message>
     <message>
-        <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+      <source>All files (*)</source>
+      <translation>Todos los archivos (*)</translation>
     </message>
     <message>
-        <source>Meet the peer</source>
-        <translation type="unfinished"></translation>
+      <source>Meet the peer</source>
+      <translation>Sincronizar</translation>
     </message>
     <message>
-        <source>Join one by a code</source>
-        <translation type="unfinished"></translation>
+      <source>Join one by a code</source>
+      <translation>Unirse con un código</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>StepsPicker</name>
     <message>
-        <source>done</source>
-        <translation type="unfinished"></translation>
+      <source>done</source>
+      <translation>listo</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>UndoNote</name>
     <message>
-        <source>Not kept. %1</source>
-        <translation type="unfinished"></translation>
+      <source>Not kept. %1</source>
+      <translation>No se guardó. %1</translation>
     </message>
     <message>
-        <source>Undo</source>
-        <translation type="unfinished"></translation>
+      <source>Undo</source>
+      <translation>Deshacer</translation>
     </message>
     <message>
-        <source>Close</source>
-        <translation type="unfinished"></translation>
+      <source>Close</source>
+      <translation>Cerrar</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>WalkPage</name>
     <message>
-        <source>No rooms yet</source>
-        <translation type="unfinished"></translation>
+      <source>No rooms yet</source>
+      <translation>Todavía no hay cuartos</translation>
     </message>
     <message>
-        <source>Walk notes read on the desktop bring them in; so does meeting another device.</source>
-        <translation type="unfinished"></translation>
+      <source>Walk notes read on the desktop bring them in; so does meeting another device.</source>
+      <translation>Llegan con las notas leídas en la computadora, o al sincronizar con otro dispositivo.</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::HouseView</name>
     <message>
-        <source>%1, week %2</source>
-        <translation type="unfinished"></translation>
+      <source>%1, week %2</source>
+      <translation>%1, semana %2</translation>
     </message>
     <message>
-        <source>kept on this phone</source>
-        <translation type="unfinished"></translation>
+      <source>kept on this phone</source>
+      <translation>guardado en este teléfono</translation>
     </message>
     <message>
-        <source>nothing waits</source>
-        <translation type="unfinished"></translation>
+      <source>nothing waits</source>
+      <translation>nada pendiente de enviar</translation>
     </message>
     <message numerus="yes">
-        <source>%n mark(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>%n mark(s)</source>
+      <translation>
+        <numerusform>%n avance</numerusform>
+        <numerusform>%n avances</numerusform>
+      </translation>
     </message>
     <message numerus="yes">
-        <source>%n photo(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>%n photo(s)</source>
+      <translation>
+        <numerusform>%n foto</numerusform>
+        <numerusform>%n fotos</numerusform>
+      </translation>
     </message>
     <message numerus="yes">
-        <source>%n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>%n more</source>
+      <translation>
+        <numerusform>%n cosa más</numerusform>
+        <numerusform>%n cosas más</numerusform>
+      </translation>
     </message>
     <message>
-        <source>%1 wait</source>
-        <translation type="unfinished"></translation>
+      <source>%1 wait</source>
+      <translation>por enviar: %1</translation>
     </message>
     <message>
-        <source>will cost what was budgeted</source>
-        <translation type="unfinished"></translation>
+      <source>will cost what was budgeted</source>
+      <translation>costará lo presupuestado</translation>
     </message>
     <message>
-        <source>will cost &lt;b&gt;%1 more&lt;/b&gt; than budget</source>
-        <translation type="unfinished"></translation>
+      <source>will cost &lt;b&gt;%1 more&lt;/b&gt; than budget</source>
+      <translation>costará &lt;b&gt;%1 más&lt;/b&gt; que el presupuesto</translation>
     </message>
     <message>
-        <source>will cost &lt;b&gt;%1 less&lt;/b&gt; than budget</source>
-        <translation type="unfinished"></translation>
+      <source>will cost &lt;b&gt;%1 less&lt;/b&gt; than budget</source>
+      <translation>costará &lt;b&gt;%1 menos&lt;/b&gt; que el presupuesto</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::ItemList</name>
     <message>
-        <source>Another crew&apos;s work</source>
-        <translation type="unfinished"></translation>
+      <source>Another crew's work</source>
+      <translation>Trabajo de otra cuadrilla</translation>
     </message>
     <message>
-        <source>ready to be looked at</source>
-        <translation type="unfinished"></translation>
+      <source>ready to be looked at</source>
+      <translation>listo para revisar</translation>
     </message>
     <message>
-        <source>Plan says %1</source>
-        <translation type="unfinished"></translation>
+      <source>Plan says %1</source>
+      <translation>El plan dice %1</translation>
     </message>
     <message>
-        <source>Begins %1</source>
-        <translation type="unfinished"></translation>
+      <source>Begins %1</source>
+      <translation>Empieza %1</translation>
     </message>
     <message>
-        <source>Do not cover before it is looked at</source>
-        <translation type="unfinished"></translation>
+      <source>Do not cover before it is looked at</source>
+      <translation>No cubrir hasta que se revise</translation>
     </message>
     <message>
-        <source>something without a name</source>
-        <translation type="unfinished"></translation>
+      <source>something without a name</source>
+      <translation>algo sin nombre</translation>
     </message>
     <message>
-        <source>Caution: %1. Read it before work begins.</source>
-        <translation type="unfinished"></translation>
+      <source>Caution: %1. Read it before work begins.</source>
+      <translation>Precaución: %1. Léala antes de empezar.</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::JobBook</name>
     <message>
-        <source>Undone: %1</source>
-        <translation type="unfinished"></translation>
+      <source>Undone: %1</source>
+      <translation>Deshecho: %1</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::MarkDesk</name>
     <message>
-        <source>%1 on %2</source>
-        <translation type="unfinished"></translation>
+      <source>%1 on %2</source>
+      <translation>%1 el %2</translation>
     </message>
     <message>
-        <source>plan %1</source>
-        <translation type="unfinished"></translation>
+      <source>plan %1</source>
+      <translation>plan %1</translation>
     </message>
     <message>
-        <source>Raised by: %1.</source>
-        <translation type="unfinished"></translation>
+      <source>Raised by: %1.</source>
+      <translation>Motivo: %1.</translation>
     </message>
     <message>
-        <source>Source: %1.</source>
-        <translation type="unfinished"></translation>
+      <source>Source: %1.</source>
+      <translation>Fuente: %1.</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+      <source>%1 of %2</source>
+      <translation>%1 de %2</translation>
     </message>
     <message>
-        <source>Read the caution first, and say that you have.</source>
-        <translation type="unfinished"></translation>
+      <source>Read the caution first, and say that you have.</source>
+      <translation>Primero lea la precaución y diga que la leyó.</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+      <source>%1: %2</source>
+      <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Caution on %1: noted</source>
-        <translation type="unfinished"></translation>
+      <source>Caution on %1: noted</source>
+      <translation>Precaución de %1: anotada</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::NeedList</name>
     <message numerus="yes">
-        <source>Look at %n punch item(s) said to be fixed</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>Look at %n punch item(s) said to be fixed</source>
+      <translation>
+        <numerusform>Revisar %n corrección que dicen que está lista</numerusform>
+        <numerusform>Revisar %n correcciones que dicen que están listas</numerusform>
+      </translation>
     </message>
     <message>
-        <source>Has it come: %1?</source>
-        <translation type="unfinished"></translation>
+      <source>Has it come: %1?</source>
+      <translation>¿Llegó: %1?</translation>
     </message>
     <message>
-        <source>Decide: %1</source>
-        <translation type="unfinished"></translation>
+      <source>Decide: %1</source>
+      <translation>Decidir: %1</translation>
     </message>
     <message>
-        <source>Say yes or no to %1, %2</source>
-        <translation type="unfinished"></translation>
+      <source>Say yes or no to %1, %2</source>
+      <translation>Decir sí o no a %1, %2</translation>
     </message>
     <message>
-        <source>Read the caution on %1</source>
-        <translation type="unfinished"></translation>
+      <source>Read the caution on %1</source>
+      <translation>Leer la precaución de %1</translation>
     </message>
     <message>
-        <source>Look at %1: the crew says it is ready</source>
-        <translation type="unfinished"></translation>
+      <source>Look at %1: the crew says it is ready</source>
+      <translation>Revisar %1: la cuadrilla dice que está listo</translation>
     </message>
     <message>
-        <source>%1: its insurance has ended</source>
-        <translation type="unfinished"></translation>
+      <source>%1: its insurance has ended</source>
+      <translation>%1: se venció su seguro</translation>
     </message>
     <message>
-        <source>Leave %1 open until it is looked at</source>
-        <translation type="unfinished"></translation>
+      <source>Leave %1 open until it is looked at</source>
+      <translation>Dejar %1 sin cubrir hasta que se revise</translation>
     </message>
     <message>
-        <source>promised for %1</source>
-        <translation type="unfinished"></translation>
+      <source>promised for %1</source>
+      <translation>prometido para %1</translation>
     </message>
     <message>
-        <source>was due %1</source>
-        <translation type="unfinished"></translation>
+      <source>was due %1</source>
+      <translation>venció %1</translation>
     </message>
     <message>
-        <source>by %1</source>
-        <translation type="unfinished"></translation>
+      <source>by %1</source>
+      <translation>para %1</translation>
     </message>
     <message>
-        <source>asked %1</source>
-        <translation type="unfinished"></translation>
+      <source>asked %1</source>
+      <translation>pedido %1</translation>
     </message>
     <message>
-        <source>Since %1. No payment to them until it is renewed.</source>
-        <translation type="unfinished"></translation>
+      <source>Since %1. No payment to them until it is renewed.</source>
+      <translation>Desde %1. Sin pago hasta que lo renueven.</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::NoteList</name>
     <message>
-        <source>Note kept</source>
-        <translation type="unfinished"></translation>
+      <source>Note kept</source>
+      <translation>Nota guardada</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::PeerDesk</name>
     <message>
-        <source>met the peer %1</source>
-        <translation type="unfinished"></translation>
+      <source>met the peer %1</source>
+      <translation>sincronizado %1</translation>
     </message>
     <message>
-        <source>An owner shut this phone out. Its copy is gone; what the peer had already is not lost.</source>
-        <translation type="unfinished"></translation>
+      <source>An owner shut this phone out. Its copy is gone; what the peer had already is not lost.</source>
+      <translation>Un dueño dio de baja este teléfono. Su copia se borró; lo que ya se había enviado no se pierde.</translation>
     </message>
     <message>
-        <source>Up: %1 changes, %2 photos. Down: %3 changes, %4 photos.</source>
-        <translation type="unfinished"></translation>
+      <source>Up: %1 changes, %2 photos. Down: %3 changes, %4 photos.</source>
+      <translation>Enviados: %1 cambios, %2 fotos. Recibidos: %3 cambios, %4 fotos.</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::PictureFolder</name>
     <message>
-        <source>Picture of %1</source>
-        <translation type="unfinished"></translation>
+      <source>Picture of %1</source>
+      <translation>Foto de %1</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::PunchItems</name>
     <message>
-        <source>Said fixed on %1, not looked at yet</source>
-        <translation type="unfinished"></translation>
+      <source>Said fixed on %1, not looked at yet</source>
+      <translation>Dijeron que está corregido el %1, falta revisarlo</translation>
     </message>
     <message>
-        <source>Looked at on %1: not right</source>
-        <translation type="unfinished"></translation>
+      <source>Looked at on %1: not right</source>
+      <translation>Revisado el %1: no quedó</translation>
     </message>
     <message>
-        <source>Say in a few words what is to be put right, or show it.</source>
-        <translation type="unfinished"></translation>
+      <source>Say in a few words what is to be put right, or show it.</source>
+      <translation>Diga en pocas palabras qué hay que corregir, o muéstrelo.</translation>
     </message>
     <message>
-        <source>see the photo</source>
-        <translation type="unfinished"></translation>
+      <source>see the photo</source>
+      <translation>ver la foto</translation>
     </message>
     <message>
-        <source>Punch item kept</source>
-        <translation type="unfinished"></translation>
+      <source>Punch item kept</source>
+      <translation>Corrección guardada</translation>
     </message>
     <message>
-        <source>Punch item accepted</source>
-        <translation type="unfinished"></translation>
+      <source>Punch item accepted</source>
+      <translation>Corrección aceptada</translation>
     </message>
     <message>
-        <source>Punch item sent back</source>
-        <translation type="unfinished"></translation>
+      <source>Punch item sent back</source>
+      <translation>Corrección devuelta</translation>
     </message>
     <message>
-        <source>Said to be fixed</source>
-        <translation type="unfinished"></translation>
+      <source>Said to be fixed</source>
+      <translation>Dicho: ya está corregido</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::ReceiptDesk</name>
     <message>
-        <source>The whole house</source>
-        <translation type="unfinished"></translation>
+      <source>The whole house</source>
+      <translation>Toda la casa</translation>
     </message>
     <message>
-        <source>A receipt needs its picture or its amount.</source>
-        <translation type="unfinished"></translation>
+      <source>A receipt needs its picture or its amount.</source>
+      <translation>Un recibo necesita su foto o su monto.</translation>
     </message>
     <message>
-        <source>Receipt kept: %1</source>
-        <translation type="unfinished"></translation>
+      <source>Receipt kept: %1</source>
+      <translation>Recibo guardado: %1</translation>
     </message>
     <message>
-        <source>Receipt kept; its amount is still to come</source>
-        <translation type="unfinished"></translation>
+      <source>Receipt kept; its amount is still to come</source>
+      <translation>Recibo guardado; falta el monto</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::SitePhotos</name>
     <message>
-        <source>before</source>
-        <translation type="unfinished"></translation>
+      <source>before</source>
+      <translation>antes</translation>
     </message>
     <message>
-        <source>after</source>
-        <translation type="unfinished"></translation>
+      <source>after</source>
+      <translation>después</translation>
     </message>
     <message>
-        <source>during</source>
-        <translation type="unfinished"></translation>
+      <source>during</source>
+      <translation>durante</translation>
     </message>
     <message>
-        <source>Photo kept, %1</source>
-        <translation type="unfinished"></translation>
+      <source>Photo kept, %1</source>
+      <translation>Foto guardada, %1</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::SpaceList</name>
     <message>
-        <source>Nothing to be done here yet.</source>
-        <translation type="unfinished"></translation>
+      <source>Nothing to be done here yet.</source>
+      <translation>Todavía no hay nada que hacer aquí.</translation>
     </message>
     <message>
-        <source>Everything is finished.</source>
-        <translation type="unfinished"></translation>
+      <source>Everything is finished.</source>
+      <translation>Todo está terminado.</translation>
     </message>
     <message numerus="yes">
-        <source>%n item(s) left, all begun.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>%n item(s) left, all begun.</source>
+      <translation>
+        <numerusform>Falta %n trabajo, ya empezado.</numerusform>
+        <numerusform>Faltan %n trabajos, todos empezados.</numerusform>
+      </translation>
     </message>
     <message numerus="yes">
-        <source>%n item(s) left, </source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>%n item(s) left, </source>
+      <translation>
+        <numerusform>Falta %n trabajo, </numerusform>
+        <numerusform>Faltan %n trabajos, </numerusform>
+      </translation>
     </message>
     <message numerus="yes">
-        <source>%n to start.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>%n to start.</source>
+      <translation>
+        <numerusform>%n sin empezar.</numerusform>
+        <numerusform>%n sin empezar.</numerusform>
+      </translation>
     </message>
     <message numerus="yes">
-        <source>%n punch item(s) open.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>%n punch item(s) open.</source>
+      <translation>
+        <numerusform>%n cosa por corregir.</numerusform>
+        <numerusform>%n cosas por corregir.</numerusform>
+      </translation>
     </message>
     <message>
-        <source>The whole house</source>
-        <translation type="unfinished"></translation>
+      <source>The whole house</source>
+      <translation>Toda la casa</translation>
     </message>
     <message>
-        <source>No name</source>
-        <translation type="unfinished"></translation>
+      <source>No name</source>
+      <translation>Sin nombre</translation>
     </message>
-</context>
-<context>
+  </context>
+  <context>
     <name>ledgerboard::phone::WalkDraft</name>
     <message>
-        <source>No work was read from that. Say what is done to what, such as &quot;replace the sink&quot;.</source>
-        <translation type="unfinished"></translation>
+      <source>No work was read from that. Say what is done to what, such as "replace the sink".</source>
+      <translation>No se leyó ningún trabajo. Diga qué se hace a qué, en inglés, como «replace the sink».</translation>
     </message>
     <message numerus="yes">
-        <source>%n item(s) kept</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+      <source>%n item(s) kept</source>
+      <translation>
+        <numerusform>%n trabajo guardado</numerusform>
+        <numerusform>%n trabajos guardados</numerusform>
+      </translation>
     </message>
-</context>
+  </context>
 </TS>

@@ -23,7 +23,7 @@ Grid {
             objectName: "key" + key.modelData
             text: key.modelData === "" ? qsTr("Rub out the last digit") : key.modelData
             width: Math.floor((pad.width - 2 * pad.columnSpacing) / 3)
-            height: Math.max(Theme.gap(14), Theme.largeSize + Theme.gap(5))
+            height: Math.max(Theme.gap(13), Theme.largeSize + Theme.gap(5))
             onClicked: key.modelData === "" ? pad.rubbed() : pad.digits(key.modelData)
 
             background: Rectangle {

@@ -8,11 +8,11 @@ PressArea {
 
     property string glyph: ""
     property bool inUse: false
-    readonly property color tone: tool.inUse ? Theme.ink : Theme.beltInk
+    readonly property color tone: tool.inUse ? Theme.belt : Theme.beltInk
 
     background: Rectangle {
         radius: 5
-        color: tool.inUse ? Theme.paper : tool.down ? Theme.pencil : Theme.beltTool
+        color: tool.inUse ? Theme.beltInk : tool.down ? Theme.pencil : Theme.beltTool
         border.width: tool.visualFocus || Theme.isSun ? Theme.stroke : 0
         border.color: tool.visualFocus && !Theme.isSun ? Theme.slate : Theme.beltInk
     }

@@ -11,7 +11,6 @@ ToolPage {
     property int what: -1
 
     title: qsTr("Receipt")
-    under: qsTr("What is left out can be written in later.")
     keepText: qsTr("Keep the receipt")
     onKeepAsked: if (desk.keepReceipt(pictures.chosen, page.itemId, payee.text))
                      page.done()

@@ -1,5 +1,7 @@
 // Protects the walk through the house: one swipe to the next space, the strip, the house, notes, a
 // job begun from nothing, and that a crew lead's phone has no way to money.
+#include <QFile>
+
 #include "tests/ui/phone_test.h"
 
 namespace ledgerboard::ui {
@@ -104,6 +106,28 @@ TEST_P(WalkTest, ABookThatIsNoneSaysSo) {
     Thumb& thumb = hold("/nowhere/at/all.book");
     EXPECT_TRUE(thumb.says("The book does not open"));
     EXPECT_FALSE(thumb.all("begin").empty());
+}
+
+TEST_P(WalkTest, InSpanishItSaysItAsCrewsDo) {
+    Thumb& thumb = hold();
+    thumb.preferences().setLanguage("es");
+    thumb.settle();
+    EXPECT_TRUE(thumb.says("Faltan 2 trabajos, 1 sin empezar."));
+    EXPECT_TRUE(thumb.says("Cambiar"));
+    thumb.tapText("item", "cabinets");
+    EXPECT_TRUE(thumb.says("Terminado"));
+    EXPECT_TRUE(thumb.says("25\u00a0% el mar 12 may"));
+}
+
+// Whatever is on a screen is translated: no message of the file is unfinished.
+TEST(Translations, NoneIsUnfinished) {
+    for (const char* name : {"phone_es.ts", "phone_en.ts"}) {
+        QFile file(QStringLiteral(LEDGERBOARD_MOBILE "/") + QLatin1String(name));
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << name;
+        const QByteArray all = file.readAll();
+        EXPECT_TRUE(all.contains("<translation>")) << name;
+        EXPECT_FALSE(all.contains("unfinished")) << name;
+    }
 }
 
 TEST_P(WalkTest, ACrewLeadsPhoneHasNoWayToMoney) {

@@ -28,7 +28,7 @@ std::vector<Pair> pairsOf(const LookTokens& look) {
     pairs.push_back({"a filled button", page.paper, page.ink});
     pairs.push_back({"finished", page.paper, page.moss});
     pairs.push_back({"text selected", page.paper, page.slate});
-    pairs.push_back({"the tool in use", page.ink, page.paper});
+    pairs.push_back({"the tool in use", look.belt, look.beltInk});
     pairs.push_back({"the belt", look.beltInk, look.belt});
     pairs.push_back({"a tool of the belt", look.beltInk, look.beltTool});
     return pairs;
