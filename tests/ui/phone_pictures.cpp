@@ -99,7 +99,22 @@ const std::vector<Scene>& scenes() {
              thumb.tap("key1");
              thumb.tap("key4");
              thumb.tap("key6");
+             thumb.scrollTo("key0");
              thumb.tap("key0");
+         }},
+        {"devices",
+         [](Thumb& thumb) {
+             thumb.tap("wholeHouse");
+             thumb.scrollTo("devices");
+             thumb.tap("devices");
+         }},
+        {"walk",
+         [](Thumb& thumb) {
+             inKitchen(thumb);
+             thumb.scrollTo("addItems");
+             thumb.tap("addItems");
+             thumb.type("walkNotes", "Replace the faucet. Repair the ceiling, forty square feet.");
+             (void)thumb.wait([&] { return !thumb.all("draftItem").empty(); });
          }},
         {"note",
          [](Thumb& thumb) {
