@@ -89,6 +89,22 @@ Result<std::size_t> DeviceSide::waiting() {
     return static_cast<std::size_t>(count);
 }
 
+void DeviceSide::sendLate() {
+    constexpr int kMostParts = 12;  // the peer sets aside no more than that of one device
+    auto beyond = acknowledged();
+    for (int part = 0; beyond.ok() && part < kMostParts; ++part) {
+        const auto entries = book_.ownAfter(beyond.value(), kMostEntries, kFillBytes);
+        if (!entries.ok() || entries.value().empty() ||
+            !carry_(Call::Push, write(PushAsk{entries.value()})).ok()) {
+            return;
+        }
+        for (const auto& entry : entries.value()) {
+            auto& number = beyond.value()[static_cast<std::size_t>(entry.name.lane)];
+            number = std::max(number, entry.name.number);
+        }
+    }
+}
+
 // A call whose answer is a refusal is an error, save those that the device can mend by itself.
 Result<Reply> DeviceSide::call(Call call, const std::string& body) {
     auto reply = carry_(call, body);

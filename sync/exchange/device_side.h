@@ -48,6 +48,11 @@ class DeviceSide {
     // Whether the peer said, in the last meeting, that this device is an owner's.
     [[nodiscard]] bool isOwner() const { return owner_; }
 
+    // After the peer said that this device was shut out: sends what it has not acknowledged, to be
+    // set aside there for the owner to see. Best effort: whatever is answered, the copy is to be
+    // wiped.
+    void sendLate();
+
     // How many own entries the peer has not acknowledged. Errors: of the book.
     [[nodiscard]] model::Result<std::size_t> waiting();
 

@@ -163,7 +163,7 @@ Result<std::string> PeerSide::copyFor(const std::string& digest, bool preview) {
 }
 
 Reply PeerSide::getPhoto(const Standing& standing, const GetPhotoAsk& ask, model::Instant now) {
-    const Reply notThere = refuse(Status::NotThere, "there is no such photo for this device", now);
+    Reply notThere = refuse(Status::NotThere, "there is no such photo for this device", now);
     Result<std::string> bytes = model::cannotBeMet("none");
     if (standing.role == model::Role::Owner) {
         auto known = digestsOf(book_, standing);

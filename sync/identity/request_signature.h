@@ -69,7 +69,7 @@ struct Verdict {
 [[nodiscard]] Verdict verifyRequest(const RequestLine& request, const SignatureHeaders& headers,
                                     const Roster& roster, NonceMemory& nonces, model::Instant now);
 
-// Whether this is the body that was signed. Where not, the request is Forged.
+// Whether this is the body that was signed. Where not, the request is Altered.
 [[nodiscard]] bool isSignedBody(const SignatureHeaders& headers, std::string_view body);
 
 }  // namespace ledgerboard::sync

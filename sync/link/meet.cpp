@@ -54,6 +54,7 @@ class OneMeeting {
         if (report_.entries.revoked) {
             report_.end = MeetEnd::Revoked;
             report_.message = textOf(Refusal::Revoked);
+            side.sendLate();
             return;
         }
         if (!met.ok()) {

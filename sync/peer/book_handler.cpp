@@ -84,6 +84,13 @@ HandlerReply BookHandler::answer(Call call, const Caller& caller, std::string_vi
     if (call == Call::Invite) {
         return invite(caller, body, now);
     }
+    if (const auto known = parts_.devices.find(caller.device); known && known->revoked) {
+        // Shut out for good, even where an owner took that back in the book since.
+        const auto standing = standingOf(parts_.book, caller.device);
+        if (!standing.ok() || !standing.value().revoked) {
+            return problem(Status::Revoked, "this device was shut out", now);
+        }
+    }
     Reply reply = side_->answer(call, caller.device, body, now);
     if (reply.status == Status::Ok && shutsOut(call, body)) {
         if (auto heeded = heedRevocations(now); !heeded.ok()) {

@@ -108,7 +108,10 @@ Gate PeerServer::gate(const GuardedRequest& request) {
     const RequestLine line{request.method, request.path, parts_.certificate.digest};
     const Verdict verdict =
         verifyRequest(line, signatureOf(request), parts_.devices, parts_.nonces, parts_.now());
-    if (verdict.refusal != Refusal::None) {
+    // What a device that was shut out still sends is set aside behind the door, for the owner to
+    // see; it may do nothing else.
+    const bool late = verdict.refusal == Refusal::Revoked && callAt(request.path) == Call::Push;
+    if (verdict.refusal != Refusal::None && !late) {
         return {refuse(verdict.refusal, request, verdict.device), {}};
     }
     return {std::nullopt, verdict.device};

@@ -74,6 +74,7 @@ class Device {
     std::string path;
     std::unique_ptr<store::Book> book;
     std::unique_ptr<sync::Link> link;
+    bool keepsWire = true;
     std::string wire;  // the bodies of what meetings said and heard, as they were within TLS
 
   private:
@@ -81,7 +82,10 @@ class Device {
         return [this, over = sync::carryOver(*link)](
                    sync::Call call, const std::string& body) -> model::Result<sync::Reply> {
             auto reply = over(call, body);
-            wire += body + "\n" + (reply.ok() ? reply.value().body : reply.error().message) + "\n";
+            if (keepsWire) {
+                wire +=
+                    body + "\n" + (reply.ok() ? reply.value().body : reply.error().message) + "\n";
+            }
             return reply;
         };
     }

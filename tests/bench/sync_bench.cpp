@@ -43,18 +43,19 @@ double median(std::vector<double> list) {
 }
 
 sync::Meeting mustMeet(Device& device) {
+    device.keepsWire = false;
     auto met = device.meet();
     model::require(met.ok(), met.ok() ? "" : met.error().message.c_str());
-    device.wire.clear();
     return met.value();
 }
 
-// Writes `count` records of five fields each, a thousand an action.
-void addRecords(Device& device, std::size_t count) {
+// Writes `count` records of five fields each, a thousand an action; the id of the last one.
+model::RawId addRecords(Device& device, std::size_t count) {
+    model::RawId id;
     for (std::size_t from = 0; from < count; from += 1'000) {
         store::Action action("records");
         for (std::size_t k = from; k < std::min(count, from + 1'000); ++k) {
-            const auto id = device.book->newId(device.stamp());
+            id = device.book->newId(device.stamp());
             action.set(id, field::Price::object, "object " + std::to_string(k));
             action.set(id, field::Price::treatment, std::string("replace"));
             action.set(id, field::Price::material, static_cast<std::int64_t>(1'000 + k));
@@ -63,6 +64,7 @@ void addRecords(Device& device, std::size_t count) {
         }
         model::require(device.book->commit(action, device.stamp()).ok(), "it is written");
     }
+    return id;
 }
 
 void editOne(Device& device, const model::RawId& id, std::int64_t cents) {
@@ -86,7 +88,7 @@ void records(std::size_t count) {
     PeerProcess peer;
     Device laptop(peer, peer.code(), 1);
     mustMeet(laptop);
-    addRecords(laptop, count);
+    const model::RawId last = addRecords(laptop, count);
     auto begun = now();
     const auto sent = mustMeet(laptop);
     const double pushMs = msSince(begun);
@@ -96,11 +98,10 @@ void records(std::size_t count) {
     const auto received = mustMeet(phone);
     const double pullMs = msSince(begun);
     model::require(received.received >= count * kFields, "all of it came down");
-    const auto prices = laptop.book->records(model::Kind::Price, {}).value();
     std::vector<double> edits;
     for (int k = 0; k < 9; ++k) {
         begun = now();
-        editOne(laptop, prices[7].id, 5'000 + k);
+        editOne(laptop, last, 5'000 + k);
         mustMeet(laptop);
         edits.push_back(msSince(begun));
     }

@@ -165,6 +165,10 @@ TEST_F(DevicesTest, ADeviceThatIsShutOutLosesItsCopy) {
         EXPECT_FALSE(std::filesystem::exists(path("phone.book") + tail)) << tail;
     }
     EXPECT_THAT(ok(laptop_, {"devices"}), HasSubstr("shut out"));
+    // What it wrote too late is not in the book, and not lost to the owner's eyes.
+    ok(laptop_, {"sync"});
+    EXPECT_THAT(ok(laptop_, {"list", "spaces"}), Not(HasSubstr("Attic")));
+    EXPECT_THAT(ok(laptop_, {"aside"}), AllOf(HasSubstr("Attic"), HasSubstr("shut out")));
 }
 
 TEST_F(DevicesTest, WrongTurnsSayWhatToDo) {
