@@ -159,6 +159,16 @@ class Counter {
             case NumberKind::Scale:
             case NumberKind::Money:
                 return takeScale(at, row, state, amount);
+            case NumberKind::Digit:
+                // "two oh five"
+                if (state.any && !state.inDigits && state.total == 0 && state.group >= 1000 &&
+                    state.group < 10'000 && number(at + 1).kind == NumberKind::Unit) {
+                    state.group = state.group * 100 + number(at + 1).value;
+                    amount.paired = true;
+                    at += 2;
+                    return true;
+                }
+                return takeJoint(at, state);
             case NumberKind::Few:
                 return takeFew(at, row, state);
             case NumberKind::Fraction:
@@ -183,6 +193,10 @@ class Counter {
             // "nineteen sixty", "one eighty": said in pairs.
             state.group = group * 100'000 + row.value;
             amount.paired = true;
+        } else if (unit && amount.paired && group > 100 && group < 1000 && row.value > 0 &&
+                   state.group % 1000 == 0) {
+            // "two eighteen five": 218.5, of thousands.
+            state.group += row.value / 10;
         } else if (unit && group > 20 && group < 100 && group % 10 != 0 && state.total == 0) {
             // "eighty-eight five": 88.5, of thousands as a rule.
             state.group = group * 1000 + row.value / 10;

@@ -88,9 +88,42 @@ std::optional<std::int64_t> daysOf(const Amount& amount) {
 
 }  // namespace
 
+// "4/15/26": month, day and year with strokes between; the day first where the other way is none.
+// Empty where there is no such date.
+std::string FactReader::strokeDate(const Sentence& sentence) {
+    for (std::size_t i = 0; i + 4 < sentence.tokens.size(); ++i) {
+        const auto number = [&](std::size_t at) {
+            const Token& token = sentence.tokens[at];
+            return token.kind == TokenKind::Number && token.value % 1000 == 0
+                       ? static_cast<int>(token.value / 1000)
+                       : 0;
+        };
+        if (!markIs(sentence, i + 1, '/') || !markIs(sentence, i + 3, '/')) {
+            continue;
+        }
+        int month = number(i);
+        int day = number(i + 2);
+        int year = number(i + 4);
+        year = year > 0 && year < 100 ? year + 2000 : year;
+        if (month > 12) {
+            std::swap(month, day);
+        }
+        if (month >= 1 && month <= 12 && day >= 1 && day <= 31 && year >= 2020 && year <= 2060) {
+            const auto two = [](int n) { return (n < 10 ? "0" : "") + std::to_string(n); };
+            return std::to_string(year) + "-" + two(month) + "-" + two(day);
+        }
+    }
+    return {};
+}
+
 bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
-    if (!speaksOf(spots, "begin")) {
+    const bool goes = lower(sentence, 0) == "go";
+    if (!speaksOf(spots, "begin") && !goes) {
         return false;
+    }
+    if (const std::string date = strokeDate(sentence); !date.empty()) {
+        add(sentence, "begin", date, 88);
+        return true;
     }
     bool any = false;
     std::string value;
@@ -104,7 +137,10 @@ bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
             ++after;
         }
         int day = dayAt(sentence, after);
-        if (day == 0 && i > 0) {
+        // "7 sep 26": the day stands before, the year after.
+        const bool daysFirst = day > 23 && i > 0 && dayAt(sentence, i - 1) > 0 &&
+                               sentence.tokens[i - 1].kind == TokenKind::Number;
+        if ((day == 0 && i > 0) || daysFirst) {
             day = dayAt(sentence, i - 1);
             if (lower(sentence, i - 1) == "of" && i > 1) {
                 day = dayAt(sentence, i - 2);
@@ -116,6 +152,8 @@ bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
                 year = yearOf(amount);
             }
         }
+        const int shortYear = daysFirst ? dayAt(sentence, after) : 0;
+        year = shortYear > 0 ? 2000 + shortYear : year;
         if (day == 0 || year == 0) {
             continue;
         }
@@ -142,6 +180,15 @@ bool FactReader::takeTimes(const Sentence& sentence, const Spots& spots) {
         says(sentence, "market") || speaksOf(spots, "days_on_market") || askedMarket_;
     const bool deal = lastDeal_ + 1 >= taken_;
     for (const Amount& amount : spots.amounts) {
+        // "DOM 30", "25 DOM": days without their unit.
+        const bool bare = amount.kind == AmountKind::Plain && amount.value % 1000 == 0 &&
+                          (lower(sentence, amount.end) == "dom" ||
+                           (amount.begin > 0 && lower(sentence, amount.begin - 1) == "dom"));
+        if (bare && !has("days_on_market")) {
+            add(sentence, "days_on_market", std::to_string(amount.value / 1000), 90);
+            any = true;
+            continue;
+        }
         const std::optional<std::int64_t> days = daysOf(amount);
         if (!days || *days < 1 || *days > 2000) {
             continue;
@@ -151,10 +198,12 @@ bool FactReader::takeTimes(const Sentence& sentence, const Spots& spots) {
         double nearest = 12.0;
         for (const RowSpot& cue : spots.facts) {
             const std::string& fact = tables().facts[cue.row];
-            const double far =
-                cue.span.end <= amount.begin
-                    ? static_cast<double>(amount.begin - cue.span.end)
-                    : static_cast<double>(cue.span.begin) - static_cast<double>(amount.end) + 0.5;
+            const double strokes = strokesBetween(sentence, std::min(cue.span.end, amount.end),
+                                                  std::max(cue.span.begin, amount.begin));
+            const double far = strokes + (cue.span.end <= amount.begin
+                                              ? static_cast<double>(amount.begin - cue.span.end)
+                                              : static_cast<double>(cue.span.begin) -
+                                                    static_cast<double>(amount.end) + 0.5);
             const bool times =
                 fact == "days_on_market" || fact == "duration_days" || fact == "begin";
             if (times && far < nearest) {

@@ -15,6 +15,16 @@ std::string lower(const Sentence& sentence, std::size_t at) {
                : std::string();
 }
 
+double strokesBetween(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    double cost = 0;
+    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
+        cost += markIs(sentence, i, '/') || markIs(sentence, i, ';') || markIs(sentence, i, '.')
+                    ? 3.0
+                    : 0.0;
+    }
+    return cost;
+}
+
 const UnitRow* unitOf(const Amount& amount) {
     return amount.unit == kNone ? nullptr : &tables().units[amount.unit];
 }

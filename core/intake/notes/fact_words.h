@@ -16,6 +16,8 @@ namespace ledgerboard::intake {
 [[nodiscard]] std::string lower(const Sentence& sentence, std::size_t at);
 
 // The unit of a figure, or nullptr.
+// How hard strokes and full stops part two stretches of a line: "265k // out at 362k".
+[[nodiscard]] double strokesBetween(const Sentence& sentence, std::size_t begin, std::size_t end);
 [[nodiscard]] const UnitRow* unitOf(const Amount& amount);
 
 // The year a bare figure may be, 1780 to 2060; else 0.

@@ -28,7 +28,8 @@ std::int64_t leastOf(const std::string& fact) {
 }
 
 // The fact whose phrase stands nearest to a figure, and how far it is; empty where none is near.
-std::pair<std::string, double> nearestFact(const Spots& spots, const Amount& amount) {
+std::pair<std::string, double> nearestFact(const Sentence& sentence, const Spots& spots,
+                                           const Amount& amount) {
     std::string best;
     double nearest = 14.0;
     for (const RowSpot& cue : spots.facts) {
@@ -42,6 +43,8 @@ std::pair<std::string, double> nearestFact(const Spots& spots, const Amount& amo
         double far =
             before ? static_cast<double>(amount.begin - cue.span.end)
                    : static_cast<double>(cue.span.begin) - static_cast<double>(amount.end) + 1.5;
+        far += strokesBetween(sentence, before ? cue.span.end : amount.end,
+                              before ? amount.begin : cue.span.begin);
         for (const Amount& other : spots.amounts) {
             const bool between = before ? other.begin >= cue.span.end && other.end <= amount.begin
                                         : other.begin >= amount.end && other.end <= cue.span.begin;
@@ -59,11 +62,36 @@ std::pair<std::string, double> nearestFact(const Spots& spots, const Amount& amo
 bool isAsked(const Sentence& sentence, const Amount& amount) {
     for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
         const std::string word = lower(sentence, i);
-        if (word == "asking" || word == "listed") {
+        const bool theirs = word == "want" || word == "wanted" || word == "wants";
+        const std::string who = i > 0 ? lower(sentence, i - 1) : "";
+        if (word == "asking" || word == "listed" ||
+            (theirs && (who == "they" || who == "he" || who == "she" || who == "seller" ||
+                        who == "sellers" || who == "bank" || who == "owner"))) {
             return true;
         }
     }
     return false;
+}
+
+// "Sixty, no, sixty-five": what the next figure takes the place of.
+bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amount) {
+    std::size_t at = amount.end;
+    while (markIs(sentence, at, ',') || markIs(sentence, at, '-') || markIs(sentence, at, '.')) {
+        ++at;
+    }
+    const std::string word = lower(sentence, at);
+    if (word != "no" && word != "sorry" && word != "wait" && word != "scratch") {
+        return false;
+    }
+    return std::any_of(spots.amounts.begin(), spots.amounts.end(),
+                       [&](const Amount& next) { return next.begin > at && next.begin <= at + 4; });
+}
+
+// "Four and a quarter", of a house's price: hundreds of thousands.
+bool isShortPrice(const Amount& amount) {
+    const std::int64_t rest = amount.value % 1000;
+    return amount.kind == AmountKind::Plain && amount.value > 1000 && amount.value < 10'000 &&
+           (rest == 250 || rest == 500 || rest == 750) && amount.end > amount.begin + 2;
 }
 
 }  // namespace
@@ -128,10 +156,14 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
     std::size_t lastEnd = 0;
     for (const Amount& amount : spots.amounts) {
         if (amount.kind == AmountKind::Measured || amount.kind == AmountKind::Time ||
-            amount.perUnit || yearOf(amount) != 0) {
+            yearOf(amount) != 0) {
             continue;
         }
-        auto [best, nearest] = nearestFact(spots, amount);
+        const bool at = amount.begin > 0 && markIs(sentence, amount.begin - 1, '@');
+        if (amount.perUnit && !(at && amount.value >= 20 * kThousand)) {
+            continue;
+        }
+        auto [best, nearest] = nearestFact(sentence, spots, amount);
         // "What are you paying?" "One eighty-five."
         const bool answers = !asked_.empty() && !any && amount.kind != AmountKind::Measured &&
                              (best.empty() || nearest > 3.0);
@@ -146,8 +178,12 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (follows) {
             best = last;
         }
-        if (best.empty() || (best == "purchase" && isAsked(sentence, amount))) {
+        if (best.empty() || (best == "purchase" && isAsked(sentence, amount)) ||
+            isTakenBack(sentence, spots, amount)) {
             continue;
+        }
+        if ((best == "purchase" || best == "resale") && isShortPrice(amount)) {
+            value *= 100'000;
         }
         // "Budget 6,800 for a new one": of one thing.
         if (best == "budget" && has("budget") && taken_ > 20 && !spots.acts.empty()) {
@@ -178,7 +214,10 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (best == "purchase") {
             purchase_ = value;
         }
-        add(sentence, best, moneyText(value), nearest < 5.0 ? 92 : 75);
+        add(sentence, best, moneyText(value),
+            nearest < 2.5 && amount.kind == AmountKind::Money ? 92
+            : nearest < 5.0                                   ? 84
+                                                              : 70);
         last = best;
         lastEnd = amount.end;
         any = true;
@@ -231,6 +270,34 @@ std::int64_t FactReader::bathAndAHalf(const Sentence& sentence) {
     return 0;
 }
 
+// "One and three quarter baths", "two full baths and a half bath": in thousandths.
+std::int64_t FactReader::bathsWithParts(const Sentence& sentence, const Amount& baths) {
+    const std::size_t at = baths.begin;
+    if (lower(sentence, baths.end) == "quarter" && at > 1 && lower(sentence, at - 1) == "and") {
+        static constexpr std::array<std::string_view, 5> kWhole = {"zero", "one", "two", "three",
+                                                                   "four"};
+        for (std::size_t i = 0; i < kWhole.size(); ++i) {
+            if (lower(sentence, at - 2) == kWhole[i]) {
+                return static_cast<std::int64_t>(i) * 1000 + baths.value / 4;
+            }
+        }
+    }
+    if (baths.value % 1000 != 0) {
+        return baths.value;
+    }
+    constexpr std::size_t kFar = 7;
+    for (std::size_t i = baths.end; i < sentence.tokens.size() && i < baths.end + kFar; ++i) {
+        const std::string word = lower(sentence, i);
+        const std::string next = lower(sentence, i + 1);
+        const bool half = (word == "half" && next.starts_with("bath")) || word == "powder" ||
+                          word == "cloakroom" || (word == "downstairs" && next == "loo");
+        if (half && sentence.tokens[i - 1].kind == TokenKind::Word) {
+            return baths.value + 500;
+        }
+    }
+    return baths.value;
+}
+
 bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     const auto countBefore = [&](std::size_t at) -> const Amount* {
         for (const Amount& amount : spots.amounts) {
@@ -279,8 +346,14 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
             }
         }
     }
-    const std::int64_t bathsSaid = baths != nullptr ? baths->value : bathAndAHalf(sentence);
+    const std::int64_t bathsSaid =
+        baths != nullptr ? bathsWithParts(sentence, *baths) : bathAndAHalf(sentence);
     if (beds == nullptr && bathsSaid == 0) {
+        const bool opening = taken_ <= 12 && spots.acts.empty() && spots.objects.empty();
+        const bool known = has("built") || has("area_sqft") || has("purchase");
+        if (rooms != nullptr && opening && known && rooms->value >= 3000 && !has("rooms")) {
+            add(sentence, "rooms", countText(rooms->value), 80);
+        }
         return false;
     }
     // Counts of rooms alone may be of rooms that want work: they must stand early, without any.
@@ -310,7 +383,11 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
         const bool shortForm = amount.begin > 0 && markIs(sentence, amount.begin - 1, '\'') &&
                                amount.kind == AmountKind::Plain && amount.value >= 10'000 &&
                                amount.value < 100'000;
-        year = shortForm ? 1900 + static_cast<int>(amount.value / 1000) : year;
+        const bool spoken = amount.begin > 1 && lower(sentence, amount.begin - 1) == "in" &&
+                            lower(sentence, amount.begin - 2) == "built" &&
+                            amount.kind == AmountKind::Plain && amount.value >= 30'000 &&
+                            amount.value < 100'000;
+        year = shortForm || spoken ? 1900 + static_cast<int>(amount.value / 1000) : year;
         if (year == 0 || year > 2025) {
             continue;
         }
@@ -318,7 +395,11 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
         const std::string before2 = amount.begin > 1 ? lower(sentence, amount.begin - 2) : "";
         bool said = false;
         for (std::size_t i = amount.begin > 4 ? amount.begin - 4 : 0; i < amount.begin; ++i) {
-            said = said || lower(sentence, i) == "built";
+            const std::string word = lower(sentence, i);
+            said = said || word == "built" || word == "dates" || word == "constructed" ||
+                   word == "erected" ||
+                   (word == "up" && i > 0 && lower(sentence, i - 1) == "put") ||
+                   (word == "up" && i > 0 && lower(sentence, i - 1) == "went");
         }
         const bool built = said || before == "built" || before2 == "built" || before == "c" ||
                            before == "circa" || before == "cape" || before == "ranch";

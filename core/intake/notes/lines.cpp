@@ -313,12 +313,27 @@ bool isBreathless(const std::vector<RawLine>& lines) {
     return lines.size() > 3 && small * 10 >= lines.size() * 7 && ended * 10 <= lines.size() * 3;
 }
 
+// "BR2 - carpet", "EXT: …", "LR/DR paint": a line that opens with a label in capitals.
+bool isLabelled(std::string_view text) {
+    std::size_t end = 0;
+    std::size_t letters = 0;
+    while (end < text.size() && text[end] != ' ' && text[end] != ':' && text[end] != '-') {
+        const char c = text[end];
+        if (c >= 'a' && c <= 'z') {
+            return false;
+        }
+        letters += c >= 'A' && c <= 'Z' ? 1 : 0;
+        ++end;
+    }
+    return letters >= 2;
+}
+
 // A line goes on in the next where its first word would not have fitted.
 bool isFull(std::size_t length, std::string_view next, std::size_t width) {
     const std::size_t word = std::min(next.find(' '), next.size());
     const std::size_t label = next.substr(0, 24).find(':');
-    return width > 0 && length >= kWrappedFrom && length + 1 + word + 2 >= width &&
-           label == std::string_view::npos;
+    return width > 0 && !isLabelled(next) && length >= kWrappedFrom &&
+           length + 1 + word + 2 >= width && label == std::string_view::npos;
 }
 
 // Whether the writer begins what is new with a capital letter: then a line that begins small goes

@@ -46,6 +46,14 @@ class Preparer {
             if (word(end, "one")) {
                 return true;
             }
+            // "and duct it outside": what is done with it.
+            const std::size_t begin = object.span.begin;
+            const bool does = (word(end, "it") || word(end, "them")) && end == begin + 1 &&
+                              (begin == 0 || word(begin - 1, "and") || word(begin - 1, "to") ||
+                               sentence_.tokens[begin - 1].kind == TokenKind::Mark);
+            if (does) {
+                return true;
+            }
             const bool suspect = object.object == kAsbestos || object.object == kLead;
             const std::size_t at = object.span.begin;
             const bool other = !before_.empty() || spots_.objects.front().span.begin < at;
@@ -337,6 +345,23 @@ class Preparer {
         }
     }
 
+    // Whether another treatment closes what this one opens: "want | the chimney | swept".
+    [[nodiscard]] bool isWhat(const ActSpot& act) const {
+        constexpr std::size_t kFar = 7;
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& other) {
+            const std::size_t begin = act.span.end;
+            const std::size_t end = other.span.begin;
+            if (end <= begin || end > begin + kFar || row(other).fresh || row(other).weight < 2) {
+                return false;
+            }
+            const bool thing = std::any_of(
+                spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
+                    return object.span.begin >= begin && object.span.end <= end;
+                });
+            return thing && partedBy(sentence_, spots_, begin, end) < 0.5;
+        });
+    }
+
     // Whether an object before `index` is what the remark is about: "the radiator leaks at …".
     [[nodiscard]] bool hasSubject(const ActSpot& act, std::size_t index) const {
         return std::any_of(
@@ -368,6 +393,13 @@ class Preparer {
                 }
             }
         }
+        // "I want the chimney swept": the second says what is wanted of it.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const bool wants =
+                row(act).fresh && (word(act.span.begin, "want") || word(act.span.begin, "i") ||
+                                   word(act.span.begin, "we") || word(act.span.begin, "would"));
+            return wants && isWhat(act);
+        });
         // "the enamel sink": what it is like.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             const std::size_t at = act.span.begin;

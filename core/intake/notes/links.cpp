@@ -400,7 +400,8 @@ class Linker {
         bool shared = false;
         for (std::size_t i = 0; i < direct; ++i) {
             const Said said = linked_.said[i];
-            if (said.act == index + 1 && said.at > next.span.begin) {
+            const bool fits = said.spot == kNone || takes(act, spots_.objects[said.spot]);
+            if (said.act == index + 1 && said.at > next.span.begin && fits) {
                 linked_.said.push_back(said);
                 linked_.said.back().act = static_cast<std::uint32_t>(index);
                 shared = true;

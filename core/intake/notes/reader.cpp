@@ -74,7 +74,10 @@ void Reader::take(Sentence& sentence) {
     const bool deal = facts_.take(sentence, spots);
     const bool onlyDeal = deal && spots.acts.empty();
     const Placed placed = onlyDeal ? Placed{} : walk_.take(sentence, spots);
-    if (placed.moved) {
+    // "… so we buy one. Okay, hall": what is said before the move is of where one was.
+    const bool late = placed.moved && !spots.acts.empty() && !spots.spaces.empty() &&
+                      spots.acts.front().span.end <= spots.spaces.front().span.begin;
+    if (placed.moved && !late) {
         before_.clear();
         absent_.clear();
         recent_.clear();

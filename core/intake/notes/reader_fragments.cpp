@@ -52,7 +52,7 @@ bool guts(const Sentence& sentence) {
 }
 
 // Nothing but things, figures and small words.
-bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from) {
+bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from, std::size_t end) {
     for (const Cue cue : {Cue::Passive, Cue::Chatter, Cue::Aside, Cue::Negation, Cue::Absent,
                           Cue::Hypothetical, Cue::Open, Cue::Same, Cue::Refused}) {
         if (spots.has(cue)) {
@@ -60,7 +60,7 @@ bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from) 
         }
     }
     std::size_t others = 0;
-    for (std::size_t i = from; i < sentence.tokens.size(); ++i) {
+    for (std::size_t i = from; i < end; ++i) {
         const auto holds = [&](const auto& list) {
             return std::any_of(list.begin(), list.end(),
                                [&](const auto& one) { return one.span.holds(i); });
@@ -79,6 +79,24 @@ bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from) 
         }
     }
     return others <= 1;
+}
+
+// Whether nothing is said of the thing in its part of the line: "…; LVP 120 sf; window ok".
+bool standsAlone(const Sentence& sentence, const Spots& spots, std::size_t from, const Span& span) {
+    const auto parts = [&](std::size_t at) {
+        const Token& token = sentence.tokens[at];
+        return token.kind == TokenKind::Mark &&
+               (token.mark == ',' || token.mark == ';' || token.mark == '.' || token.mark == '/');
+    };
+    std::size_t begin = span.begin;
+    while (begin > from && !parts(begin - 1)) {
+        --begin;
+    }
+    std::size_t end = span.end;
+    while (end < sentence.tokens.size() && !parts(end)) {
+        ++end;
+    }
+    return isFragment(sentence, spots, begin, end);
 }
 
 }  // namespace
@@ -104,7 +122,7 @@ void Reader::takeTroubles(Spots& spots, Linked& linked) {
 void Reader::takeMeasured(const Sentence& sentence, Spots& spots, const Placed& placed,
                           Linked& linked) {
     static const std::uint32_t kImplied = actNamed("implied by the list");
-    if (kImplied == kNone || linked.loose.empty() || !isFragment(sentence, spots, placed.from)) {
+    if (kImplied == kNone || linked.loose.empty()) {
         return;
     }
     std::erase_if(linked.loose, [&](std::size_t loose) {
@@ -114,7 +132,8 @@ void Reader::takeMeasured(const Sentence& sentence, Spots& spots, const Placed& 
                 return (amount.kind == AmountKind::Measured || amount.kind == AmountKind::Money) &&
                        amount.begin >= object.span.end && amount.begin <= object.span.end + 1;
             });
-        if (!measured || object.landmark || object.material) {
+        if (!measured || object.landmark || object.material ||
+            !standsAlone(sentence, spots, placed.from, object.span)) {
             return false;
         }
         implyAct(spots, linked, loose, kImplied);
@@ -145,7 +164,7 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
                        });
     const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured;
     if (kImplied == kNone || !wanted || linked.loose.empty() || !linked.said.empty() ||
-        !isFragment(sentence, spots, placed.from)) {
+        !isFragment(sentence, spots, placed.from, sentence.tokens.size())) {
         return;
     }
     for (const std::size_t loose : linked.loose) {

@@ -130,9 +130,11 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     if (row.fresh) {
         const bool missing = absent(sentence, spots, said);
         // "The fan sounds like a mower, so new fan": there is one.
+        const bool seen =
+            std::find(recent_.begin(), recent_.end(), said.object) != recent_.end() ||
+            (said.spot != kNone && said.at < act.span.begin);  // "alarms chirp, put new ones"
         const bool there =
-            !missing && row.phrase.find("new") != std::string::npos &&
-            std::find(recent_.begin(), recent_.end(), said.object) != recent_.end() &&
+            !missing && seen && row.phrase.find("new") != std::string::npos &&
             std::none_of(found_.begin(), found_.end(), [&](const Found& other) {
                 return other.object == said.object && other.treatment == Treatment::Add;
             });

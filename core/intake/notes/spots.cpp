@@ -77,7 +77,9 @@ class Finder {
             if (i > at && isHyphen(tokens_, i)) {
                 continue;
             }
-            const WordId word = tokens_[i].word;
+            static const WordId kAt = tables().id("at");
+            const bool at2 = i > at && tokens_[i].kind == TokenKind::Mark && tokens_[i].mark == '@';
+            const WordId word = at2 ? kAt : tokens_[i].word;  // "out @ 362k"
             std::uint32_t next = word == kUnknown ? 0 : tables().phrases.step(node, word);
             const std::uint8_t kind =
                 isManner(tokens_[i].text) ? kStresses : tables().looseness(word);

@@ -256,7 +256,10 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     static const std::uint32_t kTub = tables().objectNamed("bathtub");
     static const std::uint32_t kToilet = tables().objectNamed("toilet");
     const bool here = !current_.empty() && current_.front().find("bath") != std::string::npos;
-    if (!here || sentence.tokens.size() < 3 || sentence.heading) {
+    const auto words =
+        std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
+                      [](const Token& token) { return token.kind == TokenKind::Word; });
+    if (!here || words < 2 || sentence.heading) {
         return;
     }
     std::erase_if(spots.spaces, [&](const SpaceSpot& spot) {
