@@ -37,7 +37,7 @@ class Photos {
 
     // Keeps `bytes` and returns their digest. The same bytes twice are one file; a file that
     // differs from its digest is put right. Errors: larger than kLargestPhoto; (Damaged) the disk.
-    model::Result<std::string> keep(std::string_view bytes) const;
+    [[nodiscard]] model::Result<std::string> keep(std::string_view bytes) const;
 
     // The bytes with this digest, checked. Errors: no digest, missing, differing.
     [[nodiscard]] model::Result<std::string> read(std::string_view digest) const;
