@@ -52,7 +52,10 @@ Found longest(std::span<const Token> tokens, std::size_t at, From from) {
 std::string spoken(std::span<const Token> tokens, std::size_t begin, std::size_t end) {
     std::string text;
     for (std::size_t i = begin; i < end; ++i) {
-        const std::string word = plainWord(tokens[i].text);
+        std::string word = plainWord(tokens[i].text);
+        if (i + 1 == end && word.ends_with("'s")) {
+            word.resize(word.size() - 2);  // "bathroom's pink"
+        }
         const std::string* meaning = tables().lexicon.respelling(word);
         if ((meaning != nullptr && *meaning != word) || word.size() > 24) {
             return {};

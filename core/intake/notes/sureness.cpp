@@ -59,7 +59,11 @@ int sureness(const Sentence& sentence, const Spots& spots, const Said& said, Tre
     sure -= said.fromBefore ? 3 : 0;
     sure -= spots.has(Cue::Soft) ? 4 : 0;
     sure -= act.negated ? 20 : 0;
-    return std::clamp(sure, 5, 95);
+    // Weighed on notes the reader was made with, 95 was right 95 times in 100; on notes it had not
+    // seen, 75 times. The scale is that of the unseen.
+    constexpr int kShare = 75;  // percent
+    constexpr int kFloor = 6;
+    return std::clamp(sure * kShare / 100 + kFloor, 5, 95);
 }
 
 }  // namespace ledgerboard::intake

@@ -1,8 +1,8 @@
 // How likely is it that an item is what the speaker meant?
 //
 // Source: project decision. The figures were weighed on tests/notes/learning: for each feature, how
-// many in a hundred of the items that had it were right. `score-notes` prints how the sum holds on
-// every folder, the notes nobody opened among them.
+// many in a hundred of the items that had it were right; the scale is that of notes nobody opened.
+// `score-notes` prints how the sum holds on every folder.
 #pragma once
 
 #include "core/intake/notes/links.h"

@@ -43,5 +43,28 @@ TEST(NotesFacts, PricesOfWorkAreNoFacts) {
                 IsEmpty());
 }
 
+TEST(NotesFacts, PricesSaidShort) {
+    EXPECT_THAT(factsOf("Closed at two eighteen five."),
+                UnorderedElementsAre("purchase 218500.00"));
+    EXPECT_THAT(factsOf("I paid two oh five for it. Should bring four and a quarter."),
+                UnorderedElementsAre("purchase 205000.00", "resale 425000.00"));
+    EXPECT_THAT(factsOf("The budget is sixty, no, sixty-five thousand."),
+                UnorderedElementsAre("budget 65000.00"));
+}
+
+TEST(NotesFacts, StrokesPartTheFactsOfALine) {
+    EXPECT_THAT(factsOf("pd 265k // out @ 362k // max spend 52k // start 7 sep 26, 70 d // DOM 30"),
+                UnorderedElementsAre("purchase 265000.00", "resale 362000.00", "budget 52000.00",
+                                     "begin 2026-09-07", "duration_days 70", "days_on_market 30"));
+    EXPECT_THAT(factsOf("go 4/15/26, 55 days. ~25 DOM"),
+                UnorderedElementsAre("begin 2026-04-15", "duration_days 55", "days_on_market 25"));
+}
+
+TEST(NotesFacts, PartsOfABath) {
+    EXPECT_THAT(factsOf("Three bedrooms, one and three quarter baths."),
+                UnorderedElementsAre("bedrooms 3", "baths 1.75"));
+    EXPECT_THAT(factsOf("Two full baths and a powder room."), UnorderedElementsAre("baths 2.5"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

@@ -115,5 +115,48 @@ TEST(NotesTreatments, EveryItemNamesItsSentenceAndLine) {
     EXPECT_EQ(draft.items[1].note, "The faucet is fine.");
 }
 
+TEST(NotesTreatments, FaultsWithoutWorkAreLookedInto) {
+    EXPECT_THAT(itemsOf("Kitchen. The faucet is loose."), ElementsAre("kitchen: inspect faucet"));
+    EXPECT_THAT(itemsOf("Kitchen. There's a soft spot in the floor by the sink."),
+                ElementsAre("kitchen: inspect floor"));
+    EXPECT_THAT(itemsOf("Kitchen. Mouse droppings in the drawers."),
+                ElementsAre("kitchen: inspect rodents"));
+}
+
+TEST(NotesTreatments, WordsThatOnlyStressBreakNoPhrase) {
+    EXPECT_THAT(itemsOf("Kitchen. The faucet is completely shot."),
+                ElementsAre("kitchen: replace faucet"));
+    EXPECT_THAT(itemsOf("Kitchen. The plaster's really sound."),
+                ElementsAre("kitchen: keep plaster"));
+}
+
+TEST(NotesTreatments, PartsOfWhatWasSpokenOf) {
+    EXPECT_THAT(itemsOf("Kitchen. Cabinets are solid. Doors get painted."),
+                IsSupersetOf({"kitchen: refinish cabinet doors"}));
+}
+
+TEST(NotesTreatments, WhatEveryHouseHasIsReplaced) {
+    EXPECT_THAT(itemsOf("Hall bath. The toilet has to go."),
+                ElementsAre("hall bath: replace toilet"));
+    EXPECT_THAT(itemsOf("Hall bath. Take the wallpaper down."),
+                ElementsAre("hall bath: remove wallpaper"));
+}
+
+TEST(NotesTreatments, SaidToo) {
+    EXPECT_THAT(itemsOf("Kitchen. Walls get two coats of white, ceiling too."),
+                IsSupersetOf({"kitchen: refinish walls", "kitchen: refinish ceiling"}));
+}
+
+TEST(NotesTreatments, ConditionsAreNoOrders) {
+    EXPECT_THAT(itemsOf("Kitchen. Have the ceiling tested before anyone paints it."),
+                ElementsAre("kitchen: inspect ceiling"));
+}
+
+TEST(NotesTreatments, PartIsMendedAndTheRestKept) {
+    EXPECT_THAT(itemsOf("Kitchen. Repair the plaster by the window, the rest of the plaster is "
+                        "fine."),
+                IsSupersetOf({"kitchen: repair plaster", "kitchen: keep plaster"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

@@ -65,5 +65,35 @@ TEST(NotesWalk, StairsAndHallShareAHeading) {
                 ElementsAre("stairs: replace balusters", "upstairs hall: refinish walls"));
 }
 
+TEST(NotesWalk, ARunOfClausesIsCutAtRooms) {
+    const std::string notes =
+        "okay so the hall, wallpaper comes off and I want the ceiling looked at, hall bath, "
+        "toilet stays, vanity is shot, first bedroom, closet doors are fine, primary bedroom, "
+        "ceiling fan has to go, outside, gutters need cleaning, roof is two years old";
+    EXPECT_THAT(itemsOf(notes),
+                IsSupersetOf({"hall: remove wallpaper", "hall bath: keep toilet",
+                              "hall bath: replace vanity", "first bedroom: keep closet doors",
+                              "outside: clean gutters", "outside: keep roof"}));
+}
+
+TEST(NotesWalk, ARoomBroughtUpWithoutWorkIsEntered) {
+    EXPECT_THAT(itemsOf("Entry. Wallpaper comes off. Around the corner is the den. New carpet in "
+                        "here."),
+                IsSupersetOf({"den: replace carpet"}));
+    EXPECT_THAT(itemsOf("Entry. Wallpaper comes off. The wall behind the den is fine. New carpet "
+                        "in here."),
+                IsSupersetOf({"entry: replace carpet"}));
+}
+
+TEST(NotesWalk, TheBathroomsOwnS) {
+    EXPECT_THAT(itemsOf("Bathroom's pink. The toilet stays."),
+                ElementsAre("bathroom: keep toilet"));
+}
+
+TEST(NotesWalk, FixturesNamedLikeRooms) {
+    EXPECT_THAT(itemsOf("Bathroom. New bath and a new WC."),
+                IsSupersetOf({"bathroom: replace bathtub", "bathroom: replace toilet"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
