@@ -2,40 +2,28 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/link_acts.h"
+#include "core/intake/notes/spotted_words.h"
+
 namespace ledgerboard::intake {
 
 namespace {
 
-class Preparer {
+class Preparer : SpottedWords {
   public:
     Preparer(const Sentence& sentence, Spots& spots, const Context& context)
-        : sentence_(sentence),
-          spots_(spots),
-          before_(context.before),
-          placeWord_(context.placeWord) {}
+        : SpottedWords(sentence, spots), before_(context.before), placeWord_(context.placeWord) {}
 
     void run() {
-        // A word like "off" is a treatment only right after an object, where the clause ends.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return row(act).side == Side::Edge && !edgeHolds(act);
-        });
         dropAdjectives();
         readArrows();
         joinCompounds();
         narrowKinds();
         markLandmarks();
         dropMaterials();
-        markActs();
     }
 
   private:
-    [[nodiscard]] const ActRow& row(const ActSpot& act) const { return tables().acts[act.row]; }
-
-    [[nodiscard]] bool word(std::size_t at, std::string_view stem) const {
-        return at < sentence_.tokens.size() && sentence_.tokens[at].word != kUnknown &&
-               sentence_.tokens[at].word == tables().id(stem);
-    }
-
     // "new vinyl ones", "a steel one": what the one is like. "It could be asbestos": what it is
     // suspected to hold.
     void dropAdjectives() {
@@ -271,12 +259,6 @@ class Preparer {
 
     [[nodiscard]] bool smallEnds(std::size_t at) const { return cueEnds(Cue::Small, at); }
 
-    [[nodiscard]] bool cueEnds(Cue cue, std::size_t at) const {
-        return std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& spot) {
-            return spot.cue == cue && spot.span.end == at && !withinAct(spot.span);
-        });
-    }
-
     [[nodiscard]] std::size_t lengthOfCue(Cue cue, std::size_t end) const {
         for (const CueSpot& spot : spots_.cues) {
             if (spot.cue == cue && spot.span.end == end) {
@@ -284,13 +266,6 @@ class Preparer {
             }
         }
         return 0;
-    }
-
-    // "paint over the valve": the preposition belongs to the treatment.
-    [[nodiscard]] bool withinAct(const Span& span) const {
-        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-            return act.span.begin < span.begin && span.end <= act.span.end;
-        });
     }
 
     void markLandmarks() {
@@ -345,23 +320,6 @@ class Preparer {
         }
     }
 
-    // Whether another treatment closes what this one opens: "want | the chimney | swept".
-    [[nodiscard]] bool isWhat(const ActSpot& act) const {
-        constexpr std::size_t kFar = 7;
-        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& other) {
-            const std::size_t begin = act.span.end;
-            const std::size_t end = other.span.begin;
-            if (end <= begin || end > begin + kFar || row(other).fresh || row(other).weight < 2) {
-                return false;
-            }
-            const bool thing = std::any_of(
-                spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
-                    return object.span.begin >= begin && object.span.end <= end;
-                });
-            return thing && partedBy(sentence_, spots_, begin, end) < 0.5;
-        });
-    }
-
     // Whether an object before `index` is what the remark is about: "the radiator leaks at …".
     [[nodiscard]] bool hasSubject(const ActSpot& act, std::size_t index) const {
         return std::any_of(
@@ -372,186 +330,6 @@ class Preparer {
             });
     }
 
-    void markActs() {
-        for (ActSpot& act : spots_.acts) {
-            for (const CueSpot& cue : spots_.cues) {
-                if (cue.cue == Cue::Passive && cue.span.end == act.span.begin) {
-                    // "we are replacing it" is no passive; "it wants replacing" is.
-                    const std::string_view last = sentence_.tokens[act.span.end - 1].text;
-                    act.passive = !last.ends_with("ing") || word(cue.span.begin, "need") ||
-                                  word(cue.span.begin, "want");
-                }
-                const bool near =
-                    cue.span.end <= act.span.begin && cue.span.end + 3 >= act.span.begin;
-                // "walls skimmed and painted"
-                const std::string_view last = sentence_.tokens[act.span.end - 1].text;
-                act.passive = act.passive || (last.ends_with("ed") && last.size() > 4 &&
-                                              row(act).side == Side::After && !row(act).fresh);
-                if (cue.cue == Cue::Negation && near &&
-                    partedBy(sentence_, spots_, cue.span.end, act.span.begin) < 1.0) {
-                    act.negated = true;
-                }
-            }
-        }
-        // "I want the chimney swept": the second says what is wanted of it.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const bool wants =
-                row(act).fresh && (word(act.span.begin, "want") || word(act.span.begin, "i") ||
-                                   word(act.span.begin, "we") || word(act.span.begin, "would"));
-            return wants && isWhat(act);
-        });
-        // "the enamel sink": what it is like.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const std::size_t at = act.span.begin;
-            const bool article = at > 0 && (word(at - 1, "the") || word(at - 1, "a") ||
-                                            word(at - 1, "an") || word(at - 1, "this"));
-            const bool thing = std::any_of(
-                spots_.objects.begin(), spots_.objects.end(),
-                [&](const ObjectSpot& object) { return object.span.begin == act.span.end; });
-            return article && thing && act.span.end == at + 1 && !row(act).fresh &&
-                   row(act).side == Side::After;
-        });
-        // "I want that.": all that is said of it; "I want that looked at" is another matter.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const bool wants =
-                row(act).fresh && row(act).side == Side::Any && word(act.span.begin, "want");
-            return wants && act.span.end < sentence_.tokens.size() &&
-                   sentence_.tokens[act.span.end].kind == TokenKind::Word;
-        });
-        // "gets painted": the second says what is done.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return row(act).fresh && row(act).side == Side::After &&
-                   std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& next) {
-                       return next.span.begin == act.span.end && row(next).side != Side::After;
-                   });
-        });
-        // "I pulled the corner": told, not ordered.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const std::size_t at = act.span.begin;
-            return at > 0 && row(act).side == Side::After &&
-                   row(act).treatment != model::Treatment::Keep && isPast(at) &&
-                   (word(at - 1, "i") || word(at - 1, "we") || word(at - 1, "they") ||
-                    word(at - 1, "he") || word(at - 1, "she"));
-        });
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const std::size_t opens = conditionOf(act);
-            // What the condition speaks of is not what the rest of the sentence is about.
-            for (ObjectSpot& object : spots_.objects) {
-                object.landmark = object.landmark ||
-                                  (opens < object.span.begin && object.span.end <= act.span.begin);
-            }
-            return isTold(act) || opens != kNone;
-        });
-        // "a moving blanket": no treatment.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const std::size_t at = act.span.begin;
-            const bool named = word(act.span.end, "job") || word(act.span.end, "work") ||
-                               word(act.span.end, "instal");
-            const bool noun = sentence_.tokens[at].text.ends_with("ing") || named;
-            return at > 0 && act.span.end == at + 1 && noun && row(act).phrase != "new" &&
-                   (word(at - 1, "a") || word(at - 1, "the") || word(at - 1, "an") || named);
-        });
-        // "we will be hanging new drywall": not what is done to the things before.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return act.span.end > act.span.begin + 1 && row(act).side == Side::Before &&
-                   sentence_.tokens[act.span.end - 1].text.ends_with("ing") &&
-                   row(act).phrase.starts_with("be ");
-        });
-    }
-
-    // Where the condition opens that a treatment is part of, kNone where it is part of none:
-    // "before anyone paints it", "if the wall comes down", "whoever paints that": no order.
-    [[nodiscard]] std::size_t conditionOf(const ActSpot& act) const {
-        constexpr std::size_t kFar = 6;
-        for (std::size_t i = act.span.begin; i-- > 0 && i + kFar >= act.span.begin;) {
-            if (cueIsMark(i, ".,;:!?-()") || word(i, "and") || word(i, "so")) {
-                return kNone;
-            }
-            const bool opens = word(i, "befor") || word(i, "until") || word(i, "till") ||
-                               word(i, "unless") || word(i, "whoever") || word(i, "anyon") ||
-                               word(i, "anybodi") || word(i, "if") || word(i, "onc");
-            if (opens) {
-                return i;
-            }
-        }
-        return kNone;
-    }
-
-    // "somebody painted it four years ago", "tear-out is …": no order.
-    [[nodiscard]] bool isTold(const ActSpot& act) const {
-        const std::size_t begin = act.span.begin;
-        const bool order = row(act).side == Side::After || row(act).side == Side::Any;
-        if (!order || row(act).treatment == model::Treatment::Keep || act.passive) {
-            return false;
-        }
-        if (begin == 0 && word(act.span.end, "is") && row(act).phrase != "new") {
-            return true;
-        }
-        const bool past = begin > 0 && isPast(begin);
-        if (row(act).treatment == model::Treatment::Replace && agoFollows(act.span.end)) {
-            return false;  // done, and kept
-        }
-        if (past &&
-            (word(begin - 1, "somebodi") || word(begin - 1, "someon") || word(begin - 1, "who") ||
-             word(begin - 1, "whoever") || word(begin - 1, "owner") || word(begin - 1, "seller"))) {
-            return true;
-        }
-        return past && agoFollows(act.span.end);
-    }
-
-    [[nodiscard]] bool isPast(std::size_t at) const {
-        return sentence_.tokens[at].text.ends_with("ed") && !word(at, "need");
-    }
-
-    [[nodiscard]] bool agoFollows(std::size_t at) const {
-        for (std::size_t i = at; i < sentence_.tokens.size() && i < at + 9; ++i) {
-            if (word(i, "ago")) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    [[nodiscard]] bool edgeHolds(const ActSpot& act) const {
-        // "Out.": all that is said of what was spoken of before.
-        if (act.span.begin == 0 && act.span.end + 1 >= sentence_.tokens.size()) {
-            return true;
-        }
-        // "The avocado suite, all of it out."
-        const bool pronoun =
-            cueEnds(Cue::Pronoun, act.span.begin) && act.span.begin > 1 && act.span.end < 14;
-        const bool after =
-            pronoun ||
-            std::any_of(spots_.objects.begin(), spots_.objects.end(),
-                        [&](const ObjectSpot& object) {
-                            std::size_t at = object.span.end;
-                            while (at < act.span.begin &&
-                                   (spots_.endOf(Cue::Small, at) > at || cueIsMark(at, "-:,"))) {
-                                ++at;
-                            }
-                            return at == act.span.begin;
-                        });
-        if (!after) {
-            return false;
-        }
-        if (act.span.end >= sentence_.tokens.size()) {
-            return true;
-        }
-        return sentence_.tokens[act.span.end].kind == TokenKind::Mark ||
-               word(act.span.end, "and") || word(act.span.end, "so") || word(act.span.end, "but") ||
-               word(act.span.end, "of") || word(act.span.end, "then") ||
-               (word(act.span.end, "in") &&
-                (word(act.span.end + 1, "all") || word(act.span.end + 1, "here") ||
-                 word(act.span.end + 1, "both") || word(act.span.end + 1, "everi")));
-    }
-
-    [[nodiscard]] bool cueIsMark(std::size_t at, std::string_view marks) const {
-        return sentence_.tokens[at].kind == TokenKind::Mark &&
-               marks.find(sentence_.tokens[at].mark) != std::string_view::npos;
-    }
-
-    const Sentence& sentence_;
-    Spots& spots_;
     const std::vector<std::uint32_t>& before_;
     WordId placeWord_;
 };
@@ -559,7 +337,9 @@ class Preparer {
 }  // namespace
 
 void prepareSpots(const Sentence& sentence, Spots& spots, const Context& context) {
+    dropEdgeActs(sentence, spots);
     Preparer(sentence, spots, context).run();
+    prepareActs(sentence, spots);
 }
 
 }  // namespace ledgerboard::intake
