@@ -87,6 +87,16 @@ bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amo
                        [&](const Amount& next) { return next.begin > at && next.begin <= at + 4; });
 }
 
+// "Two forty" is 240 thousand; beside "265k" a bare 26 is a year or a day, and no 26 thousand.
+std::int64_t wholePrice(const Spots& spots, const Amount& amount, std::int64_t value) {
+    const bool plain =
+        value < 32'000 && !amount.paired &&
+        std::any_of(spots.amounts.begin(), spots.amounts.end(), [](const Amount& other) {
+            return other.value >= 10 * kThousand && yearOf(other) == 0;
+        });
+    return value < kThousand && !plain && (value >= 15'000 || amount.paired) ? value * 1000 : value;
+}
+
 // "Four and a quarter", of a house's price: hundreds of thousands.
 bool isShortPrice(const Amount& amount) {
     const std::int64_t rest = amount.value % 1000;
@@ -189,15 +199,7 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (best == "budget" && has("budget") && taken_ > 20 && !spots.acts.empty()) {
             continue;
         }
-        // Beside "265k", a bare 26 is a year or a day, and no 26 thousand.
-        const bool plain =
-            value < 32'000 && !amount.paired &&
-            std::any_of(spots.amounts.begin(), spots.amounts.end(), [](const Amount& other) {
-                return other.value >= 10 * kThousand && yearOf(other) == 0;
-            });
-        if (value < kThousand && !plain && (value >= 15'000 || amount.paired)) {
-            value *= 1000;
-        }
+        value = wholePrice(spots, amount, value);
         if (value < leastOf(best) * 1000 || value > 100'000 * kThousand) {
             continue;
         }
@@ -298,6 +300,24 @@ std::int64_t FactReader::bathsWithParts(const Sentence& sentence, const Amount& 
     return baths.value;
 }
 
+// "3/1" and "3/2.5" beside the area.
+bool FactReader::takeFigures(const Sentence& sentence) {
+    for (std::size_t i = 0; i + 2 < sentence.tokens.size(); ++i) {
+        const bool figures = sentence.tokens[i].kind == TokenKind::Number &&
+                             markIs(sentence, i + 1, '/') &&
+                             sentence.tokens[i + 2].kind == TokenKind::Number &&
+                             sentence.tokens[i + 1].glued && sentence.tokens[i + 2].glued;
+        const std::int64_t first = sentence.tokens[i].value;
+        if (figures && taken_ <= 12 && first >= 1000 && first <= 9000 &&
+            sentence.tokens[i + 2].value <= 6000 && !markIs(sentence, i + 3, '/')) {
+            add(sentence, "bedrooms", countText(first), 85);
+            add(sentence, "baths", countText(sentence.tokens[i + 2].value), 85);
+            return true;
+        }
+    }
+    return false;
+}
+
 bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     const auto countBefore = [&](std::size_t at) -> const Amount* {
         for (const Amount& amount : spots.amounts) {
@@ -330,21 +350,8 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
             rooms = rooms == nullptr ? countBefore(i) : rooms;
         }
     }
-    // "3/1" and "3/2.5" beside the area.
-    if (beds == nullptr && baths == nullptr) {
-        for (std::size_t i = 0; i + 2 < sentence.tokens.size(); ++i) {
-            const bool figures = sentence.tokens[i].kind == TokenKind::Number &&
-                                 markIs(sentence, i + 1, '/') &&
-                                 sentence.tokens[i + 2].kind == TokenKind::Number &&
-                                 sentence.tokens[i + 1].glued && sentence.tokens[i + 2].glued;
-            const std::int64_t first = sentence.tokens[i].value;
-            if (figures && taken_ <= 12 && first >= 1000 && first <= 9000 &&
-                sentence.tokens[i + 2].value <= 6000 && !markIs(sentence, i + 3, '/')) {
-                add(sentence, "bedrooms", countText(first), 85);
-                add(sentence, "baths", countText(sentence.tokens[i + 2].value), 85);
-                return true;
-            }
-        }
+    if (beds == nullptr && baths == nullptr && takeFigures(sentence)) {
+        return true;
     }
     const std::int64_t bathsSaid =
         baths != nullptr ? bathsWithParts(sentence, *baths) : bathAndAHalf(sentence);

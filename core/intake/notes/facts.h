@@ -25,6 +25,7 @@ class FactReader {
     void add(const Sentence& sentence, const std::string& name, const std::string& value, int sure);
     bool takeMoney(const Sentence& sentence, const Spots& spots);
     bool takeArea(const Sentence& sentence, const Spots& spots);
+    bool takeFigures(const Sentence& sentence);
     [[nodiscard]] static std::string strokeDate(const Sentence& sentence);
     [[nodiscard]] static std::int64_t bathsWithParts(const Sentence& sentence, const Amount& baths);
     [[nodiscard]] static std::int64_t bathAndAHalf(const Sentence& sentence);

@@ -88,6 +88,40 @@ void layOn(const ActRow& row, Found& found) {
                                                     : row.object;
 }
 
+// What the words come to in the trade: the floor that is sanded is wood, a lamp that is rewired is
+// mended, what every house has is not taken out for good.
+void nameRight(const ActRow& row, Found& found) {
+    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
+    static const std::uint32_t kFloor = tables().objectNamed("floor");
+    static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
+    if (found.object == kFloor && found.treatment == Treatment::Refinish) {
+        found.object = kWoodFloor;
+    }
+    layOn(row, found);
+    // Paint is scraped off a floor; a floor is not.
+    static const std::uint32_t kCeiling = tables().objectNamed("ceiling");
+    if (row.phrase == "scrape" && found.object != kWallpaper && found.object != kCeiling &&
+        canBeRefinished(tables().objects[found.object])) {
+        found.treatment = Treatment::Refinish;
+    }
+    // What every house has is not taken out for good.
+    if (found.treatment == Treatment::Remove && tables().objects[found.object].essential &&
+        row.weight > 1) {
+        found.treatment = Treatment::Replace;
+    }
+    // A lamp that is rewired is mended; of anything else it is the wiring that is new.
+    static const std::uint32_t kWiring = tables().objectNamed("wiring");
+    if (row.object == kWiring && found.object != kWiring && found.treatment == Treatment::Replace) {
+        const bool lamp = tables().objects[found.object].family == "light";
+        found.treatment = lamp ? Treatment::Repair : Treatment::Replace;
+        found.object = lamp ? found.object : kWiring;
+    }
+    // Wallpaper is stripped off, not down.
+    if (found.object == kWallpaper && row.phrase.starts_with("strip")) {
+        found.treatment = Treatment::Remove;
+    }
+}
+
 }  // namespace
 
 // Whether the sentence says of a treatment that it has been carried out already.
@@ -144,36 +178,7 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
                !tables().objects[said.object].freshAdds) {
         found.treatment = Treatment::Add;
     }
-    static const std::uint32_t kFloor = tables().objectNamed("floor");
-    static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
-    if (found.object == kFloor && found.treatment == Treatment::Refinish) {
-        found.object = kWoodFloor;
-    }
-    layOn(row, found);
-    // Paint is scraped off a floor; a floor is not.
-    static const std::uint32_t kPaper = tables().objectNamed("wallpaper");
-    static const std::uint32_t kCeiling = tables().objectNamed("ceiling");
-    if (row.phrase == "scrape" && found.object != kPaper && found.object != kCeiling &&
-        canBeRefinished(tables().objects[found.object])) {
-        found.treatment = Treatment::Refinish;
-    }
-    // What every house has is not taken out for good.
-    if (found.treatment == Treatment::Remove && tables().objects[found.object].essential &&
-        row.weight > 1) {
-        found.treatment = Treatment::Replace;
-    }
-    // A lamp that is rewired is mended; of anything else it is the wiring that is new.
-    static const std::uint32_t kWiring = tables().objectNamed("wiring");
-    if (row.object == kWiring && found.object != kWiring && found.treatment == Treatment::Replace) {
-        const bool lamp = tables().objects[found.object].family == "light";
-        found.treatment = lamp ? Treatment::Repair : Treatment::Replace;
-        found.object = lamp ? found.object : kWiring;
-    }
-    // Wallpaper is stripped off, not down.
-    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
-    if (found.object == kWallpaper && row.phrase.starts_with("strip")) {
-        found.treatment = Treatment::Remove;
-    }
+    nameRight(row, found);
     // "replaced 2019", "new windows already": done, not to be done.
     const bool toDo = found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
                       found.treatment == Treatment::Repair;
