@@ -24,7 +24,7 @@ model::Result<PairingCode> Invitations::invite(const Grant& grant, model::Instan
     const std::lock_guard<std::mutex> lock(mutex_);
     forget(now);
     const auto open = std::count_if(open_.begin(), open_.end(), [&](const auto& each) {
-        return !isOlder(each.second.made, now, kInvitationMs);
+        return !each.second.takenBy && !isOlder(each.second.made, now, kInvitationMs);
     });
     if (static_cast<std::size_t>(open) >= kMostOpenInvitations) {
         return model::cannotBeMet(std::to_string(open) +

@@ -146,6 +146,9 @@ TEST_F(Pairing, HasRoomForSoMany) {
     }
     EXPECT_EQ(codes.size(), kMostOpenInvitations);
     EXPECT_FALSE(invitations_.invite({}, at(1)).ok());
+    // One that was taken is open no more.
+    ASSERT_EQ(redeem(ask(PairingCode::parse(*codes.begin()).value())), Refusal::None);
+    EXPECT_TRUE(invitations_.invite({}, at(1)).ok());
     EXPECT_TRUE(invitations_.invite({}, at(kInvitationMs + 1)).ok());
 }
 
