@@ -60,7 +60,7 @@ QStringList& Thumb::complaints() {
     return list;
 }
 
-Thumb::Thumb(const Held& held) {
+Thumb::Thumb(const Held& held, Settle settled) {
     qInstallMessageHandler(keepComplaint);
     phone::Surroundings surroundings;
     surroundings.now = [now = held.now] { return now; };
@@ -92,7 +92,9 @@ Thumb::Thumb(const Held& held) {
     if (!held.book.isEmpty()) {
         book_->open(held.book);
     }
-    settle();
+    if (settled == Settle::Yes) {
+        settle();
+    }
 }
 
 Thumb::~Thumb() {

@@ -32,7 +32,10 @@ struct Held {
 
 class Thumb {
   public:
-    explicit Thumb(const Held& held);
+    enum class Settle { Yes, No };
+
+    // Settled, the job is on screen.
+    explicit Thumb(const Held& held, Settle settled = Settle::Yes);
     ~Thumb();
     Thumb(const Thumb&) = delete;
     Thumb& operator=(const Thumb&) = delete;
