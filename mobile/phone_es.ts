@@ -83,6 +83,25 @@
     </message>
   </context>
   <context>
+    <name>DeliveryPage</name>
+    <message>
+      <source>What came?</source>
+      <translation>¿Qué llegó?</translation>
+    </message>
+    <message>
+      <source>No delivery is waited for</source>
+      <translation>No se espera ninguna entrega</translation>
+    </message>
+    <message>
+      <source>It came today</source>
+      <translation>Llegó hoy</translation>
+    </message>
+    <message>
+      <source>What is wrong or missing, if anything is</source>
+      <translation>Qué está mal o falta, si algo falta</translation>
+    </message>
+  </context>
+  <context>
     <name>DevicesPage</name>
     <message>
       <source>Devices</source>
@@ -421,6 +440,21 @@
     </message>
   </context>
   <context>
+    <name>PresencePage</name>
+    <message>
+      <source>Who is here today?</source>
+      <translation>¿Quién vino hoy?</translation>
+    </message>
+    <message>
+      <source>No crew is written down yet.</source>
+      <translation>Todavía no hay cuadrillas anotadas.</translation>
+    </message>
+    <message>
+      <source>here today</source>
+      <translation>vino hoy</translation>
+    </message>
+  </context>
+  <context>
     <name>PunchPage</name>
     <message>
       <source>Punch item</source>
@@ -638,6 +672,14 @@
       <source>Walk it: say what is to be done</source>
       <translation>Recorrerlo: decir qué hay que hacer</translation>
     </message>
+    <message>
+      <source>Who is here today</source>
+      <translation>Quién vino hoy</translation>
+    </message>
+    <message>
+      <source>Something was delivered</source>
+      <translation>Llegó material</translation>
+    </message>
   </context>
   <context>
     <name>StartPage</name>
@@ -721,6 +763,21 @@
     <message>
       <source>Walk notes read on the desktop bring them in; so does meeting another device.</source>
       <translation>Llegan con las notas leídas en la computadora, o al sincronizar con otro dispositivo.</translation>
+    </message>
+  </context>
+  <context>
+    <name>ledgerboard::phone::DeliveryList</name>
+    <message>
+      <source>promised for %1</source>
+      <translation>prometido para %1</translation>
+    </message>
+    <message>
+      <source>It came: kept</source>
+      <translation>Llegó: guardado</translation>
+    </message>
+    <message>
+      <source>It came, and what is wrong with it: kept</source>
+      <translation>Llegó, con lo que está mal: guardado</translation>
     </message>
   </context>
   <context>
@@ -933,6 +990,13 @@
     <message>
       <source>Picture of %1</source>
       <translation>Foto de %1</translation>
+    </message>
+  </context>
+  <context>
+    <name>ledgerboard::phone::PresenceList</name>
+    <message>
+      <source>%1 is here today</source>
+      <translation>%1 vino hoy</translation>
     </message>
   </context>
   <context>

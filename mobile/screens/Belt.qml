@@ -8,14 +8,15 @@ Rectangle {
 
     property string inUse: ""
 
+    // Held, a tool opens its second.
     signal toolUsed(string tool)
 
     readonly property var tools: [
         { tool: "photo", words: qsTr("Photo") },
-        { tool: "mark", words: qsTr("Mark") }
+        { tool: "mark", words: qsTr("Mark"), held: "presence" }
     ].concat(JobBook.isOwner ? [
         { tool: "punch", words: qsTr("Punch") },
-        { tool: "receipt", words: qsTr("Receipt") }
+        { tool: "receipt", words: qsTr("Receipt"), held: "delivery" }
     ] : [])
 
     implicitHeight: Theme.beltTarget + Theme.gap(5)
@@ -41,6 +42,8 @@ Rectangle {
                 text: modelData.words
                 inUse: belt.inUse === modelData.tool
                 onClicked: belt.toolUsed(modelData.tool)
+                onPressAndHold: if (modelData.held)
+                                    belt.toolUsed(modelData.held)
             }
         }
     }

@@ -47,7 +47,8 @@ FocusScope {
 
     function startTool(tool: string, spaceId: string) {
         const page = { photo: photoPage, mark: markListPage, punch: punchPage,
-                       receipt: receiptPage }[tool];
+                       receipt: receiptPage, presence: presencePage,
+                       delivery: deliveryPage }[tool];
         pages.push(page, { spaceId: spaceId, place: walk.currentName }, StackView.Immediate);
     }
 
@@ -83,6 +84,7 @@ FocusScope {
                                              StackView.Immediate)
             onDraftAsked: spaceId => pages.push(draftPage, { spaceId: spaceId, place: walk.currentName },
                                                 StackView.Immediate)
+            onToolAsked: tool => shell.startTool(tool, walk.currentId)
             onNoteAsked: spaceId => pages.push(notePage, { spaceId: spaceId, place: walk.currentName },
                                                StackView.Immediate)
         }
@@ -209,6 +211,24 @@ FocusScope {
 
         DraftPage {
             objectName: "draftPage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: presencePage
+
+        PresencePage {
+            objectName: "presencePage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: deliveryPage
+
+        DeliveryPage {
+            objectName: "deliveryPage"
             onDone: shell.back()
         }
     }

@@ -14,6 +14,7 @@ Item {
     signal itemChosen(string id)
     signal noteAsked()
     signal draftAsked()
+    signal toolAsked(string tool)
     signal punchChosen(var punch)
 
     ItemList {
@@ -140,6 +141,24 @@ Item {
                 text: qsTr("Walk it: say what is to be done")
                 glyph: "walk"
                 onClicked: page.draftAsked()
+            }
+
+            TextLink {
+                objectName: "addPresence"
+                x: Theme.edge
+                width: list.width - 2 * Theme.edge
+                text: qsTr("Who is here today")
+                glyph: "people"
+                onClicked: page.toolAsked("presence")
+            }
+
+            TextLink {
+                objectName: "addDelivery"
+                x: Theme.edge
+                width: list.width - 2 * Theme.edge
+                text: qsTr("Something was delivered")
+                glyph: "truck"
+                onClicked: page.toolAsked("delivery")
             }
 
             TextLink {

@@ -16,6 +16,7 @@ Item {
     signal itemChosen(string id)
     signal noteAsked(string spaceId)
     signal draftAsked(string spaceId)
+    signal toolAsked(string tool)
     signal punchChosen(var row)
 
     function goTo(id: string) {
@@ -60,6 +61,7 @@ Item {
             onItemChosen: id => walk.itemChosen(id)
             onNoteAsked: walk.noteAsked(row.id)
             onDraftAsked: walk.draftAsked(row.id)
+            onToolAsked: tool => walk.toolAsked(tool)
             onPunchChosen: punch => walk.punchChosen(punch)
         }
     }

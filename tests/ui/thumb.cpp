@@ -173,6 +173,22 @@ void Thumb::tap(const QString& objectName, int nth) {
     touch(middle, middle);
 }
 
+void Thumb::hold(const QString& objectName) {
+    QQuickItem* item = find(objectName);
+    if (item == nullptr) {
+        complaints() << QStringLiteral("no %1 to hold").arg(objectName);
+        return;
+    }
+    ++taps_;
+    const QPoint middle =
+        item->mapToScene(QPointF(item->width() / 2, item->height() / 2)).toPoint();
+    QTest::touchEvent(view_.get(), finger()).press(0, middle, view_.get());
+    QTest::qWait(1'000);
+    QTest::touchEvent(view_.get(), finger()).release(0, middle, view_.get());
+    QTest::qWait(30);
+    settle();
+}
+
 void Thumb::tapText(const QString& objectName, const QString& text) {
     const auto has = [&](QQuickItem* item) {
         return item->property("text").toString().contains(text);

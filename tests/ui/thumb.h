@@ -42,6 +42,8 @@ class Thumb {
 
     // Taps are counted; drags and swipes for themselves.
     void tap(const QString& objectName, int nth = 0);
+    // Holds the thumb there for a second.
+    void hold(const QString& objectName);
     // The one that says `text`, scrolled to where need be.
     void tapText(const QString& objectName, const QString& text);
     // Puts the thumb on an item at a share of its width and pulls it to another.

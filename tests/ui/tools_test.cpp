@@ -151,6 +151,46 @@ TEST_P(ToolsTest, WhatIsNoPictureIsRefusedAndTheBookIsAsItWas) {
     EXPECT_FALSE(thumb.book().notKeptText().isEmpty());
 }
 
+TEST_P(ToolsTest, HoldingMarkAsksWhoIsHere) {
+    Thumb& thumb = hold();
+    thumb.hold("tool-mark");
+    thumb.tap("presentCrew");
+    EXPECT_EQ(thumb.taps(), 2);
+    auto rows = rowsOf(house_);
+    ASSERT_EQ(rows.presences.size(), 1u);
+    EXPECT_EQ(rows.presences[0].crew, house_.tileCrew);
+    EXPECT_EQ(rows.presences[0].presentOn->toString(), "2026-05-15");
+    EXPECT_TRUE(thumb.says("here today"));
+    // Once a day is enough.
+    thumb.tap("presentCrew");
+    EXPECT_EQ(rowsOf(house_).presences.size(), 1u);
+    thumb.tap("undo");
+    EXPECT_TRUE(rowsOf(house_).presences.empty());
+}
+
+TEST_P(ToolsTest, HoldingReceiptAsksWhatCame) {
+    {
+        auto book = store::Book::open(house_.path, ledgerboard::tests::fixedChance(8));
+        ASSERT_TRUE(book.ok());
+        model::Delivery delivery;
+        delivery.id = book.value().newId<model::Kind::Delivery>(noonOnFriday());
+        delivery.job = house_.job;
+        delivery.item = rowsOf(house_).items[0].id;
+        delivery.promisedOn = model::Date::parse("2026-05-15").value();
+        store::Action action("order");
+        action.add(delivery);
+        ASSERT_TRUE(book.value().commit(action, noonOnFriday()).ok());
+    }
+    Thumb& thumb = hold();
+    thumb.hold("tool-receipt");
+    EXPECT_TRUE(thumb.says("Cabinets, promised for today (Kitchen)"));
+    thumb.type("wrongOrMissing", "one door scratched");
+    thumb.tap("keepTool");
+    const auto rows = rowsOf(house_);
+    EXPECT_EQ(rows.deliveries[0].arrivedOn->toString(), "2026-05-15");
+    EXPECT_EQ(rows.deliveries[0].wrongOrMissing, "one door scratched");
+}
+
 TEST_P(ToolsTest, ACrewLeadSaysThatItIsFixed) {
     AlderStreet lead = buildLeadsCopy(folder_.file("lead.book"));
     {

@@ -1,0 +1,50 @@
+// Deliveries that have not come, those of the space on screen first; and saying that one came, and
+// what is wrong with it.
+#pragma once
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/row_list.h"
+
+namespace ledgerboard::phone {
+
+struct DeliveryRow {
+    Q_GADGET
+    QML_VALUE_TYPE(deliveryRow)
+    Q_PROPERTY(QString id MEMBER id)
+    Q_PROPERTY(QString words MEMBER words)
+
+  public:
+    QString id;
+    QString words;  // "Storm windows, promised for Tuesday (Outside)"
+
+    friend bool operator==(const DeliveryRow&, const DeliveryRow&) = default;
+};
+
+class DeliveryList : public RowList {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString spaceId READ spaceId WRITE setSpaceId NOTIFY spaceIdChanged)
+
+  public:
+    explicit DeliveryList(QObject* parent = nullptr);
+
+    [[nodiscard]] QString spaceId() const { return spaceId_; }
+
+    void setSpaceId(const QString& id);
+
+    // It came today; `wrong` says what is wrong or missing, "" where nothing is. True once it is on
+    // disk.
+    Q_INVOKABLE bool keepArrived(int row, const QString& wrong);
+
+  signals:
+    void spaceIdChanged();
+
+  private:
+    void fill();
+
+    QString spaceId_;
+};
+
+}  // namespace ledgerboard::phone
