@@ -1,8 +1,9 @@
 // Marks one item over and over with real touches, and prints a line for each mark that the screen
 // has said is kept. To be killed in the middle (kill_test.cpp).
 //
-// Usage: phone-hammer BOOK
+// Usage: phone-hammer BOOK SEED
 #include <cstdio>
+#include <cstdlib>
 
 #include <QGuiApplication>
 
@@ -13,13 +14,14 @@ int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
     QGuiApplication app(argc, argv);
-    if (argc != 2) {
-        std::fputs("Usage: phone-hammer BOOK\n", stderr);
+    if (argc != 3) {
+        std::fputs("Usage: phone-hammer BOOK SEED\n", stderr);
         return 2;
     }
     ledgerboard::ui::Held held;
     held.now = ledgerboard::ui::noonOnFriday();
     held.book = QString::fromLocal8Bit(argv[1]);
+    held.chance = static_cast<unsigned>(std::atoi(argv[2]));
     ledgerboard::ui::Thumb thumb(held);
     std::puts("ready");
     std::fflush(stdout);

@@ -25,7 +25,8 @@ TEST(Kill, WhatTheScreenConfirmedIsInTheBook) {
     for (int round = 0; round < rounds; ++round) {
         QProcess hammer;
         hammer.setProcessChannelMode(QProcess::ForwardedErrorChannel);
-        hammer.start(QStringLiteral(LEDGERBOARD_HAMMER), {QString::fromStdString(house.path)});
+        hammer.start(QStringLiteral(LEDGERBOARD_HAMMER),
+                     {QString::fromStdString(house.path), QString::number(100 + round)});
         ASSERT_TRUE(hammer.waitForStarted(kStartMs));
         QByteArray said;
         while (!said.contains("ready\n")) {

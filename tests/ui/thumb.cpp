@@ -64,7 +64,7 @@ Thumb::Thumb(const Held& held, Settle settled) {
     qInstallMessageHandler(keepComplaint);
     phone::Surroundings surroundings;
     surroundings.now = [now = held.now] { return now; };
-    auto numbers = std::make_shared<std::mt19937_64>(20260522);
+    auto numbers = std::make_shared<std::mt19937_64>(held.chance);
     auto one = std::make_shared<std::mutex>();
     surroundings.random = [numbers, one](std::uint8_t* bytes, std::size_t count) {
         const std::lock_guard<std::mutex> lock(*one);

@@ -26,8 +26,9 @@ struct Held {
     int textPercent = 100;
     QString language = QStringLiteral("en");
     model::Instant now;
-    QString book;      // to open; "" for none
-    QString pictures;  // the folder of the device's pictures
+    QString book;                // to open; "" for none
+    unsigned chance = 20260522;  // seed; two programs over one book must not make the same ids
+    QString pictures;            // the folder of the device's pictures
 };
 
 class Thumb {
