@@ -120,7 +120,7 @@ class SyncBook {
         bool aside = false;
         bool compacted = false;  // gone, but for its name and its digest: `entry` holds no more
         std::int64_t digest = 0;
-        std::string why;         // of one set aside
+        std::string why;  // of one set aside
     };
 
     [[nodiscard]] model::Result<std::optional<Known>> entryNamed(const EntryName& name);
