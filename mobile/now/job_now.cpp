@@ -118,7 +118,7 @@ class Maker {
     }
 
     // The core's planned value of a budget of 100.00 that no change touches: basis points.
-    std::optional<Percent> planOf(std::size_t k) const {
+    [[nodiscard]] std::optional<Percent> planOf(std::size_t k) const {
         compute::ScopeLine line = scope_.lines[k];
         line.baseline = Money::of(100);
         line.changes.clear();

@@ -9,8 +9,6 @@ namespace ledgerboard::phone {
 
 namespace {
 
-using model::Date;
-
 constexpr int kNearDays = 7;
 
 class Lister {
@@ -156,7 +154,7 @@ class Lister {
         }
     }
 
-    bool hasWorkLeft(const model::Id<model::Kind::Crew>& crew) const {
+    [[nodiscard]] bool hasWorkLeft(const model::Id<model::Kind::Crew>& crew) const {
         return std::any_of(now_.spaces.begin(), now_.spaces.end(), [&](const SpaceNow& space) {
             return std::any_of(space.items.begin(), space.items.end(), [&](const ItemNow& item) {
                 return now_.rows.items[item.row].crew == crew && !item.isFinished() && !item.isKept;
