@@ -1,9 +1,6 @@
 // The program `ledgerboard-phone`: the one place of the phone that reads the clock and chance.
 //
 // Usage: ledgerboard-phone [BOOK]
-#include <chrono>
-#include <sys/random.h>
-
 #include <QDir>
 #include <QFontDatabase>
 #include <QGuiApplication>
@@ -12,32 +9,14 @@
 #include <QStandardPaths>
 #include <QTimeZone>
 
+#include "core/model/machine.h"
+
 #include "mobile/job_book.h"
 #include "mobile/languages.h"
 #include "mobile/preferences.h"
 #include "mobile/surroundings.h"
 
-namespace {
-
 using namespace ledgerboard;
-
-model::Instant clockNow() {
-    const auto now = std::chrono::system_clock::now().time_since_epoch();
-    return model::Instant::fromMilliseconds(
-        std::chrono::duration_cast<std::chrono::milliseconds>(now).count());
-}
-
-void fillRandom(std::uint8_t* bytes, std::size_t count) {
-    while (count > 0) {
-        const ssize_t got = ::getrandom(bytes, count, 0);
-        if (got > 0) {
-            bytes += got;
-            count -= static_cast<std::size_t>(got);
-        }
-    }
-}
-
-}  // namespace
 
 int main(int argc, char** argv) {
     QGuiApplication app(argc, argv);
@@ -46,8 +25,8 @@ int main(int argc, char** argv) {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
     QDir().mkpath(folder);
     phone::Surroundings surroundings;
-    surroundings.now = clockNow;
-    surroundings.random = fillRandom;
+    surroundings.now = model::clockNow;
+    surroundings.random = model::fillRandom;
     surroundings.settingsFile = QDir(folder).filePath(QStringLiteral("phone.ini"));
     surroundings.bookFolder = folder;
     surroundings.pictureFolders =

@@ -7,21 +7,16 @@
 #include <functional>
 #include <iostream>
 #include <sys/ioctl.h>
-#include <sys/random.h>
 #include <thread>
 #include <unistd.h>
+
+#include "core/model/machine.h"
 
 #include "desktop/cli/run.h"
 
 namespace {
 
 using namespace ledgerboard;
-
-model::Instant clockNow() {
-    const auto now = std::chrono::system_clock::now().time_since_epoch();
-    return model::Instant::fromMilliseconds(
-        std::chrono::duration_cast<std::chrono::milliseconds>(now).count());
-}
 
 std::string environment(const char* name) {
     const char* value = std::getenv(name);
@@ -91,16 +86,6 @@ std::string thisZone() {
     return at == std::string::npos ? "" : link.substr(at + mark.size());
 }
 
-void fillRandom(std::uint8_t* bytes, std::size_t count) {
-    while (count > 0) {
-        const ssize_t got = ::getrandom(bytes, count, 0);
-        if (got > 0) {
-            bytes += got;
-            count -= static_cast<std::size_t>(got);
-        }
-    }
-}
-
 bool showsUnicode() {
     for (const auto* name : {"LC_ALL", "LC_CTYPE", "LANG"}) {
         const std::string value = environment(name);
@@ -133,10 +118,10 @@ int main(int argc, char** argv) {
     const bool dumb = environment("TERM") == "dumb";
     std::string book = environment("LEDGERBOARD_BOOK");
     cli::Surroundings surroundings{
-        clockNow,
+        model::clockNow,
         dayIn,
         thisZone(),
-        fillRandom,
+        model::fillRandom,
         std::cin,
         std::cout,
         std::cerr,

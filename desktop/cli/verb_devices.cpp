@@ -183,17 +183,7 @@ Result<Listed> linesOfBook(Session& session, std::string why) {
     Listed listed;
     listed.withoutPeer = std::move(why);
     for (const auto& device : devices.value()) {
-        sync::RosterAnswer::Line line;
-        line.device = device.id.raw();
-        line.name = device.name;
-        line.revoked = device.revokedOn.has_value();
-        for (const auto& person : people.value()) {
-            if (person.id == device.person) {
-                line.person = person.name;
-                line.role = std::string(model::wordOf(person.role));
-            }
-        }
-        listed.lines.push_back(std::move(line));
+        listed.lines.push_back(sync::rosterLine(device, people.value()));
     }
     return listed;
 }

@@ -424,16 +424,7 @@ Reply PeerSide::roster(const Standing& standing, model::Instant now) {
         if (standing.role != model::Role::Owner && device.person.raw() != standing.person) {
             continue;  // other roles see their own devices
         }
-        RosterAnswer::Line line;
-        line.device = device.id.raw();
-        line.name = device.name;
-        line.revoked = device.revokedOn.has_value();
-        for (const auto& person : people.value()) {
-            if (person.id == device.person) {
-                line.person = person.name;
-                line.role = std::string(model::wordOf(person.role));
-            }
-        }
+        RosterAnswer::Line line = rosterLine(device, people.value());
         auto heard = book_.recall(heardName(line.device));
         if (!heard.ok()) {
             return failed(now);

@@ -2,39 +2,22 @@
 // signals to stop.
 #include <arpa/inet.h>
 #include <atomic>
-#include <chrono>
 #include <csignal>
 #include <exception>
 #include <ifaddrs.h>
 #include <iostream>
 #include <net/if.h>
 #include <pthread.h>
-#include <sys/random.h>
 #include <sys/stat.h>
 #include <thread>
 #include <unistd.h>
 
+#include "core/model/machine.h"
 #include "sync/peer/peer_program.h"
 
 namespace {
 
 using namespace ledgerboard;
-
-model::Instant clockNow() {
-    const auto now = std::chrono::system_clock::now().time_since_epoch();
-    return model::Instant::fromMilliseconds(
-        std::chrono::duration_cast<std::chrono::milliseconds>(now).count());
-}
-
-void fillRandom(std::uint8_t* bytes, std::size_t count) {
-    while (count > 0) {
-        const ssize_t got = ::getrandom(bytes, count, 0);
-        if (got > 0) {
-            bytes += got;
-            count -= static_cast<std::size_t>(got);
-        }
-    }
-}
 
 // The first IPv4 address of this computer that is not its own loopback; may be empty.
 std::string ownAddress() {
@@ -72,8 +55,8 @@ int main(int argc, char** argv) {
     std::atomic<bool> over{false};
     std::thread waiting;
     sync::PeerSurroundings around{
-        clockNow,
-        fillRandom,
+        model::clockNow,
+        model::fillRandom,
         std::cout,
         std::cerr,
         ::isatty(STDOUT_FILENO) != 0,

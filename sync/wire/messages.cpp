@@ -479,4 +479,19 @@ Result<Refused> readRefused(std::string_view body) {
     return Refused{std::move(*message), model::Instant::fromMilliseconds(*time)};
 }
 
+RosterAnswer::Line rosterLine(const model::Device& device,
+                              const std::vector<model::Person>& people) {
+    RosterAnswer::Line line;
+    line.device = device.id.raw();
+    line.name = device.name;
+    line.revoked = device.revokedOn.has_value();
+    for (const auto& person : people) {
+        if (person.id == device.person) {
+            line.person = person.name;
+            line.role = std::string(model::wordOf(person.role));
+        }
+    }
+    return line;
+}
+
 }  // namespace ledgerboard::sync

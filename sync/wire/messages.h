@@ -92,6 +92,10 @@ struct Refused {
 [[nodiscard]] std::string write(const PushAnswer& message);
 [[nodiscard]] std::string write(const PullAsk& message);
 [[nodiscard]] std::string write(const PullAnswer& message);
+// A device as a book knows it: never heard of.
+[[nodiscard]] RosterAnswer::Line rosterLine(const model::Device& device,
+                                            const std::vector<model::Person>& people);
+
 [[nodiscard]] std::string write(const RosterAnswer& message);
 [[nodiscard]] std::string write(const Refused& message);
 
