@@ -31,12 +31,11 @@ bool Orders::isOrdered(const model::Item& item) const {
         return true;
     }
     const auto found = deliveries_.find(item.id);
-    return found != deliveries_.end() && std::any_of(found->second.begin(), found->second.end(),
-                                                     [](const model::Delivery* delivery) {
-                                                         return delivery->orderedOn ||
-                                                                delivery->promisedOn ||
-                                                                delivery->arrivedOn;
-                                                     });
+    return found != deliveries_.end() &&
+           std::any_of(
+               found->second.begin(), found->second.end(), [](const model::Delivery* delivery) {
+                   return delivery->orderedOn || delivery->promisedOn || delivery->arrivedOn;
+               });
 }
 
 bool Orders::hasArrived(const model::Item& item) const {

@@ -112,7 +112,7 @@ class Star {
 
     [[nodiscard]] const model::FillRandom& random() const { return random_; }
 
-    sync::PeerSide::Keeping keeping;  // takes hold when the peer opens
+    sync::PeerSide::Keeping keeping;          // takes hold when the peer opens
     std::int64_t timeMs = 1'775'476'800'000;  // 2026-04-06T12:00Z
     std::string peerPath;
     std::unique_ptr<store::Book> peerBook;
