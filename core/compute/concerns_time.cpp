@@ -9,7 +9,6 @@ namespace ledgerboard::compute {
 namespace {
 
 using model::Date;
-using model::Money;
 using model::Percent;
 
 constexpr int kStackedDays = 14;
