@@ -7,9 +7,11 @@ ListView {
     id: strip
 
     required property string spaceId
+    // Large type needs a second line for the caption.
+    readonly property int captionLines: Theme.smallSize > 18 ? 2 : 1
 
     orientation: ListView.Horizontal
-    height: count > 0 ? Theme.gap(22) + Theme.smallSize + Theme.gap(2) : 0
+    height: count > 0 ? Theme.gap(22) + captionLines * (Theme.smallSize + Theme.gap(2)) : 0
     visible: count > 0
     spacing: Theme.gap(2)
     clip: true
@@ -55,7 +57,8 @@ ListView {
             color: Theme.pencil
             font.pixelSize: Theme.smallSize
             elide: Text.ElideRight
-            wrapMode: Text.NoWrap
+            maximumLineCount: strip.captionLines
+            wrapMode: strip.captionLines > 1 ? Text.Wrap : Text.NoWrap
         }
     }
 }
