@@ -294,7 +294,19 @@ bool isWholeRemarks(const std::vector<RawLine>& lines) {
             marked += line.text.find(". ") != std::string_view::npos ? 1 : 0;
         }
     }
-    return stamped > 1 && length >= kRemark * stamped && (marked * 2 >= stamped || marked == 0);
+    return stamped > 1 && ((length >= kRemark * stamped && marked * 2 >= stamped) || marked == 0);
+}
+
+// "… we tear up the": more must come.
+bool dangles(std::string_view text) {
+    constexpr std::array<std::string_view, 26> kLeads = {
+        "the",  "a",   "an",  "and",  "or",    "of",   "to",   "in",     "on",
+        "with", "for", "is",  "are",  "but",   "that", "this", "at",     "by",
+        "from", "my",  "our", "need", "needs", "new",  "so",   "because"};
+    const std::size_t begin = text.find_last_of(' ');
+    const std::string last =
+        plainWord(text.substr(begin == std::string_view::npos ? 0 : begin + 1));
+    return std::find(kLeads.begin(), kLeads.end(), last) != kLeads.end();
 }
 
 // Whether the lines are speech written down as it came: most begin small, few end a sentence.
@@ -397,10 +409,11 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         if (text.empty()) {
             continue;
         }
-        const bool flows = anyStamp ? !previousEnds && !(remarks && line.stamped)
-                                    : !line.afterBlank && !previousEnds &&
-                                          (breathless || (capitals && isRest(previous, line)) ||
-                                           isFull(previous.size(), line.text, width));
+        const bool flows = anyStamp
+                               ? !previousEnds && (!(remarks && line.stamped) || dangles(previous))
+                               : !line.afterBlank && !previousEnds &&
+                                     (breathless || (capitals && isRest(previous, line)) ||
+                                      isFull(previous.size(), line.text, width));
         made.opens = !flows || made.bullet || made.spoken || made.heading ||
                      (!lines.empty() && lines.back().heading);
         previous = line.text;

@@ -86,6 +86,17 @@ class ActPreparer : SpottedWords {
 
     // Drops what only looks like a treatment.
     void dropNoOrders() {
+        // "Okay, free them up": said to oneself, of nothing.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const bool okay = word(act.span.begin, "okay") || word(act.span.begin, "ok");
+            const bool after = std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                                           [&](const ObjectSpot& object) {
+                                               return object.span.end <= act.span.begin &&
+                                                      object.span.end + 4 >= act.span.begin;
+                                           });
+            return okay && act.span.end == act.span.begin + 1 && !after &&
+                   sentence_.tokens.size() > 2;
+        });
         // "I want that.": all that is said of it; "I want that looked at" is another matter.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             const bool wants =

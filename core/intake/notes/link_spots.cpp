@@ -129,7 +129,13 @@ class Preparer : SpottedWords {
             // "the mantel is a railroad tie": what it is, not another thing.
             const bool described =
                 !alike && saysWhat(objects[i].span.end, objects[i + 1].span.begin);
-            if (described) {
+            // "new floor (vinyl plank)"
+            const bool bracket = alike && objects[i].span.end + 1 == objects[i + 1].span.begin &&
+                                 cueIsMark(objects[i].span.end, "(");
+            if (bracket) {
+                objects[i].object = objects[i + 1].object;
+                objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i + 1));
+            } else if (described) {
                 objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i + 1));
             } else if (alike && copulaBetween(objects[i].span.end, objects[i + 1].span.begin)) {
                 const bool second = objects[i].object == objects[i + 1].object;

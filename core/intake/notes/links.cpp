@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/clauses.h"
 #include "core/intake/notes/link_rules.h"
 #include "core/intake/notes/link_spots.h"
 
@@ -9,8 +10,6 @@ namespace ledgerboard::intake {
 
 namespace {
 
-constexpr double kTooFar = 6.5;
-constexpr double kPerToken = 0.12;
 constexpr std::size_t kAdjectives = 5;  // between "new" and its object
 
 class Linker {
@@ -28,11 +27,11 @@ class Linker {
         std::erase_if(spots_.objects,
                       [&](const ObjectSpot& object) { return object.span.begin < from_; });
         prepareSpots(sentence_, spots_, context_);
-        linkObjects();
+        bondThings();
         takeToo();
         takeColonList();
         takeLists();
-        linkBareActs();
+        linkIdle();
         return std::move(linked_);
     }
 
@@ -44,104 +43,6 @@ class Linker {
                sentence_.tokens[at].word == tables().id(stem);
     }
 
-    // Whether an object stands right of the treatment before anything parts them.
-    [[nodiscard]] bool hasRight(std::size_t index) const {
-        const ActSpot& act = spots_.acts[index];
-        const std::size_t limit = index + 1 < spots_.acts.size() ? spots_.acts[index + 1].span.begin
-                                                                 : sentence_.tokens.size();
-        return std::any_of(
-            spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
-                return !object.landmark && object.span.begin >= act.span.end &&
-                       object.span.begin < limit &&
-                       partedBy(sentence_, spots_, act.span.end, object.span.begin) < 1.0;
-            });
-    }
-
-    // How far the treatment is from the object; kTooFar and more: not meant for it.
-    [[nodiscard]] double distance(const ObjectSpot& object, std::size_t index) const {
-        const ActSpot& act = spots_.acts[index];
-        const Side side = row(act).side;
-        // A mere hint takes nothing; "no" takes what stands right after it.
-        if (row(act).weight == 0 &&
-            (row(act).treatment != model::Treatment::Add || object.span.begin > act.span.end + 2)) {
-            return kTooFar;
-        }
-        if (act.tail.end > act.tail.begin && act.span.end <= object.span.begin &&
-            object.span.end <= act.tail.begin) {
-            return 0.0;
-        }
-        if (!takes(act, object) || bracketOf(object.span.begin) != bracketOf(act.span.begin)) {
-            return kTooFar;
-        }
-        if (const ObjectSpot* own = attributed(act)) {
-            return own == &object ? 0.05 : kTooFar;
-        }
-        if (object.span.begin >= act.span.end) {
-            double far = partedBy(sentence_, spots_, act.span.end, object.span.begin) +
-                         kPerToken * static_cast<double>(object.span.begin - act.span.end) +
-                         3.0 * actsBetween(act.span.end, object.span.begin);
-            const std::size_t gap = object.span.begin - act.span.end;
-            // "replace both, and the steps …": its object is the pronoun.
-            const std::size_t pronoun = spots_.endOf(Cue::Pronoun, act.span.end);
-            if (pronoun > act.span.end && object.span.begin > pronoun) {
-                return kTooFar;
-            }
-            const bool tied = row(act).phrase == "new" && !listReaches(act.span.end, object);
-            if (tied && gap > kAdjectives) {
-                return kTooFar;
-            }
-            if (row(act).fresh && gap > kAdjectives + 2 && !listReaches(act.span.end, object)) {
-                return kTooFar;
-            }
-            if (side == Side::Before || side == Side::Edge || act.passive) {
-                return kTooFar;
-            }
-            return far;
-        }
-        const std::size_t end = act.span.begin;
-        double far = partedBy(sentence_, spots_, object.span.end, end) +
-                     kPerToken * static_cast<double>(end - object.span.end) +
-                     2.0 * actsBetween(object.span.end, end);
-        if (row(act).fresh && side == Side::After && (row(act).weight < 3 && !closesAfter(act))) {
-            return kTooFar;
-        }
-        // "the pan moves": what the thing does, not what is to be done.
-        const std::string_view last = sentence_.tokens[act.span.end - 1].text;
-        if (side == Side::After && !act.passive && last.ends_with('s') && !last.ends_with("ss")) {
-            return kTooFar;
-        }
-        if ((side == Side::After) && !act.passive) {
-            far += hasRight(index) || !endsClause(act) ? 5.0 : 0.8;
-        }
-        return far;
-    }
-
-    // "Range (white, one dead burner): replace": where the bracket opens that holds token `at`, one
-    // past it; 0 where none does.
-    [[nodiscard]] std::size_t bracketOf(std::size_t at) const {
-        std::size_t open = 0;
-        for (std::size_t i = 0; i < at && i < sentence_.tokens.size(); ++i) {
-            if (sentence_.tokens[i].kind == TokenKind::Mark) {
-                open = sentence_.tokens[i].mark == '('   ? i + 1
-                       : sentence_.tokens[i].mark == ')' ? 0
-                                                         : open;
-            }
-        }
-        return open;
-    }
-
-    // "a rotten sill": the thing that a condition stands right before; nullptr where none does.
-    [[nodiscard]] const ObjectSpot* attributed(const ActSpot& act) const {
-        const bool one = act.span.end == act.span.begin + 1 && act.tail.end <= act.tail.begin;
-        if (!one || row(act).weight > 1 || row(act).side != Side::Before) {
-            return nullptr;
-        }
-        const auto next = std::find_if(
-            spots_.objects.begin(), spots_.objects.end(),
-            [&](const ObjectSpot& object) { return object.span.begin == act.span.end; });
-        return next == spots_.objects.end() ? nullptr : &*next;
-    }
-
     // Carpet is not painted and a furnace not stained: what a treatment cannot be meant for.
     [[nodiscard]] bool takes(const ActSpot& act, const ObjectSpot& object) const {
         const ObjectRow& thing = tables().objects[object.object];
@@ -149,62 +50,30 @@ class Linker {
                canBeRefinished(thing);
     }
 
-    [[nodiscard]] bool endsClause(const ActSpot& act) const {
-        const std::size_t end = std::max(act.span.end, act.tail.end);
-        return end >= sentence_.tokens.size() || sentence_.tokens[end].kind != TokenKind::Word ||
-               word(end, "and") || word(end, "so") || word(end, "but") || word(end, "with") ||
-               word(end, "for") || word(end, "to") || spots_.endOf(Cue::Turn, end) > end;
-    }
-
-    // "new cabinets, counters and sink": whether a row of objects leads from `at` to `object`.
-    [[nodiscard]] bool listReaches(std::size_t at, const ObjectSpot& object) const {
-        for (const ObjectSpot& step : spots_.objects) {
-            if (step.span.begin >= at && step.span.begin <= object.span.begin) {
-                if (wordsBetween(sentence_, spots_, at, step.span.begin) > kAdjectives) {
-                    return false;
-                }
-                at = step.span.end;
-            }
-        }
-        return true;
-    }
-
-    [[nodiscard]] double actsBetween(std::size_t begin, std::size_t end) const {
-        double count = 0;
-        for (const ActSpot& act : spots_.acts) {
-            if (act.span.begin >= begin && act.span.end <= end && row(act).weight > 0) {
-                count += 1;
-            }
-        }
-        return count;
-    }
-
-    void linkObjects() {
+    // What the clauses say, less what only comes with something else.
+    void bondThings() {
+        Bonds bonds = bondsOf(sentence_, spots_, from_);
         taken_.assign(spots_.acts.size(), false);
+        std::vector<bool> bonded(spots_.objects.size(), false);
+        for (const Bond& bond : bonds.bonds) {
+            const ObjectSpot& object = spots_.objects[bond.spot];
+            taken_[bond.act] = true;
+            bonded[bond.spot] = true;
+            if (object.with && onlyComesWith(bond.spot)) {
+                continue;
+            }
+            linked_.said.push_back(Said{.object = object.object,
+                                        .act = bond.act,
+                                        .at = object.span.begin,
+                                        .spot = bond.spot});
+        }
         for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
             const ObjectSpot& object = spots_.objects[i];
-            if (object.landmark || (object.with && onlyComesWith(i))) {
-                continue;
+            if (!bonded[i] && !object.landmark && !object.material) {
+                linked_.loose.push_back(i);
             }
-            double best = kTooFar;
-            std::uint32_t chosen = kNone;
-            for (std::size_t a = 0; a < spots_.acts.size(); ++a) {
-                const double far = distance(object, a);
-                if (far < best) {
-                    best = far;
-                    chosen = static_cast<std::uint32_t>(a);
-                }
-            }
-            if (chosen == kNone) {
-                if (!object.material) {
-                    linked_.loose.push_back(i);
-                }
-                continue;
-            }
-            taken_[chosen] = true;
-            linked_.said.push_back(
-                Said{.object = object.object, .act = chosen, .at = object.span.begin, .spot = i});
         }
+        idle_ = std::move(bonds.idle);
     }
 
     // "the cabinet with the glass doors", "replace it with hard pipe": not an item of its own,
@@ -344,109 +213,35 @@ class Linker {
 
     [[nodiscard]] const Span& spanOf(std::uint32_t act) const { return spots_.acts[act].span; }
 
-    // Treatments that no object chose.
-    void linkBareActs() {
-        const std::size_t direct = linked_.said.size();
-        for (std::size_t a = 0; a < spots_.acts.size(); ++a) {
-            const ActSpot& act = spots_.acts[a];
-            if (taken_[a] || row(act).weight == 0) {
+    // Treatments that found nothing in the sentence.
+    void linkIdle() {
+        for (const Idle& idle : idle_) {
+            const ActSpot& act = spots_.acts[idle.act];
+            if (taken_[idle.act]) {
                 continue;
             }
-            if (shareWithNext(a, direct)) {
-                continue;
-            }
-            const bool pronoun = hasPronoun(act) || (row(act).fresh && oneAfter(act));
+            const bool pronoun =
+                idle.pronoun || hasPronoun(act) || (row(act).fresh && oneAfter(act));
             if (row(act).fresh && row(act).side == Side::After && !oneAfter(act) &&
                 !(row(act).phrase.ends_with("new") && closesAfter(act))) {
-                continue;
-            }
-            if (shareWithPrevious(a, direct, pronoun)) {
                 continue;
             }
             constexpr std::size_t kNamesIt = 4;  // "clean up the yard"
             const bool own = row(act).object != kNone;
             const bool names = own && act.span.end - act.span.begin >= kNamesIt && !pronoun;
-            if (!names && (!own || pronoun || loose_)) {
-                if (fromLoose(a) || fromBefore(a, pronoun)) {
-                    continue;
-                }
-            }
-            if (!own && shareAssumed(a)) {
+            if (!names && (!own || pronoun || loose_) && fromBefore(idle.act, pronoun)) {
                 continue;
             }
-            if (own && row(act).weight > 0) {
+            if (!own && shareAssumed(idle.act)) {
+                continue;
+            }
+            if (own) {
                 linked_.said.push_back(Said{.object = row(act).object,
-                                            .act = static_cast<std::uint32_t>(a),
+                                            .act = idle.act,
                                             .at = act.span.begin,
                                             .assumed = true});
             }
         }
-    }
-
-    // "sand and seal the floor": the first goes with the second's object.
-    bool shareWithNext(std::size_t index, std::size_t direct) {
-        const ActSpot& act = spots_.acts[index];
-        if (index + 1 >= spots_.acts.size() || row(act).side != Side::After || act.passive) {
-            return false;
-        }
-        const ActSpot& next = spots_.acts[index + 1];
-        if (spots_.endOf(Cue::Pronoun, act.span.end) > act.span.end) {
-            return false;  // "remove it, open up the hearth"
-        }
-        if (next.span.begin > act.span.end + 2 || row(next).side == Side::Before ||
-            partedBy(sentence_, spots_, act.span.end, next.span.begin) > 2.5) {
-            return false;
-        }
-        bool shared = false;
-        for (std::size_t i = 0; i < direct; ++i) {
-            const Said said = linked_.said[i];
-            const bool fits = said.spot == kNone || takes(act, spots_.objects[said.spot]);
-            if (said.act == index + 1 && said.at > next.span.begin && fits) {
-                linked_.said.push_back(said);
-                linked_.said.back().act = static_cast<std::uint32_t>(index);
-                shared = true;
-            }
-        }
-        return shared;
-    }
-
-    // "the cabinets are original and have to go", "the door drags, plane it".
-    bool shareWithPrevious(std::size_t index, std::size_t direct, bool pronoun) {
-        const ActSpot& act = spots_.acts[index];
-        std::size_t nearest = 0;
-        bool any = false;
-        for (std::size_t i = 0; i < direct; ++i) {
-            const Said& said = linked_.said[i];
-            const bool aside = bracketOf(said.at) != 0 && bracketOf(act.span.begin) == 0;
-            if (said.spot != kNone && said.at < act.span.begin && !aside) {
-                nearest = !any || said.at > linked_.said[nearest].at ? i : nearest;
-                any = true;
-            }
-        }
-        if (!any) {
-            return false;
-        }
-        const Said model = linked_.said[nearest];
-        const double parted =
-            partedBy(sentence_, spots_, spots_.objects[model.spot].span.end, act.span.begin);
-        const bool weak = row(act).weight <= 1;
-        const bool ownObject = row(act).object != kNone && !pronoun && parted > 2.0;
-        if (!takes(act, spots_.objects[model.spot])) {
-            return false;
-        }
-        if (ownObject || (weak && parted > 3.0) || (parted > 14.0 && !pronoun)) {
-            return false;
-        }
-        for (std::size_t i = 0; i < direct; ++i) {
-            const Said said = linked_.said[i];
-            const bool together = said.act == model.act && said.spot != kNone &&
-                                  said.at < act.span.begin && takes(act, spots_.objects[said.spot]);
-            if (together) {
-                linked_.said.push_back(said);
-                linked_.said.back().act = static_cast<std::uint32_t>(index);
-            }
-        }
-        return true;
     }
 
     // "a hole by the door, patch": what the remark before it implies.
@@ -459,23 +254,6 @@ class Linker {
         linked_.said.push_back(said);
         linked_.said.back().act = static_cast<std::uint32_t>(index);
         return true;
-    }
-
-    // An object of this sentence that has no treatment yet, before the treatment.
-    bool fromLoose(std::size_t index) {
-        const ActSpot& act = spots_.acts[index];
-        for (std::size_t i = linked_.loose.size(); i-- > 0;) {
-            const ObjectSpot& object = spots_.objects[linked_.loose[i]];
-            if (object.span.end <= act.span.begin && row(act).weight > 1 && takes(act, object)) {
-                linked_.said.push_back(Said{.object = object.object,
-                                            .act = static_cast<std::uint32_t>(index),
-                                            .at = object.span.begin,
-                                            .spot = linked_.loose[i]});
-                linked_.loose.erase(linked_.loose.begin() + static_cast<std::ptrdiff_t>(i));
-                return true;
-            }
-        }
-        return false;
     }
 
     bool fromBefore(std::size_t index, bool pronoun) {
@@ -565,6 +343,7 @@ class Linker {
     bool loose_;
     Linked linked_;
     std::vector<bool> taken_;
+    std::vector<Idle> idle_;
 };
 
 }  // namespace

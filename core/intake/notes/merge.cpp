@@ -114,7 +114,12 @@ void settleKeeping(std::vector<Found>& left) {
         return;
     }
     if (keepOrdered) {
-        std::erase_if(left, [](const Found& f) { return isWork(f.treatment) && f.weight < 3; });
+        // "We keep those boxes and have them sprayed": what stays may get work.
+        std::erase_if(left, [](const Found& f) {
+            const bool lesser =
+                f.treatment == Treatment::Refinish || f.treatment == Treatment::Repair;
+            return isWork(f.treatment) && f.weight < (lesser ? 2 : 3);
+        });
     }
     const bool work =
         std::any_of(left.begin(), left.end(), [](const Found& f) { return isWork(f.treatment); });

@@ -158,7 +158,8 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
             return amount.kind == AmountKind::Measured || amount.kind == AmountKind::Money;
         });
     // "Smoke detectors.": what a house is given where it has none.
-    const bool given = sentence.tokens.size() <= 5 && !linked.loose.empty() &&
+    const bool asks = !sentence.tokens.empty() && sentence.tokens.back().mark == '?';
+    const bool given = sentence.tokens.size() <= 5 && !linked.loose.empty() && !asks &&
                        std::all_of(linked.loose.begin(), linked.loose.end(), [&](std::size_t i) {
                            return tables().objects[spots.objects[i].object].freshAdds;
                        });

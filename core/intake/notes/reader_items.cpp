@@ -116,10 +116,36 @@ void nameRight(const ActRow& row, Found& found) {
         found.treatment = lamp ? Treatment::Repair : Treatment::Replace;
         found.object = lamp ? found.object : kWiring;
     }
+    // Paint goes on the walls once the paper is off.
+    static const std::uint32_t kWalls = tables().objectNamed("walls");
+    if (found.object == kWallpaper && found.treatment == Treatment::Refinish &&
+        row.object == kWalls) {
+        found.object = kWalls;
+    }
     // Wallpaper is stripped off, not down.
     if (found.object == kWallpaper && row.phrase.starts_with("strip")) {
         found.treatment = Treatment::Remove;
     }
+}
+
+}  // namespace
+
+namespace {
+
+// "was serviced in spring", "have just been painted": told of, and over.
+bool wasDone(const Sentence& sentence, const ActSpot& act) {
+    const std::string_view last = sentence.tokens[act.span.end - 1].text;
+    if (!last.ends_with("ed") || act.span.begin == 0) {
+        return false;
+    }
+    std::size_t at = act.span.begin - 1;
+    const auto is = [&](std::string_view text) {
+        return plainWord(sentence.tokens[at].text) == text;
+    };
+    while (at > 0 && (is("just") || is("recently") || is("all") || is("newly") || is("only"))) {
+        --at;
+    }
+    return is("was") || is("were") || is("been");
 }
 
 }  // namespace
@@ -141,7 +167,7 @@ bool Reader::isDone(const Sentence& sentence, const Spots& spots, const ActSpot&
             return true;
         }
     }
-    if (yearsAgo(sentence, act.span.end)) {
+    if (yearsAgo(sentence, act.span.end) || wasDone(sentence, act)) {
         return true;
     }
     const std::string_view last = sentence.tokens[act.span.end - 1].text;
@@ -181,7 +207,8 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     nameRight(row, found);
     // "replaced 2019", "new windows already": done, not to be done.
     const bool toDo = found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
-                      found.treatment == Treatment::Repair;
+                      found.treatment == Treatment::Repair ||
+                      found.treatment == Treatment::Refinish;
     if (toDo && isDone(sentence, spots, act)) {
         found.treatment = Treatment::Keep;
         found.fresh = false;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/intake/notes/legend.h"
 #include "core/intake/notes/spaces.h"
 #include "core/intake/notes/tables.h"
 
@@ -200,8 +201,8 @@ bool beginsUnmarked(const std::vector<Token>& tokens, std::size_t at) {
 
 class Cutter {
   public:
-    Cutter(Speller& speller, const std::function<void(Sentence&)>& use)
-        : speller_(speller), use_(use) {}
+    Cutter(Speller& speller, const Legend& legend, const std::function<void(Sentence&)>& use)
+        : speller_(speller), legend_(legend), use_(use) {}
 
     void add(const NoteLine& line) {
         if (line.opens) {
@@ -209,7 +210,9 @@ class Cutter {
             first_ = line;
         }
         ++linesInBlock_;
+        const std::size_t begin = block_.size();
         cutTokens(line.text, line.number, speller_, tables().lexicon, block_);
+        legend_.apply(block_, begin);
         // An endless line or paragraph is worked off in pieces, so that memory stays bounded.
         if (block_.size() > 4 * kMostTokens) {
             cutBlock(false);
@@ -294,6 +297,7 @@ class Cutter {
     }
 
     Speller& speller_;
+    const Legend& legend_;
     const std::function<void(Sentence&)>& use_;
     std::vector<Token> block_;
     NoteLine first_;
@@ -306,9 +310,13 @@ class Cutter {
 
 void eachSentence(std::string_view notes, Speller& speller,
                   const std::function<void(Sentence&)>& use) {
-    Cutter cutter(speller, use);
-    for (const NoteLine& line : noteLines(notes)) {
-        cutter.add(line);
+    const std::vector<NoteLine> lines = noteLines(notes);
+    const Legend legend(lines, speller);
+    Cutter cutter(speller, legend, use);
+    for (const NoteLine& line : lines) {
+        if (!legend.explains(line.number)) {
+            cutter.add(line);
+        }
     }
     cutter.flush();
 }

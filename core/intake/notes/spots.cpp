@@ -295,7 +295,7 @@ class Finder {
         if (last.ends_with('s') || last.ends_with('S')) {
             return false;
         }
-        if (span.begin == 0) {
+        if (span.begin == 0 || last.ends_with("ed")) {
             return true;
         }
         const Token& before = tokens_[span.begin - 1];

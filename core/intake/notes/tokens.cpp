@@ -125,6 +125,15 @@ class Cutter {
             pushWords(text_.substr(begin, at_ - begin));
             return;
         }
+        // "1F", "2fl": a storey.
+        const bool storey = (tail == "fl" || tail == "FL" || tail == "Fl")
+                                ? !isLetter(peek(2))
+                                : (peek(0) == 'F' && !isLetter(peek(1)) && peek(1) != '\'');
+        if (storey && whole > 0 && whole < 5 && thousandths % 1000 == 0) {
+            at_ += tail.size() == 2 && (tail[1] == 'l' || tail[1] == 'L') ? 2 : 1;
+            pushWords(text_.substr(begin, at_ - begin));
+            return;
+        }
         const bool small = thousandths % 1000 == 0 && whole <= 999;
         push(Token{.kind = TokenKind::Number,
                    .text = text_.substr(begin, at_ - begin),

@@ -1,0 +1,139 @@
+#include "core/intake/notes/clause_events.h"
+
+#include <algorithm>
+
+#include "core/intake/notes/speech.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using Kind = ClauseEvent::Kind;
+using Event = ClauseEvent;
+
+class Collector {
+  public:
+    Collector(const Sentence& sentence, const Spots& spots, std::size_t from)
+        : sentence_(sentence), spots_(spots), from_(from) {}
+
+    std::vector<ClauseEvent> run() {
+        collect();
+        return std::move(events_);
+    }
+
+  private:
+    void collect() {
+        for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
+            const ObjectSpot& object = spots_.objects[i];
+            if (!object.landmark && object.span.begin >= from_) {
+                events_.push_back({Kind::Thing, object.span.begin, i});
+            }
+        }
+        for (std::size_t i = 0; i < spots_.acts.size(); ++i) {
+            const ActSpot& act = spots_.acts[i];
+            const bool none = tables().acts[act.row].weight == 0 &&
+                              tables().acts[act.row].treatment == model::Treatment::Add;
+            if (act.span.begin >= from_ && (tables().acts[act.row].weight > 0 || none)) {
+                events_.push_back({Kind::Act, act.span.begin, i});
+            }
+        }
+        for (std::size_t i = from_; i < sentence_.tokens.size(); ++i) {
+            collectJoint(i);
+        }
+        std::stable_sort(events_.begin(), events_.end(),
+                         [](const Event& a, const Event& b) { return a.at < b.at; });
+    }
+
+    [[nodiscard]] bool within(std::size_t at) const {
+        return std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                           [&](const ObjectSpot& object) { return object.span.holds(at); }) ||
+               std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+                   return act.span.holds(at) || act.tail.holds(at);
+               });
+    }
+
+    void collectJoint(std::size_t at) {
+        const Token& token = sentence_.tokens[at];
+        if (token.kind == TokenKind::Mark) {
+            switch (token.mark) {
+                case ',':
+                    return events_.push_back({Kind::Comma, at, 0});
+                case '&':
+                case '+':
+                    return events_.push_back({Kind::And, at, 0});
+                case '/':
+                    return events_.push_back({token.glued ? Kind::And : Kind::Stop, at, 0});
+                case '-':
+                    if (!token.glued) {
+                        events_.push_back({Kind::Colon, at, 0});
+                    }
+                    return;
+                case ':':
+                    return events_.push_back({Kind::Colon, at, 0});
+                case '(':
+                    return events_.push_back({Kind::Open, at, 0});
+                case ')':
+                    return events_.push_back({Kind::Close, at, 0});
+                case ';':
+                case '.':
+                case '!':
+                case '?':
+                    return events_.push_back({Kind::Stop, at, 0});
+                default:
+                    return;
+            }
+        }
+        if (within(at)) {
+            return;
+        }
+        if (wordIs(sentence_, at, "and") || wordIs(sentence_, at, "or")) {
+            events_.push_back({Kind::And, at, 0});
+        } else if (wordIs(sentence_, at, "so") || wordIs(sentence_, at, "then") ||
+                   wordIs(sentence_, at, "but") || spots_.endOf(Cue::Because, at) > at) {
+            events_.push_back({Kind::Turn, at, 0});
+        } else if (isPronoun(at)) {
+            events_.push_back({Kind::Pronoun, at, 0});
+        }
+    }
+
+    // "that" of "that carpet" is none.
+    [[nodiscard]] bool isPronoun(std::size_t at) const {
+        const std::size_t end = spots_.endOf(Cue::Pronoun, at);
+        if (end == at) {
+            return false;
+        }
+        const bool points =
+            end == at + 1 && (spots_.endOf(Cue::Small, at) > at || wordIs(sentence_, at, "one"));
+        if (!points) {
+            return true;
+        }
+        for (std::size_t i = end; i < end + 4 && i < sentence_.tokens.size(); ++i) {
+            if (sentence_.tokens[i].kind == TokenKind::Mark || spots_.endOf(Cue::Passive, i) > i) {
+                return true;
+            }
+            const bool act = std::any_of(spots_.acts.begin(), spots_.acts.end(),
+                                         [&](const ActSpot& one) { return one.span.begin == i; });
+            const bool thing =
+                std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                            [&](const ObjectSpot& one) { return one.span.begin == i; });
+            if (act || thing) {
+                return act;
+            }
+        }
+        return true;
+    }
+
+    const Sentence& sentence_;
+    const Spots& spots_;
+    std::size_t from_;
+    std::vector<ClauseEvent> events_;
+};
+
+}  // namespace
+
+std::vector<ClauseEvent> clauseEvents(const Sentence& sentence, const Spots& spots,
+                                      std::size_t from) {
+    return Collector(sentence, spots, from).run();
+}
+
+}  // namespace ledgerboard::intake

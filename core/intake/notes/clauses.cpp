@@ -1,0 +1,457 @@
+#include "core/intake/notes/clauses.h"
+
+#include <algorithm>
+
+#include "core/intake/notes/clause_events.h"
+#include "core/intake/notes/link_rules.h"
+#include "core/intake/notes/speech.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::size_t kAdjectives = 5;  // between "new" and its object
+constexpr std::size_t kReach = 11;      // between an order and its object
+
+using Kind = ClauseEvent::Kind;
+using Event = ClauseEvent;
+
+// One reading of a sentence. Holds where it stands in the present clause.
+class Clauses {
+  public:
+    Clauses(const Sentence& sentence, const Spots& spots, std::size_t from)
+        : sentence_(sentence), spots_(spots), from_(from) {}
+
+    Bonds run() {
+        events_ = clauseEvents(sentence_, spots_, from_);
+        for (next_ = 0; next_ < events_.size(); ++next_) {
+            take(events_[next_]);
+        }
+        closeList();
+        return std::move(bonds_);
+    }
+
+  private:
+    // What has been heard of the present clause.
+    struct State {
+        std::vector<std::size_t> subject;  // things that stand before what is said of them
+        bool said = false;                 // something was said of the subject
+        bool pronoun = false;              // the subject is "it": the topic
+        std::size_t open = kNone;          // treatment whose list is open
+        std::vector<std::size_t> list;     // things it has taken
+        std::vector<std::size_t> pending;  // things that may go on the list, or be a subject
+        std::vector<std::size_t> topic;    // what was spoken of last
+        bool parted = false;               // a comma or "and" since the last thing
+        bool comma = false;                // a comma since the last thing
+    };
+
+    [[nodiscard]] const ActRow& row(std::size_t act) const {
+        return tables().acts[spots_.acts[act].row];
+    }
+
+    void take(const Event& event) {
+        switch (event.kind) {
+            case Kind::Thing:
+                takeThing(event.index);
+                break;
+            case Kind::Pronoun:
+                takePronoun();
+                break;
+            case Kind::Act:
+                takeAct(event.index);
+                break;
+            case Kind::Comma:
+                now_.parted = true;
+                now_.comma = true;
+                break;
+            case Kind::And:
+                now_.parted = true;
+                break;
+            case Kind::Turn:
+                takeTurn();
+                break;
+            case Kind::Colon:
+                now_.parted = true;
+                now_.comma = true;
+                break;
+            case Kind::Open:
+                outer_.push_back(now_);
+                enterBracket();
+                break;
+            case Kind::Close:
+                if (!outer_.empty()) {
+                    closeList();
+                    now_ = std::move(outer_.back());
+                    outer_.pop_back();
+                }
+                break;
+            case Kind::Stop:
+                closeList();
+                endSubject();
+                break;
+        }
+    }
+
+    void enterBracket() {
+        if (!now_.pending.empty()) {
+            now_.topic = {now_.pending.back()};
+        } else if (now_.open != kNone && !now_.list.empty()) {
+            now_.topic = {now_.list.back()};
+        } else if (!now_.subject.empty()) {
+            now_.topic = {now_.subject.back()};
+        }
+        State inner;
+        inner.topic = now_.topic;
+        now_ = std::move(inner);
+    }
+
+    void takeTurn() {
+        closeList();
+        now_.parted = true;
+        now_.comma = true;
+        // "the stove, which is new, stays": the subject may still be waiting.
+        turned_ = true;
+    }
+
+    // The clause is over: its subject is the topic of the next.
+    void endSubject() {
+        if (!now_.subject.empty()) {
+            now_.topic = now_.subject;
+        }
+        now_.subject.clear();
+        now_.said = false;
+        now_.pronoun = false;
+        now_.parted = false;
+        now_.comma = false;
+        turned_ = false;
+    }
+
+    void takeThing(std::size_t thing) {
+        if (now_.open != kNone) {
+            if (now_.list.empty() && fits(now_.open, thing)) {
+                now_.list.push_back(thing);
+            } else {
+                now_.pending.push_back(thing);
+                commas_.resize(std::max(commas_.size(), thing + 1));
+                commas_[thing] = now_.comma || !now_.parted;
+            }
+            now_.parted = false;
+            now_.comma = false;
+            return;
+        }
+        if (!now_.subject.empty() && !now_.parted && !turned_ && isHad(thing)) {
+            return;
+        }
+        const bool fresh =
+            now_.said || now_.pronoun || turned_ || (!now_.subject.empty() && !now_.parted);
+        if (fresh) {
+            endSubject();
+        }
+        commas_.resize(std::max(commas_.size(), thing + 1));
+        commas_[thing] = now_.comma;
+        now_.subject.push_back(thing);
+        now_.parted = false;
+        now_.comma = false;
+    }
+
+    // "the vanity has swollen doors and has to go": a part, and not what is spoken of.
+    [[nodiscard]] bool isHad(std::size_t thing) const {
+        const std::size_t begin = spots_.objects[thing].span.begin;
+        const std::size_t from = spots_.objects[now_.subject.back()].span.end;
+        for (std::size_t i = from; i < begin && begin - from < kAdjectives + 1; ++i) {
+            if (wordIs(sentence_, i, "has") || wordIs(sentence_, i, "have")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    void takePronoun() {
+        if (now_.open != kNone && now_.list.empty() && now_.pending.empty() && !now_.parted) {
+            // "replace it"
+            const std::size_t act = now_.open;
+            now_.open = kNone;
+            bondTopic(act, true);
+            return;
+        }
+        closeList();
+        if (now_.open == kNone && !now_.said && !now_.subject.empty() && !now_.comma) {
+            return;  // "the tub itself, all of it"
+        }
+        endSubject();
+        now_.pronoun = true;
+    }
+
+    // Whether an order finds its thing after it: the next that is heard.
+    [[nodiscard]] bool hasRight(std::size_t act) const {
+        const std::size_t end = spots_.acts[act].span.end;
+        for (std::size_t i = next_ + 1; i < events_.size(); ++i) {
+            const Event& event = events_[i];
+            if (event.at < end) {
+                continue;
+            }
+            if (event.kind == Kind::Thing) {
+                return fits(act, event.index) && event.at - end <= reachOf(act);
+            }
+            if (event.kind == Kind::Act) {
+                // "new | tiled | shower": what the thing is like.
+                continue;
+            }
+            return event.kind == Kind::Pronoun || event.kind == Kind::Colon;
+        }
+        return false;
+    }
+
+    [[nodiscard]] std::size_t reachOf(std::size_t act) const {
+        return row(act).phrase == "new" ? kAdjectives : row(act).fresh ? kAdjectives + 2 : kReach;
+    }
+
+    [[nodiscard]] bool fits(std::size_t act, std::size_t thing) const {
+        return row(act).treatment != model::Treatment::Refinish || row(act).fresh ||
+               canBeRefinished(tables().objects[spots_.objects[thing].object]);
+    }
+
+    void takeAct(std::size_t act) {
+        const ActSpot& spot = spots_.acts[act];
+        if (row(act).weight == 0) {
+            return takeNone(act);
+        }
+        if (onlyLeads(act) || takeInner(act) || takeAttribute(act)) {
+            return;
+        }
+        const Side side = row(act).side;
+        const bool right = (side == Side::After || side == Side::Any) && !spot.passive;
+        const bool left = side != Side::After || spot.passive;
+        const bool waiting = (!now_.subject.empty() && !now_.said) || !now_.pending.empty();
+        if (right && hasRight(act) && !(left && waiting && !now_.comma)) {
+            return openList(act);
+        }
+        takeLeft(act);
+    }
+
+    // "needs scraping", "need to be jacked up": the treatment after it says what is needed.
+    [[nodiscard]] bool onlyLeads(std::size_t act) const {
+        constexpr std::size_t kNear = 3;
+        const std::size_t end = spots_.acts[act].span.end;
+        if (!row(act).fresh || row(act).phrase.find("new") != std::string::npos ||
+            next_ + 1 >= events_.size()) {
+            return false;
+        }
+        const Event& event = events_[next_ + 1];
+        return event.kind == Kind::Act && event.at <= end + kNear && row(event.index).weight > 0 &&
+               !row(event.index).fresh && event.at >= end;
+    }
+
+    // "no dishwasher": takes the thing right after it.
+    void takeNone(std::size_t act) {
+        const std::size_t end = spots_.acts[act].span.end;
+        for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
+            const std::size_t begin = spots_.objects[i].span.begin;
+            if (!spots_.objects[i].landmark && begin >= end && begin <= end + 2) {
+                bonds_.bonds.push_back({i, static_cast<std::uint32_t>(act)});
+            }
+        }
+    }
+
+    // "rip the carpet out": what stands within the phrase.
+    bool takeInner(std::size_t act) {
+        const ActSpot& spot = spots_.acts[act];
+        if (spot.tail.end <= spot.tail.begin) {
+            return false;
+        }
+        std::vector<std::size_t> inner;
+        bool pronoun = false;
+        for (std::size_t i = next_ + 1; i < events_.size() && events_[i].at < spot.tail.begin;
+             ++i) {
+            if (events_[i].kind == Kind::Thing) {
+                inner.push_back(events_[i].index);
+            }
+            pronoun = pronoun || events_[i].kind == Kind::Pronoun;
+        }
+        closeList();
+        while (next_ + 1 < events_.size() && events_[next_ + 1].at < spot.tail.end) {
+            ++next_;
+        }
+        if (inner.empty()) {
+            bondTopic(act, pronoun);
+            now_.said = true;
+            return true;
+        }
+        endSubject();
+        bondAll(act, inner);
+        now_.subject = inner;
+        now_.said = true;
+        return true;
+    }
+
+    // "a rotten sill": a condition right before the thing that it is said of.
+    bool takeAttribute(std::size_t act) {
+        const ActSpot& spot = spots_.acts[act];
+        const bool one = spot.span.end == spot.span.begin + 1;
+        if (!one || row(act).weight > 1 || row(act).side != Side::Before || spot.passive) {
+            return false;
+        }
+        for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
+            if (spots_.objects[i].span.begin == spot.span.end && !spots_.objects[i].landmark) {
+                bonds_.bonds.push_back({i, static_cast<std::uint32_t>(act)});
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // "replace …": what comes next is its list.
+    void openList(std::size_t act) {
+        // "sand and seal the floor": the first goes with the second's list.
+        if (now_.open != kNone && now_.list.empty() && now_.pending.empty()) {
+            shared_.push_back(now_.open);
+            now_.open = kNone;
+        }
+        closeList();
+        if (now_.said || turned_) {
+            endSubject();
+        } else if (!now_.subject.empty()) {
+            now_.topic = now_.subject;
+            now_.subject.clear();
+        }
+        now_.open = act;
+        now_.list.clear();
+        now_.parted = false;
+        now_.comma = false;
+    }
+
+    // The open list is complete, with all that may go on it.
+    void closeList() {
+        if (now_.open == kNone) {
+            return;
+        }
+        std::vector<std::size_t> things = now_.list;
+        for (const std::size_t thing : now_.pending) {
+            if (fits(now_.open, thing)) {
+                things.push_back(thing);
+            }
+        }
+        const std::size_t act = now_.open;
+        now_.open = kNone;
+        now_.pending.clear();
+        now_.list.clear();
+        if (things.empty()) {
+            bondTopic(act, false);
+            for (const std::size_t shared : shared_) {
+                bondTopic(shared, false);
+            }
+        } else {
+            bondAll(act, things);
+            now_.topic = things;
+        }
+        for (const std::size_t shared : shared_) {
+            bondAll(shared, things);
+        }
+        shared_.clear();
+        now_.subject.clear();
+        now_.said = false;
+        now_.pronoun = false;
+    }
+
+    // A treatment that stands after what it is said of.
+    void takeLeft(std::size_t act) {
+        if (now_.open != kNone && !now_.pending.empty()) {
+            splitPending();
+        } else if (now_.open != kNone && !now_.list.empty()) {
+            // "I want the chimney swept", "replace the sill that is rotten", "tear up the vinyl and
+            // fix": of what was taken last.
+            const std::vector<std::size_t> list = now_.list;
+            closeList();
+            now_.subject = list;
+        } else if (now_.open != kNone) {
+            closeList();
+        }
+        if (now_.pronoun) {
+            bondTopic(act, true);
+            now_.said = true;
+            return;
+        }
+        if (!now_.subject.empty()) {
+            std::vector<std::size_t> things;
+            for (const std::size_t thing : now_.subject) {
+                if (fits(act, thing)) {
+                    things.push_back(thing);
+                }
+            }
+            if (!things.empty() && !ownInstead(act)) {
+                bondAll(act, things);
+                now_.said = true;
+                return;
+            }
+        }
+        bondTopic(act, false);
+        now_.said = true;
+    }
+
+    // "the carpet is toast, and then a hole by the door": a remark with a thing of its own.
+    [[nodiscard]] bool ownInstead(std::size_t act) const {
+        return now_.said && row(act).object != kNone && (now_.comma || turned_);
+    }
+
+    // Of the things that wait behind an open list, those joined by "and" alone before the treatment
+    // are its subject: "replace the tap, the tub and the sink are fine".
+    void splitPending() {
+        std::vector<std::size_t> subject;
+        std::vector<std::size_t> pending = now_.pending;
+        while (!pending.empty()) {
+            const std::size_t thing = pending.back();
+            pending.pop_back();
+            subject.insert(subject.begin(), thing);
+            if (thing < commas_.size() && commas_[thing]) {
+                break;
+            }
+        }
+        now_.pending = pending;
+        closeList();
+        now_.subject = subject;
+        now_.said = false;
+    }
+
+    void bondAll(std::size_t act, const std::vector<std::size_t>& things) {
+        for (const std::size_t thing : things) {
+            bonds_.bonds.push_back({thing, static_cast<std::uint32_t>(act)});
+        }
+    }
+
+    // No thing of its own: what was spoken of last in this sentence, else it stays idle.
+    void bondTopic(std::size_t act, bool pronoun) {
+        std::vector<std::size_t> things;
+        for (const std::size_t thing : now_.subject.empty() ? now_.topic : now_.subject) {
+            if (fits(act, thing)) {
+                things.push_back(thing);
+            }
+        }
+        const bool own = row(act).object != kNone && !pronoun;
+        const bool bareNew = row(act).fresh && row(act).side == Side::After && !pronoun;
+        if (things.empty() || own || bareNew) {
+            bonds_.idle.push_back({static_cast<std::uint32_t>(act), pronoun});
+            return;
+        }
+        bondAll(act, things);
+    }
+
+    const Sentence& sentence_;
+    const Spots& spots_;
+    std::size_t from_;
+    std::vector<Event> events_;
+    std::size_t next_ = 0;
+    State now_;
+    std::vector<State> outer_;
+    std::vector<std::size_t> shared_;  // orders that wait for the next one's list
+    std::vector<bool> commas_;         // by thing: a comma stands before it
+    bool turned_ = false;
+    Bonds bonds_;
+};
+
+}  // namespace
+
+Bonds bondsOf(const Sentence& sentence, const Spots& spots, std::size_t from) {
+    return Clauses(sentence, spots, from).run();
+}
+
+}  // namespace ledgerboard::intake
