@@ -76,8 +76,7 @@ void syncFolderOf(const std::string& path) {
 // Upgrades the rows where this program's catalog differs from the one that wrote them.
 void fitCatalog(Database& database, Log& log) {
     const model::Value written = meta(database, "catalog");
-    const auto* fingerprint = std::get_if<std::string>(&written);
-    if (fingerprint != nullptr && *fingerprint == catalogFingerprint()) {
+    if (written == model::Value{catalogFingerprint()}) {
         return;
     }
     Transaction transaction(database);
@@ -86,6 +85,11 @@ void fitCatalog(Database& database, Log& log) {
 }
 
 }  // namespace
+
+void readSelf(Book::Parts& parts) {
+    parts.device = Id<Kind::Device>(metaId(*parts.database, "device"));
+    parts.person = Id<Kind::Person>(metaId(*parts.database, "person"));
+}
 
 const model::Value& Record::at(model::FieldCode field) const {
     const model::Field* found = model::fieldOf(field);
@@ -144,32 +148,62 @@ Result<void> makeFile(const std::string& path, Fill&& fill) {
 
 }  // namespace
 
+namespace {
+
+// The tables with an owner and this device in them. Requires: in a transaction.
+void fillNew(Database& database, const std::string& ownerName, model::Instant now,
+             const model::FillRandom& random) {
+    Log log(database);
+    model::IdMaker ids(random);
+    model::Person owner;
+    owner.id = Id<Kind::Person>(ids.next(now));
+    owner.name = ownerName;
+    owner.role = model::Role::Owner;
+    model::Device device;
+    device.id = Id<Kind::Device>(ids.next(now));
+    device.person = owner.id;
+    device.name = "this computer";
+    setMeta(database, "device", device.id.raw());
+    setMeta(database, "person", owner.id.raw());
+    Action action("begin the book");
+    action.add(owner);
+    action.add(device);
+    std::vector<PlannedEdit> edits;
+    for (const auto& edit : action.edits()) {
+        edits.push_back({model::fieldOf(edit.field), edit, {}});
+    }
+    writeAction(database, log, device.id.raw(), edits, action.what(), ActionRole::Done, 0, now);
+    // The beginning can't be undone: a book without an owner is no book.
+    database.run("DELETE FROM actions");
+}
+
+void fillJoined(Database& database, Id<Kind::Device> device, Id<Kind::Person> person) {
+    setMeta(database, "device", device.raw());
+    setMeta(database, "person", person.raw());
+}
+
+// A book in the database of `backend`, made there by `fill` in one transaction.
+template <class Fill>
+Result<std::unique_ptr<Database>> makeIn(std::unique_ptr<Backend> backend, Fill&& fill) {
+    return guardStore([&]() -> Result<std::unique_ptr<Database>> {
+        auto database = std::make_unique<Database>(std::move(backend));
+        Transaction transaction(*database);
+        if (database->backend().hasBook()) {
+            return model::cannotBeMet("there is a book in that database already");
+        }
+        createTables(*database);
+        fill(*database);
+        transaction.commit();
+        return database;
+    });
+}
+
+}  // namespace
+
 Result<Book> Book::create(const std::string& path, const std::string& ownerName, model::Instant now,
                           model::FillRandom random) {
-    auto made = makeFile(path, [&](Database& database) {
-        Log log(database);
-        model::IdMaker ids(random);
-        model::Person owner;
-        owner.id = Id<Kind::Person>(ids.next(now));
-        owner.name = ownerName;
-        owner.role = model::Role::Owner;
-        model::Device device;
-        device.id = Id<Kind::Device>(ids.next(now));
-        device.person = owner.id;
-        device.name = "this computer";
-        setMeta(database, "device", device.id.raw());
-        setMeta(database, "person", owner.id.raw());
-        Action action("begin the book");
-        action.add(owner);
-        action.add(device);
-        std::vector<PlannedEdit> edits;
-        for (const auto& edit : action.edits()) {
-            edits.push_back({model::fieldOf(edit.field), edit, {}});
-        }
-        writeAction(database, log, device.id.raw(), edits, action.what(), ActionRole::Done, 0, now);
-        // The beginning can't be undone: a book without an owner is no book.
-        database.run("DELETE FROM actions");
-    });
+    auto made =
+        makeFile(path, [&](Database& database) { fillNew(database, ownerName, now, random); });
     if (!made.ok()) {
         return made.error();
     }
@@ -178,14 +212,27 @@ Result<Book> Book::create(const std::string& path, const std::string& ownerName,
 
 Result<Book> Book::createJoined(const std::string& path, Id<Kind::Device> device,
                                 Id<Kind::Person> person, model::FillRandom random) {
-    auto made = makeFile(path, [&](Database& database) {
-        setMeta(database, "device", device.raw());
-        setMeta(database, "person", person.raw());
-    });
+    auto made = makeFile(path, [&](Database& database) { fillJoined(database, device, person); });
     if (!made.ok()) {
         return made.error();
     }
     return open(path, std::move(random));
+}
+
+// The book whose tables are in `database`.
+Result<Book> Book::over(std::unique_ptr<Database> database, const std::string& path,
+                        model::FillRandom random) {
+    auto parts = std::make_unique<Parts>();
+    parts->path = path;
+    parts->database = std::move(database);
+    parts->log = std::make_unique<Log>(*parts->database);
+    parts->ids = std::make_unique<model::IdMaker>(std::move(random));
+    readSelf(*parts);
+    if (parts->device.isNil()) {
+        return model::damaged(path + " has no device in it: it is damaged, restore a backup");
+    }
+    fitCatalog(*parts->database, *parts->log);
+    return Book(std::move(parts));
 }
 
 Result<Book> Book::open(const std::string& path, model::FillRandom random) {
@@ -193,23 +240,54 @@ Result<Book> Book::open(const std::string& path, model::FillRandom random) {
         return good.error();
     }
     return guardStore([&]() -> Result<Book> {
-        auto parts = std::make_unique<Parts>();
-        parts->path = path;
-        parts->database = std::make_unique<Database>(path);
-        parts->log = std::make_unique<Log>(*parts->database);
-        parts->ids = std::make_unique<model::IdMaker>(std::move(random));
-        parts->device = Id<Kind::Device>(metaId(*parts->database, "device"));
-        parts->person = Id<Kind::Person>(metaId(*parts->database, "person"));
-        if (parts->device.isNil()) {
-            return model::damaged(path + " has no device in it: it is damaged, restore a backup");
-        }
-        if (!hasSyncTables(*parts->database)) {
-            Transaction transaction(*parts->database);
-            createSyncTables(*parts->database);
+        auto database = std::make_unique<Database>(path);
+        if (!hasSyncTables(*database)) {
+            Transaction transaction(*database);
+            createSyncTables(*database);
             transaction.commit();
         }
-        fitCatalog(*parts->database, *parts->log);
-        return Book(std::move(parts));
+        return over(std::move(database), path, std::move(random));
+    });
+}
+
+Result<Book> Book::createIn(std::unique_ptr<Backend> backend, const std::string& path,
+                            const std::string& ownerName, model::Instant now,
+                            model::FillRandom random) {
+    auto made = makeIn(std::move(backend),
+                       [&](Database& database) { fillNew(database, ownerName, now, random); });
+    return guardStore([&]() -> Result<Book> {
+        return made.ok() ? over(std::move(made).value(), path, std::move(random))
+                         : Result<Book>(made.error());
+    });
+}
+
+Result<Book> Book::createCopyIn(std::unique_ptr<Backend> backend, const std::string& path,
+                                const Book& from, model::FillRandom random) {
+    auto made = makeIn(std::move(backend),
+                       [&](Database& database) { copyBook(*from.parts_->database, database); });
+    return guardStore([&]() -> Result<Book> {
+        return made.ok() ? over(std::move(made).value(), path, std::move(random))
+                         : Result<Book>(made.error());
+    });
+}
+
+Result<Book> Book::openIn(std::unique_ptr<Backend> backend, const std::string& path,
+                          Id<Kind::Device> device, model::FillRandom random) {
+    return guardStore([&]() -> Result<Book> {
+        auto database = std::make_unique<Database>(std::move(backend));
+        {
+            // Two programs that start at once make one book.
+            Transaction transaction(*database);
+            if (!database->backend().hasBook()) {
+                if (device.isNil()) {
+                    return model::cannotBeMet("there is no book in that database");
+                }
+                createTables(*database);
+                fillJoined(*database, device, {});
+            }
+            transaction.commit();
+        }
+        return over(std::move(database), path, std::move(random));
     });
 }
 
@@ -227,6 +305,10 @@ Id<Kind::Device> Book::thisDevice() const {
 
 const std::string& Book::path() const {
     return parts_->path;
+}
+
+bool Book::isThere() const {
+    return parts_->database->backend().isThere();
 }
 
 template <class Row>
@@ -254,49 +336,37 @@ Result<std::vector<Row>> Book::rows(Id<Kind::Job> job) const {
 #include "core/model/catalog.def"
 
 Result<model::JobRows> Book::jobRows(Id<Kind::Job> job) const {
-    model::JobRows all;
-    std::optional<Error> problem;
-    // One read transaction, so that what another process writes meanwhile is seen whole or not at
-    // all.
-    auto begun = guardStore([&]() -> Result<void> {
-        parts_->database->run("BEGIN");
-        return {};
-    });
-    if (!begun.ok()) {
-        return begun.error();
-    }
-    model::visitLists(all, [&](auto& list) {
-        using Row = typename std::remove_reference_t<decltype(list)>::value_type;
+    return guardStore([&]() -> Result<model::JobRows> {
+        // Of one moment, so that what another process writes meanwhile is seen whole or not at all.
+        const Snapshot snapshot(*parts_->database);
+        model::JobRows all;
+        std::optional<Error> problem;
+        model::visitLists(all, [&](auto& list) {
+            using Row = typename std::remove_reference_t<decltype(list)>::value_type;
+            if (problem) {
+                return;
+            }
+            auto rows = this->rows<Row>(job);
+            if (rows.ok()) {
+                list = std::move(rows).value();
+            } else {
+                problem = rows.error();
+            }
+        });
         if (problem) {
-            return;
+            return *problem;
         }
-        auto rows = this->rows<Row>(job);
-        if (rows.ok()) {
-            list = std::move(rows).value();
-        } else {
-            problem = rows.error();
+        for (const auto& one : all.jobs) {
+            if (one.id == job) {
+                all.job = one;
+            }
         }
+        if (all.job.id.isNil()) {
+            return model::cannotBeMet("there is no such job in the book");
+        }
+        all.jobs.clear();
+        return all;
     });
-    auto ended = guardStore([&]() -> Result<void> {
-        parts_->database->run("COMMIT");
-        return {};
-    });
-    if (problem) {
-        return *problem;
-    }
-    if (!ended.ok()) {
-        return ended.error();
-    }
-    for (const auto& one : all.jobs) {
-        if (one.id == job) {
-            all.job = one;
-        }
-    }
-    if (all.job.id.isNil()) {
-        return model::cannotBeMet("there is no such job in the book");
-    }
-    all.jobs.clear();
-    return all;
 }
 
 Result<std::optional<Record>> Book::record(Kind kind, RawId id) const {
@@ -311,9 +381,9 @@ Result<std::vector<Record>> Book::records(Kind kind, Id<Kind::Job> job, bool wit
     return guardStore([&]() -> Result<std::vector<Record>> {
         const bool ofJob = model::jobFieldOf(kind) != nullptr && !job.isNil();
         const RawId jobId = job.raw();
-        auto select =
-            parts_->database->prepare(selectRows(kind) + " WHERE " + (withGone ? "1" : "gone = 0") +
-                                      (ofJob ? " AND job_id = ?1" : "") + " ORDER BY id");
+        auto select = parts_->database->prepare(selectRows(kind) + " WHERE " +
+                                                (withGone ? "1 = 1" : "gone = 0") +
+                                                (ofJob ? " AND job_id = ?1" : "") + " ORDER BY id");
         if (ofJob) {
             select.bind(1, jobId);
         }
@@ -332,7 +402,8 @@ Result<std::vector<Record>> Book::recordsByIdPart(const std::string& hex) const 
         const std::string ends = "%" + hex;
         for (const auto& info : model::kinds()) {
             auto select = parts_->database->prepare(selectRows(info.kind) +
-                                                    " WHERE hex(id) LIKE ?1 OR hex(id) LIKE ?2");
+                                                    " WHERE lower(hex(id)) LIKE lower(?1) OR "
+                                                    "lower(hex(id)) LIKE lower(?2)");
             select.bind(1, std::string_view(starts)).bind(2, std::string_view(ends));
             while (select.step()) {
                 records.push_back(recordFrom(info.kind, select));

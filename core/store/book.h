@@ -1,5 +1,5 @@
 // Where is everything kept? The book: one SQLite file with the log, its cells, and the rows people
-// see.
+// see; or the same tables in another database (backend.h).
 //
 // Every change is one Action, committed whole or not at all, and on disk (synchronous FULL) before
 // commit() returns. Several processes may hold one book: each writer waits for the other.
@@ -22,6 +22,7 @@
 
 namespace ledgerboard::store {
 
+class Backend;
 class Database;
 class SyncBook;
 
@@ -90,6 +91,22 @@ class Book {
     // file and its folder are as they were.
     [[nodiscard]] static model::Result<Book> open(const std::string& path,
                                                   model::FillRandom random);
+
+    // The same in another database than a file; `path` names what its photos stand beside.
+    // Where there is no book yet openIn makes one for `device`, which may be nil where there is
+    // one. createCopyIn brings another book whole.
+    // Errors: the database; what is in it; a book is there already, or none.
+    [[nodiscard]] static model::Result<Book> createIn(std::unique_ptr<Backend> backend,
+                                                      const std::string& path,
+                                                      const std::string& ownerName,
+                                                      model::Instant now, model::FillRandom random);
+    [[nodiscard]] static model::Result<Book> createCopyIn(std::unique_ptr<Backend> backend,
+                                                          const std::string& path, const Book& from,
+                                                          model::FillRandom random);
+    [[nodiscard]] static model::Result<Book> openIn(std::unique_ptr<Backend> backend,
+                                                    const std::string& path,
+                                                    model::Id<model::Kind::Device> device,
+                                                    model::FillRandom random);
 
     Book(Book&&) noexcept;
     Book& operator=(Book&&) noexcept;
@@ -165,9 +182,16 @@ class Book {
 
     [[nodiscard]] const std::string& path() const;
 
+    // False after the database was lost from sight, until it is there again: what failed meanwhile
+    // may be tried again.
+    [[nodiscard]] bool isThere() const;
+
+    struct Parts;  // of core/store alone
+
   private:
     friend class SyncBook;  // what the exchange with other books needs: sync_book.h
-    struct Parts;
+    static model::Result<Book> over(std::unique_ptr<Database> database, const std::string& path,
+                                    model::FillRandom random);
     explicit Book(std::unique_ptr<Parts> parts);
     std::unique_ptr<Parts> parts_;
 };

@@ -21,6 +21,12 @@ struct Book::Parts {
     model::Id<model::Kind::Person> person;
 };
 
+// Reads again which device and person the book writes for.
+void readSelf(Book::Parts& parts);
+
+// All of one book's tables into a database that has none. Requires: in a transaction of `to`.
+void copyBook(Database& from, Database& to);
+
 // From where on the log is whole: values that were written over before it may be gone.
 [[nodiscard]] model::HybridClock horizonOf(Database& database);
 
@@ -62,7 +68,7 @@ void copyEntries(Database& from, Log& to, Wanted&& wanted) {
     to.flush();
 }
 
-// Runs `work`, turning what SQLite and the arithmetic throw into an Error.
+// Runs `work`, turning what the database and the arithmetic throw into an Error.
 template <class Work>
 auto guardStore(Work&& work) -> decltype(work()) {
     try {

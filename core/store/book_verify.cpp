@@ -3,6 +3,7 @@
 #include <unistd.h>
 
 #include "core/store/book_parts.h"
+#include "core/store/sqlite_backend.h"
 
 namespace ledgerboard::store {
 
@@ -17,11 +18,8 @@ void find(VerifyReport& report, std::string what) {
 }
 
 void checkFilePages(Database& database, VerifyReport& report) {
-    auto select = database.prepare("PRAGMA integrity_check(20)");
-    while (select.step()) {
-        if (select.text(0) != "ok") {
-            find(report, "file: " + select.text(0));
-        }
+    for (const auto& damage : database.backend().damage()) {
+        find(report, "file: " + damage);
     }
 }
 
@@ -31,7 +29,7 @@ void checkNumbers(Database& database, Log& log, const model::RawId& own, VerifyR
     auto select = database.prepare(
         "SELECT w.device, e.lane, count(*), min(e.number), max(e.number), max(e.clock), "
         "EXISTS(SELECT 1 FROM forgotten f WHERE f.writer = e.writer AND f.lane = e.lane) "
-        "FROM entries e JOIN writers w ON w.writer = e.writer GROUP BY e.writer, e.lane");
+        "FROM entries e JOIN writers w ON w.writer = e.writer GROUP BY w.device, e.writer, e.lane");
     const model::HybridClock clock = log.clock();
     while (select.step()) {
         const std::string place = "log of device " + select.id(0).toString() + ", lane " +
@@ -199,17 +197,17 @@ Result<void> Book::backup(const std::string& path) const {
     // Written aside and renamed, so that a half-made backup never looks like a whole one.
     const std::string aside = path + ".new-" + std::to_string(::getpid());
     auto copied = guardStore([&]() -> Result<void> {
+        if (auto* file = dynamic_cast<SqliteBackend*>(&parts_->database->backend())) {
+            SqliteBackend target(aside);
+            file->copyInto(target);
+            return {};
+        }
         Database target(aside);
-        sqlite3_backup* backup =
-            sqlite3_backup_init(target.handle(), "main", parts_->database->handle(), "main");
-        if (backup == nullptr) {
-            fail(target.handle(), sqlite3_errcode(target.handle()));
-        }
-        const int stepped = sqlite3_backup_step(backup, -1);
-        const int finished = sqlite3_backup_finish(backup);
-        if (stepped != SQLITE_DONE || finished != SQLITE_OK) {
-            fail(target.handle(), stepped != SQLITE_DONE ? stepped : finished);
-        }
+        const Snapshot snapshot(*parts_->database);
+        Transaction transaction(target);
+        copyBook(*parts_->database, target);
+        transaction.commit();
+        target.run("PRAGMA journal_mode = WAL");
         return {};
     });
     if (copied.ok()) {

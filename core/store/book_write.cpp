@@ -282,20 +282,15 @@ Result<std::size_t> Book::apply(std::span<const Entry> entries) {
     return guardStore([&]() -> Result<std::size_t> {
         parts_->log->forget();
         Transaction transaction(*parts_->database);
-        HybridClock latest = parts_->log->clock();
-        std::size_t taken = 0;
         for (const auto& entry : entries) {
-            if (parts_->log->take(entry)) {
-                ++taken;
-                latest = std::max(latest, entry.clock);
-            }
+            parts_->log->take(entry);
         }
-        parts_->log->flush();
-        if (taken > 0) {
-            parts_->log->setClock(latest);
+        const auto settled = parts_->log->flush();
+        if (settled.added > 0) {
+            parts_->log->setClock(std::max(parts_->log->clock(), settled.latest));
         }
         transaction.commit();
-        return taken;
+        return settled.added;
     });
 }
 

@@ -1,136 +1,125 @@
-// How does the store speak to SQLite? Prepared statements only, errors as one exception type that
-// never leaves core/store (see guardStore in book_parts.h).
+// How does the store speak to its database? Prepared statements and transactions over a Backend;
+// errors as one exception type that never leaves core/store (see guardStore in book_parts.h).
 //
 // Threads: one Database per thread.
 #pragma once
 
-#include <cstdint>
-#include <optional>
-#include <stdexcept>
-#include <string>
-#include <string_view>
+#include <memory>
 #include <unordered_map>
 
-#include <sqlite3.h>
-
-#include "core/model/id.h"
-#include "core/model/result.h"
-#include "core/model/value.h"
+#include "core/store/backend.h"
 
 namespace ledgerboard::store {
 
-// What SQLite could not do, in words for the person who must act.
-class DatabaseFailure : public std::runtime_error {
-  public:
-    DatabaseFailure(model::ErrorCode code, const std::string& message)
-        : std::runtime_error(message), code_(code) {}
-
-    [[nodiscard]] model::ErrorCode code() const { return code_; }
-
-  private:
-    model::ErrorCode code_;
-};
-
-class Database;
-
-// A prepared statement in use; resets itself when it goes out of scope.
+// A prepared statement in use; made ready for the next when it goes out of scope.
 class Statement {
   public:
-    Statement(sqlite3* handle, sqlite3_stmt* statement) : handle_(handle), statement_(statement) {}
+    explicit Statement(PreparedStatement& prepared) : prepared_(&prepared) {}
 
     Statement(const Statement&) = delete;
     Statement& operator=(const Statement&) = delete;
 
-    Statement(Statement&& other) noexcept : handle_(other.handle_), statement_(other.statement_) {
-        other.statement_ = nullptr;
+    Statement(Statement&& other) noexcept : prepared_(other.prepared_) {
+        other.prepared_ = nullptr;
     }
 
     Statement& operator=(Statement&&) = delete;
 
     ~Statement() {
-        if (statement_ != nullptr) {
-            sqlite3_reset(statement_);
-            sqlite3_clear_bindings(statement_);
+        if (prepared_ != nullptr) {
+            prepared_->reset();
         }
     }
 
     // Parameters count from 1. Text and ids must outlive the statement's use.
-    Statement& bind(int at, std::int64_t value);
-    Statement& bind(int at, std::string_view value);
-    Statement& bind(int at, const model::RawId& value);
+    Statement& bind(int at, std::int64_t value) {
+        prepared_->bindInteger(at, value);
+        return *this;
+    }
+
+    Statement& bind(int at, std::string_view value) {
+        prepared_->bindText(at, value);
+        return *this;
+    }
+
+    Statement& bind(int at, const model::RawId& value) {
+        prepared_->bindId(at, value);
+        return *this;
+    }
+
     Statement& bind(int at, const model::Value& value);
+    // Nothing where there are no bytes.
     Statement& bindBlob(int at, const std::string& bytes);
+
     // True while there is a row. Errors: DatabaseFailure.
-    bool step();
-    // Runs to the end and makes ready for the next run.
-    void run();
+    bool step() { return prepared_->step(); }
+
+    // Runs to the end and makes ready for the next run. Not for what gives rows.
+    void run() { prepared_->run(); }
 
     // Columns count from 0.
-    [[nodiscard]] bool isNull(int at) const {
-        return sqlite3_column_type(statement_, at) == SQLITE_NULL;
-    }
+    [[nodiscard]] bool isNull(int at) const { return prepared_->isNull(at); }
 
-    [[nodiscard]] std::int64_t integer(int at) const {
-        return sqlite3_column_int64(statement_, at);
-    }
+    [[nodiscard]] std::int64_t integer(int at) const { return prepared_->integer(at); }
 
-    [[nodiscard]] std::string text(int at) const;
-    [[nodiscard]] std::string blob(int at) const;
-    [[nodiscard]] model::RawId id(int at) const;
-    [[nodiscard]] model::Value value(int at) const;
+    [[nodiscard]] std::string text(int at) const { return prepared_->text(at); }
 
-    [[nodiscard]] int columns() const { return sqlite3_column_count(statement_); }
+    [[nodiscard]] std::string blob(int at) const { return prepared_->bytes(at); }
+
+    [[nodiscard]] model::RawId id(int at) const { return prepared_->id(at); }
+
+    [[nodiscard]] model::Value value(int at) const { return prepared_->value(at); }
+
+    [[nodiscard]] int columns() const { return prepared_->columns(); }
 
   private:
-    sqlite3* handle_;
-    sqlite3_stmt* statement_;
+    PreparedStatement* prepared_;
 };
 
 class Database {
   public:
-    // Opens or creates. Errors: DatabaseFailure.
+    // A file of SQLite, opened or created. Errors: DatabaseFailure.
     explicit Database(const std::string& path);
-    Database(const Database&) = delete;
-    Database& operator=(const Database&) = delete;
-    ~Database();
+
+    explicit Database(std::unique_ptr<Backend> backend) : backend_(std::move(backend)) {}
 
     // Prepared once, kept for the life of the connection. Not for use twice at the same time.
-    [[nodiscard]] Statement prepare(const std::string& sql);
+    [[nodiscard]] Statement prepare(const std::string& sql) {
+        return Statement(backend_->prepare(sql));
+    }
 
     // The same for a literal, found by its address: for statements run once an entry.
     template <std::size_t N>
     [[nodiscard]] Statement prepare(const char (&literal)[N]) {
-        sqlite3_stmt*& statement = literals_[literal];
+        PreparedStatement*& statement = literals_[literal];
         if (statement == nullptr) {
-            statement = kept(literal);
+            statement = &backend_->prepare(literal);
         }
-        return Statement(handle_, statement);
+        return Statement(*statement);
     }
 
-    void run(const std::string& sql);
+    void run(const std::string& sql) { backend_->run(sql); }
 
-    [[nodiscard]] std::int64_t changes() const { return sqlite3_changes64(handle_); }
+    [[nodiscard]] std::int64_t changes() { return backend_->changes(); }
 
-    [[nodiscard]] std::int64_t lastRow() const { return sqlite3_last_insert_rowid(handle_); }
+    [[nodiscard]] Backend& backend() { return *backend_; }
 
-    [[nodiscard]] sqlite3* handle() const { return handle_; }
+    [[nodiscard]] const Dialect& dialect() const { return backend_->dialect(); }
 
   private:
-    sqlite3_stmt* kept(const std::string& sql);
+    friend class Snapshot;
+    friend class Transaction;
 
-    sqlite3* handle_ = nullptr;
-    std::unordered_map<std::string, sqlite3_stmt*> prepared_;
-    std::unordered_map<const char*, sqlite3_stmt*> literals_;  // into prepared_
+    std::unique_ptr<Backend> backend_;
+    std::unordered_map<const char*, PreparedStatement*> literals_;  // kept by the backend
+    int open_ = 0;  // transactions within one another
 };
 
 // A write transaction, begun at once so that two writers wait rather than clash. Rolled back unless
-// committed.
+// committed. One within another is a part of it: undone by itself, kept only with the whole.
 class Transaction {
   public:
-    explicit Transaction(Database& database) : database_(database) {
-        database_.run("BEGIN IMMEDIATE");
-    }
-
+    explicit Transaction(Database& database, Durable durable = Durable::Yes);
     Transaction(const Transaction&) = delete;
     Transaction& operator=(const Transaction&) = delete;
     ~Transaction();
@@ -145,7 +134,12 @@ class Transaction {
 // processes write meanwhile.
 class Snapshot {
   public:
-    explicit Snapshot(Database& database) : database_(database) { database_.run("BEGIN"); }
+    // Within a transaction everything is of one moment anyway.
+    explicit Snapshot(Database& database) : database_(database), open_(database.open_ == 0) {
+        if (open_) {
+            database_.backend().beginRead();
+        }
+    }
 
     Snapshot(const Snapshot&) = delete;
     Snapshot& operator=(const Snapshot&) = delete;
@@ -157,9 +151,7 @@ class Snapshot {
 
   private:
     Database& database_;
-    bool open_ = true;
+    bool open_;
 };
-
-[[noreturn]] void fail(sqlite3* handle, int code);
 
 }  // namespace ledgerboard::store

@@ -92,20 +92,31 @@ Entry entryFrom(const Statement& statement, int at) {
     return entry;
 }
 
-std::int64_t Log::writerOf(const RawId& device) {
+std::int64_t Log::knownWriterOf(const RawId& device) {
     if (const auto found = writers_.find(device); found != writers_.end()) {
         return found->second;
     }
-    {
-        auto insert = database_.prepare("INSERT OR IGNORE INTO writers(device) VALUES(?1)");
-        insert.bind(1, device).run();
-    }
     auto select = database_.prepare("SELECT writer FROM writers WHERE device = ?1");
-    select.bind(1, device).step();
+    if (!select.bind(1, device).step()) {
+        return 0;
+    }
     const std::int64_t writer = select.integer(0);
     writers_[device] = writer;
     devices_[writer] = device;
     return writer;
+}
+
+std::int64_t Log::writerOf(const RawId& device) {
+    if (const std::int64_t known = knownWriterOf(device); known != 0) {
+        return known;
+    }
+    {
+        auto insert = database_.prepare(
+            "INSERT INTO writers(writer, device) "
+            "SELECT coalesce(max(writer), 0) + 1, ?1 FROM writers");
+        insert.bind(1, device).run();
+    }
+    return knownWriterOf(device);
 }
 
 RawId Log::deviceOf(std::int64_t writer) {
@@ -118,28 +129,66 @@ RawId Log::deviceOf(std::int64_t writer) {
     return device;
 }
 
-bool Log::take(const Entry& entry) {
+void Log::take(const Entry& entry) {
+    if (next_ == 0) {
+        auto select = database_.prepare("SELECT coalesce(max(arrival), 0) + 1 FROM entries");
+        select.step();
+        next_ = select.integer(0);
+    }
+    if (!anyCompacted_) {
+        auto select = database_.prepare("SELECT 1 FROM compacted LIMIT 1");
+        anyCompacted_ = select.step();
+    }
     const std::int64_t writer = writerOf(entry.name.device);
     const std::string replaces = packReplaces(entry.replaces);
-    auto insert = database_.prepare(
-        "INSERT OR IGNORE INTO entries(writer, lane, number, clock, record, field, value, "
-        "replaces) "
-        "SELECT ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8 WHERE NOT EXISTS(SELECT 1 FROM compacted WHERE "
-        "writer = ?1 AND lane = ?2 AND number = ?3)");
-    insert.bind(1, writer)
-        .bind(2, static_cast<std::int64_t>(entry.name.lane))
-        .bind(3, entry.name.number)
-        .bind(4, entry.clock.raw())
-        .bind(5, entry.record)
-        .bind(6, std::int64_t{entry.field})
-        .bind(7, entry.value)
-        .bindBlob(8, replaces)
+    // Whether it went in is asked for all of them at once: an answer each is what takes long where
+    // the database is on another machine.
+    auto insert =
+        *anyCompacted_
+            ? database_.prepare(
+                  "INSERT INTO entries(arrival, writer, lane, number, clock, record, field, value, "
+                  "replaces) SELECT ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9 WHERE NOT EXISTS(SELECT 1 "
+                  "FROM compacted WHERE writer = ?2 AND lane = ?3 AND number = ?4) "
+                  "ON CONFLICT(writer, lane, number) DO NOTHING")
+            : database_.prepare(
+                  "INSERT INTO entries(arrival, writer, lane, number, clock, record, field, value, "
+                  "replaces) VALUES(?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) "
+                  "ON CONFLICT(writer, lane, number) DO NOTHING");
+    insert.bind(1, next_)
+        .bind(2, writer)
+        .bind(3, static_cast<std::int64_t>(entry.name.lane))
+        .bind(4, entry.name.number)
+        .bind(5, entry.clock.raw())
+        .bind(6, entry.record)
+        .bind(7, std::int64_t{entry.field})
+        .bind(8, entry.value)
+        .bindBlob(9, replaces)
         .run();
-    if (database_.changes() == 0) {
-        return false;
+    taken_.push_back({next_++, writer, entry});
+}
+
+// Keeps of what was taken what went in.
+Log::Settled Log::leaveOutKnown() {
+    Settled settled;
+    if (taken_.empty()) {
+        return settled;
     }
-    fresh_.push_back({database_.lastRow(), writer, entry});
-    return true;
+    auto select =
+        database_.prepare("SELECT arrival FROM entries WHERE arrival >= ?1 ORDER BY arrival");
+    select.bind(1, taken_.front().arrival);
+    auto at = taken_.begin();
+    while (select.step()) {
+        const std::int64_t arrival = select.integer(0);
+        while (at->arrival < arrival) {
+            ++at;
+        }
+        ++settled.added;
+        settled.latest = std::max(settled.latest, at->entry.clock);
+        fresh_.push_back(std::move(*at));
+        ++at;
+    }
+    taken_.clear();
+    return settled;
 }
 
 void Log::settle() {
@@ -148,22 +197,80 @@ void Log::settle() {
     }
     const std::int64_t first = fresh_.front().arrival;
     const std::int64_t last = fresh_.back().arrival;
-    bool allWin = false;
-    if (last - first + 1 == static_cast<std::int64_t>(fresh_.size())) {
-        // All cells that nothing holds yet at once: several times as fast as one by one.
-        auto insert = database_.prepare(
-            "INSERT OR IGNORE INTO cells(record, field, arrival, clock, writer) "
-            "SELECT record, field, arrival, clock, writer FROM entries "
-            "WHERE arrival BETWEEN ?1 AND ?2 ORDER BY arrival");
-        insert.bind(1, first).bind(2, last).run();
-        allWin = database_.changes() == last - first + 1;
-    }
-    for (const Fresh& fresh : fresh_) {
-        if (allWin) {
+    // All cells that nothing holds yet at once: several times as fast as one by one. What stands
+    // between the first and the last in the log is all fresh.
+    auto insert = database_.prepare(
+        "INSERT INTO cells(record, field, arrival, clock, writer) "
+        "SELECT record, field, arrival, clock, writer FROM entries "
+        "WHERE arrival BETWEEN ?1 AND ?2 ORDER BY arrival ON CONFLICT(record, field) DO NOTHING");
+    insert.bind(1, first).bind(2, last).run();
+    if (database_.changes() == static_cast<std::int64_t>(fresh_.size())) {
+        for (const Fresh& fresh : fresh_) {
             change(fresh.entry);
-        } else {
-            winOrLose(fresh.arrival, fresh.writer, fresh.entry);
         }
+        fresh_.clear();
+        return;
+    }
+    auto holders = holdersOf(first, last);
+    resolve(holders);
+}
+
+// What holds the cells of the entries from one arrival to another.
+std::map<Log::Cell, Log::Holder> Log::holdersOf(std::int64_t first, std::int64_t last) {
+    auto select = database_.prepare(
+        "SELECT c.record, c.field, c.arrival, c.clock, c.writer, h.lane, h.number "
+        "FROM entries e JOIN cells c ON c.record = e.record AND c.field = e.field "
+        "JOIN entries h ON h.arrival = c.arrival WHERE e.arrival BETWEEN ?1 AND ?2");
+    select.bind(1, first).bind(2, last);
+    std::map<Cell, Holder> holders;
+    while (select.step()) {
+        Holder holder;
+        holder.arrival = select.integer(2);
+        holder.clock = HybridClock::fromRaw(select.integer(3));
+        holder.writer = select.integer(4);
+        holder.name = {deviceOf(holder.writer), static_cast<Lane>(select.integer(5)),
+                       select.integer(6)};
+        holder.isNew = false;
+        holders[{select.id(0), static_cast<FieldCode>(select.integer(1))}] = holder;
+    }
+    return holders;
+}
+
+// Lets each fresh entry win or lose against what holds its cell, in order of arrival.
+void Log::resolve(std::map<Cell, Holder>& holders) {
+    for (const Fresh& fresh : fresh_) {
+        const Entry& entry = fresh.entry;
+        const Holder here{fresh.arrival, fresh.writer, entry.clock, entry.name, true};
+        const auto [at, isFirst] = holders.try_emplace({entry.record, entry.field}, here);
+        Holder& holder = at->second;
+        if (isFirst || holder.arrival == fresh.arrival) {
+            change(entry);  // its cell is new, or was made with those of its batch
+            continue;
+        }
+        const model::Field* field = model::fieldOf(entry.field);
+        const model::Merge merge = field != nullptr ? field->merge : model::Merge::Last;
+        const bool wins = beats(merge, entry.clock, entry.name, holder.clock, holder.name);
+        auto lose = database_.prepare("INSERT INTO superseded(record, arrival) VALUES(?1, ?2)");
+        lose.bind(1, entry.record).bind(2, wins ? holder.arrival : fresh.arrival).run();
+        if (wins) {
+            holder = here;
+            change(entry);
+        }
+    }
+    for (const auto& [cell, holder] : holders) {
+        if (!holder.isNew) {
+            continue;
+        }
+        auto upsert = database_.prepare(
+            "INSERT INTO cells(record, field, arrival, clock, writer) VALUES(?1, ?2, ?3, ?4, ?5) "
+            "ON CONFLICT(record, field) DO UPDATE SET arrival = excluded.arrival, "
+            "clock = excluded.clock, writer = excluded.writer");
+        upsert.bind(1, cell.first)
+            .bind(2, std::int64_t{cell.second})
+            .bind(3, holder.arrival)
+            .bind(4, holder.clock.raw())
+            .bind(5, holder.writer)
+            .run();
     }
     fresh_.clear();
 }
@@ -176,54 +283,8 @@ void Log::change(const Entry& entry) {
     changes.push_back({entry.field, entry.value});
 }
 
-void Log::winOrLose(std::int64_t arrival, std::int64_t writer, const Entry& entry) {
-    {
-        auto insert = database_.prepare(
-            "INSERT OR IGNORE INTO cells(record, field, arrival, clock, writer) "
-            "VALUES(?1, ?2, ?3, ?4, ?5)");
-        insert.bind(1, entry.record)
-            .bind(2, std::int64_t{entry.field})
-            .bind(3, arrival)
-            .bind(4, entry.clock.raw())
-            .bind(5, writer)
-            .run();
-    }
-    if (database_.changes() == 0) {
-        auto select = database_.prepare(
-            "SELECT c.arrival, c.clock, c.writer, e.lane, e.number "
-            "FROM cells c JOIN entries e ON e.arrival = c.arrival "
-            "WHERE c.record = ?1 AND c.field = ?2");
-        select.bind(1, entry.record).bind(2, std::int64_t{entry.field}).step();
-        if (select.integer(0) == arrival) {
-            change(entry);  // its cell was made with those of its batch
-            return;
-        }
-        const model::Field* field = model::fieldOf(entry.field);
-        const model::Merge merge = field != nullptr ? field->merge : model::Merge::Last;
-        const EntryName holder{deviceOf(select.integer(2)), static_cast<Lane>(select.integer(3)),
-                               select.integer(4)};
-        const bool wins =
-            beats(merge, entry.clock, entry.name, HybridClock::fromRaw(select.integer(1)), holder);
-        const std::int64_t beaten = wins ? select.integer(0) : arrival;
-        auto lose = database_.prepare("INSERT INTO superseded(record, arrival) VALUES(?1, ?2)");
-        lose.bind(1, entry.record).bind(2, beaten).run();
-        if (!wins) {
-            return;
-        }
-        auto update = database_.prepare(
-            "UPDATE cells SET arrival = ?3, clock = ?4, writer = ?5 "
-            "WHERE record = ?1 AND field = ?2");
-        update.bind(1, entry.record)
-            .bind(2, std::int64_t{entry.field})
-            .bind(3, arrival)
-            .bind(4, entry.clock.raw())
-            .bind(5, writer)
-            .run();
-    }
-    change(entry);
-}
-
-void Log::flush() {
+Log::Settled Log::flush() {
+    const Settled settled = leaveOutKnown();
     settle();
     for (const auto& record : pendingOrder_) {
         auto& changes = pending_[record];
@@ -241,6 +302,7 @@ void Log::flush() {
     }
     pending_.clear();
     pendingOrder_.clear();
+    return settled;
 }
 
 void Log::writeRow(model::Kind kind, const RawId& record, std::vector<Change>& changes) {
@@ -321,11 +383,11 @@ void Log::setClock(HybridClock clock) {
 }
 
 std::int64_t Log::lastNumber(const RawId& device, Lane lane) {
-    const std::int64_t writer = writerOf(device);
     auto select = database_.prepare(
-        "SELECT max(coalesce((SELECT max(number) FROM entries WHERE writer = ?1 AND lane = ?2), 0),"
-        " coalesce((SELECT number FROM forgotten WHERE writer = ?1 AND lane = ?2), 0))");
-    select.bind(1, writer).bind(2, static_cast<std::int64_t>(lane));
+        "SELECT coalesce(max(number), 0) FROM ("
+        "SELECT max(number) AS number FROM entries WHERE writer = ?1 AND lane = ?2 UNION ALL "
+        "SELECT number FROM forgotten WHERE writer = ?1 AND lane = ?2) AS known");
+    select.bind(1, knownWriterOf(device)).bind(2, static_cast<std::int64_t>(lane));
     return select.step() ? select.integer(0) : 0;
 }
 
@@ -352,19 +414,14 @@ void Log::remake(const RawId& record) {
         clear.bind(1, record).run();
     }
     for (const auto arrival : arrivals) {
-        Entry entry;
-        std::int64_t writer = 0;
-        {
-            auto select = database_.prepare(std::string("SELECT e.writer, ") + kEntryColumns +
-                                            "WHERE e.arrival = ?1");
-            if (!select.bind(1, arrival).step()) {
-                continue;
-            }
-            writer = select.integer(0);
-            entry = entryFrom(select, 1);
+        auto select = database_.prepare(std::string("SELECT e.writer, ") + kEntryColumns +
+                                        "WHERE e.arrival = ?1");
+        if (select.bind(1, arrival).step()) {
+            fresh_.push_back({arrival, select.integer(0), entryFrom(select, 1)});
         }
-        winOrLose(arrival, writer, entry);
     }
+    std::map<Cell, Holder> none;
+    resolve(none);
     flush();
 }
 
@@ -374,7 +431,8 @@ void Log::forgetEntries(const RawId& record, const std::vector<std::int64_t>& ar
         auto keep = database_.prepare(
             "INSERT INTO forgotten(writer, lane, number) "
             "SELECT writer, lane, number FROM entries WHERE arrival = ?1 AND lane <> 2 "
-            "ON CONFLICT(writer, lane) DO UPDATE SET number = max(number, excluded.number)");
+            "ON CONFLICT(writer, lane) DO UPDATE SET number = excluded.number "
+            "WHERE excluded.number > forgotten.number");
         keep.bind(1, arrival).run();
     }
     for (const auto arrival : arrivals) {
@@ -430,7 +488,10 @@ void Log::rebuildRows() {
 void Log::forget() {
     writers_.clear();
     devices_.clear();
+    taken_.clear();
     fresh_.clear();
+    next_ = 0;
+    anyCompacted_.reset();
     pending_.clear();
     pendingOrder_.clear();
 }

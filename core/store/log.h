@@ -6,9 +6,10 @@
 
 #include <cstdint>
 #include <map>
+#include <optional>
 #include <string>
 #include <unordered_map>
-#include <unordered_set>
+#include <utility>
 #include <vector>
 
 #include "core/store/database.h"
@@ -21,16 +22,24 @@ class Log {
   public:
     explicit Log(Database& database) : database_(database) {}
 
-    // This file's small number for a device, made where new.
+    // This book's small number for a device, made where new.
     [[nodiscard]] std::int64_t writerOf(const model::RawId& device);
+    // The same, 0 where it has none: for reading.
+    [[nodiscard]] std::int64_t knownWriterOf(const model::RawId& device);
     [[nodiscard]] model::RawId deviceOf(std::int64_t writer);
 
-    // Puts one entry in. False where it was there already. Cells and rows change when flush() is
-    // called.
-    bool take(const Entry& entry);
+    // What came of the entries taken since the last flush.
+    struct Settled {
+        std::size_t added = 0;      // those that were not there
+        model::HybridClock latest;  // of those
+    };
+
+    // Puts one entry in, unless it is there already or was there once. Cells and rows change when
+    // flush() is called.
+    void take(const Entry& entry);
     // Lets what was taken since the last flush win or lose its cell, and writes the rows of every
     // record whose cells changed.
-    void flush();
+    Settled flush();
 
     // What the cell holds: empty where there is none.
     [[nodiscard]] model::Value current(const model::RawId& record, model::FieldCode field);
@@ -65,16 +74,29 @@ class Log {
         model::Value value;
     };
 
-    // An entry that stands in the log and whose cell is not settled yet.
+    // An entry with its place in the log, whose cell is not settled yet.
     struct Fresh {
         std::int64_t arrival;
         std::int64_t writer;
         Entry entry;
     };
 
+    // What a cell holds.
+    struct Holder {
+        std::int64_t arrival;
+        std::int64_t writer;
+        model::HybridClock clock;
+        EntryName name;
+        bool isNew;  // to be written
+    };
+
+    using Cell = std::pair<model::RawId, model::FieldCode>;
+
+    Settled leaveOutKnown();
     void settle();
     void change(const Entry& entry);  // its field's value, for the rows
-    void winOrLose(std::int64_t arrival, std::int64_t writer, const Entry& entry);
+    std::map<Cell, Holder> holdersOf(std::int64_t first, std::int64_t last);
+    void resolve(std::map<Cell, Holder>& holders);
     void writeRow(model::Kind kind, const model::RawId& record, std::vector<Change>& changes);
 
     Database& database_;
@@ -82,7 +104,10 @@ class Log {
     std::unordered_map<std::int64_t, model::RawId> devices_;
     std::unordered_map<model::RawId, std::vector<Change>, model::RawIdHash> pending_;
     std::vector<model::RawId> pendingOrder_;
-    std::vector<Fresh> fresh_;                             // in order of arrival
+    std::vector<Fresh> taken_;          // in order of arrival; some may be there already
+    std::vector<Fresh> fresh_;          // in order of arrival, and in the log
+    std::int64_t next_ = 0;             // the next arrival; 0: not read yet
+    std::optional<bool> anyCompacted_;  // whether anything ever was; empty: not read yet
     std::unordered_map<std::string, std::string> rowSql_;  // by the fields set, as bytes
 };
 

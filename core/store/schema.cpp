@@ -1,10 +1,15 @@
 #include "core/store/schema.h"
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 #include <fstream>
+#include <string_view>
 #include <sys/stat.h>
 #include <unistd.h>
+#include <utility>
+
+#include "core/store/sqlite_backend.h"
 
 namespace ledgerboard::store {
 
@@ -13,16 +18,18 @@ namespace {
 using model::damaged;
 using model::FieldType;
 
+// As the database calls it: INTEGER, ID, BYTES, VALUE and RISING are its words for what they say,
+// STRICT and KEYED stand behind a table; KEYED is kept in the order of its key.
 constexpr const char* kLogTables = R"sql(
 CREATE TABLE meta(
     name TEXT PRIMARY KEY,
-    value ANY
-) STRICT, WITHOUT ROWID;
+    value VALUE
+) KEYED;
 
--- Devices get a small number each in this file; it is never sent.
+-- Devices get a small number each in this book; it is never sent.
 CREATE TABLE writers(
     writer INTEGER PRIMARY KEY,
-    device BLOB NOT NULL UNIQUE
+    device ID NOT NULL UNIQUE
 ) STRICT;
 
 CREATE TABLE entries(
@@ -31,28 +38,28 @@ CREATE TABLE entries(
     lane INTEGER NOT NULL,
     number INTEGER NOT NULL,
     clock INTEGER NOT NULL,
-    record BLOB NOT NULL,
+    record ID NOT NULL,
     field INTEGER NOT NULL,
-    value ANY,
-    replaces BLOB,
+    value VALUE,
+    replaces BYTES,
     UNIQUE(writer, lane, number)
 ) STRICT;
 
 -- The entry that a field of a record holds now. What it beat stands in superseded.
 CREATE TABLE cells(
-    record BLOB NOT NULL,
+    record ID NOT NULL,
     field INTEGER NOT NULL,
     arrival INTEGER NOT NULL,
     clock INTEGER NOT NULL,
     writer INTEGER NOT NULL,
     PRIMARY KEY(record, field)
-) STRICT, WITHOUT ROWID;
+) KEYED;
 
 CREATE TABLE superseded(
-    record BLOB NOT NULL,
+    record ID NOT NULL,
     arrival INTEGER NOT NULL,
     PRIMARY KEY(record, arrival)
-) STRICT, WITHOUT ROWID;
+) KEYED;
 
 -- What this device did, for undo and for the words in history. Not sent.
 CREATE TABLE actions(
@@ -73,7 +80,7 @@ CREATE TABLE IF NOT EXISTS forgotten(
     lane INTEGER NOT NULL,
     number INTEGER NOT NULL,
     PRIMARY KEY(writer, lane)
-) STRICT, WITHOUT ROWID;
+) KEYED;
 
 -- Entries that were written over long ago and are gone, but for their names and digests.
 CREATE TABLE IF NOT EXISTS compacted(
@@ -82,19 +89,19 @@ CREATE TABLE IF NOT EXISTS compacted(
     number INTEGER NOT NULL,
     digest INTEGER NOT NULL, -- of what it said, to tell it from another of the same name
     PRIMARY KEY(writer, lane, number)
-) STRICT, WITHOUT ROWID;
+) KEYED;
 
 -- What a device sent and may not write: never applied, for the owner to see.
 CREATE TABLE IF NOT EXISTS asides(
-    place INTEGER PRIMARY KEY AUTOINCREMENT,
-    device BLOB NOT NULL,
+    place RISING,
+    device ID NOT NULL,
     lane INTEGER NOT NULL,
     number INTEGER NOT NULL,
     clock INTEGER NOT NULL,
-    record BLOB NOT NULL,
+    record ID NOT NULL,
     field INTEGER NOT NULL,
-    value ANY,
-    replaces BLOB,
+    value VALUE,
+    replaces BYTES,
     at_ms INTEGER NOT NULL,
     why TEXT NOT NULL,
     UNIQUE(device, lane, number)
@@ -103,29 +110,48 @@ CREATE TABLE IF NOT EXISTS asides(
 -- At the peer: which entry of a cell a device of another role than owner has; with a round, which
 -- one was sent in that round and is not confirmed yet (arrival 0: was told to drop it).
 CREATE TABLE IF NOT EXISTS sent(
-    device BLOB NOT NULL,
-    record BLOB NOT NULL,
+    device ID NOT NULL,
+    record ID NOT NULL,
     field INTEGER NOT NULL,
     arrival INTEGER NOT NULL,
     PRIMARY KEY(device, record, field)
-) STRICT, WITHOUT ROWID;
+) KEYED;
 CREATE TABLE IF NOT EXISTS sending(
-    device BLOB NOT NULL,
-    record BLOB NOT NULL,
+    device ID NOT NULL,
+    record ID NOT NULL,
     field INTEGER NOT NULL,
     arrival INTEGER NOT NULL,
     PRIMARY KEY(device, record, field)
-) STRICT, WITHOUT ROWID;
+) KEYED;
 
 -- At a device: cells that were there when a fresh start began and were not sent again yet.
 CREATE TABLE IF NOT EXISTS stale(
-    record BLOB NOT NULL,
+    record ID NOT NULL,
     field INTEGER NOT NULL,
     PRIMARY KEY(record, field)
-) STRICT, WITHOUT ROWID;
+) KEYED;
 )sql";
 
-const char* sqlType(FieldType type) {
+bool isWord(char c) {
+    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_';
+}
+
+// The word a database has for one of ours.
+std::string_view translated(std::string_view word, const Dialect& dialect) {
+    const std::pair<std::string_view, const char*> words[] = {
+        {"INTEGER", dialect.integer}, {"ID", dialect.id},         {"BYTES", dialect.bytes},
+        {"VALUE", dialect.value},     {"RISING", dialect.rising}, {"STRICT", dialect.strict},
+        {"KEYED", dialect.clustered},
+    };
+    for (const auto& [ours, theirs] : words) {
+        if (word == ours) {
+            return theirs;
+        }
+    }
+    return word;
+}
+
+const char* sqlType(FieldType type, const Dialect& dialect) {
     switch (type) {
         case FieldType::Flag:
         case FieldType::Count:
@@ -135,21 +161,21 @@ const char* sqlType(FieldType type) {
         case FieldType::Date:
         case FieldType::Instant:
         case FieldType::Weekdays:
-            return "INTEGER";
+            return dialect.integer;
         case FieldType::Ref:
-            return "BLOB";
+            return dialect.id;
         default:
             return "TEXT";
     }
 }
 
-std::string tableSql(const model::KindInfo& info) {
-    std::string sql = "CREATE TABLE " + std::string(info.table) +
-                      "(\n    id BLOB PRIMARY KEY,\n    gone INTEGER NOT NULL DEFAULT 0";
+std::string tableSql(const model::KindInfo& info, const Dialect& dialect) {
+    std::string sql = "CREATE TABLE " + std::string(info.table) + "(\n    id " + dialect.id +
+                      " PRIMARY KEY,\n    gone " + dialect.integer + " NOT NULL DEFAULT 0";
     for (const auto& field : info.fields) {
-        sql += ",\n    \"" + std::string(field.column) + "\" " + sqlType(field.type);
+        sql += ",\n    \"" + std::string(field.column) + "\" " + sqlType(field.type, dialect);
     }
-    sql += "\n) STRICT, WITHOUT ROWID;\n";
+    sql += std::string("\n) ") + dialect.clustered + ";\n";
     if (model::jobFieldOf(info.kind) != nullptr) {
         sql += "CREATE INDEX " + std::string(info.table) + "_by_job ON " + std::string(info.table) +
                "(job_id);\n";
@@ -164,6 +190,24 @@ std::uint32_t bigEndian(const std::array<unsigned char, 100>& header, std::size_
 }
 
 }  // namespace
+
+std::string inWordsOf(const Dialect& dialect, std::string_view sql) {
+    std::string text;
+    for (std::size_t at = 0; at < sql.size();) {
+        if (sql.substr(at, 2) == "--") {
+            at = std::min(sql.find('\n', at), sql.size());
+            continue;
+        }
+        std::size_t end = at;
+        while (end < sql.size() && isWord(sql[end])) {
+            ++end;
+        }
+        end = std::max(end, at + 1);
+        text += translated(sql.substr(at, end - at), dialect);
+        at = end;
+    }
+    return text;
+}
 
 model::Result<void> checkFile(const std::string& path) {
     struct stat info {};
@@ -207,11 +251,11 @@ model::Result<void> checkFile(const std::string& path) {
 }
 
 void createTables(Database& database) {
-    database.run(kLogTables);
-    database.run(kSyncTables);
+    database.backend().makeRoom();
+    database.run(inWordsOf(database.dialect(), kLogTables));
+    database.run(inWordsOf(database.dialect(), kSyncTables));
     createRowTables(database);
-    database.run("PRAGMA application_id = " + std::to_string(kApplicationId));
-    database.run("PRAGMA user_version = " + std::to_string(kLayoutVersion));
+    database.backend().mark();
 }
 
 bool hasSyncTables(Database& database) {
@@ -220,18 +264,18 @@ bool hasSyncTables(Database& database) {
 }
 
 void createSyncTables(Database& database) {
-    database.run(kSyncTables);
+    database.run(inWordsOf(database.dialect(), kSyncTables));
 }
 
 void createRowTables(Database& database) {
     for (const auto& info : model::kinds()) {
-        database.run(tableSql(info));
+        database.run(tableSql(info, database.dialect()));
     }
     auto statement = database.prepare(
         "INSERT INTO meta(name, value) VALUES('catalog', ?1) "
         "ON CONFLICT(name) DO UPDATE SET value = excluded.value");
-    const std::string fingerprint = catalogFingerprint();
-    statement.bind(1, std::string_view(fingerprint)).run();
+    const model::Value fingerprint = catalogFingerprint();
+    statement.bind(1, fingerprint).run();
 }
 
 void dropRowTables(Database& database) {
@@ -240,15 +284,18 @@ void dropRowTables(Database& database) {
     }
 }
 
-std::string catalogFingerprint() {
+const std::string& catalogFingerprint() {
     // FNV-1a over the tables' text: it must only tell one catalog from another, not resist anyone.
-    std::uint64_t hash = 1469598103934665603ULL;
-    for (const auto& info : model::kinds()) {
-        for (const char c : tableSql(info)) {
-            hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211ULL;
+    static const std::string kFingerprint = [] {
+        std::uint64_t hash = 1469598103934665603ULL;
+        for (const auto& info : model::kinds()) {
+            for (const char c : tableSql(info, sqliteDialect())) {
+                hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211ULL;
+            }
         }
-    }
-    return std::to_string(hash);
+        return std::to_string(hash);
+    }();
+    return kFingerprint;
 }
 
 std::string selectRows(model::Kind kind) {

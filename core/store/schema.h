@@ -5,6 +5,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "core/model/catalog.h"
 #include "core/model/result.h"
@@ -12,18 +13,18 @@
 
 namespace ledgerboard::store {
 
-// In the file's header: 'LdgB', and the version of the log's layout.
-inline constexpr std::int32_t kApplicationId = 0x4C646742;
-inline constexpr std::int32_t kLayoutVersion = 1;
-
 // Looks at the file's first bytes without opening it as a database, so that nothing is touched.
 // Errors (Damaged): missing, empty, not SQLite, another program's, newer, cut short, read-only.
 [[nodiscard]] model::Result<void> checkFile(const std::string& path);
 
+// Statements that make tables, in the words of a database: those of Dialect in place of INTEGER,
+// ID, BYTES, VALUE, RISING, STRICT and KEYED; without comments.
+[[nodiscard]] std::string inWordsOf(const Dialect& dialect, std::string_view sql);
+
 // The log's tables, then one table per kind. Requires: an empty database, in a transaction.
 void createTables(Database& database);
 
-// The tables of the exchange, in a book that was made before there were any. Requires: in a
+// The tables of the exchange, in a file that was made before there were any. Requires: in a
 // transaction, and hasSyncTables says no.
 [[nodiscard]] bool hasSyncTables(Database& database);
 void createSyncTables(Database& database);
@@ -33,7 +34,7 @@ void createRowTables(Database& database);
 void dropRowTables(Database& database);
 
 // Changes whenever the tables made from the catalog would.
-[[nodiscard]] std::string catalogFingerprint();
+[[nodiscard]] const std::string& catalogFingerprint();
 
 // "SELECT id, first, second ... FROM table", the columns in the catalog's order.
 [[nodiscard]] std::string selectRows(model::Kind kind);

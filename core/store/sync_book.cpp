@@ -61,10 +61,10 @@ Aside asideFrom(const Statement& select) {
 void keepAside(Database& database, const Aside& aside) {
     const std::string replaces = packReplaces(aside.entry.replaces);
     auto insert = database.prepare(
-        "INSERT OR IGNORE INTO asides(device, lane, number, clock, record, field, value, replaces, "
+        "INSERT INTO asides(device, lane, number, clock, record, field, value, replaces, "
         "at_ms, why) SELECT ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10 WHERE NOT EXISTS(SELECT 1 FROM "
         "entries e JOIN writers w ON w.writer = e.writer WHERE w.device = ?1 AND e.lane = ?2 AND "
-        "e.number = ?3)");
+        "e.number = ?3) ON CONFLICT(device, lane, number) DO NOTHING");
     insert.bind(1, aside.entry.name.device)
         .bind(2, static_cast<std::int64_t>(aside.entry.name.lane))
         .bind(3, aside.entry.name.number)
@@ -106,21 +106,17 @@ bool wroteBeyond(Database& database, Log& log, const RawId& device, const LaneNu
     auto select = database.prepare(
         "SELECT 1 FROM entries WHERE writer = ?1 AND "
         "((lane = 0 AND number > ?2) OR (lane = 1 AND number > ?3)) LIMIT 1");
-    select.bind(1, log.writerOf(device)).bind(2, numbers[0]).bind(3, numbers[1]);
+    select.bind(1, log.knownWriterOf(device)).bind(2, numbers[0]).bind(3, numbers[1]);
     return select.step();
 }
 
 void takeEntries(Database& database, Log& log, const Taking& taking, Taken& taken) {
-    model::HybridClock latest = log.clock();
     const bool anyAside = [&] {
         auto select = database.prepare("SELECT 1 FROM asides LIMIT 1");
         return select.step();
     }();
     for (const auto& entry : taking.entries) {
-        if (log.take(entry)) {
-            ++taken.added;
-            latest = std::max(latest, entry.clock);
-        }
+        log.take(entry);
         if (anyAside) {
             dropAside(database, entry.name);
         }
@@ -128,15 +124,22 @@ void takeEntries(Database& database, Log& log, const Taking& taking, Taken& take
             noteHeld(database, *taking.heldBy, entry);
         }
     }
-    log.flush();
-    if (taken.added > 0) {
-        log.setClock(latest);
+    const auto settled = log.flush();
+    taken.added = settled.added;
+    if (settled.added > 0) {
+        log.setClock(std::max(log.clock(), settled.latest));
     }
 }
 
 // What a fresh start brings of a cell takes the place of whatever the peer sent of it before, which
 // a restored peer may not have any more.
 void freshen(Database& database, Log& log, const std::vector<Entry>& entries) {
+    {
+        auto select = database.prepare("SELECT 1 FROM stale LIMIT 1");
+        if (!select.step()) {
+            return;
+        }
+    }
     for (const auto& entry : entries) {
         {
             auto remove = database.prepare("DELETE FROM stale WHERE record = ?1 AND field = ?2");
@@ -171,12 +174,14 @@ Result<std::vector<Arrived>> SyncBook::after(const Wanted& wanted) {
     return guardStore([&]() -> Result<std::vector<Arrived>> {
         auto& parts = *book_.parts_;
         parts.log->forget();
-        const std::int64_t without =
-            wanted.without.isNil() ? 0 : parts.log->writerOf(wanted.without);
-        const std::int64_t only = wanted.only.isNil() ? 0 : parts.log->writerOf(wanted.only);
+        const std::int64_t without = parts.log->knownWriterOf(wanted.without);
+        const std::int64_t only = parts.log->knownWriterOf(wanted.only);
+        if (only == 0 && !wanted.only.isNil()) {
+            return std::vector<Arrived>();
+        }
         auto select = parts.database->prepare(
             std::string("SELECT e.arrival, ") + kEntryColumns +
-            "WHERE e.arrival > ?1 AND e.writer <> ?2 AND (?3 = 0 OR e.writer = ?3) "
+            "WHERE e.arrival > ?1 AND e.writer <> ?2 AND (CAST(?3 AS BIGINT) = 0 OR e.writer = ?3) "
             "ORDER BY e.arrival LIMIT ?4");
         select.bind(1, wanted.arrival)
             .bind(2, without)
@@ -207,7 +212,7 @@ Result<std::vector<Entry>> SyncBook::ownAfter(const LaneNumbers& acknowledged,
             auto select = parts.database->prepare(
                 std::string("SELECT e.arrival, ") + kEntryColumns +
                 "WHERE e.writer = ?1 AND e.lane = ?2 AND e.number > ?3 ORDER BY e.number LIMIT ?4");
-            select.bind(1, parts.log->writerOf(parts.device.raw()))
+            select.bind(1, parts.log->knownWriterOf(parts.device.raw()))
                 .bind(2, lane)
                 .bind(3, acknowledged[static_cast<std::size_t>(lane)])
                 .bind(4, static_cast<std::int64_t>(maxEntries));
@@ -316,21 +321,37 @@ Result<LaneNumbers> SyncBook::lastNumbers(const RawId& device) {
 
 Result<std::map<RawId, LaneNumbers>> SyncBook::unbroken() {
     return guardStore([&]() -> Result<std::map<RawId, LaneNumbers>> {
-        // The first number of a lane whose successor is missing, where the lane has a number 1.
+        // Where the lane has a number 1, numbers stand at their own place until one is missing.
         auto select = book_.parts_->database->prepare(
             "WITH known(writer, lane, number) AS (SELECT writer, lane, number FROM entries "
-            "WHERE lane < 2 UNION ALL SELECT writer, lane, number FROM compacted) "
-            "SELECT w.device, k.lane, k.number, row_number() OVER (PARTITION BY k.writer, k.lane "
-            "ORDER BY k.number) FROM known k JOIN writers w ON w.writer = k.writer "
-            "ORDER BY k.writer, k.lane, k.number");
+            "WHERE lane < 2 UNION ALL SELECT writer, lane, number FROM compacted), "
+            "placed(writer, lane, number, place) AS (SELECT writer, lane, number, row_number() "
+            "OVER (PARTITION BY writer, lane ORDER BY number) FROM known) "
+            "SELECT w.device, p.lane, max(CASE WHEN p.number = p.place THEN p.number ELSE 0 END) "
+            "FROM placed p JOIN writers w ON w.writer = p.writer GROUP BY w.device, p.lane");
         std::map<RawId, LaneNumbers> unbroken;
         while (select.step()) {
-            auto& numbers = unbroken[select.id(0)];
-            if (select.integer(2) == select.integer(3)) {
-                numbers[static_cast<std::size_t>(select.integer(1))] = select.integer(2);
-            }
+            unbroken[select.id(0)][static_cast<std::size_t>(select.integer(1))] = select.integer(2);
         }
         return unbroken;
+    });
+}
+
+Result<void> SyncBook::whole(const std::function<bool()>& work) {
+    return guardStore([&]() -> Result<void> {
+        auto& parts = *book_.parts_;
+        parts.log->forget();
+        Transaction transaction(*parts.database);
+        // Another program may have given the book another identity, or made its rows anew.
+        readSelf(parts);
+        if (meta(*parts.database, "catalog") != model::Value{catalogFingerprint()}) {
+            return model::cannotBeMet(
+                "the book was opened by another version of the program: use one version");
+        }
+        if (work()) {
+            transaction.commit();
+        }
+        return {};
     });
 }
 
@@ -347,9 +368,9 @@ Result<Taken> SyncBook::take(const Taking& taking) {
         log.forget();
         Taken taken;
         if (!taking.forget.empty() || !taking.forgetEntries.empty() || taking.forgetStale) {
-            database.run("PRAGMA secure_delete = ON");  // what is forgotten is overwritten
+            database.backend().overwriteDeleted();
         }
-        Transaction transaction(database);
+        Transaction transaction(database, taking.durable);
         if (taking.unlessBeyond &&
             wroteBeyond(database, log, parts.device.raw(), *taking.unlessBeyond)) {
             taken.done = false;

@@ -7,11 +7,13 @@
 #pragma once
 
 #include <array>
+#include <functional>
 #include <map>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "core/store/backend.h"
 #include "core/store/book.h"
 
 namespace ledgerboard::store {
@@ -67,6 +69,9 @@ struct Taking {
     bool forgetAsides = false;  // forgets what was set aside: it is for owners
     // Of the peer: the entries are noted as what this device has of their cells.
     std::optional<model::RawId> heldBy;
+    // Later: what is taken may be lost with the power, as if it had never been, and may be asked
+    // for again. Not for what anyone was told is kept.
+    Durable durable = Durable::Yes;
     // Does nothing at all where own entries beyond these numbers were written meanwhile.
     std::optional<LaneNumbers> unlessBeyond;
 };
@@ -130,6 +135,11 @@ class SyncBook {
     // For each device, up to which number its lanes are here without a hole. What was set aside is
     // one: whoever has it in the log vouches for it.
     [[nodiscard]] model::Result<std::map<model::RawId, LaneNumbers>> unbroken();
+
+    // Runs `work` as one transaction: what it reads is of one moment, what it writes is kept whole
+    // where it returns true and else not at all. Who else writes, on this machine or another,
+    // waits. Errors: of the book; it was opened by a program with another catalog.
+    [[nodiscard]] model::Result<void> whole(const std::function<bool()>& work);
 
     [[nodiscard]] model::Result<model::Value> recall(const std::string& name);
     [[nodiscard]] model::Result<Taken> take(const Taking& taking);

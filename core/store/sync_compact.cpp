@@ -79,15 +79,16 @@ std::int64_t lastPlace(Database& database) {
 void drop(Database& database, const Beaten& one) {
     {
         auto keep = database.prepare(
-            "INSERT OR IGNORE INTO compacted(writer, lane, number, digest) "
-            "SELECT writer, lane, number, ?2 FROM entries WHERE arrival = ?1");
+            "INSERT INTO compacted(writer, lane, number, digest) "
+            "SELECT writer, lane, number, ?2 FROM entries WHERE arrival = ?1 "
+            "ON CONFLICT(writer, lane, number) DO NOTHING");
         keep.bind(1, one.arrival).bind(2, contentDigest(one.entry)).run();
     }
-    for (const auto* sql :
-         {"INSERT INTO forgotten(writer, lane, number) "
-          "SELECT writer, lane, number FROM entries WHERE arrival = ?1 "
-          "ON CONFLICT(writer, lane) DO UPDATE SET number = max(number, excluded.number)",
-          "DELETE FROM entries WHERE arrival = ?1"}) {
+    for (const auto* sql : {"INSERT INTO forgotten(writer, lane, number) "
+                            "SELECT writer, lane, number FROM entries WHERE arrival = ?1 "
+                            "ON CONFLICT(writer, lane) DO UPDATE SET number = excluded.number "
+                            "WHERE excluded.number > forgotten.number",
+                            "DELETE FROM entries WHERE arrival = ?1"}) {
         auto statement = database.prepare(std::string(sql));
         statement.bind(1, one.arrival).run();
     }
@@ -123,7 +124,7 @@ Result<std::size_t> SyncBook::compact(const Compaction& compaction) {
         auto& database = *parts.database;
         parts.log->forget();
         Transaction transaction(database);
-        // The last place of the log is never given up: SQLite would give it to the next entry, and
+        // The last place of the log is never given up: the next entry would get it, and
         // who has read up to there would not see that.
         const std::int64_t upTo = std::min(compaction.upTo, lastPlace(database) - 1);
         std::size_t dropped = 0;
@@ -148,10 +149,7 @@ Result<std::size_t> SyncBook::compact(const Compaction& compaction) {
             }
         }
         if (dropped > 0) {
-            auto upsert = database.prepare(
-                "INSERT INTO meta(name, value) VALUES('horizon', ?1) "
-                "ON CONFLICT(name) DO UPDATE SET value = max(value, excluded.value)");
-            upsert.bind(1, compaction.before.raw()).run();
+            setMeta(database, "horizon", std::max(compaction.before, horizonOf(database)).raw());
         }
         transaction.commit();
         return dropped;

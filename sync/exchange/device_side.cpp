@@ -375,6 +375,9 @@ Result<void> DeviceSide::acknowledge(const std::vector<Entry>& entries, const Pu
         most[lane] = std::max(most[lane], numbers[lane]);
     }
     taking.remember = toRemember(numbers, most);
+    // Lost with the power, it is as if the answer had not come: the device sends again what the
+    // peer has, and is told so again.
+    taking.durable = store::Durable::Later;
     auto taken = book_.take(taking);
     return taken.ok() ? Result<void>() : Result<void>(taken.error());
 }

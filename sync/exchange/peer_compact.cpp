@@ -47,6 +47,16 @@ Result<std::int64_t> PeerSide::takenByAll(model::Instant now) {
 }
 
 Result<std::size_t> PeerSide::compact(model::Instant now) {
+    Result<std::size_t> compacted = std::size_t{0};
+    auto done = book_.whole([&] {
+        compacted = compactNow(now);
+        return compacted.ok();
+    });
+    return done.ok() ? compacted : Result<std::size_t>(done.error());
+}
+
+// Within a transaction.
+Result<std::size_t> PeerSide::compactNow(model::Instant now) {
     auto last = book_.recall(kCompacted);
     if (!last.ok()) {
         return last.error();

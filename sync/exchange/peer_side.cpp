@@ -2,6 +2,7 @@
 #include "sync/exchange/peer_side.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "sync/exchange/peer_parts.h"
 
@@ -54,8 +55,13 @@ struct PeerSide::Judged {
     PushAnswer answer;
 };
 
-Result<PeerSide> PeerSide::open(Parts parts) {
-    store::SyncBook book(*parts.book);
+// What the book says of the peer itself. Another peer of the same book may have changed it.
+struct PeerSide::Self {
+    RawId epoch;  // nil before the first opening
+    std::string key;
+};
+
+Result<PeerSide::Self> PeerSide::selfIn(store::SyncBook& book) {
     auto epoch = book.recall("peer.epoch");
     auto key = book.recall("peer.seal");
     if (!epoch.ok() || !key.ok()) {
@@ -63,39 +69,89 @@ Result<PeerSide> PeerSide::open(Parts parts) {
     }
     const auto* epochId = std::get_if<RawId>(&epoch.value());
     const auto* keyText = std::get_if<std::string>(&key.value());
-    if (epochId != nullptr && keyText != nullptr && keyText->size() >= Seal::kKeyBytes) {
-        Seal seal(keyText->substr(0, Seal::kKeyBytes));
-        const RawId known = *epochId;
-        return PeerSide(std::move(parts), known, std::move(seal));
+    if (epochId == nullptr || keyText == nullptr || keyText->size() < Seal::kKeyBytes) {
+        return Self{};
     }
-    const RawId made = randomId(parts.random);
-    const std::string secret = hexOf(randomText(parts.random, Seal::kKeyBytes));
-    store::Taking taking;
-    taking.remember = {{"peer.epoch", made}, {"peer.seal", secret}};
-    if (auto taken = book.take(taking); !taken.ok()) {
-        return taken.error();
+    return Self{*epochId, keyText->substr(0, Seal::kKeyBytes)};
+}
+
+Result<PeerSide> PeerSide::open(Parts parts) {
+    store::SyncBook book(*parts.book);
+    std::optional<model::Error> problem;
+    Self self;
+    auto done = book.whole([&] {
+        auto known = selfIn(book);
+        if (known.ok() && known.value().epoch.isNil()) {
+            const std::string secret = hexOf(randomText(parts.random, Seal::kKeyBytes));
+            known.value() = {randomId(parts.random), secret.substr(0, Seal::kKeyBytes)};
+            store::Taking taking;
+            taking.remember = {{"peer.epoch", known.value().epoch}, {"peer.seal", secret}};
+            if (auto taken = book.take(taking); !taken.ok()) {
+                problem = taken.error();
+            }
+        }
+        if (known.ok()) {
+            self = known.value();
+        } else {
+            problem = known.error();
+        }
+        return !problem;
+    });
+    if (!done.ok() || problem) {
+        return done.ok() ? *problem : done.error();
     }
-    return PeerSide(std::move(parts), made, Seal(secret.substr(0, Seal::kKeyBytes)));
+    return PeerSide(std::move(parts), self.epoch, Seal(self.key));
+}
+
+Result<void> PeerSide::recallSelf() {
+    auto self = selfIn(book_);
+    if (!self.ok()) {
+        return self.error();
+    }
+    if (self.value().epoch.isNil()) {
+        return model::damaged("the book does not know its peer any more");
+    }
+    epoch_ = self.value().epoch;
+    seal_ = Seal(self.value().key);
+    return {};
 }
 
 Result<void> PeerSide::beginEpoch(model::Instant now) {
-    // The restored book would number its own entries again from where the backup ended.
-    auto last = book_.lastNumbers(parts_.book->thisDevice().raw());
-    if (!last.ok()) {
-        return last.error();
-    }
-    const RawId made = randomId(parts_.random);
-    if (auto forgot = book_.forgetSent(); !forgot.ok()) {
-        return forgot.error();
-    }
-    auto done = book_.takeIdentity(parts_.book->newId(now), last.value(), {{"peer.epoch", made}});
-    if (done.ok()) {
-        epoch_ = made;
-    }
-    return done;
+    std::optional<model::Error> problem;
+    auto done = book_.whole([&] {
+        // The restored book would number its own entries again from where the backup ended.
+        auto last = book_.lastNumbers(parts_.book->thisDevice().raw());
+        auto forgot = last.ok() ? book_.forgetSent() : Result<void>(last.error());
+        const RawId made = randomId(parts_.random);
+        auto begun = forgot.ok() ? book_.takeIdentity(parts_.book->newId(now), last.value(),
+                                                      {{"peer.epoch", made}})
+                                 : forgot;
+        if (begun.ok()) {
+            epoch_ = made;
+        } else {
+            problem = begun.error();
+        }
+        return begun.ok();
+    });
+    return problem ? Result<void>(*problem) : done;
 }
 
 Reply PeerSide::answer(Call call, const RawId& device, std::string_view body, model::Instant now) {
+    if (call == Call::PhotoHave || call == Call::PhotoPart) {
+        return answerWithin(call, device, body, now);
+    }
+    Reply reply = failed(now);
+    const auto done = book_.whole([&] {
+        if (recallSelf().ok()) {
+            reply = answerWithin(call, device, body, now);
+        }
+        return reply.status != Status::Failed;
+    });
+    return done.ok() ? reply : failed(now);
+}
+
+Reply PeerSide::answerWithin(Call call, const RawId& device, std::string_view body,
+                             model::Instant now) {
     auto standing = standingOf(*parts_.book, device);
     if (!standing.ok()) {
         return failed(now);
@@ -160,7 +216,7 @@ Reply PeerSide::hello(Standing standing, std::string_view body, model::Instant n
             return failed(now);
         }
     }
-    auto compacted = compact(now);
+    auto compacted = compactNow(now);
     auto horizon = book_.horizon();
     if (!compacted.ok() || !horizon.ok()) {
         return failed(now);

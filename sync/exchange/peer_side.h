@@ -46,7 +46,8 @@ class PeerSide {
     [[nodiscard]] static model::Result<PeerSide> open(Parts parts);
 
     // Answers one call of the device paired as `device`, which was verified. Never fails: what goes
-    // wrong is a status.
+    // wrong is a status. All that one call reads and writes is one transaction, so that several
+    // peers can serve one book; but for photos, which are files and never change.
     [[nodiscard]] Reply answer(Call call, const model::RawId& device, std::string_view body,
                                model::Instant now);
 
@@ -68,6 +69,12 @@ class PeerSide {
           seal_(std::move(seal)) {}
 
     struct Judged;
+    struct Self;
+    static model::Result<Self> selfIn(store::SyncBook& book);
+    model::Result<void> recallSelf();
+    Reply answerWithin(Call call, const model::RawId& device, std::string_view body,
+                       model::Instant now);
+    model::Result<std::size_t> compactNow(model::Instant now);
     enum class Met { New, Known, Differs };
 
     Reply hello(Standing standing, std::string_view body, model::Instant now);
