@@ -102,8 +102,11 @@ class Collector {
         if (end == at) {
             return false;
         }
-        const bool points =
-            end == at + 1 && (spots_.endOf(Cue::Small, at) > at || wordIs(sentence_, at, "one"));
+        bool points = false;
+        for (const std::string_view word :
+             {"this", "that", "these", "those", "both", "all", "one"}) {
+            points = points || (end == at + 1 && wordIs(sentence_, at, word));
+        }
         if (!points) {
             return true;
         }

@@ -185,6 +185,12 @@ class Clauses {
     // Whether an order finds its thing after it: the next that is heard.
     [[nodiscard]] bool hasRight(std::size_t act) const {
         const std::size_t end = spots_.acts[act].span.end;
+        // "we buy one", "sand that": its object is within the phrase.
+        for (const std::string_view word : {"one", "it", "them", "that", "those"}) {
+            if (end > spots_.acts[act].span.begin + 1 && wordIs(sentence_, end - 1, word)) {
+                return false;
+            }
+        }
         for (std::size_t i = next_ + 1; i < events_.size(); ++i) {
             const Event& event = events_[i];
             if (event.at < end) {
@@ -217,6 +223,11 @@ class Clauses {
             return takeNone(act);
         }
         if (onlyLeads(act) || takeInner(act) || takeAttribute(act)) {
+            return;
+        }
+        if (spot.names) {
+            closeList();
+            bonds_.idle.push_back({static_cast<std::uint32_t>(act), false});
             return;
         }
         const Side side = row(act).side;

@@ -128,8 +128,27 @@ bool takeBullet(std::string_view& text) {
     return numbered;
 }
 
+// "--KITCHEN--", "[Kitchen]": a heading in a frame.
+bool takeFrame(std::string_view& text) {
+    constexpr std::string_view kOpen = "-~=_[<*";
+    constexpr std::string_view kClose = "-~=_]>*";
+    constexpr std::size_t kLongest = 48;
+    const std::size_t kind = kOpen.find(text.front());
+    if (text.size() < 5 || text.size() > kLongest || kind == std::string_view::npos ||
+        text.back() != kClose[kind]) {
+        return false;
+    }
+    const std::size_t begin = text.find_first_not_of(text.front());
+    const std::size_t end = text.find_last_not_of(text.back());
+    if (begin == std::string_view::npos || end < begin) {
+        return false;
+    }
+    text = trimmed(text.substr(begin, end - begin + 1));
+    return true;
+}
+
 bool takeHeadingMarks(std::string_view& text) {
-    bool marked = false;
+    bool marked = takeFrame(text);
     while (text.starts_with('#') || text.starts_with("**") || text.starts_with("==")) {
         text = trimmed(text.substr(text.find_first_not_of("#*=") == std::string_view::npos
                                        ? text.size()
@@ -403,8 +422,9 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
             made.spoken = true;
             takeStamp(text);
         }
-        made.bullet = takeBullet(text);
-        made.heading = takeHeadingMarks(text);
+        made.heading = takeFrame(text);
+        made.bullet = !made.heading && takeBullet(text);
+        made.heading = takeHeadingMarks(text) || made.heading;
         made.text = text;
         if (text.empty()) {
             continue;

@@ -86,6 +86,24 @@ class ActPreparer : SpottedWords {
 
     // Drops what only looks like a treatment.
     void dropNoOrders() {
+        // "by the ditch": a noun.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const std::string_view last = sentence_.tokens[act.span.end - 1].text;
+            return act.span.begin > 0 && act.span.end == act.span.begin + 1 && !row(act).fresh &&
+                   row(act).side == Side::After && !last.ends_with("ed") &&
+                   !last.ends_with("ing") && word(act.span.begin - 1, "the");
+        });
+        // "where the washer goes": what it does there.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const bool goes = word(act.span.begin, "goes") || word(act.span.begin, "go");
+            for (std::size_t i = act.span.begin > 4 ? act.span.begin - 4 : 0;
+                 goes && i < act.span.begin; ++i) {
+                if (word(i, "where")) {
+                    return true;
+                }
+            }
+            return false;
+        });
         // "Okay, free them up": said to oneself, of nothing.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             const bool okay = word(act.span.begin, "okay") || word(act.span.begin, "ok");

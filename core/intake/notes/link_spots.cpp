@@ -206,6 +206,9 @@ class Preparer : SpottedWords {
                 token.mark != ',') {
                 return false;
             }
+            if (spots_.endOf(Cue::Locus, i) > i) {
+                return false;
+            }
             copula = copula || word(i, "is") || (token.kind == TokenKind::Mark);
         }
         return copula && end - begin < 9 && !actBetween(begin, end);
@@ -216,7 +219,9 @@ class Preparer : SpottedWords {
         const bool is = word(begin, "is");
         const bool hidden = sentence_.tokens[begin - 1].text.ends_with("'s");
         const std::size_t at = is ? begin + 1 : begin;
-        return (is || hidden) && (word(at, "a") || word(at, "an")) && end <= at + 4 &&
+        const bool points = word(at, "a") || word(at, "an") || word(at, "that") ||
+                            word(at, "those") || word(at, "these");
+        return (is || hidden) && points && end <= at + 4 &&
                std::all_of(sentence_.tokens.begin() + static_cast<std::ptrdiff_t>(at),
                            sentence_.tokens.begin() + static_cast<std::ptrdiff_t>(end),
                            [](const Token& token) { return token.kind == TokenKind::Word; });

@@ -155,6 +155,10 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots) {
     } else {
         section_ = Section::Plain;
     }
+    if (section_ == Section::Plain && walk_.enterUnnamed(sentence)) {
+        before_.clear();
+        return true;
+    }
     if (section_ != Section::Open) {
         walk_.stand({});
     }
@@ -309,7 +313,15 @@ void Reader::recall(Spots& spots) const {
         }
         const std::string& plain = tables().objects[spot.object].name;
         const std::string head = plain.substr(plain.rfind(' ') + 1);
-        for (const std::uint32_t recent : recent_) {
+        // "The up and over door is bent, new door": what the sentence named before comes first.
+        std::vector<std::uint32_t> named;
+        for (const ObjectSpot& other : spots.objects) {
+            if (other.span.end <= spot.span.begin && !other.material) {
+                named.insert(named.begin(), other.object);
+            }
+        }
+        named.insert(named.end(), recent_.begin(), recent_.end());
+        for (const std::uint32_t recent : named) {
             const std::string& name = tables().objects[recent].name;
             const bool place =
                 tables().objects[recent].place == tables().objects[spot.object].place ||

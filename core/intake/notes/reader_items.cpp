@@ -25,7 +25,11 @@ bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& sa
 bool Reader::isAbsent(const Sentence& sentence, const Spots& spots, const Span& span) {
     for (const CueSpot& cue : spots.cues) {
         const bool before = cue.span.end <= span.begin && cue.span.end + 3 >= span.begin;
-        const bool after = cue.span.begin >= span.end && cue.span.begin <= span.end + 4;
+        // "has no globe": the globe is missing, not what has none.
+        const std::string ends = plainWord(sentence.tokens[cue.span.end - 1].text);
+        const bool ofNext =
+            ends == "no" || ends == "without" || ends == "have" || ends == "had" || ends == "not";
+        const bool after = cue.span.begin >= span.end && cue.span.begin <= span.end + 4 && !ofNext;
         static const WordId kNew = tables().id("new");
         const bool word = before && cue.span.end < sentence.tokens.size() &&
                           sentence.tokens[cue.span.end].word == kNew;  // "no, new cabinets"
@@ -75,7 +79,8 @@ void layOn(const ActRow& row, Found& found) {
                                                          tables().objectNamed("framing"),
                                                          tables().objectNamed("rafters"),
                                                          tables().objectNamed("floor joists")};
-    const bool lays = row.object != kNone && (row.fresh || row.treatment == Treatment::Add);
+    const bool lays = row.object != kNone && (row.fresh || row.treatment == Treatment::Add ||
+                                              row.treatment == Treatment::Replace);
     const bool on = std::find(kSurfaces.begin(), kSurfaces.end(), found.object) != kSurfaces.end();
     if (!lays || !on || row.object == kWalls) {
         return;
@@ -96,6 +101,19 @@ void nameRight(const ActRow& row, Found& found) {
     static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
     if (found.object == kFloor && found.treatment == Treatment::Refinish) {
         found.object = kWoodFloor;
+    }
+    // A floor is sealed to last, a gutter to hold water.
+    const bool seals = row.phrase.find("seal") != std::string::npos;
+    if (seals && found.treatment == Treatment::Refinish &&
+        (tables().objects[found.object].trade == "roofing" ||
+         tables().objects[found.object].trade == "gutters" ||
+         tables().objects[found.object].name == "gutters")) {
+        found.treatment = Treatment::Repair;
+    }
+    // A stump that is ground is gone.
+    static const std::uint32_t kStump = tables().objectNamed("stump");
+    if (found.object == kStump && found.treatment == Treatment::Repair) {
+        found.treatment = Treatment::Remove;
     }
     layOn(row, found);
     // Paint is scraped off a floor; a floor is not.
@@ -135,7 +153,9 @@ namespace {
 // "was serviced in spring", "have just been painted": told of, and over.
 bool wasDone(const Sentence& sentence, const ActSpot& act) {
     const std::string_view last = sentence.tokens[act.span.end - 1].text;
-    if (!last.ends_with("ed") || act.span.begin == 0) {
+    const bool past = last.ends_with("ed") || last == "rebuilt" || last == "redone" ||
+                      last == "relaid" || last == "rehung" || last == "put" || last == "hung";
+    if (!past || act.span.begin == 0) {
         return false;
     }
     std::size_t at = act.span.begin - 1;
@@ -192,7 +212,10 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         // "The fan sounds like a mower, so new fan": there is one.
         const bool seen =
             std::find(recent_.begin(), recent_.end(), said.object) != recent_.end() ||
-            (said.spot != kNone && said.at < act.span.begin);  // "alarms chirp, put new ones"
+            (said.spot != kNone && said.at < act.span.begin) ||  // "alarms chirp, put new ones"
+            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
+                return other.object == said.object && other.span.end <= act.span.begin;
+            });
         const bool there =
             !missing && seen && row.phrase.find("new") != std::string::npos &&
             std::none_of(found_.begin(), found_.end(), [&](const Found& other) {
@@ -216,7 +239,10 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     if (act.negated) {
         found.fromNo = true;
         found.weight = std::min(found.weight, 2);
-        found.treatment = found.treatment == Treatment::Keep ? Treatment::Replace : Treatment::Keep;
+        const bool essential = tables().objects[found.object].essential;
+        found.treatment = found.treatment != Treatment::Keep ? Treatment::Keep
+                          : essential                        ? Treatment::Replace
+                                                             : Treatment::Remove;
     }
     found.rest = found.treatment == Treatment::Keep && spots.has(Cue::Rest);
     found.item.source = {sourceOf(sentence), sentence.tokens[said.at].line,
@@ -344,8 +370,14 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
         }
     }
     const auto outside = [&](const std::string& key) {
+        // An outbuilding has a roof and walls of its own.
+        static const std::vector<std::string_view> kOutbuildings = {
+            "garage", "workshop", "carriage house", "guest house", "boathouse", "well house"};
         const KnownSpace* space = walk_.find(key);
-        return space != nullptr && space->kind == SpaceKind::Outside;
+        const bool building =
+            std::find(kOutbuildings.begin(), kOutbuildings.end(), key) != kOutbuildings.end();
+        return space != nullptr &&
+               (space->kind == SpaceKind::Outside || (building && walk_.underHeading()));
     };
     // "Outside … the barn we leave": an outbuilding is its own space.
     static const std::vector<std::string_view> kSpaces = {"deck", "barn", "boathouse", "shed"};
@@ -353,6 +385,15 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     if (space && (keys.empty() || keys.front() == "exterior")) {
         walk_.learn(object.name, object.name, SpaceKind::Outside);
         return {object.name};
+    }
+    // A garage door is the garage's, wherever it is spoken of.
+    static const std::vector<std::string_view> kOfGarage = {"garage door", "garage door opener",
+                                                            "garage door panel"};
+    const bool ofGarage =
+        std::find(kOfGarage.begin(), kOfGarage.end(), object.name) != kOfGarage.end();
+    if (ofGarage && (keys.empty() || keys.front().find("garage") == std::string::npos)) {
+        walk_.learn("garage", "garage", SpaceKind::Room);
+        return {"garage"};
     }
     // "Door to the yard, fine. Fridge stays.": a fridge stands in the room before.
     static const std::vector<std::string_view> kIndoor = {"appliances", "cabinets", "counters"};

@@ -105,14 +105,24 @@ class Finder {
             if (qualifier.row == kNone) {
                 break;
             }
+            // "down the hall first bedroom": the hall is passed on the way.
+            const std::string& last = names.empty() ? std::string() : names.back();
+            const bool passed = last == "hall" && tables().qualifiers[qualifier.row].size() == 1;
+            if (passed) {
+                names.clear();
+                at = qualifier.end - 1;
+            }
             names.push_back(tables().qualifiers[qualifier.row]);
             base = qualifier.end;
             if (base < tokens_.size() && isHyphen(tokens_, base)) {
                 ++base;
             }
             const Found room = longest(tokens_, base, From::Space);
+            // "1F DR": a short name that means a room in a heading alone.
+            const bool alone = at == 0 && (room.end >= tokens_.size() ||
+                                           tokens_[room.end].kind == TokenKind::Mark);
             if (room.row != kNone && room.end > whole.end &&
-                qualifies(tables().spaces[room.row], room.flag)) {
+                qualifies(tables().spaces[room.row], alone ? 0 : room.flag)) {
                 return makeQualified(at, names, room);
             }
             if (base < tokens_.size() && isRoomWord(base) && base + 1 > whole.end) {
@@ -217,8 +227,24 @@ class Finder {
         if (key == "primary bathroom" || key == "main bedroom") {
             key = key == "main bedroom" ? "primary bedroom" : "primary bath";
         }
-        push(begin, room.end, key, row.kind, false);
-        return room.end;
+        std::size_t end = room.end;
+        if (const std::string letter = letterAt(end, row.name); !letter.empty()) {
+            key += letter;
+            ++end;
+        }
+        push(begin, end, key, row.kind, false);
+        return end;
+    }
+
+    // "bedroom A", "BR B": which of several goes by a letter.
+    [[nodiscard]] std::string letterAt(std::size_t at, const std::string& room) const {
+        const bool several = room == "bedroom" || room == "bathroom";
+        if (!several || at >= tokens_.size() || tokens_[at].text.size() != 1 ||
+            tokens_[at].text[0] < 'A' || tokens_[at].text[0] > 'F') {
+            return {};
+        }
+        const bool closes = at + 1 >= tokens_.size() || tokens_[at + 1].kind == TokenKind::Mark;
+        return closes ? " " + plainWord(tokens_[at].text) : std::string();
     }
 
     // "blue room", "kids' room", "sewing room": a room known by its word alone.
@@ -255,6 +281,11 @@ class Finder {
             if (end > at) {
                 return end;
             }
+        }
+        if (const std::string letter = letterAt(whole.end, row.name); !letter.empty()) {
+            push(begin, whole.end + 1, row.name + letter, row.kind, false);
+            spots_.back().shown = row.name + letter;
+            return whole.end + 1;
         }
         int count = 0;
         std::size_t start = begin;

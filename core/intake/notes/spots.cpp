@@ -63,6 +63,11 @@ class Finder {
             static const WordId kIs = tables().id("is");
             follow(tables().phrases.step(0, kIs), at, true, object, act, fact);
         }
+        // "looks great" is "is great", though other phrases begin with "look".
+        if (tables().looseness(tokens_[at].word) == kSeems && at + 1 < tokens_.size()) {
+            static const WordId kIs = tables().id("is");
+            follow(tables().phrases.step(0, kIs), at + 1, true, object, act, fact);
+        }
         settle(at, object, act, fact);
     }
 
@@ -277,6 +282,13 @@ class Finder {
                 });
         };
         std::erase_if(found_.objects, isUnit);
+        // "twelve squares and while they're up there": no squaring up.
+        std::erase_if(found_.acts, [&](const ActSpot& act) {
+            return std::any_of(
+                found_.amounts.begin(), found_.amounts.end(), [&](const Amount& amount) {
+                    return amount.begin < act.span.begin && act.span.begin < amount.end;
+                });
+        });
     }
 
     // "pulled" is no pull and "walled" no wall: a form of doing is an object only where the table
@@ -284,7 +296,8 @@ class Finder {
     [[nodiscard]] bool isDoing(const Longest& object) const {
         const std::string_view text = tokens_[object.end - 1].text;
         const bool doing = (text.ends_with("ed") || text.ends_with("ing")) && text.size() > 5;
-        return doing && !tables().objects[object.row].hasDoing;
+        const ObjectRow& row = tables().objects[object.row];
+        return doing && !(text.ends_with("ed") ? row.hasDone : row.hasDoing);
     }
 
     [[nodiscard]] bool cueAt(Cue cue, std::size_t at) const { return found_.endOf(cue, at) > at; }
@@ -328,7 +341,7 @@ class Finder {
 
     void settleVerbs() {
         for (ObjectSpot& object : found_.objects) {
-            std::erase_if(found_.acts, [&](const ActSpot& act) {
+            std::erase_if(found_.acts, [&](ActSpot& act) {
                 const bool inside =
                     object.span.begin <= act.span.begin && act.span.end <= object.span.end;
                 const bool shorter =
@@ -337,6 +350,11 @@ class Finder {
                     const bool covered =
                         act.span.begin <= object.span.begin && object.span.end <= act.span.end;
                     object.verb = object.verb || covered;
+                    act.names = act.names ||
+                                (covered && act.span.end == object.span.end &&
+                                 act.span.begin < object.span.begin &&
+                                 tables().acts[act.row].treatment != model::Treatment::Refinish &&
+                                 tables().acts[act.row].object == object.object);
                     return false;
                 }
                 if (shorter || !actsHere(act.span)) {

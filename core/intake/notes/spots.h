@@ -36,6 +36,7 @@ struct ActSpot {
     Span tail;  // of the words after the gap, empty if none
     std::uint32_t row = kNone;
     bool passive = false;  // "to be replaced": its objects stand before it
+    bool names = false;    // its words name the thing: "hang drywall"
     bool negated = false;
 };
 

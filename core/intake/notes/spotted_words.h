@@ -31,7 +31,7 @@ class SpottedWords {
     // "paint over the valve": the preposition belongs to the treatment.
     [[nodiscard]] bool withinAct(const Span& span) const {
         return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-            return act.span.begin < span.begin && span.end <= act.span.end;
+            return act.span.begin < span.begin && span.begin < act.span.end;
         });
     }
 

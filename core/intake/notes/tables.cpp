@@ -161,7 +161,8 @@ class Loader {
             }
         }
         for (std::string_view name : split(cells[6], ';')) {
-            row.hasDoing = row.hasDoing || name.ends_with("ing") || name.ends_with("ed");
+            row.hasDoing = row.hasDoing || name.ends_with("ing");
+            row.hasDone = row.hasDone || name.ends_with("ed");
         }
         row.hasDoing = row.hasDoing || cells[0].ends_with("ing");
         const auto index = static_cast<std::uint32_t>(into_.objects.size());

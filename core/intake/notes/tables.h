@@ -26,7 +26,8 @@ struct ObjectRow {
     std::string trade;
     std::string unit;
     Place place = Place::Anywhere;
-    bool hasDoing = false;   // one of its names ends in -ing or -ed
+    bool hasDoing = false;   // one of its names ends in -ing
+    bool hasDone = false;    // one of its names ends in -ed
     bool freshAdds = false;  // "a new one" adds it; else it replaces the old one
     bool essential = false;  // every house has one: what is taken out is replaced
     std::string family;      // objects of one family stand in for each other: floor coverings

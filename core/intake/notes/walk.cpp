@@ -52,6 +52,29 @@ void Walk::stand(std::vector<std::string> keys) {
     current_ = std::move(keys);
 }
 
+bool Walk::enterUnnamed(const Sentence& heading) {
+    std::string name;
+    std::size_t words = 0;
+    bool strange = false;
+    for (const Token& token : heading.tokens) {
+        if (token.kind == TokenKind::Mark && isMark(token, ".:-")) {
+            continue;
+        }
+        if (token.kind != TokenKind::Word) {
+            return false;
+        }
+        strange = strange || token.word == kUnknown;
+        name += (name.empty() ? "" : " ") + plainWord(token.text);
+        ++words;
+    }
+    if (words == 0 || words > 2 || !strange) {
+        return false;
+    }
+    learn(name, name, SpaceKind::Room);
+    stand({name});
+    return true;
+}
+
 std::string Walk::before(const std::string& key) const {
     const std::string head = headOf(key);
     for (std::size_t i = trail_.size(); i-- > 0;) {
@@ -114,8 +137,8 @@ std::vector<std::string> Walk::membersOf(const std::string& key, int count) cons
             }
         }
     }
-    if (members.empty()) {
-        members.push_back(key);
+    if (members.empty() || (count > 2 && static_cast<int>(members.size()) + 1 < count)) {
+        members = {key};
     }
     return members;
 }

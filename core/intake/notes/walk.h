@@ -58,6 +58,13 @@ class Walk {
     // known by name.
     [[nodiscard]] std::vector<std::string> membersOf(const std::string& key, int count) const;
     void stand(std::vector<std::string> keys);
+    // A heading of one or two words that no table knows ("Sala") is the speaker's own name of a
+    // space: moves there. False where it is none.
+    bool enterUnnamed(const Sentence& heading);
+
+    // Whether a heading says where the speaker is.
+    [[nodiscard]] bool underHeading() const { return headingIndent_ >= 0; }
+
     // The last word of the name of where the speaker is: "porch".
     [[nodiscard]] WordId placeWord() const;
 

@@ -16,6 +16,22 @@ bool worksOn(const Spots& spots, std::size_t at) {
     });
 }
 
+// "run it outside", "paint outside": which way, or which side, and not where one stands.
+bool isAdverb(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    const Span& name = spots.spaces[index].span;
+    if (!wordIs(sentence, name.begin, "outsid") || name.end != name.begin + 1 || name.begin == 0 ||
+        sentence.tokens[name.begin - 1].kind == TokenKind::Mark) {
+        return false;
+    }
+    for (const std::string_view word : {"go", "head", "step", "now", "okay", "and", "the", "so",
+                                        "then", "back", "here", "right", "come"}) {
+        if (wordIs(sentence, name.begin - 1, word)) {
+            return false;
+        }
+    }
+    return true;
+}
+
 // "then you drop down into the …", "we come through to the …": somebody goes there.
 bool goesThere(const Sentence& sentence, std::size_t at) {
     constexpr std::size_t kFar = 7;
@@ -164,6 +180,15 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
                                              std::size_t index, bool first) const {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
+    // "The greenhouse has to go": a thing of the garden.
+    const bool hut = spot.key == "shed" || spot.key == "greenhouse" || spot.key == "carport";
+    const bool goes = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].treatment == model::Treatment::Remove &&
+               tables().acts[act.row].weight > 1;
+    });
+    if (hut && goes && !current_.empty()) {
+        return Role::Ignored;
+    }
     // "a powder room", "another bath": one that is not there yet.
     const bool thereIs =
         begin > 2 && (wordIs(sentence, begin - 3, "there") || wordIs(sentence, begin - 2, "there"));
@@ -295,7 +320,17 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     if (house) {
         return Role::Local;
     }
-    if (spots.spaces[index].headingOnly || stopped) {
+    if (spots.spaces[index].headingOnly || stopped || isAdverb(sentence, spots, index)) {
+        return Role::Ignored;
+    }
+    // "knock through to the dining room": the wall goes, not the speaker.
+    const bool reached = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.end > act.span.begin + 1 && act.span.end <= name.begin &&
+               act.span.end + 3 >= name.begin && tables().acts[act.row].weight > 1 &&
+               wordIs(sentence, act.span.end - 1, "through");
+    });
+    const bool side = wordIs(sentence, name.end, "side") || wordIs(sentence, name.end, "end");
+    if (reached || (side && name.begin > 0)) {
         return Role::Ignored;
     }
     const bool first = opensSentence(sentence, spots, index);

@@ -165,13 +165,15 @@ const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, s
     for (const SpaceSpot& spot : spots.spaces) {
         const bool room = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
         const std::size_t begin = spot.span.begin;
+        const bool adverb =
+            wordIs(sentence, begin, "outsid") && begin > 0 && spot.span.end == begin + 1;
         const bool counted =
             begin > 0 && tables().number(sentence.tokens[begin - 1].word).kind != NumberKind::None;
         // "a bedroom wall": the space only says which wall.
         const bool first = std::any_of(
             spots.objects.begin(), spots.objects.end(),
             [&](const ObjectSpot& object) { return object.span.begin == spot.span.end; });
-        if (begin < from || !room || spot.headingOnly || counted || first ||
+        if (begin < from || !room || spot.headingOnly || adverb || counted || first ||
             saysOnlyWhere(sentence, spots, begin)) {
             continue;
         }
@@ -293,7 +295,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     learnOnes(sentence, spots);
     openLine(sentence);
     // A list line under a heading that begins with a space speaks of it, and the next does not.
-    const bool listed = sentence.opensLine && !sentence.alone && headingIndent_ >= 0 &&
+    const bool listed = sentence.opensLine && (!sentence.alone || sentence.bullet) &&
+                        headingIndent_ >= 0 &&
                         (sentence.bullet || sentence.indent > headingIndent_) && !current_.empty();
     const std::vector<std::string> heading = current_;
     placed.moved = takeQualified(sentence);
@@ -321,7 +324,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         }
     }
     closeClause(placed, clause, sentence.tokens.size());
-    if (listed && placed.moved && current_ != heading) {
+    if (listed && placed.moved && !placed.onlyPlace && current_ != heading) {
         lineKeys_ = current_;
         lineIndent_ = sentence.indent;
         current_ = heading;
