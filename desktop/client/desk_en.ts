@@ -1,0 +1,100 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en">
+<context>
+    <name>WeekWords</name>
+    <message numerus="yes">
+        <source>%n working day(s) late</source>
+        <translation>
+            <numerusform>%n working day late</numerusform>
+            <numerusform>%n working days late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n working day(s) early</source>
+        <translation>
+            <numerusform>%n working day early</numerusform>
+            <numerusform>%n working days early</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>If the %n unsigned change(s) are signed: %1.</source>
+        <translation>
+            <numerusform>If the unsigned change is signed: %1.</numerusform>
+            <numerusform>If the %n unsigned changes are signed: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) without planned dates are left out of what is planned.</source>
+        <translation>
+            <numerusform>%n item without planned dates is left out of what is planned.</numerusform>
+            <numerusform>%n items without planned dates are left out of what is planned.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) without days or dates take no time in the plan.</source>
+        <translation>
+            <numerusform>%n item without days or dates takes no time in the plan.</numerusform>
+            <numerusform>%n items without days or dates take no time in the plan.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) without a price count as nothing.</source>
+        <translation>
+            <numerusform>%n item without a price counts as nothing.</numerusform>
+            <numerusform>%n items without a price count as nothing.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bill(s) without an amount count nowhere.</source>
+        <translation>
+            <numerusform>%n bill without an amount counts nowhere.</numerusform>
+            <numerusform>%n bills without an amount count nowhere.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::Desk</name>
+    <message numerus="yes">
+        <source>%n other device(s).</source>
+        <translation>
+            <numerusform>%n other device.</numerusform>
+            <numerusform>%n other devices.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change(s) wait for the peer.</source>
+        <translation>
+            <numerusform>%n change waits for the peer.</numerusform>
+            <numerusform>%n changes wait for the peer.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::JobList</name>
+    <message numerus="yes">
+        <source>%n job(s) not in the sums.</source>
+        <translation>
+            <numerusform>%n job not in the sums.</numerusform>
+            <numerusform>%n jobs not in the sums.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) cannot say yet what they will earn.</source>
+        <translation>
+            <numerusform>%n job cannot say yet what they will earn.</numerusform>
+            <numerusform>%n jobs cannot say yet what they will earn.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::WeekView</name>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>

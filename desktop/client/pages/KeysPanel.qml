@@ -1,0 +1,138 @@
+// What the keys do, on the page that is open and everywhere.
+import QtQuick
+import QtQuick.Layouts
+import Ledgerboard.Look
+
+FocusScope {
+    id: panel
+
+    property string page: ""
+
+    signal closed()
+
+    function open() {
+        panel.visible = true;
+        panel.forceActiveFocus();
+    }
+
+    function close() {
+        panel.visible = false;
+        panel.closed();
+    }
+
+    readonly property var everywhere: [
+        ["Ctrl+1, Ctrl+2", qsTr("a page of the folder")],
+        ["Ctrl+0", qsTr("the list of jobs")],
+        ["Ctrl+Z", qsTr("takes back what was done last")],
+        ["Ctrl+Shift+Z", qsTr("does it again")],
+        ["Ctrl+L", qsTr("as of another day")],
+        ["Tab", qsTr("the next part of the page")],
+        ["F1", qsTr("these keys")]
+    ]
+    readonly property var here: ({
+        jobs: [
+            ["\u2191 \u2193", qsTr("another job")],
+            ["Enter", qsTr("opens its folder")],
+            ["Ctrl+N", qsTr("a new job")],
+            ["Ctrl+O", qsTr("another book")]
+        ],
+        week: [
+            ["\u2190 \u2192", qsTr("on the curve: another day")],
+            ["T", qsTr("on the curve: its table, and back")],
+            ["\u2191 \u2193", qsTr("up and down the page; in a list, another line")],
+            ["Enter", qsTr("on a line: the page it leads to")],
+            ["Ctrl+P", qsTr("the page as one sheet (PDF)")],
+            ["Ctrl+S", qsTr("keeps it as this week's review")]
+        ],
+        scope: [
+            ["\u2190 \u2191 \u2192 \u2193", qsTr("another cell; with Shift, several rows")],
+            ["Enter, F2", qsTr("edits the cell; Enter keeps, Esc leaves it")],
+            [qsTr("Letters"), qsTr("filter the rows; Backspace and Esc undo that")],
+            ["Ctrl+G", qsTr("groups by space, trade, crew, or not")],
+            ["Ctrl+D", qsTr("fills the rows chosen with the top one's cell")],
+            ["Ctrl+C", qsTr("copies the rows for a spreadsheet")],
+            ["Ctrl+V", qsTr("brings in rows copied from a spreadsheet")],
+            ["Ctrl+N", qsTr("a new item in this space")],
+            ["Del", qsTr("clears the cell")],
+            ["Ctrl+Del", qsTr("drops the item")],
+            ["Ctrl+T", qsTr("take-off: the quantity from sizes")]
+        ]
+    })[panel.page] || []
+
+    visible: false
+    Keys.onPressed: event => {
+        panel.close();
+        event.accepted = true;
+    }
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.ink
+        opacity: 0.3
+
+        MouseArea {
+            anchors.fill: parent
+            onClicked: panel.close()
+        }
+    }
+
+    Rectangle {
+        anchors.centerIn: parent
+        width: Math.min(parent.width - Theme.gap(20), Theme.gap(210))
+        height: columns.implicitHeight + Theme.gap(16)
+        color: Theme.paper
+        border.width: Theme.hairline
+        border.color: Theme.pencil
+
+        RowLayout {
+            id: columns
+            x: Theme.gap(8)
+            y: Theme.gap(7)
+            width: parent.width - Theme.gap(16)
+            spacing: Theme.gap(10)
+
+            Repeater {
+                model: [{ title: qsTr("On this page"), keys: panel.here },
+                        { title: qsTr("Everywhere"), keys: panel.everywhere }]
+
+                ColumnLayout {
+                    required property var modelData
+
+                    visible: modelData.keys.length > 0
+                    spacing: Theme.gap(2)
+                    Layout.alignment: Qt.AlignTop
+                    Layout.fillWidth: true
+
+                    Heading {
+                        text: parent.modelData.title
+                        font.pixelSize: Theme.largeSize
+                    }
+
+                    Repeater {
+                        model: parent.modelData.keys
+
+                        RowLayout {
+                            required property var modelData
+
+                            spacing: Theme.gap(3)
+
+                            Words {
+                                text: parent.modelData[0]
+                                font.bold: true
+                                font.pixelSize: Theme.smallSize
+                                wrapMode: Text.NoWrap
+                                Layout.preferredWidth: Theme.gap(27)
+                            }
+
+                            Words {
+                                text: parent.modelData[1]
+                                font.pixelSize: Theme.smallSize
+                                Layout.fillWidth: true
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,132 @@
+// Makes a picture of every page of the desktop: 1280x800 and 1920x1080, light and dark, English and
+// Spanish. To be looked at.
+//
+// Usage: desk-pictures BOOK FOLDER [ONLY]
+//   BOOK    the demo house, as ./try makes it, with its photos beside it
+//   FOLDER  where the pictures go
+//   ONLY    a part of the names of those to make
+#include <functional>
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QGuiApplication>
+
+#include "tests/desk/hand.h"
+
+namespace {
+
+using ledgerboard::ui::Hand;
+using ledgerboard::ui::Laid;
+
+struct Scene {
+    const char* name;
+    std::function<void(Hand&)> reach;
+    bool full = true;  // over the demo house; else without a book
+};
+
+void openHouse(Hand& hand) {
+    hand.key(Qt::Key_Return);
+}
+
+const std::vector<Scene>& scenes() {
+    static const std::vector<Scene> kScenes = {
+        {"start", [](Hand&) {}, false},
+        {"trouble", [](Hand& hand) { hand.desk().open(QStringLiteral("/nowhere/at/all.book")); },
+         false},
+        {"jobs", [](Hand&) {}},
+        {"week", openHouse},
+        {"week-told",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.hover("plotField", 0.4, 0.5);
+         }},
+        {"week-table",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.click("curveTurn");
+         }},
+        {"week-below",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_PageDown);
+         }},
+        {"week-end",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_End);
+         }},
+        {"week-keys",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_F1);
+         }},
+    };
+    return kScenes;
+}
+
+// The book is only looked at, but a copy is what is opened.
+QString copyOf(const QString& book, const QDir& folder) {
+    const QString copy = folder.filePath(QStringLiteral("copy.book"));
+    for (const char* tail : {"", "-wal", "-shm", ".photos"}) {
+        QFile::remove(copy + QLatin1String(tail));
+    }
+    QFile::copy(book, copy);
+    QFile::link(QFileInfo(book).absoluteFilePath() + QStringLiteral(".photos"),
+                copy + QStringLiteral(".photos"));
+    return copy;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("QT_QUICK_BACKEND", "software");
+    QGuiApplication app(argc, argv);
+    if (argc < 3) {
+        fputs("Usage: desk-pictures BOOK FOLDER [ONLY]\n", stderr);
+        return 2;
+    }
+    const QString book = QString::fromLocal8Bit(argv[1]);
+    const QDir folder(QString::fromLocal8Bit(argv[2]));
+    const QString only = argc > 3 ? QString::fromLocal8Bit(argv[3]) : QString();
+    QDir().mkpath(folder.path());
+
+    struct Look {
+        const char* name;
+        QSize size;
+        int theme;
+        const char* language;
+    };
+
+    const Look looks[] = {{"1280-light-en", {1280, 800}, 0, "en"},
+                          {"1280-dark-en", {1280, 800}, 1, "en"},
+                          {"1280-light-es", {1280, 800}, 0, "es"},
+                          {"1920-light-en", {1920, 1080}, 0, "en"},
+                          {"1920-dark-es", {1920, 1080}, 1, "es"}};
+    for (const auto& look : looks) {
+        for (const auto& scene : scenes()) {
+            const QString name =
+                QStringLiteral("%1-%2").arg(QLatin1String(scene.name), QLatin1String(look.name));
+            if (!only.isEmpty() && !name.contains(only)) {
+                continue;
+            }
+            Laid laid;
+            laid.size = look.size;
+            laid.theme = look.theme;
+            laid.language = QLatin1String(look.language);
+            // Friday 22 May 2026, noon in Chicago.
+            laid.now = ledgerboard::model::Instant::parse("2026-05-22T17:00Z").value();
+            if (scene.full) {
+                laid.book = copyOf(book, folder);
+            }
+            Hand hand(laid);
+            scene.reach(hand);
+            hand.shot(folder.filePath(name + QStringLiteral(".png")));
+        }
+    }
+    for (const auto& complaint : Hand::complaints()) {
+        fprintf(stderr, "complaint: %s\n", qPrintable(complaint));
+    }
+    return Hand::complaints().isEmpty() ? 0 : 1;
+}

@@ -1,0 +1,182 @@
+// Protects that every figure on the pages is the command line's for the same book and day: the
+// pages are opened, what they say is read off them, and held against `--json`.
+#include <nlohmann/json.hpp>
+
+#include <QDate>
+#include <QFile>
+#include <QProcess>
+
+#include "tests/desk/desk_test.h"
+#include "tests/desk/said_figures.h"
+#include "tests/unit/cli/command_line.h"
+
+namespace ledgerboard::ui {
+namespace {
+
+using nlohmann::json;
+
+class FiguresTest : public DeskTest {
+  protected:
+    static json asked(const std::string& book, std::vector<std::string> arguments) {
+        arguments.insert(arguments.end(), {"--as-of", "2026-05-22", "--json"});
+        const cli::Answer answer = cli::CommandLine(book)(arguments);
+        EXPECT_EQ(answer.status, 0) << answer.err;
+        return json::parse(answer.out, nullptr, false);
+    }
+};
+
+TEST_F(FiguresTest, TheHeadOfTheWeek) {
+    const std::string book = demo();
+    const json week = asked(book, {"week"});
+    Hand& hand = open(book);
+    const QStringList figures = hand.said("headFigure");
+    ASSERT_EQ(figures.size(), 4);
+    EXPECT_EQ(figures[0], wholeOf(week["will_cost"]["forecast"]));
+    EXPECT_EQ(figures[1], dayOf(week["will_finish"]["on"]));
+    EXPECT_EQ(figures[2], wholeOf(week["will_earn"]["profit"]));
+    EXPECT_EQ(figures[3], wholeOf(week["cash_lowest"]["lowest"]));
+    const QStringList beside = hand.saidAcross("headRest");
+    ASSERT_EQ(beside.size(), 4);
+    EXPECT_TRUE(beside[0].contains(wholeOf(week["will_cost"]["over"]))) << qPrintable(beside[0]);
+    EXPECT_TRUE(beside[0].contains(wholeOf(week["will_cost"]["over_before"])))
+        << qPrintable(beside[0]);
+    EXPECT_TRUE(
+        beside[1].contains(QString::number(week["will_finish"]["working_days_late"].get<int>())));
+    EXPECT_TRUE(beside[2].contains(wholeOf(week["will_earn"]["profit_before"])));
+    EXPECT_TRUE(beside[2].contains(wholeOf(week["will_earn"]["a_day_costs"])));
+    EXPECT_TRUE(beside[3].contains(dayOf(week["cash_lowest"]["on"])));
+    const QStringList spreads = hand.saidAcross("headSpread");
+    ASSERT_EQ(spreads.size(), 4);
+    EXPECT_TRUE(spreads[0].contains(wholeOf(week["spread"]["will_cost"]["p10"])));
+    EXPECT_TRUE(spreads[0].contains(wholeOf(week["spread"]["will_cost"]["p90"])));
+    EXPECT_TRUE(spreads[1].contains(dayOf(week["spread"]["will_finish"]["p10"])));
+    EXPECT_TRUE(spreads[1].contains(dayOf(week["spread"]["will_finish"]["p90"])));
+    EXPECT_TRUE(spreads[2].contains(wholeOf(week["spread"]["will_earn"]["p10"])));
+    EXPECT_TRUE(spreads[2].contains(wholeOf(week["spread"]["will_earn"]["p90"])));
+    EXPECT_TRUE(spreads[3].contains(wholeOf(week["cash_lowest"]["out_next_14_days"])));
+}
+
+TEST_F(FiguresTest, MoneyByTradeAndByRoom) {
+    const std::string book = demo();
+    const json week = asked(book, {"week"});
+    Hand& hand = open(book);
+    QStringList cells;
+    for (const auto& trade : week["by_trade"]) {
+        for (const char* key : {"budget_now", "committed", "billed", "held", "paid", "forecast"}) {
+            cells << wholeOf(trade[key]);
+        }
+    }
+    for (const char* key : {"budget_now", "committed", "billed", "held", "paid", "forecast"}) {
+        cells << wholeOf(week["total"][key]);
+    }
+    QStringList shown;
+    const QStringList all = hand.said("tradeCell");
+    for (qsizetype k = 7; k < all.size(); ++k) {  // the first seven are the headings
+        if (k % 7 != 6) {
+            shown << all[k];  // the seventh of each row says it in words
+        }
+    }
+    EXPECT_EQ(shown, cells);
+    QStringList over;
+    for (const auto& room : week["by_room"]) {
+        over << wholeOf(room["over"], true);
+    }
+    EXPECT_EQ(hand.said("roomOver"), over);
+}
+
+TEST_F(FiguresTest, WhatMovedItAndTheCurve) {
+    const std::string book = demo();
+    const json week = asked(book, {"week"});
+    Hand& hand = open(book);
+    QStringList moved;
+    for (const auto& mover : week["movers"]["largest"]) {
+        moved << wholeOf(mover["amount"], true);
+    }
+    moved << wholeOf(week["movers"]["others"], true) << wholeOf(week["movers"]["total"], true);
+    const auto* part = hand.find("moversPart");
+    ASSERT_NE(part, nullptr);
+    QStringList shown;
+    for (const auto* item : hand.all("lineFigure", true)) {
+        for (const QQuickItem* outer = item->parentItem(); outer; outer = outer->parentItem()) {
+            if (outer == part) {
+                shown << item->property("text").toString();
+            }
+        }
+    }
+    EXPECT_EQ(shown, moved);
+    // The curve, day by day, as the arrow keys tell it: from its first day to its last.
+    ASSERT_TRUE(hand.tabTo("curve"));
+    hand.key(Qt::Key_Home);
+    std::size_t seen = 0;
+    for (const auto& point : week["curve"]) {
+        QStringList figures;
+        for (const char* key : {"planned", "spent", "earned"}) {
+            if (!point[key].is_null()) {
+                figures << QLatin1String(key) + QLatin1Char(' ') + wholeOf(point[key]);
+            }
+        }
+        EXPECT_EQ(hand.said("plotWhen"), QStringList{dayOf(point["on"])});
+        EXPECT_EQ(hand.said("plotFigure"), figures);
+        ++seen;
+        hand.key(Qt::Key_Right);
+    }
+    EXPECT_GT(seen, 8u);
+}
+
+TEST_F(FiguresTest, TheListOfJobsAddsUp) {
+    const std::string book = demo();
+    ASSERT_EQ(cli::CommandLine(book, 7)({"start", "9 Birch Lane", "--built", "1950"}).status, 0);
+    const json week = asked(book, {"week", "--job", "14 Quince Row"});
+    Hand& hand = lay(book);
+    EXPECT_EQ(hand.said("stakeCost"), QStringList{wholeOf(week["will_cost"]["forecast"])});
+    EXPECT_EQ(hand.said("stakeSpent"), QStringList{wholeOf(week["total"]["billed"])});
+    EXPECT_EQ(hand.said("stakeEarn"), QStringList{wholeOf(week["will_earn"]["profit"])});
+    EXPECT_TRUE(hand.says("9 Birch Lane"));
+    EXPECT_TRUE(hand.says("no items yet"));
+    EXPECT_TRUE(hand.said("jobCost").contains(wholeOf(week["will_cost"]["forecast"])));
+    EXPECT_TRUE(hand.said("jobFinish").contains(dayOf(week["will_finish"]["on"])));
+}
+
+// The sheet is read back with a program that is not ours, where it is there.
+TEST_F(FiguresTest, TheSheetHasTheSameFiguresOnTwoSides) {
+    const std::string book = demo();
+    const json week = asked(book, {"week"});
+    Hand& hand = open(book);
+    const QString path = hand.folder() + QStringLiteral("/week.pdf");
+    auto* view = hand.find("weekFlick");
+    ASSERT_NE(view, nullptr);
+    bool done = false;
+    for (auto* object : hand.view().rootObject()->findChildren<QObject*>()) {
+        if (QString::fromLatin1(object->metaObject()->className()).contains("WeekView")) {
+            QMetaObject::invokeMethod(object, "print", Q_RETURN_ARG(bool, done),
+                                      Q_ARG(QString, path));
+        }
+    }
+    ASSERT_TRUE(done);
+    if (const QByteArray keep = qgetenv("LEDGERBOARD_SHEET"); !keep.isEmpty()) {
+        QFile::copy(path, QString::fromLocal8Bit(keep));  // to be looked at
+    }
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QByteArray bytes = file.readAll();
+    EXPECT_TRUE(bytes.startsWith("%PDF-"));
+    EXPECT_TRUE(bytes.contains("/Count 2")) << "one sheet has two sides";
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"),
+                 {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    if (!reader.waitForFinished(20'000)) {
+        GTEST_SKIP() << "no pdftotext here to read the sheet with";
+    }
+    const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+    for (const auto& figure :
+         {wholeOf(week["will_cost"]["forecast"]), dayOf(week["will_finish"]["on"]),
+          wholeOf(week["will_earn"]["profit"]), wholeOf(week["cash_lowest"]["lowest"])}) {
+        EXPECT_TRUE(text.contains(figure)) << qPrintable(figure);
+    }
+    for (const auto& trade : week["by_trade"]) {
+        EXPECT_TRUE(text.contains(wholeOf(trade["forecast"]))) << trade.dump();
+    }
+}
+
+}  // namespace
+}  // namespace ledgerboard::ui
