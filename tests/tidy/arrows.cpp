@@ -69,8 +69,10 @@ bool mayUse(const Layer& layer, std::string_view path) {
     for (const auto folder : layer.mayUse) {
         may = may || isUnder(path, folder);
     }
+    const bool isCommandLine =
+        layer.folder == "desktop/cli" || isUnder(layer.folder, "desktop/cli");
     // core/qml is the only part of core with Qt in it; the command line stays free of it.
-    return may && !(isUnder(path, "core/qml") && layer.folder.substr(0, 11) == "desktop/cli");
+    return may && !(isUnder(path, "core/qml") && isCommandLine);
 }
 
 void checkOurInclude(const SourceText& source, std::size_t at, std::string_view included,
