@@ -105,7 +105,30 @@ class Clauses {
         now_ = std::move(inner);
     }
 
+    // "a new subfloor and then tile": the list goes on.
+    [[nodiscard]] bool listGoesOn(std::size_t at) const {
+        if (now_.open == kNone || now_.list.empty() || !wordIs(sentence_, at, "then")) {
+            return false;
+        }
+        bool thing = false;
+        for (std::size_t i = next_ + 1; i < events_.size(); ++i) {
+            const Kind kind = events_[i].kind;
+            if (kind == Kind::Stop || kind == Kind::Comma || kind == Kind::Turn) {
+                break;
+            }
+            if (kind == Kind::Act || kind == Kind::Pronoun) {
+                return false;
+            }
+            thing = thing || kind == Kind::Thing;
+        }
+        return thing;
+    }
+
     void takeTurn() {
+        if (listGoesOn(events_[next_].at)) {
+            now_.parted = true;
+            return;
+        }
         closeList();
         now_.parted = true;
         now_.comma = true;
@@ -127,6 +150,11 @@ class Clauses {
     }
 
     void takeThing(std::size_t thing) {
+        // "a new porch floor, fir, tongue and groove": what it is made of.
+        if (spots_.objects[thing].material &&
+            (!now_.list.empty() || (!now_.subject.empty() && !now_.said))) {
+            return;
+        }
         if (now_.open != kNone) {
             if (now_.list.empty() && fits(now_.open, thing)) {
                 now_.list.push_back(thing);
@@ -174,6 +202,10 @@ class Clauses {
             bondTopic(act, true);
             return;
         }
+        if (now_.open != kNone && !now_.pending.empty() && !now_.parted) {
+            splitPending();  // "new fan, the french doors one of them is rotten"
+            return;
+        }
         closeList();
         if (now_.open == kNone && !now_.said && !now_.subject.empty() && !now_.comma) {
             return;  // "the tub itself, all of it"
@@ -186,7 +218,7 @@ class Clauses {
     [[nodiscard]] bool hasRight(std::size_t act) const {
         const std::size_t end = spots_.acts[act].span.end;
         // "we buy one", "sand that": its object is within the phrase.
-        for (const std::string_view word : {"one", "it", "them", "that", "those"}) {
+        for (const std::string_view word : {"one", "it", "them", "that", "those", "unit", "set"}) {
             if (end > spots_.acts[act].span.begin + 1 && wordIs(sentence_, end - 1, word)) {
                 return false;
             }
@@ -314,7 +346,9 @@ class Clauses {
     // "replace …": what comes next is its list.
     void openList(std::size_t act) {
         // "sand and seal the floor": the first goes with the second's list.
-        if (now_.open != kNone && now_.list.empty() && now_.pending.empty()) {
+        const bool near = now_.open != kNone &&
+                          spots_.acts[now_.open].span.end + 2 >= spots_.acts[act].span.begin;
+        if (near && now_.list.empty() && now_.pending.empty() && !row(act).fresh) {
             shared_.push_back(now_.open);
             now_.open = kNone;
         }
@@ -364,8 +398,20 @@ class Clauses {
         now_.pronoun = false;
     }
 
+    // "the pan moves": what the thing does, not what is to be done.
+    [[nodiscard]] bool isDoing(std::size_t act) const {
+        const ActSpot& spot = spots_.acts[act];
+        const std::string_view last = sentence_.tokens[spot.span.end - 1].text;
+        return row(act).side == Side::After && !spot.passive && last.ends_with('s') &&
+               !last.ends_with("ss") && spot.span.end == spot.span.begin + 1;
+    }
+
     // A treatment that stands after what it is said of.
     void takeLeft(std::size_t act) {
+        if (isDoing(act)) {
+            return;
+        }
+        const bool part = wantsPart(act);
         if (now_.open != kNone && !now_.pending.empty()) {
             splitPending();
         } else if (now_.open != kNone && !now_.list.empty()) {
@@ -390,7 +436,7 @@ class Clauses {
                 }
             }
             if (!things.empty() && !ownInstead(act)) {
-                bondAll(act, things);
+                bondAll(act, things, part);
                 now_.said = true;
                 return;
             }
@@ -423,10 +469,34 @@ class Clauses {
         now_.said = false;
     }
 
-    void bondAll(std::size_t act, const std::vector<std::size_t>& things) {
+    void bondAll(std::size_t act, const std::vector<std::size_t>& things, bool part = false) {
         for (const std::size_t thing : things) {
-            bonds_.bonds.push_back({thing, static_cast<std::uint32_t>(act)});
+            bonds_.bonds.push_back({thing, static_cast<std::uint32_t>(act), part});
         }
+    }
+
+    // "the newel post gets a long bolt", "they need new cranks": what is wanted is no thing of its
+    // own but a part.
+    [[nodiscard]] bool wantsPart(std::size_t act) const {
+        const ActSpot& spot = spots_.acts[act];
+        const std::string_view phrase = row(act).phrase;
+        const bool wants = phrase.starts_with("get") || phrase.starts_with("need") ||
+                           phrase.starts_with("want") || phrase.starts_with("could use") ||
+                           phrase.starts_with("take");
+        if (!wants || !row(act).fresh || row(act).side != Side::After || spot.passive) {
+            return false;
+        }
+        for (std::size_t i = spot.span.end; i < spot.span.end + 4 && i < sentence_.tokens.size();
+             ++i) {
+            const Token& token = sentence_.tokens[i];
+            if (token.kind != TokenKind::Word || spots_.endOf(Cue::Pronoun, i) > i) {
+                return false;
+            }
+            if (token.word == kUnknown) {
+                return true;
+            }
+        }
+        return false;
     }
 
     // No thing of its own: what was spoken of last in this sentence, else it stays idle.

@@ -17,6 +17,7 @@ namespace ledgerboard::intake {
 struct Bond {
     std::size_t spot = 0;   // index into spots.objects
     std::uint32_t act = 0;  // index into spots.acts
+    bool part = false;      // "needs a new latch": only a part of it that no table knows
 };
 
 // A treatment that found no thing in the sentence.

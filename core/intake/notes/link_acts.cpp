@@ -234,7 +234,9 @@ class ActPreparer : SpottedWords {
                         [&](const ObjectSpot& object) {
                             std::size_t at = object.span.end;
                             while (at < act.span.begin &&
-                                   (spots_.endOf(Cue::Small, at) > at || cueIsMark(at, "-:,"))) {
+                                   (spots_.endOf(Cue::Small, at) > at || cueIsMark(at, "-:,") ||
+                                    spots_.endOf(Cue::Material, at) > at ||
+                                    sentence_.tokens[at].kind == TokenKind::Number)) {
                                 ++at;
                             }
                             return at == act.span.begin;

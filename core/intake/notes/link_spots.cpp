@@ -185,7 +185,8 @@ class Preparer : SpottedWords {
 
     [[nodiscard]] bool speaksOfFloor() const {
         const auto isFloor = [](std::uint32_t object) {
-            return tables().objects[object].family == "floor";
+            return tables().objects[object].family == "floor" ||
+                   tables().objects[object].name == "subfloor";
         };
         return std::any_of(spots_.objects.begin(), spots_.objects.end(),
                            [&](const ObjectSpot& object) { return isFloor(object.object); }) ||
@@ -216,12 +217,17 @@ class Preparer : SpottedWords {
 
     // Whether nothing but "is a", "'s an old" stands from `begin` to `end`.
     [[nodiscard]] bool saysWhat(std::size_t begin, std::size_t end) const {
+        while (begin < end && (spots_.endOf(Cue::Here, begin) > begin ||
+                               (!word(begin, "is") && spots_.endOf(Cue::Small, begin) > begin))) {
+            begin = std::max(spots_.endOf(Cue::Here, begin), spots_.endOf(Cue::Small, begin));
+        }
         const bool is = word(begin, "is");
         const bool hidden = sentence_.tokens[begin - 1].text.ends_with("'s");
         const std::size_t at = is ? begin + 1 : begin;
         const bool points = word(at, "a") || word(at, "an") || word(at, "that") ||
                             word(at, "those") || word(at, "these");
-        return (is || hidden) && points && end <= at + 4 &&
+        const bool bare = is && end == at;
+        return (is || hidden) && (points || bare) && end <= at + 4 &&
                std::all_of(sentence_.tokens.begin() + static_cast<std::ptrdiff_t>(at),
                            sentence_.tokens.begin() + static_cast<std::ptrdiff_t>(end),
                            [](const Token& token) { return token.kind == TokenKind::Word; });
@@ -289,6 +295,14 @@ class Preparer : SpottedWords {
             }
             if (cueEnds(Cue::Locus, lead)) {
                 objects[i].landmark = true;
+                continue;
+            }
+            // "eighteen feet of cabinets": how much of it.
+            const bool measured =
+                lead > 0 && word(lead - 1, "of") &&
+                std::any_of(spots_.amounts.begin(), spots_.amounts.end(),
+                            [&](const Amount& amount) { return amount.end + 1 == lead; });
+            if (measured) {
                 continue;
             }
             const bool at = lead > 0 && cueIsMark(lead - 1, "@");

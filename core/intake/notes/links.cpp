@@ -50,6 +50,25 @@ class Linker {
                canBeRefinished(thing);
     }
 
+    // The treatment that asks for a new part, as mending what has the part.
+    std::uint32_t partOf(std::uint32_t act) {
+        static const std::uint32_t kPart = [] {
+            const auto& acts = tables().acts;
+            const auto row = std::find_if(acts.begin(), acts.end(), [](const ActRow& one) {
+                return one.phrase == "implied by the part";
+            });
+            return row == acts.end() ? kNone : static_cast<std::uint32_t>(row - acts.begin());
+        }();
+        if (kPart == kNone) {
+            return act;
+        }
+        ActSpot made = spots_.acts[act];
+        made.row = kPart;
+        spots_.acts.push_back(made);
+        taken_.push_back(true);
+        return static_cast<std::uint32_t>(spots_.acts.size() - 1);
+    }
+
     // What the clauses say, less what only comes with something else.
     void bondThings() {
         Bonds bonds = bondsOf(sentence_, spots_, from_);
@@ -63,7 +82,7 @@ class Linker {
                 continue;
             }
             linked_.said.push_back(Said{.object = object.object,
-                                        .act = bond.act,
+                                        .act = bond.part ? partOf(bond.act) : bond.act,
                                         .at = object.span.begin,
                                         .spot = bond.spot});
         }
@@ -98,6 +117,10 @@ class Linker {
                                  other.span.end <= object.span.begin && !other.landmark;
             const bool left = other.span.end <= act->span.begin && !other.landmark;
             old = between || left ? other.object : old;
+        }
+        const std::string& family = old == kNone ? std::string() : tables().objects[old].family;
+        if (!family.empty() && family == tables().objects[object.object].family) {
+            return false;
         }
         return old == kNone ||
                tables().objects[old].trade != tables().objects[object.object].trade ||

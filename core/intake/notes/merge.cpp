@@ -169,8 +169,9 @@ void settleFamilies(std::vector<Found>& found) {
         }
         const bool itself =
             std::find(at->second.begin(), at->second.end(), f.object) != at->second.end();
-        const bool old =
-            f.treatment == Treatment::Remove || (f.treatment == Treatment::Replace && !f.fresh);
+        const bool old = f.treatment == Treatment::Remove ||
+                         (f.treatment == Treatment::Replace && !f.fresh) ||
+                         (f.treatment == Treatment::Inspect && f.weight < 2);
         const bool plain = f.object == kFloor && (isNew(f) || f.weight <= 1);
         const bool gone = !itself && old;
         if (gone) {

@@ -1,5 +1,6 @@
 #include "core/intake/notes/names.h"
 
+#include "core/intake/notes/space_names.h"
 #include "core/intake/notes/spaces.h"
 #include "core/intake/notes/tables.h"
 #include "core/intake/notes/tokens.h"
@@ -49,7 +50,7 @@ std::string objectName(std::string_view written, std::string_view space) {
     const std::uint32_t object = tables().objectNamed(name);
     const std::string key = spaceName(space);
     const std::string last = key.substr(key.rfind(' ') + 1);
-    const WordId place = tables().id(last == "bathroom" ? "bath" : last);
+    const WordId place = placeWordOf(last == "bathroom" ? "bath" : last);
     for (const KindRow& kind : tables().kinds) {
         if (kind.place && place != kUnknown && kind.general == object && kind.word == place) {
             return tables().objects[kind.object].name;

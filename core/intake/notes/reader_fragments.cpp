@@ -42,6 +42,20 @@ bool opensList(const Sentence& sentence, const Spots& spots) {
     });
 }
 
+// "Hard-wired smoke alarms, seven.": how many of a thing there are to be.
+bool isCounted(const Sentence& sentence, const Spots& spots) {
+    return std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+        const bool after =
+            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+                return object.span.end + 1 == amount.begin &&
+                       sentence.tokens[object.span.end].kind == TokenKind::Mark;
+            });
+        const bool closes = amount.end >= sentence.tokens.size() ||
+                            sentence.tokens[amount.end].kind == TokenKind::Mark;
+        return amount.kind == AmountKind::Plain && amount.value <= 60'000 && after && closes;
+    });
+}
+
 bool guts(const Sentence& sentence) {
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         if (wordIs(sentence, i, "gut") || wordIs(sentence, i, "suit")) {
@@ -104,13 +118,22 @@ bool standsAlone(const Sentence& sentence, const Spots& spots, std::size_t from,
 // "Mouse droppings in the drawers.": what nobody wants is to be looked into.
 void Reader::takeTroubles(Spots& spots, Linked& linked) {
     static const std::uint32_t kImplied = actNamed("implied by the trouble");
-    const bool denied =
-        spots.has(Cue::Negation) || spots.has(Cue::Absent) || spots.has(Cue::Refused);
-    if (kImplied == kNone || denied || spots.has(Cue::Chatter)) {
+    if (kImplied == kNone || spots.has(Cue::Chatter)) {
         return;
     }
     for (const std::size_t loose : linked.loose) {
         const ObjectSpot& object = spots.objects[loose];
+        // "No mice", but "a smell, not gas".
+        const bool denied =
+            std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& cue) {
+                const bool kind =
+                    cue.cue == Cue::Negation || cue.cue == Cue::Absent || cue.cue == Cue::Refused;
+                return kind && cue.span.begin <= object.span.begin &&
+                       cue.span.end + 4 >= object.span.begin;
+            });
+        if (denied) {
+            continue;
+        }
         if (tables().objects[object.object].family != "trouble" || object.landmark) {
             continue;
         }
@@ -129,8 +152,12 @@ void Reader::takeMeasured(const Sentence& sentence, Spots& spots, const Placed& 
         const ObjectSpot& object = spots.objects[loose];
         const bool measured =
             std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
-                return (amount.kind == AmountKind::Measured || amount.kind == AmountKind::Money) &&
-                       amount.begin >= object.span.end && amount.begin <= object.span.end + 1;
+                const bool of =
+                    amount.kind == AmountKind::Measured && wordIs(sentence, amount.end, "of") &&
+                    amount.end + 4 >= object.span.begin && amount.end < object.span.begin;
+                return of ||
+                       ((amount.kind == AmountKind::Measured || amount.kind == AmountKind::Money) &&
+                        amount.begin >= object.span.end && amount.begin <= object.span.end + 1);
             });
         if (!measured || object.landmark || object.material ||
             !standsAlone(sentence, spots, placed.from, object.span)) {
@@ -153,10 +180,12 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
     const bool listed = listNew_;
     listNew_ = listNew_ || opensList(sentence, spots);
     gutAge_ = guts(sentence) ? 0 : gutAge_;
-    const bool measured =
-        std::any_of(spots.amounts.begin(), spots.amounts.end(), [](const Amount& amount) {
-            return amount.kind == AmountKind::Measured || amount.kind == AmountKind::Money;
-        });
+    const bool measured = std::any_of(spots.amounts.begin(), spots.amounts.end(),
+                                      [](const Amount& amount) {
+                                          return amount.kind == AmountKind::Measured ||
+                                                 amount.kind == AmountKind::Money;
+                                      }) ||
+                          isCounted(sentence, spots);
     // "Smoke detectors.": what a house is given where it has none.
     const bool asks = !sentence.tokens.empty() && sentence.tokens.back().mark == '?';
     const bool given = sentence.tokens.size() <= 5 && !linked.loose.empty() && !asks &&

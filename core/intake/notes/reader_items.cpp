@@ -24,7 +24,8 @@ bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& sa
 
 bool Reader::isAbsent(const Sentence& sentence, const Spots& spots, const Span& span) {
     for (const CueSpot& cue : spots.cues) {
-        const bool before = cue.span.end <= span.begin && cue.span.end + 3 >= span.begin;
+        const bool before = cue.span.end <= span.begin && cue.span.end + 3 >= span.begin &&
+                            sentence.tokens[cue.span.end].kind != TokenKind::Mark;
         // "has no globe": the globe is missing, not what has none.
         const std::string ends = plainWord(sentence.tokens[cue.span.end - 1].text);
         const bool ofNext =
@@ -118,8 +119,8 @@ void nameRight(const ActRow& row, Found& found) {
     layOn(row, found);
     // Paint is scraped off a floor; a floor is not.
     static const std::uint32_t kCeiling = tables().objectNamed("ceiling");
-    if (row.phrase == "scrape" && found.object != kWallpaper && found.object != kCeiling &&
-        canBeRefinished(tables().objects[found.object])) {
+    if (row.phrase.find("scrape") != std::string::npos && found.object != kWallpaper &&
+        found.object != kCeiling && canBeRefinished(tables().objects[found.object])) {
         found.treatment = Treatment::Refinish;
     }
     // What every house has is not taken out for good.
@@ -386,6 +387,16 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
         walk_.learn(object.name, object.name, SpaceKind::Outside);
         return {object.name};
     }
+    // What is the house's own outdoors, seen from the yard or the porch.
+    static const std::vector<std::string_view> kOfHouse = {"driveway",      "walkway", "sewer line",
+                                                           "septic system", "gutters", "downspouts",
+                                                           "fascia",        "siding"};
+    const bool ofHouse = std::find(kOfHouse.begin(), kOfHouse.end(), object.name) != kOfHouse.end();
+    const bool yard = !keys.empty() && (keys.front().ends_with("yard") || keys.front() == "garden");
+    if (ofHouse && yard) {
+        walk_.learn("exterior", "outside", SpaceKind::Outside);
+        return {"exterior"};
+    }
     // A garage door is the garage's, wherever it is spoken of.
     static const std::vector<std::string_view> kOfGarage = {"garage door", "garage door opener",
                                                             "garage door panel"};
@@ -478,6 +489,12 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
             continue;
         }
         Found found = foundOf(sentence, spots, said);
+        const bool trouble = tables().objects[found.object].family == "trouble";
+        if (trouble &&
+            (found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
+             found.treatment == Treatment::Refinish)) {
+            continue;
+        }
         for (const std::string& place : placesFor(spots, placed, said)) {
             if (found_.size() < kMostItems) {
                 found.place = place;

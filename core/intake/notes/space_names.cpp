@@ -16,6 +16,12 @@ bool isBath(const std::string& key) {
     return key.find("bath") != std::string::npos && key != "half bath";
 }
 
+WordId placeWordOf(const std::string& head) {
+    const WordId id = tables().id(head);
+    return id == kUnknown && head.ends_with('e') ? tables().id(head.substr(0, head.size() - 1))
+                                                 : id;
+}
+
 std::string headOf(const std::string& name) {
     std::string text = name;
     while (!text.empty() && (text.back() >= '0' && text.back() <= '9')) {

@@ -4,6 +4,8 @@
 #include <string>
 #include <vector>
 
+#include "core/intake/notes/tables.h"
+
 namespace ledgerboard::intake {
 
 [[nodiscard]] bool contains(const std::vector<std::string>& keys, const std::string& key);
@@ -12,6 +14,8 @@ namespace ledgerboard::intake {
 [[nodiscard]] bool isBedroom(const std::string& key);
 [[nodiscard]] bool isBath(const std::string& key);
 
+// The id of the word a space's name ends in, as the tables hold it: its stem.
+[[nodiscard]] WordId placeWordOf(const std::string& head);
 // The last word of a space's name: what it is, without which of them.
 [[nodiscard]] std::string headOf(const std::string& name);
 

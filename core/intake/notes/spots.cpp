@@ -312,7 +312,11 @@ class Finder {
             return true;
         }
         const Token& before = tokens_[span.begin - 1];
-        if (before.kind == TokenKind::Mark) {
+        static const WordId kIs = tables().id("is");
+        static const WordId kBe = tables().id("be");
+        const bool going = before.word != kUnknown && (before.word == kIs || before.word == kBe ||
+                                                       plainWord(before.text).ends_with("'m"));
+        if (before.kind == TokenKind::Mark || (going && last.ends_with("ing"))) {
             return true;
         }
         if (span.end < tokens_.size() &&

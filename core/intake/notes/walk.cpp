@@ -31,7 +31,7 @@ WordId Walk::placeWord() const {
     if (keys.empty()) {
         return kUnknown;
     }
-    return tables().id(headOf(keys.front()));
+    return placeWordOf(headOf(keys.front()));
 }
 
 void Walk::learn(const std::string& key, const std::string& written, SpaceKind kind) {
@@ -273,7 +273,13 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
     const bool baths = group ? spots.spaces.front().key == "bathrooms" : group_ == "bathroom";
     std::vector<std::string> ones;
     for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
-        if (!wordIs(sentence, i + 1, "one") || sentence.tokens[i].word == kUnknown) {
+        // "the northeast, the northwest and the south"
+        const bool closes =
+            group && i > 1 && wordIs(sentence, i - 1, "the") &&
+            (isMark(sentence.tokens[i - 2], ",") || wordIs(sentence, i - 2, "and") ||
+             wordIs(sentence, i - 2, "is")) &&
+            (isMark(sentence.tokens[i + 1], ",.") || wordIs(sentence, i + 1, "and"));
+        if ((!wordIs(sentence, i + 1, "one") && !closes) || sentence.tokens[i].word == kUnknown) {
             continue;
         }
         const std::uint32_t node = tables().phrases.step(0, sentence.tokens[i].word);

@@ -90,6 +90,9 @@ class Walk {
                                     std::size_t index) const;
     void closeClause(Placed& placed, Clause& clause, std::size_t end);
     void takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed);
+    void nameFully(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
+                   std::size_t end);
+    void useOwnNames(const Sentence& sentence, Spots& spots) const;
     void takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause);
     void takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause);
     void takeOfObject(Spots& spots, std::size_t index);

@@ -60,7 +60,16 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
         at = name.begin;
     }
     if (spots.spaces.front().span.begin != at) {
-        return 0;
+        // "Lake bedroom": all there is in the line.
+        const bool named = sentence.alone && spots.acts.empty() && spots.objects.empty() &&
+                           sentence.tokens.size() <= 4 && spots.spaces.size() == 1 &&
+                           spots.spaces.front().kind == SpaceKind::Room &&
+                           spots.spaces.front().span.begin <= 2 &&
+                           (sentence.heading || sentence.tokens.front().capital) &&
+                           spots.spaces.front().span.end + 1 >= sentence.tokens.size() &&
+                           sentence.tokens.front().kind == TokenKind::Word &&
+                           sentence.tokens.front().word == kUnknown;
+        return named ? sentence.tokens.size() : 0;
     }
     std::size_t spaces = 0;
     while (spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == at) {
@@ -130,7 +139,8 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
     const std::size_t begin = spot.span.begin;
     for (const ObjectSpot& object : spots.objects) {
         const bool inside = object.span.begin <= begin && spot.span.end <= object.span.end;
-        const bool next = object.span.begin == spot.span.end;
+        const bool smells = tables().objects[object.object].family == "trouble";
+        const bool next = object.span.begin == spot.span.end && !smells;
         const bool named = spot.key == "stairs" ||
                            spot.key == tables().objects[object.object].name ||
                            (spot.kind == SpaceKind::Outside &&
@@ -180,6 +190,17 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
                                              std::size_t index, bool first) const {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
+    // "The staircase stays": a thing of the hall it stands in.
+    const bool onlyStairs = spot.key == "stairs" && !current_.empty() && !spots.acts.empty() &&
+                            !sentence.heading &&
+                            std::all_of(spots.objects.begin(), spots.objects.end(),
+                                        [](const ObjectSpot& object) {
+                                            return tables().objects[object.object].name == "stairs";
+                                        }) &&
+                            !spots.objects.empty();
+    if (onlyStairs) {
+        return Role::Ignored;
+    }
     // "The greenhouse has to go": a thing of the garden.
     const bool hut = spot.key == "shed" || spot.key == "greenhouse" || spot.key == "carport";
     const bool goes = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {

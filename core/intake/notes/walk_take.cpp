@@ -52,6 +52,25 @@ bool isNamed(const Sentence& sentence, const Spots& spots, std::size_t at) {
                       sentence.tokens[at - 1].text.ends_with("'s"));
 }
 
+// ", the sports room has a hole": a space that is what a clause of its own is about.
+bool beginsClause(const Sentence& sentence, const Spots& spots, std::size_t index,
+                  std::size_t from) {
+    const Span& name = spots.spaces[index].span;
+    std::size_t at = name.begin;
+    while (at > from && spots.endOf(Cue::Small, at - 1) == at) {
+        --at;
+    }
+    const bool parted =
+        at > from && (isMark(sentence.tokens[at - 1], ",-") || wordIs(sentence, at - 1, "and") ||
+                      wordIs(sentence, at - 1, "but") || wordIs(sentence, at - 1, "so"));
+    const bool subject = spots.endOf(Cue::Passive, name.end) > name.end ||
+                         sentence.tokens[name.end - 1].text.ends_with("'s");
+    const bool before = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.begin >= from && act.span.end <= name.begin;
+    });
+    return parted && subject && before;
+}
+
 }  // namespace
 
 // Ends the clause before token `end`, and with it what it says of another space.
@@ -64,6 +83,35 @@ void Walk::closeClause(Placed& placed, Clause& clause, std::size_t end) {
         clause.keys.clear();
     }
     clause.begin = end;
+}
+
+// "Lake bedroom", "Shower bath": what a heading says before a room that the tables know tells it
+// from the others of its sort.
+void Walk::nameFully(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
+                     std::size_t end) {
+    const bool whole = end >= sentence.tokens.size() && spot.kind == SpaceKind::Room;
+    std::string name;
+    bool strange = false;
+    for (std::size_t i = 0; whole && i < spot.span.end; ++i) {
+        const Token& token = sentence.tokens[i];
+        if (token.kind != TokenKind::Word) {
+            return moveTo({&spot});
+        }
+        name += (name.empty() ? "" : " ") + plainWord(token.text);
+        const bool cue = std::any_of(spots.cues.begin(), spots.cues.end(),
+                                     [&](const CueSpot& one) { return one.span.holds(i); });
+        strange = strange || (i < spot.span.begin && !cue);
+        if (i < spot.span.begin && cue) {
+            return moveTo({&spot});
+        }
+    }
+    if (!strange || sentence.spoken || spot.span.begin > 1) {
+        return moveTo({&spot});
+    }
+    SpaceSpot named = spot;
+    named.key = name;
+    named.shown = name;
+    moveTo({&named});
 }
 
 void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed) {
@@ -89,7 +137,11 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
     if (part) {
         std::erase_if(named, [](const SpaceSpot* spot) { return spot->kind == SpaceKind::Whole; });
     }
-    moveTo(named);
+    if (named.size() == 1) {
+        nameFully(sentence, spots, *named.front(), end);
+    } else {
+        moveTo(named);
+    }
     placed.from = end;
     placed.moved = true;
     placed.onlyPlace = end >= sentence.tokens.size();
@@ -287,8 +339,27 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     });
 }
 
+// "Same as the lake bedroom": a name that a heading gave.
+void Walk::useOwnNames(const Sentence& sentence, Spots& spots) const {
+    for (SpaceSpot& spot : spots.spaces) {
+        if (spot.kind != SpaceKind::Room || spot.span.begin == 0) {
+            continue;
+        }
+        std::string name;
+        for (std::size_t i = spot.span.begin - 1; i < spot.span.end; ++i) {
+            name += (name.empty() ? "" : " ") + plainWord(sentence.tokens[i].text);
+        }
+        if (find(name) != nullptr && name != spot.key) {
+            spot.key = name;
+            spot.shown = name;
+            --spot.span.begin;
+        }
+    }
+}
+
 Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placed placed;
+    useOwnNames(sentence, spots);
     lastMoved_ = 0;
     takeFixtures(sentence, spots);
     ++sinceMove_;
@@ -317,6 +388,9 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
             if (role == Role::Move) {
                 takeMove(spots, next, placed, clause);
             } else if (role == Role::Local) {
+                if (beginsClause(sentence, spots, next, clause.begin)) {
+                    closeClause(placed, clause, i);
+                }
                 takeLocal(sentence, spots.spaces[next], clause);
             } else if (role == Role::OfObject) {
                 takeOfObject(spots, next);
