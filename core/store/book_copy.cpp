@@ -70,10 +70,10 @@ void copyTable(Database& from, Database& to, const Table& table) {
 }  // namespace
 
 void copyBook(Database& from, Database& to) {
-    createTables(to);
     for (const auto& table : kTables) {
         copyTable(from, to, table);
     }
+    to.backend().mark();  // which may be a part of what was copied over
     // Of the rows no copy is needed: they are what the cells add up to.
     Log(to).rebuildRows();
 }

@@ -24,7 +24,8 @@ struct Book::Parts {
 // Reads again which device and person the book writes for.
 void readSelf(Book::Parts& parts);
 
-// All of one book's tables into a database that has none. Requires: in a transaction of `to`.
+// All that is in one book's tables into those of another, which were just made. Requires: in a
+// transaction of `to`.
 void copyBook(Database& from, Database& to);
 
 // From where on the log is whole: values that were written over before it may be gone.

@@ -205,6 +205,7 @@ Result<void> Book::backup(const std::string& path) const {
         Database target(aside);
         const Snapshot snapshot(*parts_->database);
         Transaction transaction(target);
+        createTables(target);
         copyBook(*parts_->database, target);
         transaction.commit();
         target.run("PRAGMA journal_mode = WAL");

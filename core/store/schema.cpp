@@ -268,9 +268,11 @@ void createSyncTables(Database& database) {
 }
 
 void createRowTables(Database& database) {
+    std::string sql;
     for (const auto& info : model::kinds()) {
-        database.run(tableSql(info, database.dialect()));
+        sql += tableSql(info, database.dialect());
     }
+    database.run(sql);
     auto statement = database.prepare(
         "INSERT INTO meta(name, value) VALUES('catalog', ?1) "
         "ON CONFLICT(name) DO UPDATE SET value = excluded.value");
@@ -279,9 +281,11 @@ void createRowTables(Database& database) {
 }
 
 void dropRowTables(Database& database) {
+    std::string sql;
     for (const auto& info : model::kinds()) {
-        database.run("DROP TABLE IF EXISTS " + std::string(info.table));
+        sql += "DROP TABLE IF EXISTS " + std::string(info.table) + ";";
     }
+    database.run(sql);
 }
 
 const std::string& catalogFingerprint() {

@@ -402,7 +402,7 @@ void World::restore(Actor& actor) {
 void World::crashPeer() {
     star_.peer.reset();
     star_.peerBook.reset();
-    auto opened = store::Book::open(star_.peerPath, star_.random());
+    auto opened = tests::openBook(star_.peerPath, star_.random());
     if (!opened.ok()) {
         fail("the peer's book did not open again: " + opened.error().message);
         std::abort();  // nothing can go on without it

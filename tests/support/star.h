@@ -13,6 +13,7 @@
 #include "sync/exchange/device_side.h"
 #include "sync/exchange/peer_side.h"
 
+#include "tests/support/books.h"
 #include "tests/support/fixed_chance.h"
 
 namespace ledgerboard::tests {
@@ -34,7 +35,7 @@ class Star {
         : folder_((preferMemory(), name)), random_(fixedChance(chance)) {
         peerPath = folder_.file("peer.book");
         peerBook = std::make_unique<store::Book>(
-            store::Book::create(peerPath, "Peer's owner", now(), random_).value());
+            createBook(peerPath, "Peer's owner", now(), random_).value());
         owner = peerBook->me().raw();
         openPeer();
     }

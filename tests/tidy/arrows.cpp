@@ -23,6 +23,7 @@ const std::vector<Layer>& layers() {
         {"core/model", {}},
         {"core/compute", {"core/model"}},
         {"core/store", {"core/model"}},
+        {"core/store/postgres", {"core/model", "core/store"}},
         {"core/intake/tables", {}},
         {"core/intake/notes", {"core/model", "core/intake/tables"}},
         {"core/intake/files", {"core/model", "core/compute", "core/store"}},
@@ -71,8 +72,12 @@ bool mayUse(const Layer& layer, std::string_view path) {
     }
     const bool isCommandLine =
         layer.folder == "desktop/cli" || isUnder(layer.folder, "desktop/cli");
-    // core/qml is the only part of core with Qt in it; the command line stays free of it.
-    return may && !(isUnder(path, "core/qml") && isCommandLine);
+    // core/qml is the only part of core with Qt in it; the command line stays free of it. What
+    // speaks to PostgreSQL is the peer's.
+    const bool qt = isUnder(path, "core/qml") && isCommandLine;
+    const bool postgres = isUnder(path, "core/store/postgres") && layer.folder != "sync/peer" &&
+                          layer.folder != "core/store/postgres";
+    return may && !qt && !postgres;
 }
 
 void checkOurInclude(const SourceText& source, std::size_t at, std::string_view included,
@@ -109,6 +114,9 @@ void checkLibraryInclude(const SourceText& source, std::size_t at, std::string_v
         out.push_back({"sqlite", path, at + 1, "sqlite3.h belongs to core/store alone"});
     }
     const bool httpAllowed = isUnder(path, "sync/guard") || isUnder(path, "sync/link");
+    if (included == "libpq-fe.h" && !isUnder(path, "core/store/postgres") && !test) {
+        out.push_back({"libpq", path, at + 1, "libpq-fe.h belongs to core/store/postgres alone"});
+    }
     if (included == "httplib.h" && !httpAllowed && !test) {
         out.push_back({"httplib", path, at + 1, "httplib.h belongs to sync/guard and sync/link"});
     }
@@ -164,6 +172,7 @@ std::optional<std::string_view> folderOfLibrary(const std::string& name) {
         {"model", "core/model/"},
         {"compute", "core/compute/"},
         {"store", "core/store/"},
+        {"postgres", "core/store/postgres/"},
         {"report", "core/report/"},
         {"give", "core/give/"},
         {"notes", "core/intake/notes/"},

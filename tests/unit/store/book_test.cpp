@@ -6,6 +6,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "tests/support/books.h"
 #include "tests/support/fixed_chance.h"
 
 namespace ledgerboard::store {
@@ -27,7 +28,7 @@ class BookTest : public testing::Test {
     std::string path_ = folder_.file("house.book");
 
     Book make() {
-        auto book = Book::create(path_, "Owner", now_(), fixedChance(1));
+        auto book = tests::createBook(path_, "Owner", now_(), fixedChance(1));
         EXPECT_TRUE(book.ok()) << (book.ok() ? "" : book.error().message);
         return std::move(book).value();
     }
@@ -88,7 +89,7 @@ TEST_F(BookTest, KeepsEveryMemberOverClosingAndOpening) {
         Book book = make();
         house = build(book);
     }
-    auto opened = Book::open(path_, fixedChance(2));
+    auto opened = tests::openBook(path_, fixedChance(2));
     ASSERT_TRUE(opened.ok()) << opened.error().message;
     const model::Item item = itemOf(opened.value(), house);
     EXPECT_EQ(item.space, house.space);

@@ -6,6 +6,7 @@
 
 #include "core/store/sync_book.h"
 
+#include "tests/support/books.h"
 #include "tests/support/fixed_chance.h"
 
 namespace ledgerboard::store {
@@ -22,7 +23,7 @@ Instant day(int number) {
 class CompactTest : public testing::Test {
   protected:
     CompactTest()
-        : book_(Book::create(folder_.file("house.book"), "Ann", day(0), tests::fixedChance(1))
+        : book_(tests::createBook(folder_.file("house.book"), "Ann", day(0), tests::fixedChance(1))
                     .value()),
           sync_(book_),
           space_(book_.newId(day(0))),

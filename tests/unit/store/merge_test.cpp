@@ -7,6 +7,7 @@
 
 #include "core/store/book.h"
 
+#include "tests/support/books.h"
 #include "tests/support/fixed_chance.h"
 
 namespace ledgerboard::store {
@@ -64,8 +65,8 @@ std::vector<Entry> history(std::mt19937_64& chance, std::size_t count) {
 }
 
 Book fresh(const TestFolder& folder, int number) {
-    auto book = Book::create(folder.file("b" + std::to_string(number)), "Owner",
-                             model::Instant::fromMilliseconds(0), fixedChance(7));
+    auto book = tests::createBook(folder.file("b" + std::to_string(number)), "Owner",
+                                  model::Instant::fromMilliseconds(0), fixedChance(7));
     EXPECT_TRUE(book.ok());
     return std::move(book).value();
 }
@@ -76,8 +77,10 @@ TEST(MergeTest, AnyOrderAndAnyRepetitionMakeTheSameBook) {
     if (tests::isLong()) {
         tests::preferMemory();
     }
-    const std::uint64_t seeds = tests::isLong() ? 400 : 12;
-    const int rounds = tests::isLong() ? 50 : 6;
+    // A book in another database than a file takes many times as long to make.
+    const bool inFiles = tests::bookPlace().isFile;
+    const std::uint64_t seeds = tests::isLong() ? (inFiles ? 400 : 40) : (inFiles ? 12 : 3);
+    const int rounds = tests::isLong() ? (inFiles ? 50 : 10) : (inFiles ? 6 : 3);
     std::size_t orders = 0;
     for (std::uint64_t seed = 1; seed <= seeds; ++seed) {
         TestFolder folder("merge");  // of its own, so that few files are there at a time
@@ -112,7 +115,8 @@ TEST(MergeTest, AnyOrderAndAnyRepetitionMakeTheSameBook) {
 TEST(MergeTest, KnownAtIsTheBookRebuiltFromTheEntriesUpToIt) {
     TestFolder folder("known");
     int number = 0;
-    for (std::uint64_t seed = 1; seed <= 6; ++seed) {
+    const std::uint64_t seeds = tests::bookPlace().isFile ? 6 : 1;
+    for (std::uint64_t seed = 1; seed <= seeds; ++seed) {
         std::mt19937_64 chance(seed * 31);
         const auto entries = history(chance, 80);
         Book whole = fresh(folder, number++);
@@ -135,7 +139,8 @@ TEST(MergeTest, KnownAtIsTheBookRebuiltFromTheEntriesUpToIt) {
 
 TEST(MergeTest, UndoThenRedoIsTheIdentityOnCells) {
     TestFolder folder("undo");
-    for (std::uint64_t seed = 1; seed <= 10; ++seed) {
+    const std::uint64_t seeds = tests::bookPlace().isFile ? 10 : 3;
+    for (std::uint64_t seed = 1; seed <= seeds; ++seed) {
         std::mt19937_64 chance(seed * 77);
         SteppingClock now;
         Book book = fresh(folder, static_cast<int>(seed));

@@ -447,7 +447,7 @@ TEST_F(ExchangeTest, APeerRestoredFromABackupGetsBackWhatItLacks) {
     star.peer.reset();
     star.peerBook.reset();
     star.peerPath = backup;
-    star.peerBook = std::make_unique<store::Book>(store::Book::open(backup, star.random()).value());
+    star.peerBook = std::make_unique<store::Book>(tests::openBook(backup, star.random()).value());
     star.openPeer();
     ASSERT_TRUE(star.peer->beginEpoch(star.now()).ok());
     EXPECT_NE(star.peerBook->dump().value(), before);
