@@ -95,6 +95,48 @@ void priceOption(DraftOption& option, const Spots& spots, std::size_t begin, std
     }
 }
 
+// A figure that is what something costs: "£380", "1,400", "nine hundred"; no year and no count.
+bool isPrice(const Amount& amount) {
+    constexpr std::int64_t kLeast = 100'000;  // thousandths
+    const std::int64_t year = amount.value / 1000;
+    const bool yearly = amount.kind == AmountKind::Plain && year >= 1900 && year <= 2060 &&
+                        !amount.paired && amount.value % 1000 == 0;
+    return !yearly && (amount.kind == AmountKind::Money ||
+                       (amount.kind == AmountKind::Plain && amount.value >= kLeast));
+}
+
+// "Oak at 1,150 or laminate at 390", "tile is 1,400, poured concrete is 2,300": two ways with a
+// price each.
+bool pricedBothWays(const Sentence& sentence, const Spots& spots, int materials) {
+    for (std::size_t a = 0; a + 1 < spots.amounts.size(); ++a) {
+        for (std::size_t b = a + 1; b < spots.amounts.size(); ++b) {
+            const Amount& one = spots.amounts[a];
+            const Amount& two = spots.amounts[b];
+            if (!isPrice(one) || !isPrice(two) || two.begin > one.end + 26) {
+                continue;
+            }
+            bool parted = false;
+            std::size_t words = 0;
+            for (std::size_t i = one.end; i < two.begin; ++i) {
+                const bool joint = wordIs(sentence, i, "or") || wordIs(sentence, i, "vs") ||
+                                   isMark(sentence.tokens[i], "/");
+                parted = parted || joint;
+                words += parted && !joint && sentence.tokens[i].kind == TokenKind::Word ? 1 : 0;
+            }
+            const bool work =
+                std::any_of(spots.acts.begin(), spots.acts.end(),
+                            [](const ActSpot& act) { return tables().acts[act.row].weight > 1; });
+            if (parted && words > 0 && (materials > 1 || work || !spots.objects.empty())) {
+                return true;
+            }
+            if (!parted && materials > 1 && spots.objects.size() <= 2 && b == a + 1) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 }  // namespace
 
 Openness opennessOf(const Sentence& sentence, const Spots& spots) {
@@ -143,7 +185,9 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
         either = either || (cue.cue == Cue::Either && open.both && matter &&
                             cue.span.begin < lastOr && !wordIs(sentence, cue.span.end, "way"));
     }
-    open.choice = either || orWork || (question && open.both && open.materials > 1) ||
+    open.priced = pricedBothWays(sentence, spots, open.materials);
+    open.choice = either || orWork || open.priced ||
+                  (question && open.both && open.materials > 1) ||
                   (open.both && open.materials > 1 && spots.amounts.size() > 1);
     return open;
 }

@@ -24,6 +24,7 @@ struct Openness {
     std::size_t hintAt = 0;  // token
     int materials = 0;       // different materials named
     bool both = false;       // "or" stands in it
+    bool priced = false;     // two ways with a price each
 
     [[nodiscard]] bool any() const { return surely || choice || hinted; }
 };

@@ -117,7 +117,11 @@ std::string FactReader::strokeDate(const Sentence& sentence) {
 }
 
 bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
-    const bool goes = lower(sentence, 0) == "go";
+    bool goes = false;
+    for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
+        goes = goes || (lower(sentence, i) == "go" && (dayAt(sentence, i + 1) > 0 || i == 0)) ||
+               (lower(sentence, i) == "strt" && dayAt(sentence, i + 1) > 0);
+    }
     if (!speaksOf(spots, "begin") && !goes) {
         return false;
     }
@@ -189,6 +193,16 @@ bool FactReader::takeTimes(const Sentence& sentence, const Spots& spots) {
             any = true;
             continue;
         }
+        // "wk 13": a count of weeks.
+        const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+        const bool weeks = (before == "wk" || before == "wks") &&
+                           amount.kind == AmountKind::Plain && amount.value % 1000 == 0 &&
+                           amount.value < 100'000;
+        if (weeks && !has("duration_days")) {
+            add(sentence, "duration_days", std::to_string(amount.value / 1000 * 7), 80);
+            any = true;
+            continue;
+        }
         const std::optional<std::int64_t> days = daysOf(amount);
         if (!days || *days < 1 || *days > 2000) {
             continue;
@@ -204,8 +218,15 @@ bool FactReader::takeTimes(const Sentence& sentence, const Spots& spots) {
                                               ? static_cast<double>(amount.begin - cue.span.end)
                                               : static_cast<double>(cue.span.begin) -
                                                     static_cast<double>(amount.end) + 0.5);
-            const bool times =
-                fact == "days_on_market" || fact == "duration_days" || fact == "begin";
+            // "four months, and fourteen days on the market": the nearer span is meant.
+            const bool between =
+                std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& other) {
+                    return daysOf(other).has_value() && other.begin != amount.begin &&
+                           other.begin >= std::min(cue.span.end, amount.end) &&
+                           other.end <= std::max(cue.span.begin, amount.begin);
+                });
+            const bool times = !between && (fact == "days_on_market" || fact == "duration_days" ||
+                                            fact == "begin");
             if (times && far < nearest) {
                 nearest = far;
                 ofMarket = fact == "days_on_market";
@@ -213,11 +234,16 @@ bool FactReader::takeTimes(const Sentence& sentence, const Spots& spots) {
             }
         }
         ofMarket = ofMarket || (askedMarket_ && market);
+        // "Twelve weeks.": all that is said.
+        constexpr std::size_t kBrief = 9;
+        constexpr std::int64_t kLeast = 28;  // days
+        const bool alone = sentence.tokens.size() <= kBrief && spots.acts.empty() &&
+                           *days >= kLeast && (has("purchase") || has("budget"));
         if (ofMarket && market && !has("days_on_market")) {
             add(sentence, "days_on_market", std::to_string(*days), 90);
             any = true;
         } else if (!ofMarket && *days >= 14 && !has("duration_days") && spots.objects.empty() &&
-                   (ofWork || deal)) {
+                   (ofWork || deal || alone)) {
             add(sentence, "duration_days", std::to_string(*days), ofWork && deal ? 90 : 75);
             any = true;
         }

@@ -73,6 +73,35 @@ bool isAsked(const Sentence& sentence, const Amount& amount) {
     return false;
 }
 
+// "Three eighty nine was our first offer": no price that was paid.
+bool wasOnlyOffered(const Sentence& sentence, const Amount& amount) {
+    const std::string next = lower(sentence, amount.end);
+    if (next != "was" && next != "is") {
+        return false;
+    }
+    for (std::size_t i = amount.end + 1; i < amount.end + 6; ++i) {
+        const std::string word = lower(sentence, i);
+        if (word == "offer" || word == "ask" || word == "asking" || word == "list" ||
+            word == "bid" || word == "listing") {
+            return true;
+        }
+    }
+    return false;
+}
+
+// "in 412k / out 589-610k": the short way to say for how much it is bought and sold.
+std::string inOrOut(const Sentence& sentence, const Amount& amount, int taken) {
+    constexpr int kOpening = 14;
+    if (taken > kOpening || amount.begin == 0 || amount.value < 20 * kThousand) {
+        return {};
+    }
+    const bool opens = amount.begin == 1 ||
+                       sentence.tokens[amount.begin - 2].kind != TokenKind::Word ||
+                       sentence.tokens[amount.begin - 2].word == kUnknown;
+    const std::string word = lower(sentence, amount.begin - 1);
+    return word == "in" && opens ? "purchase" : word == "out" ? "resale" : "";
+}
+
 // "Sixty, no, sixty-five": what the next figure takes the place of.
 bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amount) {
     std::size_t at = amount.end;
@@ -158,8 +187,11 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
 }
 
 bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
-    if (!spots.objects.empty() && !spots.acts.empty()) {
-        return false;  // a price of work
+    // A price of work, but for what the opening of the notes says outright.
+    constexpr int kOpening = 14;
+    const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
+    if (ofWork && taken_ > kOpening) {
+        return false;
     }
     bool any = false;
     std::string last;
@@ -176,7 +208,11 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         auto [best, nearest] = nearestFact(sentence, spots, amount);
         // "What are you paying?" "One eighty-five."
         const bool answers = !asked_.empty() && !any && amount.kind != AmountKind::Measured &&
-                             (best.empty() || nearest > 3.0);
+                             (best.empty() || nearest > 3.0 || best == "budget");
+        if (const std::string way = inOrOut(sentence, amount, taken_); !way.empty()) {
+            best = way;
+            nearest = 0.5;
+        }
         if (answers) {
             best = asked_;
             nearest = 4.0;
@@ -188,7 +224,10 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (follows) {
             best = last;
         }
-        if (best.empty() || (best == "purchase" && isAsked(sentence, amount)) ||
+        constexpr double kOutright = 3.0;
+        if (best.empty() || (ofWork && nearest > kOutright) ||
+            (best == "purchase" &&
+             (isAsked(sentence, amount) || wasOnlyOffered(sentence, amount))) ||
             isTakenBack(sentence, spots, amount)) {
             continue;
         }
@@ -241,7 +280,9 @@ bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
         if (unit->name == "sq m") {
             feet = (amount.value * 10'764 / 1000 + 500) / 1000 * 1000;
         }
-        const bool ofObject = !spots.objects.empty() || (taken_ > 12 && !spots.acts.empty());
+        const bool opening = taken_ <= 14 && feet >= 600'000 && spots.acts.empty();
+        const bool ofObject =
+            (!spots.objects.empty() && !opening) || (taken_ > 12 && !spots.acts.empty());
         if (feet < 450'000 || feet > 20'000'000 || ofObject || (taken_ > 40 && has("area_sqft"))) {
             continue;
         }
@@ -318,6 +359,26 @@ bool FactReader::takeFigures(const Sentence& sentence) {
     return false;
 }
 
+// ", so four.": what a count comes to in the end; 0 where it does not.
+std::int64_t FactReader::sumOf(const Sentence& sentence) {
+    for (std::size_t i = 1; i + 2 < sentence.tokens.size(); ++i) {
+        const bool closes =
+            i + 3 >= sentence.tokens.size() || sentence.tokens[i + 2].kind == TokenKind::Mark;
+        if (lower(sentence, i) != "so" || !closes) {
+            continue;
+        }
+        const Token& token = sentence.tokens[i + 1];
+        const NumberRow row = tables().number(token.word);
+        const std::int64_t value = token.kind == TokenKind::Number ? token.value
+                                   : row.kind == NumberKind::Unit  ? row.value
+                                                                   : 0;
+        if (value > 0 && value < 10'000) {
+            return value;
+        }
+    }
+    return 0;
+}
+
 bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     const auto countBefore = [&](std::size_t at) -> const Amount* {
         for (const Amount& amount : spots.amounts) {
@@ -364,9 +425,15 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
         return false;
     }
     // Counts of rooms alone may be of rooms that want work: they must stand early, without any.
-    const bool early = taken_ <= 16 && spots.acts.empty() && spots.objects.empty();
+    const bool early = taken_ <= 16 && spots.acts.empty() &&
+                       (spots.objects.empty() || has("area_sqft") || has("built"));
     if ((beds == nullptr || bathsSaid == 0) && !early) {
         return false;
+    }
+    // "Three bedrooms up, one down, so four."
+    if (const std::int64_t sum = sumOf(sentence); sum > 0 && (beds == nullptr || bathsSaid == 0)) {
+        add(sentence, beds != nullptr ? "bedrooms" : "baths", countText(sum), 85);
+        return true;
     }
     if (beds != nullptr && !has("bedrooms")) {
         add(sentence, "bedrooms", countText(beds->value), bathsSaid != 0 ? 93 : 80);
@@ -410,10 +477,14 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
         }
         const bool built = said || before == "built" || before2 == "built" || before == "c" ||
                            before == "circa" || before == "cape" || before == "ranch";
-        static constexpr std::array<std::string_view, 18> kHouses = {
-            "house",    "foursquare", "ranch",     "cape",      "bungalow", "semi",
-            "colonial", "cottage",    "victorian", "terrace",   "split",    "duplex",
-            "place",    "home",       "farmhouse", "townhouse", "rambler",  "tudor"};
+        static constexpr std::array<std::string_view, 37> kHouses = {
+            "flat",    "flats",        "shotgun",    "row",       "rowhouse",   "cabin",
+            "condo",   "chalet",       "lodge",      "saltbox",   "twin",       "triplex",
+            "adobe",   "contemporary", "building",   "detached",  "maisonette", "apartment",
+            "contemp", "house",        "foursquare", "ranch",     "cape",       "bungalow",
+            "semi",    "colonial",     "cottage",    "victorian", "terrace",    "split",
+            "duplex",  "place",        "home",       "farmhouse", "townhouse",  "rambler",
+            "tudor"};
         bool house = false;
         for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
             const std::string word = lower(sentence, i);

@@ -29,6 +29,7 @@ class FactReader {
     [[nodiscard]] static std::string strokeDate(const Sentence& sentence);
     [[nodiscard]] static std::int64_t bathsWithParts(const Sentence& sentence, const Amount& baths);
     [[nodiscard]] static std::int64_t bathAndAHalf(const Sentence& sentence);
+    [[nodiscard]] static std::int64_t sumOf(const Sentence& sentence);
     bool takeRooms(const Sentence& sentence, const Spots& spots);
     bool takeYear(const Sentence& sentence, const Spots& spots);
     bool takeTimes(const Sentence& sentence, const Spots& spots);

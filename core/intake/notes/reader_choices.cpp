@@ -69,6 +69,11 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (dead || (!open.surely && !open.choice && !open.hinted && !section && !pending)) {
         return false;
     }
+    // "Maybe we paint it": a thought; with what it costs, or "or", a choice.
+    const bool faint = open.hinted && !open.surely && !open.choice && !section && !pending;
+    if (faint && spots.amounts.empty() && !open.both) {
+        return false;
+    }
     if (spots.has(Cue::Decided) && !open.surely) {
         return false;
     }
