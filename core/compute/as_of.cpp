@@ -139,6 +139,7 @@ void limitPromises(model::JobRows& rows, Date day) {
 
 void limitMoney(model::JobRows& rows, Date day) {
     keepUntil(rows.spends, day, &model::Spend::spentOn);
+    keepUntil(rows.bank_lines, day, &model::BankLine::postedOn);
     std::erase_if(rows.draws, [&](const model::Draw& draw) {
         return allAfter(day, {draw.askedOn, draw.inspectedOn, draw.fundedOn});
     });

@@ -6,10 +6,11 @@
 //
 // Which date decides, by kind. A row with none of its dates entered is kept: nothing says that it
 // was not there yet.
-//   mark marked; spend spent; photo taken; punch item found; look looked; visit visited; presence
-//   present; review reviewed; baseline frozen (its items with it); price "as of"; nearby sale sold
-//   change        asked, or the earliest of signed and refused; later signed, refused: not yet
-//   draw          asked, or the earliest of inspected and funded; later inspected: its lines'
+//   mark marked; spend spent; bank line posted; photo taken; punch item found; look looked; visit
+//   visited; presence present; review reviewed; baseline frozen (its items with it); price "as of";
+//   nearby sale sold change        asked, or the earliest of signed and refused; later signed,
+//   refused: not yet draw          asked, or the earliest of inspected and funded; later inspected:
+//   its lines'
 //                 allowed percents not yet; later funded: amount, holdback and fee not yet
 //   delivery      ordered; later arrived, looked at: not yet
 //   inspection    asked, or held; later held: outcome and corrections not yet

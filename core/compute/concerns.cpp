@@ -26,6 +26,8 @@ std::string_view wordsFor(ConcernKind kind) {
             return "arrives late";
         case ConcernKind::Unfinished:
             return "no amount";
+        case ConcernKind::BankLineWaits:
+            return "bank line waits";
         case ConcernKind::PaperNotSeen:
             return "paper not seen";
         case ConcernKind::WaiverMissing:

@@ -29,6 +29,7 @@ enum class ConcernKind {
     Order,            // order-by passed or near
     ArrivesLate,      // promised for after the planned start
     Unfinished,       // receipts without an amount
+    BankLineWaits,    // lines of the bank that nobody has said what they are for
     PaperNotSeen,     // bills and receipts whose paper nobody has seen
     WaiverMissing,    // accepted, final waiver not in
     Insurance,        // lapsed or about to

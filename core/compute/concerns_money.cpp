@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <unordered_set>
 
+#include "core/compute/bank_lines.h"
 #include "core/compute/concern_list.h"
 #include "core/compute/positions.h"
 #include "core/compute/progress.h"
@@ -46,6 +47,7 @@ class MoneyCollector : private ConcernList {
         addContracts();
         addChanges();
         addPapers();
+        addBankLines();
         addInsurance();
         addOutsideBaseline();
         addCash();
@@ -223,6 +225,25 @@ class MoneyCollector : private ConcernList {
                 "bill or receipt not seen for " + daysText(levels_.paperDays) + " or more",
                 Page::Spend)
                 .money = unseenSum;
+        }
+    }
+
+    void addBankLines() {
+        const SettledLines settled(rows_);
+        std::size_t waiting = 0;
+        Money sum;
+        for (const model::BankLine& line : rows_.bank_lines) {
+            const Money amount = line.amount.value_or(Money{});
+            if (settled.isWaiting(line)) {
+                ++waiting;
+                sum += amount < Money{} ? -amount : amount;
+            }
+        }
+        if (waiting > 0) {
+            add(ConcernKind::BankLineWaits, Level::Watch,
+                std::to_string(waiting) + (waiting == 1 ? " bank line" : " bank lines"),
+                "nobody has said what for, so counted nowhere", Page::Spend)
+                .money = sum;
         }
     }
 

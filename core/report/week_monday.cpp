@@ -71,6 +71,8 @@ std::string whatText(const Concern& concern) {
                    " after its planned start";
         case ConcernKind::Unfinished:
             return "Fill in the amount of " + concern.about;
+        case ConcernKind::BankLineWaits:
+            return "Say what " + concern.about + " paid for: " + moneyOf(concern) + " in all";
         case ConcernKind::PaperNotSeen:
             return "Find " + concern.about + ": " + moneyOf(concern) + " in all";
         case ConcernKind::NotMarked:

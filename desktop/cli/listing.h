@@ -22,6 +22,7 @@ struct Listing {
     std::map<model::RawId, compute::LineFigures> lines;  // of scope items
     std::set<model::RawId> unpriced;                     // scope items that nothing prices
     model::NameRecord name;
+    std::string job;  // its name; empty where the rows are of the whole book
 };
 
 // As of and known at what the session was asked for. Errors: an unknown kind; as Session::rows.

@@ -12,6 +12,7 @@
 
 #include "core/model/machine.h"
 
+#include "desktop/cli/bank_program.h"
 #include "desktop/cli/run.h"
 
 namespace {
@@ -75,6 +76,11 @@ model::Result<model::Instant> instantIn(const std::string& text, const std::stri
     });
 }
 
+std::string thisProgram() {
+    std::error_code problem;
+    return std::filesystem::read_symlink("/proc/self/exe", problem).string();
+}
+
 std::string thisZone() {
     if (const std::string zone = environment("TZ"); !zone.empty()) {
         return zone;
@@ -131,6 +137,9 @@ int main(int argc, char** argv) {
         showsUnicode() && !dumb,
         [](int ms) { std::this_thread::sleep_for(std::chrono::milliseconds(ms)); },
         instantIn,
+        [](const std::string& file, const std::string& zone) {
+            return cli::readByBankProgram(cli::bankProgramBeside(thisProgram()), file, zone);
+        },
     };
     try {
         return cli::run({argv + 1, argv + argc}, surroundings);

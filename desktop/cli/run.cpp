@@ -32,6 +32,7 @@ struct Spoken {
     StartOptions start;
     ReadOptions read;
     BringOptions bring;
+    BankOptions bank;
     ChooseOptions choose;
     EditOptions set;
     AddOptions add;
@@ -100,21 +101,36 @@ void addBeginning(CLI::App& app, Spoken& s) {
     for (const auto& kind : intake::bringKinds()) {
         kinds += (kinds.empty() ? "" : ", ") + std::string(kind.word);
     }
-    CLI::App* bring = addVerb(app, s, "bring", "Rows from a CSV file, or a folder of photos",
+    CLI::App* bring = addVerb(app, s, "bring", "Rows from a CSV file, a bank's download, photos",
                               "ledgerboard bring spend april.csv --match \"Paid to=Payee\" --try\n"
+                              "  ledgerboard bring spend april.ofx\n"
                               "  ledgerboard bring photos site-visit-may-8",
                               [&s](Session& session) { return verbBring(session, s.bring); });
     bring->add_option("KIND", s.bring.kind, "One of: " + kinds + ", photos")->required();
     bring
         ->add_option(
             "FILE", s.bring.file,
-            "CSV with a row of headings; for photos a JPEG picture or a folder of them, if "
+            "CSV with a row of headings; for spend also a bank's download (OFX, QFX); for photos a "
+            "JPEG picture or a folder of them, if "
             "need be with a photos.csv that lists them (File, Space, Item, Stage, Taken at, Spot, "
             "Caption, For the lender)")
         ->required();
     bring->add_option("--match", s.bring.match,
                       "Where headings differ: theirs=ours,... ('-' leaves a column out)");
     bring->add_flag("--try", s.bring.tryOnly, "Show what would come in; write nothing");
+
+    CLI::App* bank =
+        addVerb(app, s, "bank", "What lines of the bank wait for a decision; or say what one is",
+                "ledgerboard bank\n  ledgerboard bank 3f9a --for kitchen/cabinets\n"
+                "  ledgerboard bank 3f9a --not-ours",
+                [&s](Session& session) { return verbBank(session, s.bank); });
+    bank->add_option("LINE", s.bank.line, "Its id as 'bank' lists it, or the bank's own");
+    bank->add_flag("--yes", s.bank.yes, "The guess is right");
+    bank->add_option("--for", s.bank.target,
+                     "What it is for: an item, a contract, a crew, an invoice it pays, a row of "
+                     "spend it is the payment of, a draw; or 'job'");
+    bank->add_flag("--not-ours", s.bank.notOurs, "It has nothing to do with the house");
+    bank->add_flag("--once", s.bank.once, "Only this line: make no rule of it");
 }
 
 void addEditing(CLI::App& app, Spoken& s) {

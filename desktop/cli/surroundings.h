@@ -34,6 +34,10 @@ struct Surroundings {
     // where there is none, clocks are taken to show UTC. Errors (CannotBeMet): as dayIn.
     std::function<model::Result<model::Instant>(const std::string& local, const std::string& zone)>
         instantIn = {};
+    // What the program that knows OFX prints of a bank's download, its days those of a time zone
+    // (bank_program.h).
+    std::function<model::Result<std::string>(const std::string& file, const std::string& zone)>
+        readDownload = {};
 };
 
 }  // namespace ledgerboard::cli

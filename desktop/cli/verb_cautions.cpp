@@ -217,9 +217,9 @@ void print(Session& session, const Targets& targets, model::Date day, const std:
 }  // namespace
 
 Done verbCautions(Session& session, const std::string& itemText) {
-    auto rows = session.rows();
-    if (!rows.ok()) {
-        return rows.error();
+    auto job = session.jobOnDay();
+    if (!job.ok()) {
+        return job.error();
     }
     std::optional<model::RawId> only;
     if (!itemText.empty()) {
@@ -233,12 +233,9 @@ Done verbCautions(Session& session, const std::string& itemText) {
         }
         only = item.value();
     }
-    auto today = session.today();
-    if (!today.ok()) {
-        return today.error();
-    }
+    const auto& [rows, today] = job.value();
     return model::guarded([&]() -> Done {
-        Cautions cautions = compute::cautionsOf(rows.value(), today.value());
+        Cautions cautions = compute::cautionsOf(rows, today);
         if (only) {
             std::erase_if(cautions.all,
                           [&](const CautionRead& one) { return one.item.raw() != *only; });
@@ -252,11 +249,11 @@ Done verbCautions(Session& session, const std::string& itemText) {
                           session.finder().value()->nameOf(*only) + ". " +
                           std::string(compute::kCautionReminder) + "\n");
         } else if (cautions.all.empty()) {
-            session.print(rows.value().job.name +
+            session.print(rows.job.name +
                           ": no cautions, for there is no work in the scope yet.\n"
                           "Next: ledgerboard read walk-notes.txt --keep\n");
         } else {
-            session.print(cautionText(session, rows.value(), cautions));
+            session.print(cautionText(session, rows, cautions));
         }
         return {};
     });

@@ -57,12 +57,6 @@ Result<std::string> jobJson(Session& session) {
     return document.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
 }
 
-// What a kind's listing is printed as: the job it is of.
-std::string jobName(Session& session) {
-    auto job = session.jobOnDay();
-    return job.ok() ? job.value().rows.job.name : std::string();
-}
-
 Result<std::string> scheduleBytes(Session& session, const std::string& crewName) {
     auto job = session.jobOnDay();
     if (!job.ok()) {
@@ -133,7 +127,7 @@ Result<std::string> kindBytes(Session& session, const GiveOptions& options) {
         }
         if (options.format == "xlsx") {
             return give::workbookBytes({give::recordSheet(
-                listing.kind, listing.records, listing.lines, listing.name, jobName(session))});
+                listing.kind, listing.records, listing.lines, listing.name, listing.job)});
         }
         return listingJson(listing).dump(2, ' ', false, nlohmann::json::error_handler_t::replace) +
                "\n";

@@ -233,6 +233,7 @@ Result<Listing> listingOf(Session& session, const std::string& kindName) {
     if (!rows.ok()) {
         return rows.error();
     }
+    listing.job = rows.value().job.name;
     model::visitLists(rows.value(), [&](const auto& list) {
         using Row = typename std::remove_cvref_t<decltype(list)>::value_type;
         if (Row::kKind == *kind) {

@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/intake/bank/statement.h"
 #include "core/intake/files/bring.h"
 #include "core/intake/files/csv.h"
 #include "core/intake/keep/keep_draft.h"
@@ -124,6 +125,12 @@ Done verbBring(Session& session, const BringOptions& options) {
     auto book = session.book();
     if (!book.ok()) {
         return book.error();
+    }
+    if (model::kindNamed(options.kind) == model::Kind::Spend) {
+        auto bytes = intake::readWholeFile(options.file);
+        if (bytes.ok() && intake::isBankDownload(bytes.value())) {
+            return bringDownload(session, options);
+        }
     }
     model::Id<model::Kind::Job> meant;
     const bool photos = model::kindNamed(options.kind) == model::Kind::Photo;

@@ -26,6 +26,13 @@ struct BringOptions {
     bool tryOnly = false;
 };
 
+struct BankOptions {
+    std::string line, target;
+    bool yes = false;
+    bool notOurs = false;
+    bool once = false;
+};
+
 struct ChooseOptions {
     std::string alternate, option, why, cash, finish, chance;
 };
@@ -110,6 +117,9 @@ using Done = model::Result<void>;
 [[nodiscard]] Done verbStart(Session& session, const StartOptions& options);
 [[nodiscard]] Done verbRead(Session& session, const ReadOptions& options);
 [[nodiscard]] Done verbBring(Session& session, const BringOptions& options);
+// `bring spend` with a bank's download.
+[[nodiscard]] Done bringDownload(Session& session, const BringOptions& options);
+[[nodiscard]] Done verbBank(Session& session, const BankOptions& options);
 [[nodiscard]] Done verbSet(Session& session, const EditOptions& options);
 [[nodiscard]] Done verbAdd(Session& session, const AddOptions& options);
 [[nodiscard]] Done verbDrop(Session& session, const std::string& record);

@@ -127,6 +127,10 @@ Finder::Forms Finder::formsOf(const Row& row) const {
         return {{row.what}, {}};
     } else if constexpr (std::is_same_v<Row, model::Spend>) {
         return {{row.bankId}, {}};
+    } else if constexpr (std::is_same_v<Row, model::BankLine>) {
+        return {{"line " + row.bankId}, {}};  // the bank id alone is its row of spend
+    } else if constexpr (std::is_same_v<Row, model::PayeeRule>) {
+        return {{row.words}, {}};
     } else if constexpr (std::is_same_v<Row, model::Draw>) {
         return row.number
                    ? Forms{{std::to_string(*row.number)}, {"draw" + std::to_string(*row.number)}}

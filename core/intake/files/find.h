@@ -1,11 +1,11 @@
 // Which record does a person mean, and what is a record called?
 //
 // A record is known by its name (a crew, a space, a contract ...), SPACE/OBJECT for scope items,
-// the two letters of a space, a draw's number, a spend's bank id, its whole id, or four or more hex
-// digits from the start or end of its id. Case, spaces and hyphens do not matter. Where two records
-// share a name, longer names tell them apart: SPACE/TREATMENT OBJECT, CREW/CONTRACT,
-// QUESTION/OPTION, and in the end NAME [end of the id]. Names go before ids.
-// Threads: any number may ask; adding is one thread's work.
+// the two letters of a space, a draw's number, a spend's bank id ("line" before it for the bank
+// line), its whole id, or four or more hex digits from the start or end of its id. Case, spaces and
+// hyphens do not matter. Where two records share a name, longer names tell them apart:
+// SPACE/TREATMENT OBJECT, CREW/CONTRACT, QUESTION/OPTION, and in the end NAME [end of the id].
+// Names go before ids. Threads: any number may ask; adding is one thread's work.
 #pragma once
 
 #include <string>

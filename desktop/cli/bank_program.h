@@ -1,0 +1,23 @@
+// How is a bank's download read? By running ledgerboard-ofx and taking what it prints.
+//
+// Threads: one at a time.
+#pragma once
+
+#include <string>
+
+#include "core/model/result.h"
+
+namespace ledgerboard::cli {
+
+// What the program at `program` prints of `file`, its days those of `timeZone` (empty: UTC).
+// Errors (CannotBeMet): it is not installed; what it says is wrong with the file; it printed more
+// than 256 MiB, or ended in another way.
+[[nodiscard]] model::Result<std::string> readByBankProgram(const std::string& program,
+                                                           const std::string& file,
+                                                           const std::string& timeZone);
+
+// Where ledgerboard-ofx is installed beside the program at `self`: in the same folder, or in
+// ../lib/ledgerboard. The first where there is none.
+[[nodiscard]] std::string bankProgramBeside(const std::string& self);
+
+}  // namespace ledgerboard::cli
