@@ -200,7 +200,14 @@ show 10 punch --crew "Tile crew" --as-of 2026-05-22
 show 16 close --as-of 2026-05-22
 show 14 taught --as-of 2026-05-22
 
-chapter "10. The deal, how sure it is, the cash and the draw, and the book checked from end to end"
+chapter "10. What the bank says: its download brought in, each line with what it is for"
+show 12 bring spend demo-data/bank-may.ofx
+show 12 bank
+show 5 bank bk-0523-1 --not-ours
+printf '\n  A download that overlaps adds nothing twice:\n'
+show 2 bring spend demo-data/bank-may.ofx
+
+chapter "11. The deal, how sure it is, the cash and the draw, and the book checked from end to end"
 show 42 deal --as-of 2026-05-22
 show 32 risk --as-of 2026-05-22
 show 44 cash --as-of 2026-05-22

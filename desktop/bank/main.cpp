@@ -122,6 +122,25 @@ int onLine(const OfxTransactionData line, void* to) {
     return 0;
 }
 
+// libofx takes a file that ends early for whole where the rest would have been closing tags; lines
+// may be missing then.
+bool isWhole(const std::string& file) {
+    constexpr off_t kEnd = 512;
+    std::string end;
+    if (std::FILE* opened = std::fopen(file.c_str(), "rb"); opened != nullptr) {
+        ::fseeko(opened, 0, SEEK_END);
+        const off_t size = ::ftello(opened);
+        ::fseeko(opened, size > kEnd ? size - kEnd : 0, SEEK_SET);
+        char part[kEnd];
+        end.assign(part, std::fread(part, 1, sizeof part, opened));
+        std::fclose(opened);
+    }
+    for (char& c : end) {
+        c = static_cast<char>(c >= 'a' && c <= 'z' ? c - 'a' + 'A' : c);
+    }
+    return end.find("</OFX>") != std::string::npos;
+}
+
 int complain(int status, const std::string& what) {
     std::fprintf(stderr, "ledgerboard-ofx: %s\n", what.c_str());
     return status;
@@ -170,10 +189,11 @@ int main(int argc, char** argv) {
     if (!statement.problem.empty()) {
         return complain(kCannotBeRead, file + ": " + statement.problem);
     }
-    if (failed != 0) {
-        return complain(
-            kCannotBeRead,
-            file + ": not a whole OFX download (cut off, or not OFX): download it again");
+    if (failed != 0 || !isWhole(file)) {
+        return complain(kCannotBeRead,
+                        file +
+                            ": not a whole OFX download (cut off, not OFX, or a line in it lacks "
+                            "its id, date or amount): download it again");
     }
     const nlohmann::json document = {
         {"form", 1}, {"currency", statement.currency}, {"lines", statement.lines}};

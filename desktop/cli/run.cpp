@@ -106,11 +106,12 @@ void addBeginning(CLI::App& app, Spoken& s) {
                               "  ledgerboard bring spend april.ofx\n"
                               "  ledgerboard bring photos site-visit-may-8",
                               [&s](Session& session) { return verbBring(session, s.bring); });
-    bring->add_option("KIND", s.bring.kind, "One of: " + kinds + ", photos")->required();
+    bring->add_option("KIND", s.bring.kind, "One of: " + kinds + ", photos, job")->required();
     bring
         ->add_option(
             "FILE", s.bring.file,
-            "CSV with a row of headings; for spend also a bank's download (OFX, QFX); for photos a "
+            "CSV with a row of headings; for job a zip that 'give job zip' made; for spend also a "
+            "bank's download (OFX, QFX); for photos a "
             "JPEG picture or a folder of them, if "
             "need be with a photos.csv that lists them (File, Space, Item, Stage, Taken at, Spot, "
             "Caption, For the lender)")
@@ -249,11 +250,13 @@ void addLooking(CLI::App& app, Spoken& s) {
     CLI::App* give =
         addVerb(app, s, "give", "A page or a list as a file",
                 "ledgerboard give week html week.html\n  ledgerboard give scope xlsx scope.xlsx\n  "
-                "ledgerboard give schedule ics tile.ics --crew \"Tile crew\"",
+                "ledgerboard give schedule ics tile.ics --crew \"Tile crew\"\n  "
+                "ledgerboard give job zip quince-row.zip",
                 [&s](Session& session) { return verbGive(session, s.give); });
     give->add_option("WHAT", s.give.what, "week, schedule, draw, job, or a kind such as scope")
         ->required();
-    give->add_option("FORMAT", s.give.format, "csv, json, xlsx, html or ics, as fits")->required();
+    give->add_option("FORMAT", s.give.format, "csv, json, xlsx, html, ics or zip, as fits")
+        ->required();
     give->add_option("FILE", s.give.file, "Where to write it")->required();
     give->add_option("--crew", s.give.crew, "With schedule: only what this crew is to know");
 }

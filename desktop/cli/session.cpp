@@ -209,6 +209,16 @@ void Session::printTable(const report::Table& table) {
         table, {surroundings_.width, script(), surroundings_.isTerminal && surroundings_.unicode});
 }
 
+Result<void> refuseBook(const std::string& path) {
+    std::string begins(16, '\0');
+    if (std::ifstream existing(path, std::ios::binary); existing.read(begins.data(), 16)) {
+        if (begins == std::string("SQLite format 3\0", 16)) {
+            return model::cannotBeMet(path + " is a database: name another file");
+        }
+    }
+    return {};
+}
+
 Result<void> writeFile(const std::string& path, const std::string& bytes) {
     namespace fs = std::filesystem;
     std::error_code problem;
@@ -223,11 +233,8 @@ Result<void> writeFile(const std::string& path, const std::string& bytes) {
         device << bytes << std::flush;
         return device ? Result<void>() : Result<void>(cannot);
     }
-    std::string begins(16, '\0');
-    if (std::ifstream existing(path, std::ios::binary); existing.read(begins.data(), 16)) {
-        if (begins == std::string("SQLite format 3\0", 16)) {
-            return model::cannotBeMet(path + " is a database: name another file");
-        }
+    if (auto good = refuseBook(path); !good.ok()) {
+        return good;
     }
     // A link keeps leading where it led.
     const fs::path followed = fs::canonical(path, problem);

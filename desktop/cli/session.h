@@ -87,6 +87,9 @@ class Session {
     std::int64_t clockOffsetMs_ = 0;
 };
 
+// Refuses to write over a database, a book above all.
+[[nodiscard]] model::Result<void> refuseBook(const std::string& path);
+
 // Writes a file aside and renames it, so that it is there whole or not at all. Refuses to replace
 // a book. Errors name the file.
 [[nodiscard]] model::Result<void> writeFile(const std::string& path, const std::string& bytes);

@@ -2,6 +2,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/compute/schedule_days.h"
+#include "core/give/job_file.h"
 #include "core/give/page_sheets.h"
 #include "core/give/record_sheet.h"
 #include "core/give/schedule_ics.h"
@@ -164,9 +165,49 @@ Result<std::string> bytesFor(Session& session, const GiveOptions& options) {
     return kindBytes(session, options);
 }
 
+// A whole job with its photos, which is written as it is made.
+Done giveJob(Session& session, const std::string& path) {
+    auto job = session.job();
+    if (!job.ok()) {
+        return job.error();
+    }
+    if (!session.globals().asOf.empty()) {
+        return model::wrongUse("--as-of: a whole job is given as it is; --known-at goes with it");
+    }
+    if (auto good = refuseBook(path); !good.ok()) {
+        return good.error();
+    }
+    auto book = session.bookToRead();
+    if (!book.ok()) {
+        return book.error();
+    }
+    auto given = give::giveJobFile(*book.value(), job.value(), path, session.now());
+    if (!given.ok()) {
+        return given.error();
+    }
+    const auto& done = given.value();
+    if (session.json()) {
+        session.printJson({{"file", path},
+                           {"records", done.records},
+                           {"photos", done.photos},
+                           {"missing", done.missing}});
+        return {};
+    }
+    for (const auto& sentence : done.missing) {
+        session.print("without  " + sentence + "\n");
+    }
+    session.print("Wrote " + path + ": " + std::to_string(done.records) + " records, " +
+                  std::to_string(done.photos) + " photos.\n");
+    return {};
+}
+
 }  // namespace
 
 Done verbGive(Session& session, const GiveOptions& options) {
+    if (model::folded(options.what) == "job" && options.format == "zip") {
+        return options.crew.empty() ? giveJob(session, options.file)
+                                    : model::wrongUse("--crew goes with schedule");
+    }
     auto bytes = bytesFor(session, options);
     if (!bytes.ok()) {
         return bytes.error();

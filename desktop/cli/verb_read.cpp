@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/give/job_file.h"
 #include "core/intake/bank/statement.h"
 #include "core/intake/files/bring.h"
 #include "core/intake/files/csv.h"
@@ -118,6 +119,44 @@ Done verbRead(Session& session, const ReadOptions& options) {
     return {};
 }
 
+namespace {
+
+Done bringJob(Session& session, const BringOptions& options) {
+    if (!options.match.empty()) {
+        return model::wrongUse("--match is for CSV: a whole job has no headings to match");
+    }
+    auto done =
+        give::bringJobFile(*session.book().value(), options.file, options.tryOnly, session.now());
+    if (!done.ok()) {
+        return done.error();
+    }
+    const auto& brought = done.value();
+    if (session.json()) {
+        session.printJson({{"job", brought.name},
+                           {"added", brought.added},
+                           {"same", brought.same},
+                           {"differ", brought.differ},
+                           {"photos", brought.photos},
+                           {"remarks", brought.remarks},
+                           {"written", !options.tryOnly && brought.added > 0}});
+        return {};
+    }
+    for (const auto& remark : brought.remarks) {
+        session.print("remark  " + remark + "\n");
+    }
+    session.print(brought.name + ": " + std::to_string(brought.added) + " records added with " +
+                  std::to_string(brought.photos) + " photos, " + std::to_string(brought.same) +
+                  " as they were" +
+                  (options.tryOnly ? "; tried only, nothing is written.\n" : ".\n"));
+    if (brought.differ > 0) {
+        session.print(std::to_string(brought.differ) +
+                      " say something else in this book, and were left as they are here.\n");
+    }
+    return {};
+}
+
+}  // namespace
+
 Done verbBring(Session& session, const BringOptions& options) {
     if (auto good = session.refusePast("bring", false); !good.ok()) {
         return good.error();
@@ -125,6 +164,9 @@ Done verbBring(Session& session, const BringOptions& options) {
     auto book = session.book();
     if (!book.ok()) {
         return book.error();
+    }
+    if (model::kindNamed(options.kind) == model::Kind::Job) {
+        return bringJob(session, options);
     }
     if (model::kindNamed(options.kind) == model::Kind::Spend) {
         auto bytes = intake::readWholeFile(options.file);

@@ -1,21 +1,27 @@
 #!/usr/bin/python3
-"""Do the demo's calendar and workbooks say, to programs that are not ours, what --json says?
+"""Do programs that are not ours read in the demo's files what ours reads, or says with --json?
 
-Usage: other_programs.py PROGRAM FOLDER   (FOLDER holds quince-row.book of the demo)
-The calendar is read by the icalendar library, the workbooks by openpyxl; totals are added up again
-here, in cents, from the cells that the formulas name.
+Usage: other_programs.py PROGRAM FOLDER DOWNLOAD   (FOLDER holds quince-row.book of the demo)
+The calendar is read by the icalendar library, the workbooks by openpyxl, the bank's download by
+ofxparse; totals are added up again here, in cents, from the cells that the formulas name.
 """
+import csv
 import datetime
+import hashlib
+import io
 import json
+import pathlib
 import re
 import subprocess
 import sys
+import zipfile
 from decimal import Decimal
 
 import icalendar
+import ofxparse
 import openpyxl
 
-PROGRAM, FOLDER = sys.argv[1], sys.argv[2]
+PROGRAM, FOLDER, DOWNLOAD = sys.argv[1:4]
 BASE = [PROGRAM, "--book", FOLDER + "/quince-row.book", "--as-of", "2026-05-22"]
 
 
@@ -25,8 +31,8 @@ def give(*words):
     return path
 
 
-def asked(*words):
-    return json.loads(subprocess.run(BASE + ["--json", *words], check=True,
+def asked(*words, base=None):
+    return json.loads(subprocess.run((base or BASE) + ["--json", *words], check=True,
                                      capture_output=True).stdout)
 
 
@@ -35,8 +41,11 @@ def cents(cell):
 
 
 def same(what, ours, theirs):
+    if isinstance(ours, dict):
+        for key in ours:
+            same(f"{what}, {key}", ours[key], theirs.get(key))
     if ours != theirs:
-        sys.exit(f"{what}: {ours} by --json, {theirs} as read by the other program")
+        sys.exit(f"{what}: {str(ours)[:900]} by --json, {str(theirs)[:900]} by the other program")
 
 
 def totals(path, sheet=None):
@@ -114,6 +123,44 @@ def check_calendar():
     assert 0 < len(crew) < len(whole) and set(crew) <= set(whole)
 
 
+def check_bank():
+    with open(DOWNLOAD, "rb") as file:
+        account = ofxparse.OfxParser.parse(file).account
+    theirs = [(line.id, line.date.date().isoformat(), cents(line.amount), line.payee)
+              for line in account.statement.transactions]
+    ours = [(line["bank_id"], line["date"], cents(line["amount"]), line["payee"])
+            for line in asked("bring", "spend", DOWNLOAD, "--try", base=BASE[:3])["lines"]]
+    same("bank lines", ours, theirs)
+    assert len(ours) == 10, ours
+
+
+def check_job_file():
+    """The zip as Python's zipfile reads it; and brought into an empty book it is the same job."""
+    path = FOLDER + "/given-job.zip"
+    subprocess.run(BASE[:3] + ["give", "job", "zip", path], check=True, capture_output=True)
+    with zipfile.ZipFile(path) as archive:
+        assert archive.testzip() is None
+        records = json.loads(archive.read("job.json"))["records"]
+        for name in archive.namelist():
+            if name.startswith("photos/"):
+                digest = hashlib.sha256(archive.read(name)).hexdigest()
+                same(name, name, f"photos/{digest}.jpg")
+        rows = csv.DictReader(io.StringIO(archive.read("csv/spends.csv").decode()))
+        same("spends.csv, sum", sum(cents(spend.get("amount", "0")) for spend in records["spends"]),
+             sum(cents(row["Amount"] or "0") for row in rows))
+    for name in ("brought.book", "brought.book-wal", "brought.book-shm"):
+        pathlib.Path(FOLDER, name).unlink(missing_ok=True)
+    other = [PROGRAM, "--book", FOLDER + "/brought.book"]
+    subprocess.run(other + ["start", "Another house"], check=True, capture_output=True)
+    subprocess.run(other + ["bring", "job", path], check=True, capture_output=True)
+    job = asked("list", "jobs")["jobs"][0]["name"]
+    for verb in (["week"], ["list", "scope"], ["deal"]):
+        theirs = asked(*verb, base=other + ["--as-of", "2026-05-22", "--job", job])
+        same("brought into another book, " + verb[0], asked(*verb), theirs)
+
+
 check_workbooks()
 check_calendar()
-print("icalendar and openpyxl read what --json says")
+check_bank()
+check_job_file()
+print("icalendar, openpyxl, ofxparse and zipfile read what --json says")

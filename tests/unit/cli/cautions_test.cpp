@@ -61,7 +61,7 @@ class CautionsCliTest : public testing::Test {
 
     // The caution of an item in the JSON of `cautions`.
     json cautionOf(const std::string& item, const std::string& about) {
-        const json document = this->document({"cautions"});
+        const json document = this->document({"cautions", "--as-of", "2026-04-30"});
         for (const auto& one : document["items"]) {
             for (const auto& caution : one["cautions"]) {
                 if (one["name"] == item && caution["about"] == about) {
@@ -136,7 +136,7 @@ TEST_F(CautionsCliTest, AllOfOneNameAndOneByItsId) {
 TEST_F(CautionsCliTest, AnAcknowledgementAfterTheMarkFlagsIt) {
     text({"acknowledge", "kitchen/range", "gas", "--at", "2026-04-10"});
     EXPECT_THAT(text({"mark", "kitchen/range", "50", "--at", "2026-04-09"}), HasSubstr("Flagged"));
-    const json all = document({"cautions"});
+    const json all = document({"cautions", "--as-of", "2026-04-30"});
     ASSERT_EQ(all["marks_in_spite"].size(), 1U);
     EXPECT_EQ(all["marks_in_spite"][0]["item"], "Kitchen/range");
     EXPECT_THAT(text({"mark", "kitchen/range", "60", "--at", "2026-04-10"}),
@@ -150,7 +150,7 @@ TEST_F(CautionsCliTest, BroughtMarksAreKeptAndFlagged) {
     const std::string said = text({"bring", "marks", file});
     EXPECT_THAT(said, HasSubstr("1 mark says that work was begun while a caution was open"));
     EXPECT_THAT(said, HasSubstr("Kitchen/range"));
-    EXPECT_EQ(document({"cautions"})["marks_in_spite"].size(), 1U);
+    EXPECT_EQ(document({"cautions", "--as-of", "2026-04-30"})["marks_in_spite"].size(), 1U);
     EXPECT_EQ(document({"list", "marks"})["marks"].size(), 3U);
     EXPECT_THAT(text({"bring", "marks", file}), Not(HasSubstr("while a caution")));
     EXPECT_EQ(document({"list", "marks"})["marks"].size(), 3U);

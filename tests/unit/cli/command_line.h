@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "desktop/cli/bank_program.h"
 #include "desktop/cli/run.h"
 #include "tests/support/fixed_chance.h"
 
@@ -21,6 +22,9 @@ class CommandLine {
   public:
     explicit CommandLine(std::string book, std::uint64_t seed = 4)
         : book_(std::move(book)), chance_(tests::fixedChance(seed)) {}
+
+    // Bank downloads are read by this program, as by the real command line.
+    void readsDownloadsBy(std::string program) { bankProgram_ = std::move(program); }
 
     Answer operator()(const std::vector<std::string>& arguments, const std::string& in = "") {
         std::istringstream input(in);
@@ -43,6 +47,11 @@ class CommandLine {
             80,
             false,
             true};
+        if (!bankProgram_.empty()) {
+            surroundings.readDownload = [this](const std::string& file, const std::string& zone) {
+                return readByBankProgram(bankProgram_, file, zone);
+            };
+        }
         Answer answer;
         answer.status = run(arguments, surroundings);
         answer.out = out.str();
@@ -52,6 +61,7 @@ class CommandLine {
 
   private:
     std::string book_;
+    std::string bankProgram_;
     tests::SteppingClock clock_;
     model::FillRandom chance_;
 };
