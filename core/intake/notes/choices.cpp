@@ -101,7 +101,7 @@ bool isPrice(const Amount& amount) {
     const std::int64_t year = amount.value / 1000;
     const bool yearly = amount.kind == AmountKind::Plain && year >= 1900 && year <= 2060 &&
                         !amount.paired && amount.value % 1000 == 0;
-    return !yearly && (amount.kind == AmountKind::Money ||
+    return !yearly && (amount.kind == AmountKind::Money || amount.perUnit ||
                        (amount.kind == AmountKind::Plain && amount.value >= kLeast));
 }
 
@@ -178,7 +178,8 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     }
     const bool matter = open.materials > 1 ||
                         std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
-                            return tables().acts[act.row].weight > 1;
+                            return tables().acts[act.row].weight > 1 &&
+                                   tables().acts[act.row].treatment != model::Treatment::Inspect;
                         });
     bool either = false;
     for (const CueSpot& cue : spots.cues) {

@@ -43,6 +43,8 @@ class Clauses {
         std::vector<std::size_t> topic;    // what was spoken of last
         bool parted = false;               // a comma or "and" since the last thing
         bool comma = false;                // a comma since the last thing
+        std::size_t had = kNone;           // what the subject is said to have
+        bool label = false;                // the subject is a label: "North wall: …"
     };
 
     [[nodiscard]] const ActRow& row(std::size_t act) const {
@@ -73,6 +75,8 @@ class Clauses {
             case Kind::Colon:
                 now_.parted = true;
                 now_.comma = true;
+                now_.label =
+                    !now_.subject.empty() && !now_.said && isMark(sentence_.tokens[event.at], ":");
                 break;
             case Kind::Open:
                 outer_.push_back(now_);
@@ -124,6 +128,31 @@ class Clauses {
         return thing;
     }
 
+    // "… worn to the glue, so sheet vinyl.": a thing that follows from what was said.
+    void takeWanted() {
+        constexpr std::size_t kNear = 4;
+        if (next_ + 1 >= events_.size() || events_[next_ + 1].kind != Kind::Thing ||
+            events_[next_ + 1].at > events_[next_].at + kNear) {
+            return;
+        }
+        for (std::size_t i = next_ + 2; i < events_.size(); ++i) {
+            const Kind kind = events_[i].kind;
+            if (kind == Kind::Stop || kind == Kind::Comma) {
+                break;
+            }
+            if (kind == Kind::Act || kind == Kind::Pronoun || kind == Kind::Colon) {
+                return;
+            }
+        }
+        const std::size_t thing = events_[next_ + 1].index;
+        const std::size_t end = spots_.objects[thing].span.end;
+        const bool closes =
+            end >= sentence_.tokens.size() || sentence_.tokens[end].kind == TokenKind::Mark;
+        if (closes && !spots_.objects[thing].material) {
+            bonds_.bonds.push_back({thing, 0, false, true});
+        }
+    }
+
     void takeTurn() {
         if (listGoesOn(events_[next_].at)) {
             now_.parted = true;
@@ -134,6 +163,14 @@ class Clauses {
         now_.comma = true;
         // "the stove, which is new, stays": the subject may still be waiting.
         turned_ = true;
+        if (wordIs(sentence_, events_[next_].at, "so")) {
+            takeWanted();
+        }
+    }
+
+    [[nodiscard]] bool isSaidOf(std::size_t thing) const {
+        return std::any_of(bonds_.bonds.begin(), bonds_.bonds.end(),
+                           [&](const Bond& bond) { return bond.spot == thing; });
     }
 
     // The clause is over: its subject is the topic of the next.
@@ -141,11 +178,17 @@ class Clauses {
         if (!now_.subject.empty()) {
             now_.topic = now_.subject;
         }
+        // "One window has a rotten sill; repair.": the sill.
+        if (now_.had != kNone && isSaidOf(now_.had)) {
+            now_.topic = {now_.had};
+        }
+        now_.had = kNone;
         now_.subject.clear();
         now_.said = false;
         now_.pronoun = false;
         now_.parted = false;
         now_.comma = false;
+        now_.label = false;
         turned_ = false;
     }
 
@@ -168,10 +211,21 @@ class Clauses {
             return;
         }
         if (!now_.subject.empty() && !now_.parted && !turned_ && isHad(thing)) {
+            now_.had = thing;
             return;
         }
-        const bool fresh =
-            now_.said || now_.pronoun || turned_ || (!now_.subject.empty() && !now_.parted);
+        // "blr gas 1 pipe steam": what the first is like.
+        const bool like =
+            !now_.subject.empty() && !now_.said && !now_.parted && !turned_ && !now_.label &&
+            !isBreathless(sentence_) &&
+            spots_.objects[now_.subject.back()].span.end + 1 < spots_.objects[thing].span.begin &&
+            !reaches(spots_.objects[now_.subject.back()].span.end,
+                     spots_.objects[thing].span.begin);
+        if (like) {
+            return;
+        }
+        const bool fresh = now_.said || now_.pronoun || turned_ || now_.label ||
+                           (!now_.subject.empty() && !now_.parted);
         if (fresh) {
             endSubject();
         }
@@ -180,6 +234,17 @@ class Clauses {
         now_.subject.push_back(thing);
         now_.parted = false;
         now_.comma = false;
+    }
+
+    // "nail pops across the ceiling": a word that leads on to the second thing.
+    [[nodiscard]] bool reaches(std::size_t begin, std::size_t end) const {
+        for (std::size_t i = begin; i < end; ++i) {
+            if (spots_.endOf(Cue::Locus, i) > i || spots_.endOf(Cue::Landmark, i) > i ||
+                wordIs(sentence_, i, "across") || wordIs(sentence_, i, "is")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     // "the vanity has swollen doors and has to go": a part, and not what is spoken of.
@@ -219,8 +284,10 @@ class Clauses {
         const std::size_t end = spots_.acts[act].span.end;
         // "we buy one", "sand that": its object is within the phrase.
         for (const std::string_view word : {"one", "it", "them", "that", "those", "unit", "set"}) {
-            if (end > spots_.acts[act].span.begin + 1 && wordIs(sentence_, end - 1, word)) {
-                return false;
+            for (std::size_t i = spots_.acts[act].span.begin + 1; i < end; ++i) {
+                if (wordIs(sentence_, i, word)) {
+                    return false;
+                }
             }
         }
         for (std::size_t i = next_ + 1; i < events_.size(); ++i) {
@@ -499,6 +566,18 @@ class Clauses {
         return false;
     }
 
+    // "new throughout": nothing follows that could be its object.
+    [[nodiscard]] bool newAllRound(std::size_t act) const {
+        const std::size_t end = spots_.acts[act].span.end;
+        for (const std::string_view word :
+             {"throughout", "all", "there", "here", "everywher", "instead", "pleas"}) {
+            if (wordIs(sentence_, end, word)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     // No thing of its own: what was spoken of last in this sentence, else it stays idle.
     void bondTopic(std::size_t act, bool pronoun) {
         std::vector<std::size_t> things;
@@ -508,7 +587,8 @@ class Clauses {
             }
         }
         const bool own = row(act).object != kNone && !pronoun;
-        const bool bareNew = row(act).fresh && row(act).side == Side::After && !pronoun;
+        const bool bareNew =
+            row(act).fresh && row(act).side == Side::After && !pronoun && !newAllRound(act);
         if (things.empty() || own || bareNew) {
             bonds_.idle.push_back({static_cast<std::uint32_t>(act), pronoun});
             return;

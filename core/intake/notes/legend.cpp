@@ -40,11 +40,11 @@ std::string_view afterTitle(std::string_view text) {
     return title && opens ? text.substr(mark + 1) : std::string_view{};
 }
 
-bool isCode(std::string_view text) {
-    bool capital = false;
+bool isCode(std::string_view text, bool equals = false) {
+    bool capital = equals;
     for (const char c : text) {
         capital = capital || (c >= 'A' && c <= 'Z');
-        if (c == ' ' || c == '(' || c == ',') {
+        if ((c >= '0' && c <= '9') || c == ' ' || c == '(' || c == ',') {
             return false;
         }
     }
@@ -70,6 +70,19 @@ std::vector<std::string_view> entriesOf(std::string_view text) {
     }
     entries.push_back(text.substr(begin));
     return entries;
+}
+
+// The parts of a line between its marks.
+std::vector<std::string_view> partsOf(std::string_view text) {
+    std::vector<std::string_view> parts;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find_first_of(",;.:|()"), text.size());
+        if (const std::string_view part = trimmed(text.substr(0, end)); !part.empty()) {
+            parts.push_back(part);
+        }
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return parts;
 }
 
 // What the words say is done; Unset where they say nothing.
@@ -130,47 +143,137 @@ WordId orderFor(Treatment treatment) {
     }
 }
 
+// The words that a code stands for: an order, or what it is short for.
+std::vector<WordId> wordsFor(std::string_view meaning, Speller& speller) {
+    const Treatment treatment = treatmentOf(meaning, speller);
+    if (const WordId order = orderFor(treatment); order != kUnknown) {
+        return {order};
+    }
+    constexpr std::size_t kMostWords = 3;
+    std::vector<Token> tokens;
+    cutTokens(meaning, 0, speller, tables().lexicon, tokens);
+    std::vector<WordId> words;
+    for (const Token& token : tokens) {
+        if (token.kind == TokenKind::Word && token.word != kUnknown) {
+            words.push_back(token.word);
+        } else if (token.kind != TokenKind::Mark) {
+            return {};
+        }
+    }
+    return words.size() <= kMostWords ? words : std::vector<WordId>{};
+}
+
 }  // namespace
 
 Legend::Legend(const std::vector<NoteLine>& lines, Speller& speller) {
+    // A code a line counts where there are several such lines.
+    constexpr std::size_t kSeveral = 3;
+    std::vector<std::pair<int, Code>> single;
     for (std::size_t i = 0; i < lines.size() && i < kSeekIn; ++i) {
-        takeLine(lines[i].text, lines[i].number, speller);
+        std::vector<Code> codes = codesIn(lines[i].text, speller);
+        const bool titled = !afterTitle(lines[i].text).empty();
+        if (codes.size() > 1 || (titled && !codes.empty())) {
+            lines_.push_back(lines[i].number);
+            codes_.insert(codes_.end(), codes.begin(), codes.end());
+        } else if (codes.size() == 1) {
+            single.emplace_back(lines[i].number, codes.front());
+        }
+    }
+    if (single.size() >= kSeveral) {
+        for (const auto& [line, code] : single) {
+            lines_.push_back(line);
+            codes_.push_back(code);
+        }
+    }
+    codes_.resize(std::min(codes_.size(), kMostCodes));
+    if (codes_.empty()) {
+        takeUsual(lines);
     }
 }
 
-bool Legend::takeLine(std::string_view text, int number, Speller& speller) {
+// Codes that need no telling where a writer uses them throughout: "K" keeps, "R" replaces.
+void Legend::takeUsual(const std::vector<NoteLine>& lines) {
+    struct Usual {
+        std::string_view written;
+        Treatment treatment;
+    };
+
+    constexpr std::array<Usual, 9> kUsual = {{{"K", Treatment::Keep},
+                                              {"R", Treatment::Replace},
+                                              {"RR", Treatment::Replace},
+                                              {"N", Treatment::Replace},
+                                              {"P", Treatment::Refinish},
+                                              {"RF", Treatment::Refinish},
+                                              {"X", Treatment::Remove},
+                                              {"F", Treatment::Repair},
+                                              {"RP", Treatment::Repair}}};
+    constexpr std::size_t kOften = 6;
+    std::array<std::size_t, kUsual.size()> uses{};
+    std::size_t sum = 0;
+    std::size_t kinds = 0;
+    for (const NoteLine& line : lines) {
+        for (const std::string_view part : partsOf(line.text)) {
+            const std::string_view first = part.substr(0, part.find(' '));
+            const std::string_view last = part.substr(part.rfind(' ') + 1);
+            for (std::size_t i = 0; i < kUsual.size(); ++i) {
+                const bool used = part.find(' ') != std::string_view::npos &&
+                                  (first == kUsual[i].written || last == kUsual[i].written);
+                kinds += used && uses[i] == 0 ? 1 : 0;
+                uses[i] += used ? 1 : 0;
+                sum += used ? 1 : 0;
+            }
+        }
+    }
+    for (std::size_t i = 0; i < kUsual.size() && sum >= kOften && kinds > 1; ++i) {
+        if (uses[i] > 0) {
+            codes_.push_back({std::string(kUsual[i].written), {orderFor(kUsual[i].treatment)}});
+        }
+    }
+}
+
+std::vector<Legend::Code> Legend::codesIn(std::string_view text, Speller& speller) {
     const std::string_view titled = afterTitle(text);
-    const bool equals = text.find('=') != std::string_view::npos;
-    if (titled.empty() && !equals) {
-        return false;
+    const std::string_view list = titled.empty() ? text : titled;
+    std::vector<Code> codes;
+    const auto take = [&](std::string_view code, std::string_view meaning, bool equals) {
+        Code made{std::string(code), {}};
+        if (isCode(code, equals)) {
+            made.words = wordsFor(meaning, speller);
+        }
+        if (!made.words.empty()) {
+            codes.push_back(std::move(made));
+        }
+    };
+    if (list.find('=') == std::string_view::npos) {
+        if (!titled.empty()) {
+            for (const std::string_view part : entriesOf(titled)) {
+                const std::string_view entry = trimmed(part);
+                const std::size_t end = entry.find(' ');
+                if (end != std::string_view::npos) {
+                    take(entry.substr(0, end), entry.substr(end + 1), false);
+                }
+            }
+        }
+        return codes;
     }
-    const std::vector<std::string_view> entries = entriesOf(titled.empty() ? text : titled);
-    const std::size_t before = codes_.size();
-    for (const std::string_view entry : entries) {
-        takeEntry(trimmed(entry), equals, number, speller);
+    // "k=keep r=replace", "R/R = tear out + new. REF = refin.": the code is the word before the
+    // sign, the meaning what stands before the next code.
+    std::vector<std::pair<std::size_t, std::size_t>> at;  // where each code begins, and its sign
+    for (std::size_t i = list.find('='); i != std::string_view::npos; i = list.find('=', i + 1)) {
+        const std::size_t last = list.find_last_not_of(' ', i == 0 ? 0 : i - 1);
+        const std::size_t gap =
+            last == std::string_view::npos ? last : list.find_last_of(" (,;", last);
+        at.emplace_back(gap == std::string_view::npos ? 0 : gap + 1, i);
     }
-    const std::size_t taken = codes_.size() - before;
-    if (taken < 2) {
-        codes_.resize(before);
-        return false;
+    for (std::size_t k = 0; k < at.size(); ++k) {
+        const std::size_t end = k + 1 < at.size() ? at[k + 1].first : list.size();
+        const auto [begin, sign] = at[k];
+        if (sign > begin && end > sign + 1) {
+            take(trimmed(list.substr(begin, sign - begin)),
+                 trimmed(list.substr(sign + 1, end - sign - 1)), true);
+        }
     }
-    lines_.push_back(number);
-    return true;
-}
-
-bool Legend::takeEntry(std::string_view entry, bool equals, int number, Speller& speller) {
-    const std::size_t end = entry.find_first_of(equals ? "=" : " =");
-    if (end == std::string_view::npos || codes_.size() >= kMostCodes) {
-        return false;
-    }
-    const std::string_view code = trimmed(entry.substr(0, end));
-    const WordId word =
-        isCode(code) ? orderFor(treatmentOf(entry.substr(end + 1), speller)) : kUnknown;
-    if (word == kUnknown || number < 0) {
-        return false;
-    }
-    codes_.push_back({std::string(code), word});
-    return true;
+    return codes;
 }
 
 bool Legend::explains(int line) const {
@@ -203,10 +306,16 @@ void Legend::apply(std::vector<Token>& tokens, std::size_t begin) const {
                 continue;
             }
             tokens[i].kind = TokenKind::Word;
-            tokens[i].word = code.word;
+            tokens[i].word = code.words.front();
             tokens[i].text = written;
             tokens.erase(tokens.begin() + static_cast<std::ptrdiff_t>(i + 1),
                          tokens.begin() + static_cast<std::ptrdiff_t>(end));
+            for (std::size_t k = 1; k < code.words.size(); ++k) {
+                Token more = tokens[i];
+                more.word = code.words[k];
+                tokens.insert(tokens.begin() + static_cast<std::ptrdiff_t>(i + k), more);
+            }
+            i += code.words.size() - 1;
             break;
         }
     }

@@ -28,11 +28,11 @@ class Legend {
   private:
     struct Code {
         std::string written;
-        WordId word = kUnknown;
+        std::vector<WordId> words;
     };
 
-    bool takeLine(std::string_view text, int number, Speller& speller);
-    bool takeEntry(std::string_view entry, bool equals, int number, Speller& speller);
+    void takeUsual(const std::vector<NoteLine>& lines);
+    [[nodiscard]] static std::vector<Code> codesIn(std::string_view text, Speller& speller);
 
     std::vector<Code> codes_;
     std::vector<int> lines_;

@@ -93,6 +93,10 @@ class ActPreparer : SpottedWords {
                    row(act).side == Side::After && !last.ends_with("ed") &&
                    !last.ends_with("ing") && word(act.span.begin - 1, "the");
         });
+        // "Paint nothing out here."
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            return word(act.span.end, "nothing") && row(act).side == Side::After;
+        });
         // "where the washer goes": what it does there.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             const bool goes = word(act.span.begin, "goes") || word(act.span.begin, "go");

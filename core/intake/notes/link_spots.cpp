@@ -31,7 +31,11 @@ class Preparer : SpottedWords {
         static const std::uint32_t kLead = tables().objectNamed("lead paint");
         std::erase_if(spots_.objects, [&](const ObjectSpot& object) {
             const std::size_t end = object.span.end;
-            if (word(end, "one")) {
+            // "wall-hung", "stone-effect": what another thing is like.
+            const bool compound = end + 1 < sentence_.tokens.size() && cueIsMark(end, "-") &&
+                                  sentence_.tokens[end].glued && sentence_.tokens[end + 1].glued &&
+                                  sentence_.tokens[end + 1].kind == TokenKind::Word;
+            if (word(end, "one") || compound) {
                 return true;
             }
             // "and duct it outside": what is done with it.
@@ -94,7 +98,10 @@ class Preparer : SpottedWords {
         auto& objects = spots_.objects;
         for (std::size_t i = 0; i + 1 < objects.size();) {
             const bool adjacent = objects[i].span.end == objects[i + 1].span.begin;
-            const bool plural = sentence_.tokens[objects[i].span.end - 1].text.ends_with('s');
+            const std::string_view written = sentence_.tokens[objects[i].span.end - 1].text;
+            // "clos" is short for closet, and no more than one.
+            const bool plural = written.ends_with('s') &&
+                                tables().lexicon.respelling(plainWord(written)) == nullptr;
             if (adjacent && !plural && !objects[i + 1].material) {
                 objects[i + 1].place = objects[i].place;
                 objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i));
@@ -104,9 +111,24 @@ class Preparer : SpottedWords {
         }
     }
 
+    // "The fan" of a bedroom hangs from its ceiling.
+    void nameFan(ObjectSpot& object) const {
+        static const std::uint32_t kBathFan = tables().objectNamed("bath fan");
+        static const std::uint32_t kCeilingFan = tables().objectNamed("ceiling fan");
+        static const std::vector<WordId> kDry = {tables().id("room"), tables().id("bedroom"),
+                                                 tables().id("porch"), tables().id("loft")};
+        const bool bare = object.object == kBathFan && object.span.end == object.span.begin + 1 &&
+                          word(object.span.begin, "fan");
+        if (bare && placeWord_ != kUnknown &&
+            std::find(kDry.begin(), kDry.end(), placeWord_) != kDry.end()) {
+            object.object = kCeilingFan;
+        }
+    }
+
     // "the floor is oak": a wood floor.
     void narrowKinds() {
         for (ObjectSpot& object : spots_.objects) {
+            nameFan(object);
             for (const KindRow& kind : tables().kinds) {
                 static const std::uint32_t kTile = tables().objectNamed("tile");
                 const bool laid = kind.place && object.object == kTile && speaksOfFloor();
@@ -139,6 +161,9 @@ class Preparer : SpottedWords {
                 objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i + 1));
             } else if (alike && copulaBetween(objects[i].span.end, objects[i + 1].span.begin)) {
                 const bool second = objects[i].object == objects[i + 1].object;
+                if (second && objects[i].span.end + 1 == objects[i + 1].span.begin) {
+                    objects[i].span.end = objects[i + 1].span.end;  // "flr: LVP 120 sf"
+                }
                 objects[second ? i : i + 1].place = objects[i].place;
                 objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(second ? i + 1 : i));
             } else {

@@ -50,20 +50,14 @@ class Linker {
                canBeRefinished(thing);
     }
 
-    // The treatment that asks for a new part, as mending what has the part.
-    std::uint32_t partOf(std::uint32_t act) {
-        static const std::uint32_t kPart = [] {
-            const auto& acts = tables().acts;
-            const auto row = std::find_if(acts.begin(), acts.end(), [](const ActRow& one) {
-                return one.phrase == "implied by the part";
-            });
-            return row == acts.end() ? kNone : static_cast<std::uint32_t>(row - acts.begin());
-        }();
-        if (kPart == kNone) {
-            return act;
-        }
-        ActSpot made = spots_.acts[act];
-        made.row = kPart;
+    // A treatment that is implied, not said, as if it stood at `span`.
+    std::uint32_t actOf(std::string_view phrase, const Span& span) {
+        const auto& acts = tables().acts;
+        const auto row = std::find_if(acts.begin(), acts.end(),
+                                      [&](const ActRow& one) { return one.phrase == phrase; });
+        ActSpot made;
+        made.span = span;
+        made.row = row == acts.end() ? 0 : static_cast<std::uint32_t>(row - acts.begin());
         spots_.acts.push_back(made);
         taken_.push_back(true);
         return static_cast<std::uint32_t>(spots_.acts.size() - 1);
@@ -76,15 +70,25 @@ class Linker {
         std::vector<bool> bonded(spots_.objects.size(), false);
         for (const Bond& bond : bonds.bonds) {
             const ObjectSpot& object = spots_.objects[bond.spot];
+            if (bond.wanted) {
+                bonded[bond.spot] = true;
+                linked_.said.push_back(Said{.object = object.object,
+                                            .act = actOf("implied by the list", object.span),
+                                            .at = object.span.begin,
+                                            .spot = bond.spot});
+                continue;
+            }
             taken_[bond.act] = true;
             bonded[bond.spot] = true;
             if (object.with && onlyComesWith(bond.spot)) {
                 continue;
             }
-            linked_.said.push_back(Said{.object = object.object,
-                                        .act = bond.part ? partOf(bond.act) : bond.act,
-                                        .at = object.span.begin,
-                                        .spot = bond.spot});
+            linked_.said.push_back(
+                Said{.object = object.object,
+                     .act = bond.part ? actOf("implied by the part", spots_.acts[bond.act].span)
+                                      : bond.act,
+                     .at = object.span.begin,
+                     .spot = bond.spot});
         }
         for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
             const ObjectSpot& object = spots_.objects[i];
@@ -258,7 +262,9 @@ class Linker {
             if (!own && shareAssumed(idle.act)) {
                 continue;
             }
-            if (own) {
+            // "paint it?", of what takes no paint.
+            const bool ofIt = row(act).phrase.ends_with(" it") && !before_.empty();
+            if (own && !ofIt) {
                 linked_.said.push_back(Said{.object = row(act).object,
                                             .act = idle.act,
                                             .at = act.span.begin,

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/space_names.h"
+
 namespace ledgerboard::intake {
 
 namespace {
@@ -83,6 +85,17 @@ void Reader::take(Sentence& sentence) {
         recent_.clear();
         if (sentence.heading || sentence.alone) {
             section_ = Section::Plain;
+        }
+        // "SHED: demo and haul": the place is a thing as well.
+        static const std::vector<std::string_view> kThings = {
+            "deck", "shed", "barn", "dock", "greenhouse", "carport", "patio"};
+        const std::vector<std::string>& here = walk_.current();
+        const std::string head = here.size() == 1 ? headOf(here.front()) : std::string();
+        if (std::find(kThings.begin(), kThings.end(), head) != kThings.end() &&
+            tables().objectNamed(head) != kNone) {
+            before_ = {tables().objectNamed(head)};
+            beforeAge_ = 0;
+            looseBefore_ = true;
         }
     }
     if (sentence.bullet && sentence.opensLine && !placed.moved && !spots.objects.empty()) {
@@ -375,7 +388,7 @@ void Reader::keepTopic(const Sentence& sentence, const Spots& spots) {
             }
         }
     }
-    if (topic_ != kNone) {
+    if (topic_ != kNone && (sentence.opensLine || spots.objects.empty())) {
         before_ = {topic_};
         beforeAge_ = 0;
     }

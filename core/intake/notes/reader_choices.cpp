@@ -71,7 +71,8 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     }
     // "Maybe we paint it": a thought; with what it costs, or "or", a choice.
     const bool faint = open.hinted && !open.surely && !open.choice && !section && !pending;
-    if (faint && spots.amounts.empty() && !open.both) {
+    const bool could = faint && wordIs(sentence, open.hintAt + 1, "could");
+    if (faint && spots.amounts.empty() && !open.both && !could) {
         return false;
     }
     if (spots.has(Cue::Decided) && !open.surely) {
@@ -134,7 +135,7 @@ bool Reader::goesOn(const Sentence& sentence, const Spots& spots, const Openness
         return false;
     }
     const bool more = open.surely || open.choice || wordIs(sentence, 0, "or") ||
-                      (open.materials > 0 && !spots.amounts.empty());
+                      (open.materials > 0 && !spots.amounts.empty() && !sentence.opensLine);
     const bool freshBullet = sentence.bullet && sentence.opensLine && hasMatter;
     return more && !freshBullet;
 }

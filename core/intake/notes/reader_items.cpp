@@ -111,6 +111,10 @@ void nameRight(const ActRow& row, Found& found) {
          tables().objects[found.object].name == "gutters")) {
         found.treatment = Treatment::Repair;
     }
+    const bool laid = tables().objects[found.object].family == "floor";
+    if (seals && laid && found.treatment == Treatment::Repair) {
+        found.treatment = Treatment::Refinish;
+    }
     // A stump that is ground is gone.
     static const std::uint32_t kStump = tables().objectNamed("stump");
     if (found.object == kStump && found.treatment == Treatment::Repair) {
@@ -159,10 +163,30 @@ bool wasDone(const Sentence& sentence, const ActSpot& act) {
     if (!past || act.span.begin == 0) {
         return false;
     }
+    // "has been painted shut": a fault.
+    if (act.span.end < sentence.tokens.size()) {
+        const std::string next = plainWord(sentence.tokens[act.span.end].text);
+        if (next == "shut" || next == "open" || next == "closed" || next == "over") {
+            return false;
+        }
+    }
     std::size_t at = act.span.begin - 1;
     const auto is = [&](std::string_view text) {
         return plainWord(sentence.tokens[at].text) == text;
     };
+    // "just waxed", "newly painted"
+    if (is("just") || is("newly") || is("recently") || is("freshly")) {
+        return true;
+    }
+    // "the seller had it redone"
+    for (std::size_t i = act.span.begin; i-- > 0 && i + 4 >= act.span.begin;) {
+        if (sentence.tokens[i].kind != TokenKind::Word) {
+            break;
+        }
+        if (plainWord(sentence.tokens[i].text) == "had") {
+            return true;
+        }
+    }
     while (at > 0 && (is("just") || is("recently") || is("all") || is("newly") || is("only"))) {
         --at;
     }

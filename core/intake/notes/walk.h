@@ -92,6 +92,7 @@ class Walk {
     void takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed);
     void nameFully(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
                    std::size_t end);
+    [[nodiscard]] bool isOtherName(const SpaceSpot& spot) const;
     void useOwnNames(const Sentence& sentence, Spots& spots) const;
     void takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause);
     void takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause);

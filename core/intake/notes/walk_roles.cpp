@@ -71,6 +71,15 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
                            sentence.tokens.front().word == kUnknown;
         return named ? sentence.tokens.size() : 0;
     }
+    // "Pantry cupboard: fine": a thing.
+    const Span& first = spots.spaces.front().span;
+    const bool compound =
+        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+            return object.span.begin <= first.begin && object.span.end > first.end;
+        });
+    if (compound && !sentence.heading) {
+        return 0;
+    }
     std::size_t spaces = 0;
     while (spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == at) {
         at = spots.spaces[spaces].span.end;
@@ -85,6 +94,16 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
             at = joint;
             break;
         }
+    }
+    // "DECK frame sound.": a label in capitals, and the rest in small letters.
+    const std::string_view label0 = sentence.tokens[spots.spaces.front().span.begin].text;
+    const bool capitals =
+        sentence.opensLine && spaces == 1 && label0.size() > 3 &&
+        std::all_of(label0.begin(), label0.end(), [](char c) { return c >= 'A' && c <= 'Z'; }) &&
+        at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word &&
+        !sentence.tokens[at].capital;
+    if (capitals) {
+        return at;
     }
     // A size or a remark in brackets may follow: "Kitchen 12x14:", "BR3 (up)".
     std::size_t end = at;
@@ -198,7 +217,12 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
                                             return tables().objects[object.object].name == "stairs";
                                         }) &&
                             !spots.objects.empty();
-    if (onlyStairs) {
+    // "stairs R/R": what is done to them follows at once.
+    const bool worked = spot.key == "stairs" && !current_.empty() && !sentence.heading &&
+                        std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                            return act.span.begin == spot.span.end;
+                        });
+    if (onlyStairs || worked) {
         return Role::Ignored;
     }
     // "The greenhouse has to go": a thing of the garden.

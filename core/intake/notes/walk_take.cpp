@@ -71,6 +71,37 @@ bool beginsClause(const Sentence& sentence, const Spots& spots, std::size_t inde
     return parted && subject && before;
 }
 
+// "paint in here, and plank everywhere downstairs": where the part of the sentence begins that
+// alone speaks of the space; 0 where all of it does.
+std::size_t ownPart(const Sentence& sentence, const Spots& spots, std::size_t index,
+                    std::size_t from) {
+    const std::size_t name = spots.spaces[index].span.begin;
+    const auto orders = [](const ActSpot& act) {
+        return tables().acts[act.row].weight > 1 && tables().acts[act.row].side != Side::Edge;
+    };
+    std::size_t part = 0;
+    for (std::size_t i = from; i < name; ++i) {
+        const bool parts = isMark(sentence.tokens[i], ",;") || wordIs(sentence, i, "and") ||
+                           wordIs(sentence, i, "but") || wordIs(sentence, i, "so");
+        const bool acts =
+            std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                return act.span.begin > i && act.span.end <= name && orders(act);
+            });
+        part = parts && acts ? i + 1 : part;
+    }
+    const auto inPart = [&](const ActSpot& act) {
+        return act.span.begin >= part && act.span.end <= name && orders(act);
+    };
+    const auto own = std::find_if(spots.acts.begin(), spots.acts.end(), inPart);
+    // "new toilet, new vanity, new fan in the hall bath": one thing said of them all.
+    const bool other = own != spots.acts.end() &&
+                       std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                           return act.span.begin >= from && act.span.end <= part &&
+                                  act.row != own->row && orders(act);
+                       });
+    return part > 0 && other ? part : 0;
+}
+
 }  // namespace
 
 // Ends the clause before token `end`, and with it what it says of another space.
@@ -137,7 +168,19 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
     if (part) {
         std::erase_if(named, [](const SpaceSpot* spot) { return spot->kind == SpaceKind::Whole; });
     }
-    if (named.size() == 1) {
+    // "LAUNDRY PORCH": one name made of two.
+    if (named.size() == 2 && named[0]->span.end == named[1]->span.begin &&
+        named[1]->kind != SpaceKind::Level && named[0]->kind == SpaceKind::Room) {
+        SpaceSpot whole = *named[1];
+        whole.span.begin = named[0]->span.begin;
+        whole.key = named[0]->shown + " " + named[1]->shown;
+        whole.shown = whole.key;
+        moveTo({&whole});
+    } else if (named.size() == 1 && end >= sentence.tokens.size() && isOtherName(*named.front())) {
+        SpaceSpot other = *named.front();
+        other.key = other.shown;
+        moveTo({&other});
+    } else if (named.size() == 1) {
         nameFully(sentence, spots, *named.front(), end);
     } else {
         moveTo(named);
@@ -339,6 +382,14 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     });
 }
 
+// "SHOWER ROOM" after "BATHROOM", or the other way round: two rooms of one sort, each with a name.
+bool Walk::isOtherName(const SpaceSpot& spot) const {
+    const KnownSpace* known = find(spot.key);
+    return known != nullptr && spot.kind == SpaceKind::Room && known->shown != spot.shown &&
+           known->shown != spot.key && spot.shown.find(' ') != std::string::npos &&
+           headOf(known->shown) != headOf(spot.shown);
+}
+
 // "Same as the lake bedroom": a name that a heading gave.
 void Walk::useOwnNames(const Sentence& sentence, Spots& spots) const {
     for (SpaceSpot& spot : spots.spaces) {
@@ -390,6 +441,9 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
             } else if (role == Role::Local) {
                 if (beginsClause(sentence, spots, next, clause.begin)) {
                     closeClause(placed, clause, i);
+                } else if (const std::size_t part = ownPart(sentence, spots, next, clause.begin);
+                           part > clause.begin) {
+                    closeClause(placed, clause, part);
                 }
                 takeLocal(sentence, spots.spaces[next], clause);
             } else if (role == Role::OfObject) {
