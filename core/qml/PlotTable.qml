@@ -1,6 +1,5 @@
 // The figures behind a chart: a row for each week, a column for each of its lines.
 import QtQuick
-import QtQuick.Layouts
 import Ledgerboard.Look
 
 FocusScope {
@@ -24,7 +23,7 @@ FocusScope {
         event.accepted = true;
     }
 
-    component Cells: RowLayout {
+    component Cells: Row {
         id: cells
 
         property string when
@@ -37,7 +36,7 @@ FocusScope {
             text: cells.when
             font.pixelSize: Theme.smallSize
             font.bold: cells.bold
-            Layout.preferredWidth: Theme.gap(30)
+            width: Theme.gap(30)
         }
 
         Repeater {
@@ -51,7 +50,7 @@ FocusScope {
                 horizontalAlignment: Text.AlignRight
                 font.pixelSize: Theme.smallSize
                 font.bold: cells.bold
-                Layout.preferredWidth: Theme.gap(24)
+                width: Theme.gap(24)
             }
         }
     }

@@ -35,7 +35,9 @@ struct Page {
     const char* name;
 };
 
-constexpr Page kPages[] = {{"week", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "This week")}};
+constexpr Page kPages[] = {
+    {"week", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "This week")},
+    {"scope", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Scope of work")}};
 
 // Where the book's own words speak of the command line, those of the pages.
 QString whyNot(const std::string& path, const QString& said) {

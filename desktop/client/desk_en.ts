@@ -2,6 +2,23 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>PastePanel</name>
+    <message numerus="yes">
+        <source>%n row(s) with something wrong:</source>
+        <translation>
+            <numerusform>%n row with something wrong:</numerusform>
+            <numerusform>%n rows with something wrong:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Bring in the %n that are right</source>
+        <translation>
+            <numerusform>Bring in the %n that are right</numerusform>
+            <numerusform>Bring in the %n that are right</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WeekWords</name>
     <message numerus="yes">
         <source>%n working day(s) late</source>
@@ -84,6 +101,96 @@
         <translation>
             <numerusform>%n job cannot say yet what they will earn.</numerusform>
             <numerusform>%n jobs cannot say yet what they will earn.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::PasteDesk</name>
+    <message numerus="yes">
+        <source>%n row(s) brought in</source>
+        <translation>
+            <numerusform>%n row brought in</numerusform>
+            <numerusform>%n rows brought in</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) copied</source>
+        <translation>
+            <numerusform>%n row copied</numerusform>
+            <numerusform>%n rows copied</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) from a spreadsheet</source>
+        <translation>
+            <numerusform>%n row from a spreadsheet</numerusform>
+            <numerusform>%n rows from a spreadsheet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new item(s)</source>
+        <translation>
+            <numerusform>%n new item</numerusform>
+            <numerusform>%n new items</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change(s) to items that are there</source>
+        <translation>
+            <numerusform>%n change to items that are there</numerusform>
+            <numerusform>%n changes to items that are there</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n already there as they are</source>
+        <translation>
+            <numerusform>%n already there as they are</numerusform>
+            <numerusform>%n already there as they are</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::ScopeSheet</name>
+    <message numerus="yes">
+        <source>%n row(s) filled</source>
+        <translation>
+            <numerusform>%n row filled</numerusform>
+            <numerusform>%n rows filled</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) dropped</source>
+        <translation>
+            <numerusform>%n item dropped</numerusform>
+            <numerusform>%n items dropped</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) copied</source>
+        <translation>
+            <numerusform>%n row copied</numerusform>
+            <numerusform>%n rows copied</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n kept or open, in no sum</source>
+        <translation>
+            <numerusform>%n kept or open, in no sum</numerusform>
+            <numerusform>%n kept or open, in no sum</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a price</source>
+        <translation>
+            <numerusform>%n without a price</numerusform>
+            <numerusform>%n without a price</numerusform>
         </translation>
     </message>
 </context>

@@ -276,6 +276,10 @@
         <source>Everywhere</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>the price book&apos;s price, not its own</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>NewJob</name>
@@ -308,6 +312,43 @@
     </message>
     <message>
         <source>Begin this job</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PastePanel</name>
+    <message>
+        <source>Can come in: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) with something wrong:</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring them in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Bring in the %n that are right</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Copy the wrong rows</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -388,6 +429,125 @@
     </message>
 </context>
 <context>
+    <name>ScopeEmpty</name>
+    <message>
+        <source>Nothing is to be done yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say what is to be done and where, such as “Kitchen: replace faucet”, or copy the rows of a spreadsheet and paste them here: you see what is wrong with them before anything comes in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first item</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ScopeFoot</name>
+    <message>
+        <source>Lines by today&apos;s prices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Budget now</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ScopePage</name>
+    <message>
+        <source>Scope of work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only with:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New item</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take-off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is to be done? Such as “replace faucet”; in another space: “Hall bath: replace faucet”</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ScopeSheet</name>
+    <message>
+        <source>Space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Object</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lump sum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SheetView</name>
+    <message>
+        <source>No row has all of “%1”. Esc shows every row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>StartPage</name>
     <message>
         <source>The numbers of a house under renovation, from the first walk to the sale: one book for all your jobs, one file on this computer.</source>
@@ -427,6 +587,29 @@
     </message>
     <message>
         <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TakeOffPanel</name>
+    <message>
+        <source>Take-off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buy %1: %2 (%3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arithmetic: %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1059,6 +1242,10 @@
             <numerusform></numerusform>
         </translation>
     </message>
+    <message>
+        <source>Scope of work</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::JobList</name>
@@ -1083,6 +1270,267 @@
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::PasteDesk</name>
+    <message>
+        <source>There is nothing on the clipboard: copy rows in a spreadsheet first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) brought in</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) copied</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These rows cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) from a spreadsheet</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new item(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change(s) to items that are there</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n already there as they are</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>; new spaces: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No row of headings was copied, so the columns are taken as those of the sheet: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::ScopeSheet</name>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose several rows first: Shift with the arrow down, from the cell to be filled down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) filled</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) dropped</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Priced from the price book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Added: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) copied</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No trade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No crew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>By space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By trade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By crew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In one list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n kept or open, in no sum</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a price</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Priced by its own lump sum.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Priced by its own costs a unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not priced: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Priced from the price book, a %1: material %2, labour %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, waste %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; no source was entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; source: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, as of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Priced from the price book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Budget now %1, billed %2, forecast %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept as it is: in no count.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept as it is: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belongs to an option that is not the one carried: in no sum.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read from: “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::TakeOffDesk</name>
+    <message>
+        <source>%1: “%2” is no number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>else %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needs %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waste %1&#xa0;%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3)</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -7,6 +7,7 @@
 //   ONLY    a part of the names of those to make
 #include <functional>
 
+#include <QClipboard>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -27,6 +28,11 @@ struct Scene {
 
 void openHouse(Hand& hand) {
     hand.key(Qt::Key_Return);
+}
+
+void openScope(Hand& hand) {
+    openHouse(hand);
+    hand.key(Qt::Key_2, Qt::ControlModifier);
 }
 
 const std::vector<Scene>& scenes() {
@@ -61,6 +67,51 @@ const std::vector<Scene>& scenes() {
              openHouse(hand);
              hand.key(Qt::Key_F1);
          }},
+        {"scope", openScope},
+        {"scope-filtered",
+         [](Hand& hand) {
+             openScope(hand);
+             hand.type(QStringLiteral("floor"));
+             hand.key(Qt::Key_G, Qt::ControlModifier);
+         }},
+        {"scope-edited",
+         [](Hand& hand) {
+             openScope(hand);
+             for (int k = 0; k < 4; ++k) {
+                 hand.key(Qt::Key_Down, k > 1 ? Qt::ShiftModifier : Qt::NoModifier);
+             }
+             hand.key(Qt::Key_Right);
+             hand.key(Qt::Key_Return);
+             hand.type(QStringLiteral("pl"));
+         }},
+        {"scope-pasted",
+         [](Hand& hand) {
+             openScope(hand);
+             QGuiApplication::clipboard()->setText(
+                 QStringLiteral("Room\tDo\tItem\tQty\tUnit\tLump sum\tCrew\n"
+                                "Kitchen\treplace\trange hood\t1\teach\t640\tElectric crew\n"
+                                "Kitchen\tpolish\tcounter\t22\tsq ft\t\t\n"
+                                "Pantry\tadd\tshelves\t5\teach\t380\t\n"
+                                "Attic\tadd\tladder\tone\teach\t\t\n"
+                                "Attic\trepair\thatch\t1\teach\t-90\tRope crew\n"));
+             hand.key(Qt::Key_V, Qt::ControlModifier);
+         }},
+        {"scope-take-off",
+         [](Hand& hand) {
+             openScope(hand);
+             hand.type(QStringLiteral("shower tile"));
+             hand.key(Qt::Key_T, Qt::ControlModifier);
+             hand.click(QStringLiteral("size-area_sqft"));
+             hand.type(QStringLiteral("86"));
+         }},
+        {"scope-empty",
+         [](Hand& hand) {
+             hand.type(QStringLiteral("9 Birch Lane"));
+             hand.key(Qt::Key_Return);
+             hand.key(Qt::Key_Return);
+             hand.key(Qt::Key_2, Qt::ControlModifier);
+         },
+         false},
     };
     return kScenes;
 }

@@ -137,6 +137,24 @@ TEST_F(FiguresTest, TheListOfJobsAddsUp) {
     EXPECT_TRUE(hand.said("jobFinish").contains(dayOf(week["will_finish"]["on"])));
 }
 
+// Sums of the scope: budget now is the week's, and the lines of each space add up to the sum.
+TEST_F(FiguresTest, TheScopeAddsUp) {
+    const std::string book = demo();
+    const json week = asked(book, {"week"});
+    Hand& hand = open(book);
+    hand.key(Qt::Key_2, Qt::ControlModifier);
+    // What belongs to the whole job, and contracts without items, are no rows of the scope.
+    model::Money others;
+    for (const auto& line : hand.desk().now()->figures.scope.lines) {
+        if (line.kind != compute::LineKind::Item) {
+            others = others + line.budgetNow();
+        }
+    }
+    const auto total = model::Money::parse(week["total"]["budget_now"].get<std::string>());
+    ASSERT_TRUE(total.ok());
+    EXPECT_EQ(hand.said("budgetSum"), QStringList{wholeOf((total.value() - others).toString())});
+}
+
 // The sheet is read back with a program that is not ours, where it is there.
 TEST_F(FiguresTest, TheSheetHasTheSameFiguresOnTwoSides) {
     const std::string book = demo();

@@ -102,13 +102,20 @@ bool Hand::wait(const std::function<bool()>& holds, int ms) const {
 }
 
 void Hand::settle() {
-    QTest::qWait(30);
+    QTest::qWait(5);
     (void)wait([this] { return !desk_->isBusy() && desk_->pool().activeThreadCount() == 0; });
-    QTest::qWait(60);
+    QTest::qWait(25);
 }
 
 void Hand::key(int key, Qt::KeyboardModifiers with) {
     QTest::keyClick(view_.get(), static_cast<Qt::Key>(key), with);
+    settle();
+}
+
+void Hand::keys(int key, int times, Qt::KeyboardModifiers with) {
+    for (int k = 0; k < times; ++k) {
+        QTest::keyClick(view_.get(), static_cast<Qt::Key>(key), with);
+    }
     settle();
 }
 

@@ -36,6 +36,8 @@ class Hand {
     Hand& operator=(const Hand&) = delete;
 
     void key(int key, Qt::KeyboardModifiers with = Qt::NoModifier);
+    // One key several times.
+    void keys(int key, int times, Qt::KeyboardModifiers with = Qt::NoModifier);
     // Tabs on until what is called so has the focus; false where it never has.
     bool tabTo(const QString& objectName);
     // Letters, one after the other, to whatever has the focus.

@@ -108,6 +108,10 @@ class Bringing {
         return finish();
     }
 
+    [[nodiscard]] const Problems& problems() const { return problems_; }
+
+    [[nodiscard]] const CsvTable& table() const { return table_; }
+
   private:
     model::Result<void> readColumns(std::string_view bytes) {
         auto matches = parseMatches(options_.match);
@@ -119,6 +123,9 @@ class Bringing {
             return table.error();
         }
         table_ = std::move(table).value();
+        std::erase_if(table_.rows, [this](const CsvRow& row) {
+            return std::binary_search(options_.leaveOut.begin(), options_.leaveOut.end(), row.line);
+        });
         columns_ = matchHeadings(kind_, table_, matches.value(), problems_);
         return problems_.none() ? model::Result<void>{} : problems_.asError();
     }
@@ -428,6 +435,48 @@ model::Result<BringReport> bring(store::Book& book, model::Id<Kind::Job> job,
     }
     return model::guarded([&]() -> model::Result<BringReport> {
         return Bringing(book, job, *kind.value(), file, options, now).run(bytes);
+    });
+}
+
+model::Result<BringTrial> tryBring(store::Book& book, model::Id<Kind::Job> job,
+                                   std::string_view kindWord, const std::string& file,
+                                   std::string_view bytes, model::Instant now) {
+    auto kind = kindFor(kindWord);
+    if (!kind.ok()) {
+        return kind.error();
+    }
+    return model::guarded([&]() -> model::Result<BringTrial> {
+        BringTrial trial;
+        BringOptions options;
+        options.tryOnly = true;
+        // Each turn leaves out a row more at the least, so there is an end.
+        while (true) {
+            Bringing bringing(book, job, *kind.value(), file, options, now);
+            auto report = bringing.run(bytes);
+            trial.rows = std::max(trial.rows, bringing.table().rows.size());
+            if (report.ok()) {
+                trial.rest = std::move(report).value();
+                trial.wrongLines = options.leaveOut;
+                std::stable_sort(
+                    trial.problems.begin(), trial.problems.end(),
+                    [](const Problem& a, const Problem& b) { return a.line < b.line; });
+                return trial;
+            }
+            const auto& found = bringing.problems().list();
+            const auto head = bringing.table().headings.line;
+            if (found.empty() ||
+                std::any_of(found.begin(), found.end(),
+                            [head](const Problem& one) { return one.line <= head; })) {
+                return report.error();
+            }
+            for (const auto& problem : found) {
+                trial.problems.push_back(problem);
+                options.leaveOut.push_back(problem.line);
+            }
+            std::sort(options.leaveOut.begin(), options.leaveOut.end());
+            options.leaveOut.erase(std::unique(options.leaveOut.begin(), options.leaveOut.end()),
+                                   options.leaveOut.end());
+        }
     });
 }
 

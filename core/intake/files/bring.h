@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "core/intake/files/bring_kinds.h"
+#include "core/intake/files/problems.h"
 #include "core/model/id.h"
 #include "core/model/result.h"
 #include "core/store/book.h"
@@ -22,6 +23,8 @@ namespace ledgerboard::intake {
 struct BringOptions {
     std::string match;     // "theirs=ours,...", as --match takes it
     bool tryOnly = false;  // everything but writing it
+    // Rows that stay out, by line; rising.
+    std::vector<std::int64_t> leaveOut = {};
     // Of photos: the instant at which clocks at the house show `local` ("2026-05-08T14:05:00"), for
     // cameras that do not say how far theirs is from UTC. Empty: they are taken to show UTC.
     std::function<model::Result<model::Instant>(const std::string& local)> atHouse = {};
@@ -59,7 +62,22 @@ struct BringReport {
                                                std::string_view bytes, const BringOptions& options,
                                                model::Instant now);
 
-// The same from the file at `path`. Errors: also those of readWholeFile.
+// What is wrong with a file, and what would come in without the rows that are wrong.
+struct BringTrial {
+    std::vector<Problem> problems;         // in order of line
+    std::vector<std::int64_t> wrongLines;  // rows with a problem, rising: to be left out
+    std::size_t rows = 0;                  // in the file
+    BringReport rest;                      // of the other rows; nothing is written
+};
+
+// Tries a file. A row that leans on one left out, by its column After, is wrong too.
+// Errors: those of bring() that concern the file as a whole: it is no table, or a heading is
+// unknown.
+[[nodiscard]] model::Result<BringTrial> tryBring(store::Book& book, model::Id<model::Kind::Job> job,
+                                                 std::string_view kind, const std::string& file,
+                                                 std::string_view bytes, model::Instant now);
+
+// bring() from the file at `path`. Errors: also those of readWholeFile.
 [[nodiscard]] model::Result<BringReport> bringFile(store::Book& book,
                                                    model::Id<model::Kind::Job> job,
                                                    std::string_view kind, const std::string& path,

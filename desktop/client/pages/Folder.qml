@@ -68,7 +68,8 @@ FocusScope {
             bottom: parent.bottom
         }
         sourceComponent: Desk.state !== Desk.Open ? startPage
-                         : Desk.page === "week" ? weekPage : jobsPage
+                         : Desk.page === "week" ? weekPage
+                         : Desk.page === "scope" ? scopePage : jobsPage
         onLoaded: item.forceActiveFocus()
     }
 
@@ -109,6 +110,18 @@ FocusScope {
             objectName: "weekPage"
             onPageAsked: key => folder.turnTo(key)
             onScopeAsked: filter => folder.openScope(filter)
+        }
+    }
+
+    Component {
+        id: scopePage
+
+        ScopePage {
+            objectName: "scopePage"
+            Component.onCompleted: {
+                filterFor(folder.wantedFilter);
+                folder.wantedFilter = "";
+            }
         }
     }
 }

@@ -1,6 +1,5 @@
 // What the keys do, on the page that is open and everywhere.
 import QtQuick
-import QtQuick.Layouts
 import Ledgerboard.Look
 
 FocusScope {
@@ -55,6 +54,7 @@ FocusScope {
             ["Ctrl+N", qsTr("a new item in this space")],
             ["Del", qsTr("clears the cell")],
             ["Ctrl+Del", qsTr("drops the item")],
+            ["Ctrl+B", qsTr("the price book's price, not its own")],
             ["Ctrl+T", qsTr("take-off: the quantity from sizes")]
         ]
     })[panel.page] || []
@@ -67,8 +67,8 @@ FocusScope {
 
     Rectangle {
         anchors.fill: parent
-        color: Theme.ink
-        opacity: 0.3
+        color: Theme.belt
+        opacity: 0.45
 
         MouseArea {
             anchors.fill: parent
@@ -84,7 +84,7 @@ FocusScope {
         border.width: Theme.hairline
         border.color: Theme.pencil
 
-        RowLayout {
+        Row {
             id: columns
             x: Theme.gap(8)
             y: Theme.gap(7)
@@ -95,39 +95,42 @@ FocusScope {
                 model: [{ title: qsTr("On this page"), keys: panel.here },
                         { title: qsTr("Everywhere"), keys: panel.everywhere }]
 
-                ColumnLayout {
+                Column {
+                    id: part
+
                     required property var modelData
 
                     visible: modelData.keys.length > 0
+                    width: (columns.width - columns.spacing) / 2
                     spacing: Theme.gap(2)
-                    Layout.alignment: Qt.AlignTop
-                    Layout.fillWidth: true
 
                     Heading {
-                        text: parent.modelData.title
+                        text: part.modelData.title
                         font.pixelSize: Theme.largeSize
                     }
 
                     Repeater {
-                        model: parent.modelData.keys
+                        model: part.modelData.keys
 
-                        RowLayout {
+                        Row {
+                            id: line
+
                             required property var modelData
 
                             spacing: Theme.gap(3)
 
                             Words {
-                                text: parent.modelData[0]
+                                width: Theme.gap(27)
+                                text: line.modelData[0]
                                 font.bold: true
                                 font.pixelSize: Theme.smallSize
                                 wrapMode: Text.NoWrap
-                                Layout.preferredWidth: Theme.gap(27)
                             }
 
                             Words {
-                                text: parent.modelData[1]
+                                width: part.width - Theme.gap(30)
+                                text: line.modelData[1]
                                 font.pixelSize: Theme.smallSize
-                                Layout.fillWidth: true
                             }
                         }
                     }

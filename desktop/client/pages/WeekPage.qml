@@ -160,18 +160,14 @@ FocusScope {
                 }
             }
 
-            RowLayout {
-                Layout.fillWidth: true
+            Row {
+                id: headRow
                 spacing: Theme.gap(6)
 
                 Repeater {
                     model: week.head
 
-                    HeadFigure {
-                        Layout.fillWidth: true
-                        Layout.preferredWidth: 1
-                        Layout.alignment: Qt.AlignTop
-                    }
+                    HeadFigure { width: (column.width - 3 * headRow.spacing) / 4 }
                 }
             }
 
@@ -278,9 +274,9 @@ FocusScope {
                 Layout.fillWidth: true
             }
 
-            RowLayout {
+            Row {
+                id: photoRow
                 visible: week.photos.length > 0
-                Layout.fillWidth: true
                 spacing: Theme.gap(6)
 
                 Repeater {
@@ -289,9 +285,7 @@ FocusScope {
                     Column {
                         required property var modelData
 
-                        Layout.fillWidth: true
-                        Layout.preferredWidth: 1
-                        Layout.alignment: Qt.AlignTop
+                        width: (column.width - 2 * photoRow.spacing) / 3
                         spacing: Theme.gap(1)
 
                         Image {

@@ -1,0 +1,188 @@
+// Scope of work: a sheet that is edited in place, filtered by typing, grouped by space, trade or
+// crew.
+import QtQuick
+import QtQuick.Layouts
+import Ledgerboard.Look
+import Ledgerboard.Desk
+
+FocusScope {
+    id: page
+
+    readonly property int side: Theme.gap(9)
+
+    function filterFor(text: string) {
+        sheet.filter = text;
+    }
+
+    function toSheet() {
+        table.forceActiveFocus();
+    }
+
+    function addItem() {
+        adding.visible = true;
+        adding.text = "";
+        adding.area.forceActiveFocus();
+    }
+
+    function takeOff() {
+        if (!sheet.onItem)
+            return;
+        helper.visible = true;
+        helper.begin();
+    }
+
+    Shortcut { sequence: "Ctrl+N"; onActivated: page.addItem() }
+    Shortcut { sequence: "Ctrl+G"; onActivated: sheet.nextGroup() }
+    Shortcut { sequence: "Ctrl+T"; onActivated: page.takeOff() }
+
+    ScopeSheet { id: sheet }
+
+    PasteDesk {
+        id: paste
+        onChanged: if (!isOpen) page.toSheet()
+    }
+
+    ColumnLayout {
+        anchors {
+            fill: parent
+            leftMargin: page.side
+            rightMargin: page.side
+            topMargin: Theme.gap(6)
+            bottomMargin: Theme.gap(4)
+        }
+        spacing: Theme.gap(3)
+
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Theme.gap(6)
+
+            Heading {
+                objectName: "scopeTitle"
+                text: qsTr("Scope of work")
+                wrapMode: Text.NoWrap
+            }
+
+            RowLayout {
+                spacing: Theme.gap(2)
+                visible: sheet.filter !== ""
+
+                Words {
+                    text: qsTr("Only with:")
+                    color: Theme.pencil
+                    font.pixelSize: Theme.smallSize
+                }
+
+                Words {
+                    objectName: "filterText"
+                    text: sheet.filter
+                    font.bold: true
+                    wrapMode: Text.NoWrap
+                    elide: Text.ElideRight
+                    Layout.maximumWidth: Theme.gap(60)
+                }
+
+                QuietLink {
+                    objectName: "clearFilter"
+                    text: qsTr("All rows")
+                    hint: "Esc"
+                    onClicked: {
+                        sheet.filter = "";
+                        page.toSheet();
+                    }
+                }
+            }
+
+            Item { Layout.fillWidth: true }
+
+            QuietLink {
+                objectName: "groupLink"
+                text: sheet.groupText
+                hint: "Ctrl+G"
+                onClicked: {
+                    sheet.nextGroup();
+                    page.toSheet();
+                }
+            }
+
+            QuietLink {
+                objectName: "addLink"
+                text: qsTr("New item")
+                hint: "Ctrl+N"
+                onClicked: page.addItem()
+            }
+
+            QuietLink {
+                objectName: "pasteLink"
+                text: qsTr("Paste rows")
+                hint: "Ctrl+V"
+                onClicked: paste.tryClipboard()
+            }
+
+            QuietLink {
+                objectName: "takeOffLink"
+                visible: sheet.onItem
+                text: qsTr("Take-off")
+                hint: "Ctrl+T"
+                onClicked: page.takeOff()
+            }
+        }
+
+        Entry {
+            id: adding
+            visible: false
+            label: qsTr("What is to be done? Such as \u201creplace faucet\u201d; in another space: "
+                        + "\u201cHall bath: replace faucet\u201d")
+            areaName: "newItem"
+            area.onAccepted: if (sheet.addItem(area.text)) {
+                adding.visible = false;
+                page.toSheet();
+            }
+            area.Keys.onEscapePressed: {
+                adding.visible = false;
+                page.toSheet();
+            }
+            Layout.fillWidth: true
+        }
+
+        Item {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            SheetView {
+                id: table
+                objectName: "sheet"
+                anchors.fill: parent
+                focus: true
+                sheet: sheet
+                onPasteAsked: paste.tryClipboard()
+                onAddAsked: page.addItem()
+            }
+
+            // Beside the quantity, over the columns at the right of it.
+            TakeOffPanel {
+                id: helper
+                objectName: "takeOff"
+                anchors { right: parent.right; top: parent.top; bottom: parent.bottom }
+                width: Theme.gap(100)
+                visible: false
+                sheet: sheet
+                onClosed: {
+                    visible = false;
+                    page.toSheet();
+                }
+            }
+        }
+
+        ScopeFoot {
+            objectName: "scopeFoot"
+            sheet: sheet
+            Layout.fillWidth: true
+        }
+    }
+
+    PastePanel {
+        objectName: "pastePanel"
+        anchors.fill: parent
+        desk: paste
+    }
+}

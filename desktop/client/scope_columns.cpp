@@ -1,0 +1,26 @@
+#include "desktop/client/scope_columns.h"
+
+#include <QCoreApplication>
+
+namespace ledgerboard::desk {
+
+namespace f = model::field;
+
+const std::array<ScopeColumn, scope_column::kCount>& scopeColumns() {
+    static const std::array<ScopeColumn, scope_column::kCount> kColumns = {
+        {{QT_TRANSLATE_NOOP("ScopeSheet", "Space"), f::Item::space, 56, false},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Treatment"), f::Item::treatment, 84, false},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Object"), f::Item::object, 0, false},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Trade"), f::Item::trade, 96, false},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Quantity"), f::Item::quantity, 66, true},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Unit"), f::Item::unit, 60, false},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Material"), f::Item::unitCostMaterial, 74, true},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Labour"), f::Item::unitCostLabour, 74, true},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Lump sum"), f::Item::lumpSum, 78, true},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Line"), 0, 78, true},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Crew"), f::Item::crew, 116, false},
+         {QT_TRANSLATE_NOOP("ScopeSheet", "Days"), f::Item::daysLikely, 48, true}}};
+    return kColumns;
+}
+
+}  // namespace ledgerboard::desk
