@@ -49,8 +49,7 @@ QString whyNot(const std::string& path, const QString& said) {
             .arg(name);
     }
     if (said.contains(QLatin1String("--book"))) {
-        return Desk::tr(
-                   "%1 is a file of another kind. A book's file mostly ends in \u201c.book\u201d.")
+        return Desk::tr("%1 is a file of another kind. A book's file mostly ends in “.book”.")
             .arg(name);
     }
     return said;

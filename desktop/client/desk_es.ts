@@ -5,1270 +5,1222 @@
     <name>AnswerList</name>
     <message>
         <source>Asked every week</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se pregunta cada semana</translation>
     </message>
 </context>
 <context>
     <name>DayLine</name>
     <message>
         <source>As of today</source>
-        <translation type="unfinished"></translation>
+        <translation>A la fecha de hoy</translation>
     </message>
     <message>
         <source>As of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Al %1</translation>
     </message>
     <message>
         <source>Back to today</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a hoy</translation>
     </message>
     <message>
         <source>As of which day? Empty: today</source>
-        <translation type="unfinished"></translation>
+        <translation>¿A qué día? Vacío: hoy</translation>
     </message>
 </context>
 <context>
     <name>Dividers</name>
     <message>
         <source>All jobs</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las obras</translation>
     </message>
     <message>
         <source>Working it out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Haciendo cuentas…</translation>
     </message>
     <message>
         <source>Book: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Libro: %1</translation>
     </message>
     <message>
         <source>Keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclas</translation>
     </message>
 </context>
 <context>
     <name>JobDelegate</name>
     <message>
         <source>…</source>
-        <translation type="unfinished"></translation>
+        <translation>…</translation>
     </message>
     <message>
         <source>no items yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin trabajos todavía</translation>
     </message>
 </context>
 <context>
     <name>JobsPage</name>
     <message>
         <source>A book without a job</source>
-        <translation type="unfinished"></translation>
+        <translation>Un libro sin obra</translation>
     </message>
     <message>
         <source>Jobs</source>
-        <translation type="unfinished"></translation>
+        <translation>Obras</translation>
     </message>
     <message>
         <source>Another book…</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro libro…</translation>
     </message>
     <message>
         <source>A new job</source>
-        <translation type="unfinished"></translation>
+        <translation>Obra nueva</translation>
     </message>
     <message>
         <source>It has not met its peer yet, or nothing was begun in it. Begin a job below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no se ha sincronizado, o no se ha empezado nada en él. Empiece una obra abajo.</translation>
     </message>
     <message>
         <source>All of it will cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo costará</translation>
     </message>
     <message>
         <source>Spent so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Gastado hasta ahora</translation>
     </message>
     <message>
         <source>Still to go</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta por gastar</translation>
     </message>
     <message>
         <source>Will earn, before income tax</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganará, antes de impuestos</translation>
     </message>
     <message>
         <source>Job</source>
-        <translation type="unfinished"></translation>
+        <translation>Obra</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Avance</translation>
     </message>
     <message>
         <source>Will cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Costará</translation>
     </message>
     <message>
         <source>Will finish</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminará</translation>
     </message>
     <message>
         <source>Will earn</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganará</translation>
     </message>
     <message>
         <source>Against budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Contra el presupuesto</translation>
     </message>
     <message>
         <source>Open a book</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un libro</translation>
     </message>
     <message>
         <source>Books (*.book)</source>
-        <translation type="unfinished"></translation>
+        <translation>Libros (*.book)</translation>
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los archivos (*)</translation>
     </message>
 </context>
 <context>
     <name>KeptNote</name>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
     <name>KeyPad</name>
     <message>
         <source>Rub out the last digit</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar la última cifra</translation>
     </message>
 </context>
 <context>
     <name>KeysPanel</name>
     <message>
         <source>a page of the folder</source>
-        <translation type="unfinished"></translation>
+        <translation>una página de la carpeta</translation>
     </message>
     <message>
         <source>the list of jobs</source>
-        <translation type="unfinished"></translation>
+        <translation>la lista de obras</translation>
     </message>
     <message>
         <source>takes back what was done last</source>
-        <translation type="unfinished"></translation>
+        <translation>deshace lo último</translation>
     </message>
     <message>
         <source>does it again</source>
-        <translation type="unfinished"></translation>
+        <translation>lo vuelve a hacer</translation>
     </message>
     <message>
         <source>as of another day</source>
-        <translation type="unfinished"></translation>
+        <translation>a otra fecha</translation>
     </message>
     <message>
         <source>the next part of the page</source>
-        <translation type="unfinished"></translation>
+        <translation>la siguiente parte de la página</translation>
     </message>
     <message>
         <source>these keys</source>
-        <translation type="unfinished"></translation>
+        <translation>estas teclas</translation>
     </message>
     <message>
         <source>another job</source>
-        <translation type="unfinished"></translation>
+        <translation>otra obra</translation>
     </message>
     <message>
         <source>opens its folder</source>
-        <translation type="unfinished"></translation>
+        <translation>abre su carpeta</translation>
     </message>
     <message>
         <source>a new job</source>
-        <translation type="unfinished"></translation>
+        <translation>una obra nueva</translation>
     </message>
     <message>
         <source>another book</source>
-        <translation type="unfinished"></translation>
+        <translation>otro libro</translation>
     </message>
     <message>
         <source>on the curve: another day</source>
-        <translation type="unfinished"></translation>
+        <translation>en la curva: otro día</translation>
     </message>
     <message>
         <source>on the curve: its table, and back</source>
-        <translation type="unfinished"></translation>
+        <translation>en la curva: su tabla, y de vuelta</translation>
     </message>
     <message>
         <source>up and down the page; in a list, another line</source>
-        <translation type="unfinished"></translation>
+        <translation>sube y baja por la página; en una lista, otra línea</translation>
     </message>
     <message>
         <source>on a line: the page it leads to</source>
-        <translation type="unfinished"></translation>
+        <translation>en una línea: la página a la que lleva</translation>
     </message>
     <message>
         <source>the page as one sheet (PDF)</source>
-        <translation type="unfinished"></translation>
+        <translation>la página en una hoja (PDF)</translation>
     </message>
     <message>
         <source>keeps it as this week&apos;s review</source>
-        <translation type="unfinished"></translation>
+        <translation>la guarda como revisión de la semana</translation>
     </message>
     <message>
         <source>another cell; with Shift, several rows</source>
-        <translation type="unfinished"></translation>
+        <translation>otra celda; con Mayús, varias filas</translation>
     </message>
     <message>
         <source>edits the cell; Enter keeps, Esc leaves it</source>
-        <translation type="unfinished"></translation>
+        <translation>edita la celda; Intro guarda, Esc la deja</translation>
     </message>
     <message>
         <source>Letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Letras</translation>
     </message>
     <message>
         <source>filter the rows; Backspace and Esc undo that</source>
-        <translation type="unfinished"></translation>
+        <translation>filtran las filas; Retroceso y Esc lo quitan</translation>
     </message>
     <message>
         <source>groups by space, trade, crew, or not</source>
-        <translation type="unfinished"></translation>
+        <translation>agrupa por cuarto, oficio, cuadrilla, o no</translation>
     </message>
     <message>
         <source>fills the rows chosen with the top one&apos;s cell</source>
-        <translation type="unfinished"></translation>
+        <translation>llena las filas elegidas con la celda de arriba</translation>
     </message>
     <message>
         <source>copies the rows for a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>copia las filas para una hoja de cálculo</translation>
     </message>
     <message>
         <source>brings in rows copied from a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>trae filas copiadas de una hoja de cálculo</translation>
     </message>
     <message>
         <source>a new item in this space</source>
-        <translation type="unfinished"></translation>
+        <translation>un trabajo nuevo en este cuarto</translation>
     </message>
     <message>
         <source>clears the cell</source>
-        <translation type="unfinished"></translation>
+        <translation>vacía la celda</translation>
     </message>
     <message>
         <source>drops the item</source>
-        <translation type="unfinished"></translation>
+        <translation>quita el trabajo</translation>
     </message>
     <message>
         <source>take-off: the quantity from sizes</source>
-        <translation type="unfinished"></translation>
+        <translation>medidas: la cantidad a partir de ellas</translation>
     </message>
     <message>
         <source>On this page</source>
-        <translation type="unfinished"></translation>
+        <translation>En esta página</translation>
     </message>
     <message>
         <source>Everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>En todas partes</translation>
     </message>
     <message>
         <source>the price book&apos;s price, not its own</source>
-        <translation type="unfinished"></translation>
+        <translation>el precio del libro de precios, no el suyo</translation>
     </message>
 </context>
 <context>
     <name>NewJob</name>
     <message>
         <source>Give the house a name, such as its street and number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Póngale nombre a la casa, como su calle y número.</translation>
     </message>
     <message>
         <source>The year it was built has four digits, such as 1936; leave it empty where nobody knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>El año de construcción tiene cuatro cifras, como 1936; déjelo vacío si nadie lo sabe.</translation>
     </message>
     <message>
         <source>There is a job of that name in the book: give this one another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay una obra con ese nombre en el libro: póngale otro a esta.</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Dueño</translation>
     </message>
 </context>
 <context>
     <name>NewJobForm</name>
     <message>
         <source>Name of the job, such as street and number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de la obra, como calle y número</translation>
     </message>
     <message>
         <source>Built (where known)</source>
-        <translation type="unfinished"></translation>
+        <translation>Año (si se sabe)</translation>
     </message>
     <message>
         <source>Begin this job</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar esta obra</translation>
     </message>
 </context>
 <context>
     <name>PastePanel</name>
     <message>
         <source>Can come in: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puede entrar: %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) with something wrong:</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fila con algo mal:</numerusform>
+            <numerusform>%n filas con algo mal:</numerusform>
         </translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Bring in nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>No traer nada</translation>
     </message>
     <message>
         <source>Bring them in</source>
-        <translation type="unfinished"></translation>
+        <translation>Traerlas</translation>
     </message>
     <message numerus="yes">
         <source>Bring in the %n that are right</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Traer la %n que está bien</numerusform>
+            <numerusform>Traer las %n que están bien</numerusform>
         </translation>
     </message>
     <message>
         <source>Copy the wrong rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar las filas malas</translation>
     </message>
 </context>
 <context>
     <name>PlotTable</name>
     <message>
         <source>Week to</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana al</translation>
     </message>
 </context>
 <context>
     <name>RoomList</name>
     <message>
         <source>By room</source>
-        <translation type="unfinished"></translation>
+        <translation>Por cuarto</translation>
     </message>
 </context>
 <context>
     <name>Said</name>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar</translation>
     </message>
     <message>
         <source>Inspect</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisar</translation>
     </message>
     <message>
         <source>Clean</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar</translation>
     </message>
     <message>
         <source>Repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Reparar</translation>
     </message>
     <message>
         <source>Refinish</source>
-        <translation type="unfinished"></translation>
+        <translation>Renovar</translation>
     </message>
     <message>
         <source>Replace</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregar</translation>
     </message>
     <message>
         <source>Relocate</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>listo</translation>
     </message>
     <message>
         <source>ddd d MMM</source>
         <extracomment>How a day is written, in Qt&apos;s letters: &quot;Fri 15 May&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        
+        <translation>ddd d MMM</translation>
     </message>
     <message>
         <source>ddd d MMM yyyy</source>
-        <translation type="unfinished"></translation>
+        <translation>ddd d MMM yyyy</translation>
     </message>
     <message>
         <source>dddd d MMMM yyyy</source>
         <extracomment>A day in full, in Qt&apos;s letters: &quot;Friday 15 May 2026&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        
+        <translation>dddd d 'de' MMMM 'de' yyyy</translation>
     </message>
     <message>
         <source>d MMM</source>
         <extracomment>A day along an axis, in Qt&apos;s letters: &quot;15 May&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        
+        <translation>d MMM</translation>
     </message>
 </context>
 <context>
     <name>ScopeEmpty</name>
     <message>
         <source>Nothing is to be done yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay nada que hacer</translation>
     </message>
     <message>
         <source>Say what is to be done and where, such as “Kitchen: replace faucet”, or copy the rows of a spreadsheet and paste them here: you see what is wrong with them before anything comes in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga qué hay que hacer y dónde, en inglés, como “Kitchen: replace faucet”, o copie filas de una hoja de cálculo y péguelas aquí: verá qué tienen mal antes de que entre nada.</translation>
     </message>
     <message>
         <source>The first item</source>
-        <translation type="unfinished"></translation>
+        <translation>El primer trabajo</translation>
     </message>
     <message>
         <source>Paste rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegar filas</translation>
     </message>
 </context>
 <context>
     <name>ScopeFoot</name>
     <message>
         <source>Lines by today&apos;s prices</source>
-        <translation type="unfinished"></translation>
+        <translation>Líneas a precios de hoy</translation>
     </message>
     <message>
         <source>Budget now</source>
-        <translation type="unfinished"></translation>
+        <translation>Presupuesto actual</translation>
     </message>
 </context>
 <context>
     <name>ScopePage</name>
     <message>
         <source>Scope of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Alcance de la obra</translation>
     </message>
     <message>
         <source>Only with:</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo con:</translation>
     </message>
     <message>
         <source>All rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las filas</translation>
     </message>
     <message>
         <source>New item</source>
-        <translation type="unfinished"></translation>
+        <translation>Trabajo nuevo</translation>
     </message>
     <message>
         <source>Paste rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegar filas</translation>
     </message>
     <message>
         <source>Take-off</source>
-        <translation type="unfinished"></translation>
+        <translation>Medidas</translation>
     </message>
     <message>
         <source>What is to be done? Such as “replace faucet”; in another space: “Hall bath: replace faucet”</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>ScopeSheet</name>
-    <message>
-        <source>Space</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Treatment</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Object</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Trade</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Material</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Labour</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lump sum</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Line</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Crew</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Days</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué hay que hacer? En inglés, como “replace faucet”; en otro cuarto: “Hall bath: replace faucet”</translation>
     </message>
 </context>
 <context>
     <name>SheetView</name>
     <message>
         <source>No row has all of “%1”. Esc shows every row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna fila tiene todo “%1”. Esc muestra todas.</translation>
     </message>
 </context>
 <context>
     <name>StartPage</name>
     <message>
         <source>The numbers of a house under renovation, from the first walk to the sale: one book for all your jobs, one file on this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los números de una casa en remodelación, del primer recorrido a la venta: un libro para todas sus obras, un archivo en esta computadora.</translation>
     </message>
     <message>
         <source>Nothing in it was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se cambió nada en él.</translation>
     </message>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Intentar de nuevo</translation>
     </message>
     <message>
         <source>Open a book…</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un libro…</translation>
     </message>
     <message>
         <source>Look at a house made up for show</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver una casa inventada de muestra</translation>
     </message>
     <message>
         <source>Begin another</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar otro</translation>
     </message>
     <message>
         <source>Opening the book…</source>
-        <translation type="unfinished"></translation>
+        <translation>Abriendo el libro…</translation>
     </message>
     <message>
         <source>Open a book</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un libro</translation>
     </message>
     <message>
         <source>Books (*.book)</source>
-        <translation type="unfinished"></translation>
+        <translation>Libros (*.book)</translation>
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los archivos (*)</translation>
     </message>
 </context>
 <context>
     <name>TakeOffPanel</name>
     <message>
         <source>Take-off</source>
-        <translation type="unfinished"></translation>
+        <translation>Medidas</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Use it</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar</translation>
     </message>
     <message>
         <source>Buy %1: %2 (%3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprar %1: %2 (%3)</translation>
     </message>
     <message>
         <source>Arithmetic: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cálculo: %1.</translation>
     </message>
 </context>
 <context>
     <name>ThemeLink</name>
     <message>
         <source>Light pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Páginas claras</translation>
     </message>
     <message>
         <source>Dark pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Páginas oscuras</translation>
     </message>
 </context>
 <context>
     <name>TradeTable</name>
     <message>
         <source>Budget now</source>
-        <translation type="unfinished"></translation>
+        <translation>Presupuesto actual</translation>
     </message>
     <message>
         <source>Committed</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprometido</translation>
     </message>
     <message>
         <source>Billed</source>
-        <translation type="unfinished"></translation>
+        <translation>Facturado</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Retenido</translation>
     </message>
     <message>
         <source>Paid</source>
-        <translation type="unfinished"></translation>
+        <translation>Pagado</translation>
     </message>
     <message>
         <source>Forecast</source>
-        <translation type="unfinished"></translation>
+        <translation>Pronóstico</translation>
     </message>
     <message>
         <source>Over or early</source>
-        <translation type="unfinished"></translation>
+        <translation>De más o antes</translation>
     </message>
     <message>
         <source>Money by trade</source>
-        <translation type="unfinished"></translation>
+        <translation>Dinero por oficio</translation>
     </message>
     <message>
         <source>Trade</source>
-        <translation type="unfinished"></translation>
+        <translation>Oficio</translation>
     </message>
 </context>
 <context>
     <name>WeekCurve</name>
     <message>
         <source>Planned, earned, spent</source>
-        <translation type="unfinished"></translation>
+        <translation>Planeado, ganado, gastado</translation>
     </message>
     <message>
         <source>Curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Curva</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla</translation>
     </message>
     <message>
         <source>Nothing to draw yet: no item has planned dates, and nothing was marked or billed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada que dibujar todavía: ningún trabajo tiene fechas y nada se ha marcado ni facturado.</translation>
     </message>
 </context>
 <context>
     <name>WeekEmpty</name>
     <message>
         <source>There is nothing to add up yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay nada que sumar</translation>
     </message>
     <message>
         <source>Enter what is to be done in each room, or paste it from a spreadsheet; then the page says what it will cost, when it will finish and what it will earn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anote qué hay que hacer en cada cuarto, o péguelo de una hoja de cálculo; entonces la página dice cuánto costará, cuándo terminará y cuánto ganará.</translation>
     </message>
     <message>
         <source>To the scope of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Al alcance de la obra</translation>
     </message>
 </context>
 <context>
     <name>WeekPage</name>
     <message>
         <source>Adding up the week…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sumando la semana…</translation>
     </message>
     <message>
         <source>One sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Una hoja</translation>
     </message>
     <message>
         <source>Keep as review</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar revisión</translation>
     </message>
     <message>
         <source>What moved it</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué lo movió</translation>
     </message>
     <message>
         <source>Nothing to compare with until a baseline is set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada con qué comparar hasta fijar una línea base.</translation>
     </message>
     <message>
         <source>On Monday</source>
-        <translation type="unfinished"></translation>
+        <translation>El lunes</translation>
     </message>
     <message>
         <source>Nothing stands out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada llama la atención.</translation>
     </message>
     <message>
         <source>Next 14 days</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximos 14 días</translation>
     </message>
     <message>
         <source>Nothing is due in the next 14 days.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada para los próximos 14 días.</translation>
     </message>
     <message>
         <source>Papers missing (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Papeles que faltan (%1)</translation>
     </message>
     <message>
         <source>Papers missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Papeles que faltan</translation>
     </message>
     <message>
         <source>None is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>No falta ninguno.</translation>
     </message>
     <message>
         <source>The page as one sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>La página en una hoja</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
 </context>
 <context>
     <name>WeekPlot</name>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>planeado</translation>
     </message>
     <message>
         <source>spent</source>
-        <translation type="unfinished"></translation>
+        <translation>gastado</translation>
     </message>
     <message>
         <source>earned</source>
-        <translation type="unfinished"></translation>
+        <translation>ganado</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy</translation>
     </message>
     <message>
         <source>Money over time: </source>
-        <translation type="unfinished"></translation>
+        <translation>Dinero en el tiempo: </translation>
     </message>
 </context>
 <context>
     <name>WeekSheet</name>
     <message>
         <source>Planned, earned, spent</source>
-        <translation type="unfinished"></translation>
+        <translation>Planeado, ganado, gastado</translation>
     </message>
     <message>
         <source>What moved it</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué lo movió</translation>
     </message>
     <message>
         <source>All others</source>
-        <translation type="unfinished"></translation>
+        <translation>Los demás</translation>
     </message>
     <message>
         <source>Money by trade</source>
-        <translation type="unfinished"></translation>
+        <translation>Dinero por oficio</translation>
     </message>
     <message>
         <source>Budget now</source>
-        <translation type="unfinished"></translation>
+        <translation>Presupuesto actual</translation>
     </message>
     <message>
         <source>Committed</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprometido</translation>
     </message>
     <message>
         <source>Billed</source>
-        <translation type="unfinished"></translation>
+        <translation>Facturado</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Retenido</translation>
     </message>
     <message>
         <source>Paid</source>
-        <translation type="unfinished"></translation>
+        <translation>Pagado</translation>
     </message>
     <message>
         <source>Forecast</source>
-        <translation type="unfinished"></translation>
+        <translation>Pronóstico</translation>
     </message>
     <message>
         <source>Over or early</source>
-        <translation type="unfinished"></translation>
+        <translation>De más o antes</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo</translation>
     </message>
     <message>
         <source>By room</source>
-        <translation type="unfinished"></translation>
+        <translation>Por cuarto</translation>
     </message>
     <message>
         <source>On Monday</source>
-        <translation type="unfinished"></translation>
+        <translation>El lunes</translation>
     </message>
     <message>
         <source>and %1 more, on the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>y %1 más, en la pantalla</translation>
     </message>
     <message>
         <source>Next 14 days</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximos 14 días</translation>
     </message>
     <message>
         <source>no day yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin fecha</translation>
     </message>
     <message>
         <source>late</source>
-        <translation type="unfinished"></translation>
+        <translation>atrasado</translation>
     </message>
     <message>
         <source>Papers missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Papeles que faltan</translation>
     </message>
     <message>
         <source>Reminders only: rules change by place; ask your building office and a licensed trade.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo recordatorios: las reglas cambian según el lugar; pregunte en su oficina de construcción y a un oficio con licencia.</translation>
     </message>
 </context>
 <context>
     <name>WeekWords</name>
     <message>
         <source>on time</source>
-        <translation type="unfinished"></translation>
+        <translation>a tiempo</translation>
     </message>
     <message numerus="yes">
         <source>%n working day(s) late</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n día hábil tarde</numerusform>
+            <numerusform>%n días hábiles tarde</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n working day(s) early</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n día hábil antes</numerusform>
+            <numerusform>%n días hábiles antes</numerusform>
         </translation>
     </message>
     <message>
         <source>on budget</source>
-        <translation type="unfinished"></translation>
+        <translation>en presupuesto</translation>
     </message>
     <message>
         <source>%1 over budget</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sobre presupuesto</translation>
     </message>
     <message>
         <source>%1 under budget</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bajo presupuesto</translation>
     </message>
     <message>
         <source>on it</source>
-        <translation type="unfinished"></translation>
+        <translation>en presupuesto</translation>
     </message>
     <message>
         <source>%1 over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de más</translation>
     </message>
     <message>
         <source>%1 under</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de menos</translation>
     </message>
     <message>
         <source>8 in 10 between %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>8 de 10 entre %1 y %2</translation>
     </message>
     <message>
         <source>Will cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Costará</translation>
     </message>
     <message>
         <source>, was %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, antes %1</translation>
     </message>
     <message>
         <source>Finished</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminada</translation>
     </message>
     <message>
         <source>Will finish</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminará</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>items wait for each other in a ring: no day can be told</source>
-        <translation type="unfinished"></translation>
+        <translation>los trabajos se esperan en círculo: no se puede decir el día</translation>
     </message>
     <message>
         <source>enter days or planned dates of the items to see it</source>
-        <translation type="unfinished"></translation>
+        <translation>anote días o fechas de los trabajos para verlo</translation>
     </message>
     <message>
         <source>no finish was planned to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>no se planeó un final con qué comparar</translation>
     </message>
     <message>
         <source>Will earn</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganará</translation>
     </message>
     <message>
         <source>a loss</source>
-        <translation type="unfinished"></translation>
+        <translation>pérdida</translation>
     </message>
     <message>
         <source>%1 of resale</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de la venta</translation>
     </message>
     <message>
         <source>was %1</source>
-        <translation type="unfinished"></translation>
+        <translation>antes %1</translation>
     </message>
     <message>
         <source>; a day costs %1</source>
-        <translation type="unfinished"></translation>
+        <translation>; un día cuesta %1</translation>
     </message>
     <message>
         <source>Cash, lowest</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>enter ᳊sh at start” of the job to see it</source>
-        <translation type="unfinished"></translation>
+        <translation>Efectivo, lo más bajo</translation>
     </message>
     <message>
         <source>on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>el %1</translation>
     </message>
     <message>
         <source>short</source>
-        <translation type="unfinished"></translation>
+        <translation>falta</translation>
     </message>
     <message>
         <source>%1 leaves in 14 days</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sale en 14 días</translation>
     </message>
     <message>
         <source>a draw of %1 lands about %2</source>
-        <translation type="unfinished"></translation>
+        <translation>un desembolso de %1 llega hacia el %2</translation>
     </message>
     <message>
         <source>a draw lands about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>un desembolso llega hacia el %1</translation>
     </message>
     <message>
         <source>This week, to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta semana, al %1</translation>
     </message>
     <message>
         <source>Week %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana %1 de %2.</translation>
     </message>
     <message>
         <source>Week %1, planned for %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana %1, planeada para %2.</translation>
     </message>
     <message>
         <source>Week %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana %1.</translation>
     </message>
     <message>
         <source>Work has not begun.</source>
-        <translation type="unfinished"></translation>
+        <translation>La obra no ha empezado.</translation>
     </message>
     <message>
         <source>No baseline yet, so nothing to compare with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin línea base todavía: nada con qué comparar.</translation>
     </message>
     <message>
         <source>Last review %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Última revisión %1.</translation>
     </message>
     <message>
         <source>Beside the baseline of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Junto a la línea base del %1.</translation>
     </message>
     <message>
         <source>In all</source>
-        <translation type="unfinished"></translation>
+        <translation>En total</translation>
     </message>
     <message>
         <source>Since the baseline of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Desde la línea base del %1</translation>
     </message>
     <message>
         <source>Since %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Desde el %1</translation>
     </message>
     <message>
         <source>will cost what was budgeted</source>
-        <translation type="unfinished"></translation>
+        <translation>costará lo presupuestado</translation>
     </message>
     <message>
         <source>will cost &lt;b&gt;%1 more&lt;/b&gt; than budget</source>
-        <translation type="unfinished"></translation>
+        <translation>costará &lt;b&gt;%1 más&lt;/b&gt; que el presupuesto</translation>
     </message>
     <message>
         <source>will cost &lt;b&gt;%1 less&lt;/b&gt; than budget</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>hairlines at ଒&#xa0;% of budget, ends at the contingency left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>hairlines at ଒&#xa0;% of budget, ends at ±%1, for the contingency left is less than the hairlines</source>
-        <translation type="unfinished"></translation>
+        <translation>costará &lt;b&gt;%1 menos&lt;/b&gt; que el presupuesto</translation>
     </message>
     <message>
         <source>Done %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho %1</translation>
     </message>
     <message>
         <source>planned %1</source>
-        <translation type="unfinished"></translation>
+        <translation>planeado %1</translation>
     </message>
     <message>
         <source>spent %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gastado %1</translation>
     </message>
     <message>
         <source>paid %1</source>
-        <translation type="unfinished"></translation>
+        <translation>pagado %1</translation>
     </message>
     <message>
         <source>%1 of budget.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 del presupuesto.</translation>
     </message>
     <message numerus="yes">
         <source>If the %n unsigned change(s) are signed: %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Si se firma el cambio pendiente: %1.</numerusform>
+            <numerusform>Si se firman los %n cambios pendientes: %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>Unknowns expected: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprevistos esperados: %1.</translation>
     </message>
     <message>
         <source>Contingency left %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserva que queda: %1 de %2.</translation>
     </message>
     <message>
         <source>Contingency left %1 of %2, against unknowns of %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserva que queda: %1 de %2, contra imprevistos de %3.</translation>
     </message>
     <message>
         <source>A buyer with a government-insured loan may sign from day 91, %1. Double the price: no.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un comprador con préstamo asegurado por el gobierno puede firmar desde el día 91, %1. Doble del precio: no.</translation>
     </message>
     <message>
         <source>A buyer with a government-insured loan may sign from day 91, %1. Double the price: yes, so a second appraisal up to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un comprador con préstamo asegurado por el gobierno puede firmar desde el día 91, %1. Doble del precio: sí, con segundo avalúo hasta el %2.</translation>
     </message>
     <message numerus="yes">
         <source>%n item(s) without planned dates are left out of what is planned.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n trabajo sin fechas queda fuera de lo planeado.</numerusform>
+            <numerusform>%n trabajos sin fechas quedan fuera de lo planeado.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n item(s) without days or dates take no time in the plan.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n trabajo sin días ni fechas no toma tiempo en el plan.</numerusform>
+            <numerusform>%n trabajos sin días ni fechas no toman tiempo en el plan.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n item(s) without a price count as nothing.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n trabajo sin precio cuenta como nada.</numerusform>
+            <numerusform>%n trabajos sin precio cuentan como nada.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n bill(s) without an amount count nowhere.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n factura sin monto no cuenta.</numerusform>
+            <numerusform>%n facturas sin monto no cuentan.</numerusform>
         </translation>
     </message>
     <message>
         <source>Not entered, so nothing in will earn: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin anotar, así que no cuenta en lo que ganará: %1.</translation>
     </message>
     <message>
         <source>over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de más</translation>
     </message>
     <message>
         <source>early %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 antes</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de menos</translation>
     </message>
     <message>
         <source>Order %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedir %1</translation>
     </message>
     <message>
         <source>Delivery of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrega de %1</translation>
     </message>
     <message>
         <source>Decide: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Decidir: %1</translation>
     </message>
     <message>
         <source>Inspection: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Inspección: %1</translation>
     </message>
     <message>
         <source>Pay %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pagar a %1</translation>
     </message>
     <message>
         <source>%1, money expected</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, dinero esperado</translation>
+    </message>
+    <message>
+        <source>enter “Cash at start” of the job to see it</source>
+        <translation>anote “Cash at start” de la obra para verlo</translation>
+    </message>
+    <message>
+        <source>hairlines at ±2&#xa0;% of budget, ends at the contingency left</source>
+        <translation>rayas a ±2 % del presupuesto, extremos en la reserva que queda</translation>
+    </message>
+    <message>
+        <source>hairlines at ±2&#xa0;% of budget, ends at ±%1, for the contingency left is less than the hairlines</source>
+        <translation>rayas a ±2 % del presupuesto, extremos en ±%1, pues la reserva que queda es menor que las rayas</translation>
     </message>
 </context>
 <context>
     <name>ledgerboard::desk::Desk</name>
     <message>
         <source>This week</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta semana</translation>
     </message>
     <message>
         <source>Nothing is at %1. It may have been moved or renamed: open it where it is now.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada en %1. Tal vez se movió o cambió de nombre: ábralo donde está ahora.</translation>
     </message>
     <message>
         <source>%1 is a file of another kind. A book&apos;s file mostly ends in “.book”.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 es un archivo de otra clase. El archivo de un libro casi siempre termina en “.book”.</translation>
     </message>
     <message>
         <source>Begun: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezada: %1</translation>
     </message>
     <message>
         <source>demo house.book</source>
-        <translation type="unfinished"></translation>
+        <translation>casa de muestra.book</translation>
     </message>
     <message>
         <source>Undone: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshecho: %1</translation>
     </message>
     <message>
         <source>Done again: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho de nuevo: %1</translation>
     </message>
     <message>
         <source>There is no book here</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay ningún libro</translation>
     </message>
     <message>
         <source>This book was written by a newer program</source>
-        <translation type="unfinished"></translation>
+        <translation>Este libro lo escribió un programa más nuevo</translation>
     </message>
     <message>
         <source>This book can only be read</source>
-        <translation type="unfinished"></translation>
+        <translation>Este libro solo se puede leer</translation>
     </message>
     <message>
         <source>This is no book</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no es un libro</translation>
     </message>
     <message>
         <source>This book is damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>Este libro está dañado</translation>
     </message>
     <message>
         <source>Kept on this computer; it has met no peer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado en esta computadora; no se ha sincronizado.</translation>
     </message>
     <message numerus="yes">
         <source>%n other device(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n otro aparato.</numerusform>
+            <numerusform>%n otros aparatos.</numerusform>
         </translation>
     </message>
     <message>
         <source>The peer has all that was written here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo lo escrito aquí ya se envió.</translation>
     </message>
     <message numerus="yes">
         <source>%n change(s) wait for the peer.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n cambio espera para enviarse.</numerusform>
+            <numerusform>%n cambios esperan para enviarse.</numerusform>
         </translation>
     </message>
     <message>
         <source>Scope of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Alcance de la obra</translation>
     </message>
 </context>
 <context>
     <name>ledgerboard::desk::JobList</name>
     <message>
         <source>The sums are too large to be added up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las sumas son demasiado grandes.</translation>
     </message>
     <message>
         <source>%1 of %2 jobs added up so far.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 obras sumadas hasta ahora.</translation>
     </message>
     <message numerus="yes">
         <source>%n job(s) not in the sums.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n obra fuera de las sumas.</numerusform>
+            <numerusform>%n obras fuera de las sumas.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n job(s) cannot say yet what they will earn.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n obra no puede decir aún cuánto ganará.</numerusform>
+            <numerusform>%n obras no pueden decir aún cuánto ganarán.</numerusform>
         </translation>
     </message>
 </context>
@@ -1276,367 +1228,415 @@
     <name>ledgerboard::desk::PasteDesk</name>
     <message>
         <source>There is nothing on the clipboard: copy rows in a spreadsheet first.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada copiado: copie primero filas de una hoja de cálculo.</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) brought in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fila traída</numerusform>
+            <numerusform>%n filas traídas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) copied</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fila copiada</numerusform>
+            <numerusform>%n filas copiadas</numerusform>
         </translation>
     </message>
     <message>
         <source>Looking at the rows…</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirando las filas…</translation>
     </message>
     <message>
         <source>These rows cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>Estas filas no se pueden leer</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) from a spreadsheet</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fila de una hoja de cálculo</numerusform>
+            <numerusform>%n filas de una hoja de cálculo</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n new item(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n trabajo nuevo</numerusform>
+            <numerusform>%n trabajos nuevos</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n change(s) to items that are there</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n cambio a trabajos que ya están</numerusform>
+            <numerusform>%n cambios a trabajos que ya están</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n already there as they are</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ya está tal cual</numerusform>
+            <numerusform>%n ya están tal cual</numerusform>
         </translation>
     </message>
     <message>
         <source>; new spaces: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>; cuartos nuevos: %1</translation>
     </message>
     <message>
         <source>No row of headings was copied, so the columns are taken as those of the sheet: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se copió una fila de títulos, así que las columnas se toman como las de la hoja: %1.</translation>
     </message>
     <message>
         <source>row %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fila %1</translation>
     </message>
 </context>
 <context>
     <name>ledgerboard::desk::ScopeSheet</name>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>Choose several rows first: Shift with the arrow down, from the cell to be filled down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija primero varias filas: Mayús con la flecha abajo, desde la celda que se va a repetir.</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) filled</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fila llenada</numerusform>
+            <numerusform>%n filas llenadas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n item(s) dropped</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n trabajo quitado</numerusform>
+            <numerusform>%n trabajos quitados</numerusform>
         </translation>
     </message>
     <message>
         <source>Priced from the price book</source>
-        <translation type="unfinished"></translation>
+        <translation>Con precio del libro de precios</translation>
     </message>
     <message>
         <source>Added: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregado: %1</translation>
     </message>
     <message>
         <source>%1: %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 %3</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) copied</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fila copiada</numerusform>
+            <numerusform>%n filas copiadas</numerusform>
         </translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>se deja</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>abierto</translation>
     </message>
     <message>
         <source>no price</source>
-        <translation type="unfinished"></translation>
+        <translation>sin precio</translation>
     </message>
     <message>
         <source>No space</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin cuarto</translation>
     </message>
     <message>
         <source>No trade</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin oficio</translation>
     </message>
     <message>
         <source>No crew</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin cuadrilla</translation>
     </message>
     <message numerus="yes">
         <source>%n item(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n trabajo</numerusform>
+            <numerusform>%n trabajos</numerusform>
         </translation>
     </message>
     <message>
         <source>By space</source>
-        <translation type="unfinished"></translation>
+        <translation>Por cuarto</translation>
     </message>
     <message>
         <source>By trade</source>
-        <translation type="unfinished"></translation>
+        <translation>Por oficio</translation>
     </message>
     <message>
         <source>By crew</source>
-        <translation type="unfinished"></translation>
+        <translation>Por cuadrilla</translation>
     </message>
     <message>
         <source>In one list</source>
-        <translation type="unfinished"></translation>
+        <translation>En una lista</translation>
     </message>
     <message numerus="yes">
         <source>%n kept or open, in no sum</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n que se deja o está abierto, en ninguna suma</numerusform>
+            <numerusform>%n que se dejan o están abiertos, en ninguna suma</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n without a price</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n sin precio</numerusform>
+            <numerusform>%n sin precio</numerusform>
         </translation>
     </message>
     <message>
         <source>Priced by its own lump sum.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con su propio precio alzado.</translation>
     </message>
     <message>
         <source>Priced by its own costs a unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con sus propios costos por unidad.</translation>
     </message>
     <message>
         <source>Not priced: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin precio: %1.</translation>
     </message>
     <message>
         <source>Priced from the price book, a %1: material %2, labour %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Del libro de precios, por %1: material %2, mano de obra %3</translation>
     </message>
     <message>
         <source>, waste %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, desperdicio %1</translation>
     </message>
     <message>
         <source>; no source was entered</source>
-        <translation type="unfinished"></translation>
+        <translation>; sin fuente anotada</translation>
     </message>
     <message>
         <source>; source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>; fuente: %1</translation>
     </message>
     <message>
         <source>, as of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, al %1</translation>
     </message>
     <message>
         <source>Priced from the price book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con precio del libro de precios.</translation>
     </message>
     <message>
         <source>Between %1 and %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre %1 y %2.</translation>
     </message>
     <message>
         <source>Budget now %1, billed %2, forecast %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Presupuesto actual %1, facturado %2, pronóstico %3.</translation>
     </message>
     <message>
         <source>Kept as it is: in no count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se deja como está: no cuenta.</translation>
     </message>
     <message>
         <source>Kept as it is: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Se deja como está: %1</translation>
     </message>
     <message>
         <source>Belongs to an option that is not the one carried: in no sum.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es de una opción que no es la que se lleva: en ninguna suma.</translation>
     </message>
     <message>
         <source>Read from: “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído de: “%1”</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Cuarto</translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation>Qué se hace</translation>
+    </message>
+    <message>
+        <source>Object</source>
+        <translation>A qué</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Oficio</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano obra</translation>
+    </message>
+    <message>
+        <source>Lump sum</source>
+        <translation>Alzado</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation>Cuadrilla</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
     </message>
 </context>
 <context>
     <name>ledgerboard::desk::TakeOffDesk</name>
     <message>
         <source>%1: “%2” is no number.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: “%2” no es un número.</translation>
     </message>
     <message>
         <source>else %1</source>
-        <translation type="unfinished"></translation>
+        <translation>si no, %1</translation>
     </message>
     <message>
         <source>needs %1</source>
-        <translation type="unfinished"></translation>
+        <translation>se necesitan %1</translation>
     </message>
     <message>
         <source>waste %1&#xa0;%</source>
-        <translation type="unfinished"></translation>
+        <translation>desperdicio %1 %</translation>
     </message>
     <message>
         <source>%1: %2 (%3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 (%3)</translation>
     </message>
 </context>
 <context>
     <name>ledgerboard::desk::WeekView</name>
     <message>
         <source>Scope of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Alcance de la obra</translation>
     </message>
     <message>
         <source>Alternates</source>
-        <translation type="unfinished"></translation>
+        <translation>Alternativas</translation>
     </message>
     <message>
         <source>Schedule</source>
-        <translation type="unfinished"></translation>
+        <translation>Calendario</translation>
     </message>
     <message>
         <source>Contracts and orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Contratos y pedidos</translation>
     </message>
     <message>
         <source>Spend</source>
-        <translation type="unfinished"></translation>
+        <translation>Gastos</translation>
     </message>
     <message>
         <source>Draws</source>
-        <translation type="unfinished"></translation>
+        <translation>Desembolsos</translation>
     </message>
     <message>
         <source>Deal</source>
-        <translation type="unfinished"></translation>
+        <translation>Negocio</translation>
     </message>
     <message>
         <source>Punch list</source>
-        <translation type="unfinished"></translation>
+        <translation>Por corregir</translation>
     </message>
     <message>
         <source>Closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierre</translation>
     </message>
     <message>
         <source>This week</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta semana</translation>
     </message>
     <message>
         <source>%1 less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 menos</translation>
     </message>
     <message>
         <source>%1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más</translation>
     </message>
     <message>
         <source>All others (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Los demás (%1)</translation>
     </message>
     <message>
         <source>All others</source>
-        <translation type="unfinished"></translation>
+        <translation>Los demás</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>plan %1</source>
-        <translation type="unfinished"></translation>
+        <translation>plan %1</translation>
     </message>
     <message>
         <source>no day yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin fecha</translation>
     </message>
     <message>
         <source>late</source>
-        <translation type="unfinished"></translation>
+        <translation>atrasado</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
         </translation>
     </message>
     <message>
         <source>Reminders only: rules change by place; ask your building office and a licensed trade.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo recordatorios: las reglas cambian según el lugar; pregunte en su oficina de construcción y a un oficio con licencia.</translation>
     </message>
     <message>
         <source>The review of %1 is kept already: a review stays as it was that day.</source>
-        <translation type="unfinished"></translation>
+        <translation>La revisión del %1 ya está guardada: una revisión queda como estaba ese día.</translation>
     </message>
     <message>
         <source>Kept as the review of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardada como revisión del %1</translation>
     </message>
     <message>
         <source>%1 cannot be written: check the folder and the disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir %1: revise la carpeta y el disco.</translation>
     </message>
     <message>
         <source>The sheet is at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja está en %1</translation>
     </message>
 </context>
 </TS>

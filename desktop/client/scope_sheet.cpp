@@ -557,7 +557,7 @@ QStringList ScopeSheet::details() const {
         }
     }
     if (!row.source.empty()) {
-        words << tr("Read from: \u201c%1\u201d").arg(Said::text(row.source));
+        words << tr("Read from: “%1”").arg(Said::text(row.source));
     }
     list << words.join(QStringLiteral("  "));
     list.removeAll(QString());

@@ -131,8 +131,7 @@ void TakeOffDesk::take() {
             bool good = true;
             size.numbers = numbersIn(found->second, good);
             if (!good) {
-                refused_ = tr("%1: \u201c%2\u201d is no number.")
-                               .arg(partsOf(key.name).name, found->second);
+                refused_ = tr("%1: “%2” is no number.").arg(partsOf(key.name).name, found->second);
                 emit taken();
                 return;
             }

@@ -126,7 +126,7 @@ HeadLine cashLine(const WeekPage& page) {
     line.name = WeekWords::tr("Cash, lowest");
     if (!page.cash) {
         line.figure = WeekWords::tr("not known");
-        line.rest = WeekWords::tr("enter \u201cCash at start\u201d of the job to see it");
+        line.rest = WeekWords::tr("enter “Cash at start” of the job to see it");
         return line;
     }
     const auto& cash = *page.cash;
@@ -206,8 +206,8 @@ QString WeekWords::level(const report::Level& level) {
 
 QString WeekWords::levelScale(const report::Level& level) {
     return level.endIsContingencyLeft
-               ? tr("hairlines at \u00b12\u00a0% of budget, ends at the contingency left")
-               : tr("hairlines at \u00b12\u00a0% of budget, ends at \u00b1%1, for the contingency "
+               ? tr("hairlines at ±2\u00a0% of budget, ends at the contingency left")
+               : tr("hairlines at ±2\u00a0% of budget, ends at ±%1, for the contingency "
                     "left is less than the hairlines")
                      .arg(Said::money(level.end));
 }

@@ -282,5 +282,36 @@ TEST_F(BringTest, UnknownKindsAreWrongUse) {
     EXPECT_FALSE(bringText("photos", "A\n").ok());
 }
 
+// What is tried says every row that is wrong, and what the others would bring; nothing is written.
+TEST_F(BringTest, TryingTellsTheWrongRowsFromTheRest) {
+    const std::string file =
+        "Space,Treatment,Object,Qty,Unit,After\n"
+        "Kitchen,replace,sink,1,each,\n"
+        "Kitchen,polish,counter,1,each,\n"
+        "Kitchen,add,shelf,many,each,\n"
+        "Kitchen,repair,faucet,1,each,Kitchen/shelf\n"
+        "Kitchen,clean,tile,1,each,Kitchen/sink\n";
+    const auto trial = tryBring(*book_, job_, "scope", "f.csv", file, now_());
+    ASSERT_TRUE(trial.ok()) << trial.error().message;
+    EXPECT_EQ(trial.value().rows, 5U);
+    // Row 5 waits for an item that does not come in.
+    EXPECT_THAT(trial.value().wrongLines, ElementsAre(3, 4, 5));
+    EXPECT_EQ(trial.value().rest.added, 2U);
+    EXPECT_FALSE(trial.value().rest.written);
+    EXPECT_TRUE(rows<model::Item>().empty());
+
+    BringOptions options;
+    options.leaveOut = trial.value().wrongLines;
+    const auto report = bring(*book_, job_, "scope", "f.csv", file, options, now_());
+    ASSERT_TRUE(report.ok()) << report.error().message;
+    EXPECT_EQ(report.value().added, 2U);
+    EXPECT_EQ(rows<model::Item>().size(), 2U);
+}
+
+TEST_F(BringTest, AFileThatIsNoTableIsNotTried) {
+    EXPECT_FALSE(tryBring(*book_, job_, "scope", "f.csv", "", now_()).ok());
+    EXPECT_FALSE(tryBring(*book_, job_, "scope", "f.csv", "Colour,Size\nred,2\n", now_()).ok());
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
