@@ -3,24 +3,21 @@
 #include <algorithm>
 
 #include "core/intake/notes/clause_events.h"
-#include "core/intake/notes/link_rules.h"
+#include "core/intake/notes/clause_rules.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
 
 namespace {
 
-constexpr std::size_t kAdjectives = 5;  // between "new" and its object
-constexpr std::size_t kReach = 11;      // between an order and its object
-
 using Kind = ClauseEvent::Kind;
 using Event = ClauseEvent;
 
 // One reading of a sentence. Holds where it stands in the present clause.
-class Clauses {
+class Clauses : ClauseRules {
   public:
     Clauses(const Sentence& sentence, const Spots& spots, std::size_t from)
-        : sentence_(sentence), spots_(spots), from_(from) {}
+        : ClauseRules(sentence, spots), from_(from) {}
 
     Bonds run() {
         events_ = clauseEvents(sentence_, spots_, from_);
@@ -46,10 +43,6 @@ class Clauses {
         std::size_t had = kNone;           // what the subject is said to have
         bool label = false;                // the subject is a label: "North wall: …"
     };
-
-    [[nodiscard]] const ActRow& row(std::size_t act) const {
-        return tables().acts[spots_.acts[act].row];
-    }
 
     void take(const Event& event) {
         switch (event.kind) {
@@ -146,8 +139,10 @@ class Clauses {
         }
         const std::size_t thing = events_[next_ + 1].index;
         const std::size_t end = spots_.objects[thing].span.end;
-        const bool closes =
-            end >= sentence_.tokens.size() || sentence_.tokens[end].kind == TokenKind::Mark;
+        const bool closes = end >= sentence_.tokens.size() ||
+                            sentence_.tokens[end].kind == TokenKind::Mark ||
+                            wordIs(sentence_, end, "there") || wordIs(sentence_, end, "here") ||
+                            wordIs(sentence_, end, "instead") || wordIs(sentence_, end, "pleas");
         if (closes && !spots_.objects[thing].material) {
             bonds_.bonds.push_back({thing, 0, false, true});
         }
@@ -210,18 +205,14 @@ class Clauses {
             now_.comma = false;
             return;
         }
-        if (!now_.subject.empty() && !now_.parted && !turned_ && isHad(thing)) {
+        if (!now_.subject.empty() && !now_.parted && !turned_ &&
+            isHad(now_.subject.back(), thing)) {
             now_.had = thing;
             return;
         }
-        // "blr gas 1 pipe steam": what the first is like.
-        const bool like =
-            !now_.subject.empty() && !now_.said && !now_.parted && !turned_ && !now_.label &&
-            !isBreathless(sentence_) &&
-            spots_.objects[now_.subject.back()].span.end + 1 < spots_.objects[thing].span.begin &&
-            !reaches(spots_.objects[now_.subject.back()].span.end,
-                     spots_.objects[thing].span.begin);
-        if (like) {
+        const bool waits =
+            !now_.subject.empty() && !now_.said && !now_.parted && !turned_ && !now_.label;
+        if (waits && isLike(now_.subject.back(), thing)) {
             return;
         }
         const bool fresh = now_.said || now_.pronoun || turned_ || now_.label ||
@@ -234,29 +225,6 @@ class Clauses {
         now_.subject.push_back(thing);
         now_.parted = false;
         now_.comma = false;
-    }
-
-    // "nail pops across the ceiling": a word that leads on to the second thing.
-    [[nodiscard]] bool reaches(std::size_t begin, std::size_t end) const {
-        for (std::size_t i = begin; i < end; ++i) {
-            if (spots_.endOf(Cue::Locus, i) > i || spots_.endOf(Cue::Landmark, i) > i ||
-                wordIs(sentence_, i, "across") || wordIs(sentence_, i, "is")) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    // "the vanity has swollen doors and has to go": a part, and not what is spoken of.
-    [[nodiscard]] bool isHad(std::size_t thing) const {
-        const std::size_t begin = spots_.objects[thing].span.begin;
-        const std::size_t from = spots_.objects[now_.subject.back()].span.end;
-        for (std::size_t i = from; i < begin && begin - from < kAdjectives + 1; ++i) {
-            if (wordIs(sentence_, i, "has") || wordIs(sentence_, i, "have")) {
-                return true;
-            }
-        }
-        return false;
     }
 
     void takePronoun() {
@@ -282,13 +250,8 @@ class Clauses {
     // Whether an order finds its thing after it: the next that is heard.
     [[nodiscard]] bool hasRight(std::size_t act) const {
         const std::size_t end = spots_.acts[act].span.end;
-        // "we buy one", "sand that": its object is within the phrase.
-        for (const std::string_view word : {"one", "it", "them", "that", "those", "unit", "set"}) {
-            for (std::size_t i = spots_.acts[act].span.begin + 1; i < end; ++i) {
-                if (wordIs(sentence_, i, word)) {
-                    return false;
-                }
-            }
+        if (holdsItsObject(act)) {
+            return false;
         }
         for (std::size_t i = next_ + 1; i < events_.size(); ++i) {
             const Event& event = events_[i];
@@ -305,15 +268,6 @@ class Clauses {
             return event.kind == Kind::Pronoun || event.kind == Kind::Colon;
         }
         return false;
-    }
-
-    [[nodiscard]] std::size_t reachOf(std::size_t act) const {
-        return row(act).phrase == "new" ? kAdjectives : row(act).fresh ? kAdjectives + 2 : kReach;
-    }
-
-    [[nodiscard]] bool fits(std::size_t act, std::size_t thing) const {
-        return row(act).treatment != model::Treatment::Refinish || row(act).fresh ||
-               canBeRefinished(tables().objects[spots_.objects[thing].object]);
     }
 
     void takeAct(std::size_t act) {
@@ -465,14 +419,6 @@ class Clauses {
         now_.pronoun = false;
     }
 
-    // "the pan moves": what the thing does, not what is to be done.
-    [[nodiscard]] bool isDoing(std::size_t act) const {
-        const ActSpot& spot = spots_.acts[act];
-        const std::string_view last = sentence_.tokens[spot.span.end - 1].text;
-        return row(act).side == Side::After && !spot.passive && last.ends_with('s') &&
-               !last.ends_with("ss") && spot.span.end == spot.span.begin + 1;
-    }
-
     // A treatment that stands after what it is said of.
     void takeLeft(std::size_t act) {
         if (isDoing(act)) {
@@ -542,42 +488,6 @@ class Clauses {
         }
     }
 
-    // "the newel post gets a long bolt", "they need new cranks": what is wanted is no thing of its
-    // own but a part.
-    [[nodiscard]] bool wantsPart(std::size_t act) const {
-        const ActSpot& spot = spots_.acts[act];
-        const std::string_view phrase = row(act).phrase;
-        const bool wants = phrase.starts_with("get") || phrase.starts_with("need") ||
-                           phrase.starts_with("want") || phrase.starts_with("could use") ||
-                           phrase.starts_with("take");
-        if (!wants || !row(act).fresh || row(act).side != Side::After || spot.passive) {
-            return false;
-        }
-        for (std::size_t i = spot.span.end; i < spot.span.end + 4 && i < sentence_.tokens.size();
-             ++i) {
-            const Token& token = sentence_.tokens[i];
-            if (token.kind != TokenKind::Word || spots_.endOf(Cue::Pronoun, i) > i) {
-                return false;
-            }
-            if (token.word == kUnknown) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    // "new throughout": nothing follows that could be its object.
-    [[nodiscard]] bool newAllRound(std::size_t act) const {
-        const std::size_t end = spots_.acts[act].span.end;
-        for (const std::string_view word :
-             {"throughout", "all", "there", "here", "everywher", "instead", "pleas"}) {
-            if (wordIs(sentence_, end, word)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     // No thing of its own: what was spoken of last in this sentence, else it stays idle.
     void bondTopic(std::size_t act, bool pronoun) {
         std::vector<std::size_t> things;
@@ -596,8 +506,6 @@ class Clauses {
         bondAll(act, things);
     }
 
-    const Sentence& sentence_;
-    const Spots& spots_;
     std::size_t from_;
     std::vector<Event> events_;
     std::size_t next_ = 0;

@@ -215,8 +215,18 @@ void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin)
         begin < sentence.tokens.size() && kSame != kUnknown &&
         sentence.tokens[begin].word == kSame &&
         (begin + 1 == sentence.tokens.size() || sentence.tokens[begin + 1].kind == TokenKind::Mark);
-    if (opens && !spots.has(Cue::Same)) {
-        spots.cues.push_back({{begin, begin + 1}, Cue::Same});
+    // "is to have the same carpet": what was said of the carpet before.
+    std::size_t at = begin;
+    for (const ObjectSpot& object : spots.objects) {
+        const std::size_t before = object.span.begin;
+        const bool same = before > 0 && kSame != kUnknown && !object.material &&
+                          sentence.tokens[before - 1].word == kSame;
+        if (same && at == begin && !opens) {
+            at = before - 1;
+        }
+    }
+    if ((opens || at != begin) && !spots.has(Cue::Same)) {
+        spots.cues.push_back({{at, at + 1}, Cue::Same});
         std::stable_sort(
             spots.cues.begin(), spots.cues.end(),
             [](const CueSpot& a, const CueSpot& b) { return a.span.begin < b.span.begin; });

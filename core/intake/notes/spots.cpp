@@ -220,9 +220,9 @@ class Finder {
 
     // "take the wall down between here and the hall": a particle that needs nothing after it.
     [[nodiscard]] bool parts(std::size_t at) const {
-        static const std::vector<WordId> kParting = {tables().id("out"), tables().id("off"),
+        static const std::vector<WordId> kParting = {tables().id("out"),  tables().id("off"),
                                                      tables().id("down"), tables().id("up"),
-                                                     tables().id("away")};
+                                                     tables().id("away"), tables().id("back")};
         static const std::vector<WordId> kAfter = {tables().id("the"), tables().id("a"),
                                                    tables().id("my")};
         const auto in = [&](WordId word, const std::vector<WordId>& words) {

@@ -63,7 +63,7 @@ class Walk {
     bool enterUnnamed(const Sentence& heading);
 
     // Whether a heading says where the speaker is.
-    [[nodiscard]] bool underHeading() const { return headingIndent_ >= 0; }
+    [[nodiscard]] bool underHeading() const { return headingIndent_ >= 0 || sinceMove_ == 0; }
 
     // The last word of the name of where the speaker is: "porch".
     [[nodiscard]] WordId placeWord() const;

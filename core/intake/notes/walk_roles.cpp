@@ -75,7 +75,12 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
     const Span& first = spots.spaces.front().span;
     const bool compound =
         std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-            return object.span.begin <= first.begin && object.span.end > first.end;
+            // "Hall closet: …" may be a place of its own.
+            static const std::vector<std::string_view> kPlaces = {
+                "closet", "porch", "deck", "patio", "stairs", "shower", "balcony", "shed"};
+            const std::string& thing = tables().objects[object.object].name;
+            return object.span.begin <= first.begin && object.span.end > first.end &&
+                   std::find(kPlaces.begin(), kPlaces.end(), thing) == kPlaces.end();
         });
     if (compound && !sentence.heading) {
         return 0;
@@ -237,7 +242,11 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     // "a powder room", "another bath": one that is not there yet.
     const bool thereIs =
         begin > 2 && (wordIs(sentence, begin - 3, "there") || wordIs(sentence, begin - 2, "there"));
-    if (begin > 0 && thereIs && spot.kind == SpaceKind::Room && sentence.tokens.size() > 14) {
+    const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].weight > 1 && tables().acts[act.row].side != Side::Edge;
+    });
+    if (begin > 0 && thereIs && spot.kind == SpaceKind::Room &&
+        (sentence.tokens.size() > 14 || idle)) {
         return Role::Move;
     }
     if (begin > 0 &&
