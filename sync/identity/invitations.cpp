@@ -32,21 +32,16 @@ model::Result<PairingCode> Invitations::invite(const Grant& grant, model::Instan
     }
     for (;;) {
         PairingCode code = PairingCode::fresh(random_);
-        if (open_.emplace(code.handle(), Open{code, grant, now, 0, std::nullopt}).second) {
+        if (open_.emplace(code.handle(), OpenInvitation{code, grant, now, 0, std::nullopt})
+                .second) {
             return code;
         }
     }
 }
 
-Redeemed Invitations::redeem(const PairingRequest& request, model::Instant now) {
-    const std::lock_guard<std::mutex> lock(mutex_);
+Redeemed judge(OpenInvitation& invitation, const PairingRequest& request, const Digest& certificate,
+               model::Instant now) {
     const auto refused = [](Refusal refusal) { return Redeemed{refusal, {}, {}}; };
-    forget(now);
-    const auto at = open_.find(request.handle);
-    if (at == open_.end()) {
-        return refused(Refusal::NoInvitation);
-    }
-    Open& invitation = at->second;
     if (isOlder(invitation.made, now, kInvitationMs)) {
         return refused(Refusal::InvitationOver);
     }
@@ -57,18 +52,26 @@ Redeemed Invitations::redeem(const PairingRequest& request, model::Instant now) 
     if (invitation.wrong >= kMostPairingTries) {
         return refused(Refusal::TriesUsedUp);
     }
-    if (!provesCode(request, invitation.code, certificate_)) {
+    if (!provesCode(request, invitation.code, certificate)) {
         ++invitation.wrong;
         return refused(Refusal::WrongCode);
     }
-    if (!provesKey(request, certificate_)) {
+    if (!provesKey(request, certificate)) {
         return refused(Refusal::Forged);
     }
     if (!request.self.person.isNil() && invitation.grant.role != model::Role::Owner) {
         return refused(Refusal::OwnBook);
     }
     invitation.takenBy = asker;
-    return {Refusal::None, invitation.grant, peerProof(request, invitation.code, certificate_)};
+    return {Refusal::None, invitation.grant, peerProof(request, invitation.code, certificate)};
+}
+
+Redeemed Invitations::redeem(const PairingRequest& request, model::Instant now) {
+    const std::lock_guard<std::mutex> lock(mutex_);
+    forget(now);
+    const auto at = open_.find(request.handle);
+    return at == open_.end() ? Redeemed{Refusal::NoInvitation, {}, {}}
+                             : judge(at->second, request, certificate_, now);
 }
 
 }  // namespace ledgerboard::sync

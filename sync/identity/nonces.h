@@ -28,7 +28,7 @@ class NonceMemory {
 
     // Remembers the nonce of a request whose signature holds. None: it is new. Replayed: it came
     // before. Expired: it could have come before this memory began. Crowded: there is no room to
-    // remember it, so it must not be answered.
+    // remember it, so it must not be answered. Unready: it cannot be remembered now.
     // Requires: `signedAt` is within kSignatureWindowMs of `now`.
     [[nodiscard]] virtual Refusal take(const model::RawId& device, const Nonce& nonce,
                                        model::Instant signedAt, model::Instant now) = 0;

@@ -13,7 +13,7 @@ struct Line {
     std::string_view text;
 };
 
-constexpr std::array<Line, 15> kLines = {{
+constexpr std::array<Line, 16> kLines = {{
     {Refusal::Malformed, "malformed", 400,
      "The request is not signed as it must be: use a program of the same version."},
     {Refusal::Unknown, "unknown", 401,
@@ -27,6 +27,8 @@ constexpr std::array<Line, 15> kLines = {{
     {Refusal::Replayed, "replayed", 401,
      "This very request came before: sign each request with a number of its own."},
     {Refusal::Crowded, "crowded", 503, "Too many requests in a short time: wait and try again."},
+    {Refusal::Unready, "unready", 503,
+     "The peer cannot reach its store just now: wait and try again."},
     {Refusal::NoInvitation, "no-invitation", 404,
      "No invitation of this code is open: check its first group, or ask for a new one."},
     {Refusal::InvitationOver, "invitation-over", 410,

@@ -66,7 +66,11 @@ Verdict verifyRequest(const RequestLine& request, const SignatureHeaders& header
     if (!device || !signedAt || !nonce || !digest || !signature) {
         return {Refusal::Malformed, {}};
     }
-    const auto known = roster.find(*device);
+    const auto found = roster.find(*device);
+    if (!found.ok()) {
+        return {Refusal::Unready, {}};
+    }
+    const auto& known = found.value();
     if (!known) {
         return {Refusal::Unknown, {}};
     }

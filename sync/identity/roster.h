@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/model/id.h"
+#include "core/model/result.h"
 #include "core/model/words.h"
 #include "sync/identity/bytes.h"
 
@@ -35,8 +36,9 @@ class Roster {
     Roster& operator=(const Roster&) = delete;
     virtual ~Roster() = default;
 
-    // Empty where the device never joined.
-    [[nodiscard]] virtual std::optional<KnownDevice> find(const model::RawId& device) const = 0;
+    // Empty where the device never joined. Errors: the list cannot be read now.
+    [[nodiscard]] virtual model::Result<std::optional<KnownDevice>> find(
+        const model::RawId& device) const = 0;
 };
 
 }  // namespace ledgerboard::sync

@@ -78,24 +78,44 @@ Result<std::unique_ptr<BookHandler>> BookHandler::make(const Parts& parts) {
     return handler;
 }
 
+HandlerReply BookHandler::couldNot(model::Instant now) const {
+    if (parts_.book.isThere()) {
+        return problem(Status::Failed, "the peer could not do it: try again later", now);
+    }
+    return {statusOf(Refusal::Unready), nlohmann::json{{"code", nameOf(Refusal::Unready)},
+                                                       {"message", textOf(Refusal::Unready)},
+                                                       {"time", now.milliseconds()}}
+                                            .dump()};
+}
+
 HandlerReply BookHandler::answer(Call call, const Caller& caller, std::string_view body,
                                  model::Instant now) {
     const std::lock_guard<std::mutex> lock(mutex_);
     if (call == Call::Invite) {
         return invite(caller, body, now);
     }
-    if (const auto known = parts_.devices.find(caller.device); known && known->revoked) {
+    const auto known = parts_.devices.find(caller.device);
+    if (!known.ok()) {
+        return couldNot(now);
+    }
+    if (known.value() && known.value()->revoked) {
         // Shut out for good, even where an owner took that back in the book since.
         const auto standing = standingOf(parts_.book, caller.device);
-        if (!standing.ok() || !standing.value().revoked) {
+        if (!standing.ok()) {
+            return couldNot(now);
+        }
+        if (!standing.value().revoked) {
             return problem(Status::Revoked, "this device was shut out", now);
         }
     }
     Reply reply = side_->answer(call, caller.device, body, now);
     if (reply.status == Status::Ok && shutsOut(call, body)) {
         if (auto heeded = heedRevocations(now); !heeded.ok()) {
-            return problem(Status::Failed, "the peer could not do it: try again later", now);
+            return couldNot(now);
         }
+    }
+    if (reply.status == Status::Failed) {
+        return couldNot(now);
     }
     return {httpStatusOf(reply.status), std::move(reply.body)};
 }
@@ -103,7 +123,7 @@ HandlerReply BookHandler::answer(Call call, const Caller& caller, std::string_vi
 HandlerReply BookHandler::invite(const Caller& caller, std::string_view body, model::Instant now) {
     const auto standing = standingOf(parts_.book, caller.device);
     if (!standing.ok()) {
-        return problem(Status::Failed, "the peer could not do it: try again later", now);
+        return couldNot(now);
     }
     if (standing.value().revoked) {
         return problem(Status::Revoked, "this device was shut out", now);
@@ -119,7 +139,10 @@ HandlerReply BookHandler::invite(const Caller& caller, std::string_view body, mo
     }
     if (!grant->person.isNil()) {
         const auto held = isHeldBy(parts_.book, *grant);
-        if (!held.ok() || !held.value()) {
+        if (!held.ok()) {
+            return couldNot(now);
+        }
+        if (!held.value()) {
             return problem(Status::NotThere,
                            "the peer does not know that person in that role: sync first", now);
         }
@@ -198,6 +221,15 @@ Result<RawId> BookHandler::personFor(const Newcomer& newcomer, store::Action& ac
 
 Result<RawId> BookHandler::welcome(const Newcomer& newcomer, model::Instant now) {
     const std::lock_guard<std::mutex> lock(mutex_);
+    Result<RawId> person = RawId{};
+    const auto done = store::SyncBook(parts_.book).whole([&] {
+        person = welcomeWithin(newcomer, now);
+        return person.ok();
+    });
+    return done.ok() ? person : Result<RawId>(done.error());
+}
+
+Result<RawId> BookHandler::welcomeWithin(const Newcomer& newcomer, model::Instant now) {
     const auto standing = standingOf(parts_.book, newcomer.device);
     if (!standing.ok()) {
         return standing.error();

@@ -1,6 +1,7 @@
 // What answers the calls of verified devices? The exchange over the peer's own copy of the book.
 //
-// One book, one writer: calls are carried out one after another. Threads: any number.
+// One book, one writer: calls are carried out one after another, here and, where several peers
+// serve one book, among them all. Threads: any number.
 #pragma once
 
 #include <memory>
@@ -10,8 +11,8 @@
 #include "sync/exchange/peer_side.h"
 #include "sync/identity/invitation.h"
 #include "sync/identity/invitations.h"
+#include "sync/peer/device_list.h"
 #include "sync/peer/handler.h"
-#include "sync/peer/paired_devices.h"
 
 namespace ledgerboard::sync {
 
@@ -19,8 +20,8 @@ class BookHandler final : public Handler {
   public:
     struct Parts {
         store::Book& book;  // outlives it, as do the others
-        PairedDevices& devices;
-        Invitations& invitations;
+        DeviceList& devices;
+        InvitationList& invitations;
         model::FillRandom random;  // asked by one thread at a time
     };
 
@@ -36,6 +37,11 @@ class BookHandler final : public Handler {
     [[nodiscard]] model::Result<model::RawId> welcome(const Newcomer& newcomer,
                                                       model::Instant now) override;
 
+    // After the book was restored from a backup, before it serves: as PeerSide::beginEpoch.
+    [[nodiscard]] model::Result<void> beginEpoch(model::Instant now) {
+        return side_->beginEpoch(now);
+    }
+
     // Where devices reach the peer, to be said in invitations. Before it serves.
     void reachedAt(const Place& place) { place_ = place; }
 
@@ -46,9 +52,14 @@ class BookHandler final : public Handler {
   private:
     explicit BookHandler(const Parts& parts) : parts_(parts) {}
 
+    // 503 where the book's store is out of reach, so that the device asks again; else 500.
+    [[nodiscard]] HandlerReply couldNot(model::Instant now) const;
+
     [[nodiscard]] HandlerReply invite(const Caller& caller, std::string_view body,
                                       model::Instant now);
 
+    [[nodiscard]] model::Result<model::RawId> welcomeWithin(const Newcomer& newcomer,
+                                                            model::Instant now);
     // The person the newcomer belongs to; where the book has nobody yet, added to `action`.
     [[nodiscard]] model::Result<model::RawId> personFor(const Newcomer& newcomer,
                                                         store::Action& action, model::Instant now);

@@ -91,15 +91,25 @@ Result<std::unique_ptr<PairedDevices>> PairedDevices::open(std::string path) {
     return devices;
 }
 
-std::optional<KnownDevice> PairedDevices::find(const RawId& device) const {
+Result<std::optional<KnownDevice>> PairedDevices::find(const RawId& device) const {
     const std::shared_lock<std::shared_mutex> lock(mutex_);
     const auto found = devices_.find(device);
-    return found == devices_.end() ? std::nullopt : std::optional(found->second.known);
+    return found == devices_.end() ? std::optional<KnownDevice>()
+                                   : std::optional(found->second.known);
 }
 
 std::size_t PairedDevices::size() const {
     const std::shared_lock<std::shared_mutex> lock(mutex_);
     return devices_.size();
+}
+
+std::vector<std::pair<RawId, KnownDevice>> PairedDevices::all() const {
+    const std::shared_lock<std::shared_mutex> lock(mutex_);
+    std::vector<std::pair<RawId, KnownDevice>> list;
+    for (const auto& [device, entry] : devices_) {
+        list.emplace_back(device, entry.known);
+    }
+    return list;
 }
 
 Result<Refusal> PairedDevices::admit(const RawId& device, const PublicKey& key, const Grant& grant,

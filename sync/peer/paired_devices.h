@@ -10,34 +10,35 @@
 #include <optional>
 #include <shared_mutex>
 #include <string>
+#include <utility>
+#include <vector>
 
 #include "core/model/date.h"
 #include "core/model/result.h"
-#include "sync/identity/refusal.h"
-#include "sync/identity/roster.h"
+#include "sync/peer/device_list.h"
 
 namespace ledgerboard::sync {
 
-inline constexpr std::size_t kMostDevices = 10'000;
-
-class PairedDevices final : public Roster {
+class PairedDevices final : public DeviceList {
   public:
     // Nothing is written until a device joins. Errors: the file can be read by others
     // (CannotBeMet), is damaged or newer (Damaged).
     [[nodiscard]] static model::Result<std::unique_ptr<PairedDevices>> open(std::string path);
 
-    [[nodiscard]] std::optional<KnownDevice> find(const model::RawId& device) const override;
+    [[nodiscard]] model::Result<std::optional<KnownDevice>> find(
+        const model::RawId& device) const override;
+
+    [[nodiscard]] model::Result<std::size_t> count() const override { return size(); }
+
     [[nodiscard]] std::size_t size() const;
+    // Every device, in order of id.
+    [[nodiscard]] std::vector<std::pair<model::RawId, KnownDevice>> all() const;
 
-    // On disk before it returns. The same device with the same key again is no change and keeps
-    // what it has. DeviceTaken: the id is known with another key; Crowded: there is no room.
-    // Errors (Damaged): the disk; nothing is changed then.
     [[nodiscard]] model::Result<Refusal> admit(const model::RawId& device, const PublicKey& key,
-                                               const Grant& grant, model::Instant now);
-
-    // Shut out from now on, for good. False where no such device is known or it was already.
-    // Errors (Damaged): the disk; the device is shut out all the same until the peer is stopped.
-    [[nodiscard]] model::Result<bool> revoke(const model::RawId& device, model::Instant now);
+                                               const Grant& grant, model::Instant now) override;
+    // Where the disk fails the device is shut out all the same until the peer is stopped.
+    [[nodiscard]] model::Result<bool> revoke(const model::RawId& device,
+                                             model::Instant now) override;
 
   private:
     struct Entry {

@@ -4,11 +4,12 @@
 #include <filesystem>
 #include <optional>
 
+#include "core/store/postgres/postgres_address.h"
 #include "sync/identity/certificate.h"
 #include "sync/identity/invitation.h"
 #include "sync/identity/qr_picture.h"
 #include "sync/peer/book_handler.h"
-#include "sync/peer/paired_devices.h"
+#include "sync/peer/stores.h"
 
 namespace ledgerboard::sync {
 
@@ -30,20 +31,37 @@ constexpr const char* kExample =
     "Beside the book it keeps, for its own eyes only, house.book.tls (its certificate and key) "
     "and\n"
     "house.book.devices (who joined). Back both up with the book: without the first every device\n"
-    "joins anew. SIGTERM stops it cleanly.";
+    "joins anew. SIGTERM stops it cleanly.\n"
+    "Several peers of one book, behind a balancer that passes TLS through, share a PostgreSQL\n"
+    "database and a folder with the key and the photos:\n"
+    "  ledgerboard-peer --store postgresql://peer@192.0.2.9/house --book /mnt/house/house \\\n"
+    "      --address 0.0.0.0 --reach 192.0.2.7";
 
 struct Options {
-    std::string book;
+    StorePlace place;
+    std::string key;
     std::string photos;
     std::string address = "127.0.0.1";
     std::uint16_t port = kPort;
     std::string reach;
     bool inviteOwner = false;
+    bool restored = false;
     ConnectionLimits connections;
 };
 
 void addOptions(CLI::App& app, Options& options) {
-    app.add_option("--book", options.book, "The book's file")->required();
+    app.add_option("--book", options.place.book,
+                   "The book's file; with --store, the name that key and photos stand beside")
+        ->required();
+    auto* store = app.add_option(
+        "--store", options.place.address,
+        "postgresql://USER@HOST/DATABASE that keeps the book, for several peers; the password in "
+        "the file that PGPASSFILE names");
+    app.add_option("--bring", options.place.bring,
+                   "A peer's book file that is brought into the empty database first")
+        ->needs(store);
+    app.add_option("--key", options.key, "File of its certificate and key; BOOK.tls where not said")
+        ->needs(store);
     app.add_option("--photos", options.photos, "Folder of its photos; BOOK.photos where not said");
     app.add_option("--address", options.address,
                    "Address of this computer to listen on; 0.0.0.0 or :: for all of them")
@@ -51,6 +69,8 @@ void addOptions(CLI::App& app, Options& options) {
     app.add_option("--port", options.port, "Port; 0 takes a free one")->capture_default_str();
     app.add_option("--reach", options.reach,
                    "Name or address under which devices reach it, for the invitation");
+    app.add_flag("--restored", options.restored,
+                 "The book was restored from a backup: devices send again what it lacks");
     app.add_flag("--invite-owner", options.inviteOwner,
                  "Invite an owner even where devices joined before, as when all were lost");
     app.add_option("--connections", options.connections.all, "Most connections in all")
@@ -92,7 +112,7 @@ std::string reachOf(const Options& options, const PeerSurroundings& around) {
     return all && !around.ownAddress.empty() ? around.ownAddress : options.address;
 }
 
-model::Result<void> inviteOwner(Invitations& invitations, const Certificate& certificate,
+model::Result<void> inviteOwner(InvitationList& invitations, const Certificate& certificate,
                                 const Place& place, PeerSurroundings& around) {
     auto code = invitations.invite({model::Role::Owner, {}, {}}, around.now());
     if (!code.ok()) {
@@ -111,23 +131,11 @@ model::Result<void> inviteOwner(Invitations& invitations, const Certificate& cer
     return {};
 }
 
-// The peer's copy of the book, made where there is none: it fills when devices come.
-model::Result<store::Book> openBook(const std::string& path, const PeerSurroundings& around) {
-    std::error_code problem;
-    if (std::filesystem::exists(path, problem)) {
-        return store::Book::open(path, around.random);
-    }
-    // Nobody's: the peer is no person, and what it writes are the devices that join.
-    return store::Book::createJoined(
-        path, model::Id<model::Kind::Device>(model::IdMaker(around.random).next(around.now())), {},
-        around.random);
-}
-
 // Photos elsewhere than beside the book: what stands beside it is then a link, which every program
 // follows. Errors: there are photos beside it already, or no link can be made.
 model::Result<void> photosAt(const Options& options) {
     namespace fs = std::filesystem;
-    const fs::path beside = options.book + ".photos";
+    const fs::path beside = options.place.book + ".photos";
     std::error_code problem;
     if (options.photos.empty() || fs::equivalent(options.photos, beside, problem)) {
         return {};
@@ -151,31 +159,46 @@ void logPlain(EventLog& log, const char* what, const std::string& address, model
     log.write(event, at);
 }
 
+// Whether an owner is to be invited: nobody joined yet, or it was asked for.
+model::Result<bool> wantsOwner(const Options& options, const Stores& stores) {
+    auto count = stores.devices->count();
+    return count.ok() ? model::Result<bool>(count.value() == 0 || options.inviteOwner)
+                      : model::Result<bool>(count.error());
+}
+
+// Before it serves: what the book says is heeded, and begun anew where it was restored.
+model::Result<void> prepare(const Options& options, BookHandler& handler, model::Instant now) {
+    if (options.restored) {
+        if (auto begun = handler.beginEpoch(now); !begun.ok()) {
+            return begun;
+        }
+    }
+    return handler.heedRevocations(now);
+}
+
 int serve(const Options& options, PeerSurroundings& around) {
-    auto certificate = certificateKeptAt(options.book + ".tls", around.now(), around.random);
+    const std::string key = options.key.empty() ? options.place.book + ".tls" : options.key;
+    auto certificate = certificateKeptAt(key, around.now(), around.random);
     if (!certificate.ok()) {
         return fail(around, certificate.error());
     }
-    auto devices = PairedDevices::open(options.book + ".devices");
-    if (!devices.ok()) {
-        return fail(around, devices.error());
+    auto opened =
+        openStores(options.place, certificate.value().digest, around.now(), around.random);
+    if (!opened.ok()) {
+        return fail(around, opened.error());
     }
-    Invitations invitations(certificate.value().digest, around.random);
-    RecentNonces nonces(around.now());
-    auto book = openBook(options.book, around);
-    if (!book.ok()) {
-        return fail(around, book.error());
-    }
+    Stores stores = std::move(opened).value();
     EventLog log(around.log);
-    auto handler = BookHandler::make({book.value(), *devices.value(), invitations, around.random});
+    auto handler =
+        BookHandler::make({*stores.book, *stores.devices, *stores.invitations, around.random});
     if (!handler.ok()) {
         return fail(around, handler.error());
     }
-    if (auto heeded = handler.value()->heedRevocations(around.now()); !heeded.ok()) {
-        return fail(around, heeded.error());
+    if (auto ready = prepare(options, *handler.value(), around.now()); !ready.ok()) {
+        return fail(around, ready.error());
     }
-    PeerParts parts{certificate.value(), *devices.value(),
-                    invitations,         nonces,
+    PeerParts parts{certificate.value(), *stores.devices,
+                    *stores.invitations, *stores.nonces,
                     *handler.value(),    log,
                     around.now,          {}};
     parts.limits.connections = options.connections;
@@ -191,11 +214,12 @@ int serve(const Options& options, PeerSurroundings& around) {
     handler.value()->reachedAt(place);
     const std::string listening = toText(Place{options.address, port.value()});
     logPlain(log, "started", listening, around.now());
-    if (devices.value()->size() == 0 || options.inviteOwner) {
-        if (auto invited = inviteOwner(invitations, certificate.value(), place, around);
-            !invited.ok()) {
-            return fail(around, invited.error());
-        }
+    auto wants = wantsOwner(options, stores);
+    auto invited = wants.ok() && wants.value()
+                       ? inviteOwner(*stores.invitations, certificate.value(), place, around)
+                       : model::Result<void>();
+    if (!wants.ok() || !invited.ok()) {
+        return fail(around, wants.ok() ? invited.error() : wants.error());
     }
     PeerServer& running = *server.value();
     around.serving([&running] { running.stop(); });
@@ -217,7 +241,7 @@ int runPeer(const std::vector<std::string>& arguments, PeerSurroundings& around)
         around.out << app.help();
         return kDone;
     } catch (const CLI::ParseError& error) {
-        around.log << "ledgerboard-peer: " << error.what()
+        around.log << "ledgerboard-peer: " << store::withoutPasswords(error.what())
                    << "\n'ledgerboard-peer --help' shows how it is written.\n";
         return kWrongUse;
     }

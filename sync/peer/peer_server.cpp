@@ -98,7 +98,7 @@ GuardedAnswer PeerServer::refuse(Refusal refusal, const GuardedRequest& request,
         body["time"] = now.milliseconds();
     }
     return {statusOf(refusal), body.dump(), "application/json",
-            refusal == Refusal::Crowded ? kRetryAfterSeconds : 0};
+            statusOf(refusal) == 503 ? kRetryAfterSeconds : 0};
 }
 
 Gate PeerServer::gate(const GuardedRequest& request) {
@@ -117,6 +117,13 @@ Gate PeerServer::gate(const GuardedRequest& request) {
     return {std::nullopt, verdict.device};
 }
 
+// A store that is out of reach may be there again in a moment; a disk that fails will not.
+GuardedAnswer PeerServer::notKept(const model::Error& error, const GuardedRequest& request) {
+    return error.code == model::ErrorCode::CannotBeMet
+               ? refuse(Refusal::Unready, request, {})
+               : GuardedAnswer{500, failed(), "application/json", 0};
+}
+
 GuardedAnswer PeerServer::pair(const GuardedRequest& request) {
     const auto asked = readPairingRequest(request.body);
     if (!asked) {
@@ -129,14 +136,14 @@ GuardedAnswer PeerServer::pair(const GuardedRequest& request) {
     }
     const auto admitted = parts_.devices.admit(asked->device, asked->key, redeemed.grant, now);
     if (!admitted.ok()) {
-        return {500, failed(), "application/json", 0};
+        return notKept(admitted.error(), request);
     }
     if (admitted.value() != Refusal::None) {
         return refuse(admitted.value(), request, asked->device);
     }
     const auto person = parts_.handler.welcome({asked->device, redeemed.grant, asked->self}, now);
     if (!person.ok()) {
-        return {500, failed(), "application/json", 0};
+        return notKept(person.error(), request);
     }
     Event event;
     event.what = "joined";
@@ -168,7 +175,11 @@ GuardedAnswer PeerServer::answer(const GuardedRequest& request) {
         return {200, body.dump(), "application/json", 0};
     }
     if (request.path == kHealthPath) {
-        return {200, R"({"well":true})", "application/json", 0};
+        // Without its store it is no use, and a balancer may ask the next one.
+        return parts_.devices.count().ok()
+                   ? GuardedAnswer{200, R"({"well":true})", "application/json", 0}
+                   : GuardedAnswer{503, R"({"well":false})", "application/json",
+                                   kRetryAfterSeconds};
     }
     if (request.path == kPairPath) {
         return pair(request);

@@ -12,17 +12,17 @@
 #include "sync/identity/certificate.h"
 #include "sync/identity/invitations.h"
 #include "sync/identity/nonces.h"
+#include "sync/peer/device_list.h"
 #include "sync/peer/event_log.h"
 #include "sync/peer/handler.h"
-#include "sync/peer/paired_devices.h"
 
 namespace ledgerboard::sync {
 
 // What it is made of. All of it must outlive the server.
 struct PeerParts {
     const Certificate& certificate;
-    PairedDevices& devices;
-    Invitations& invitations;
+    DeviceList& devices;
+    InvitationList& invitations;
     NonceMemory& nonces;
     Handler& handler;
     EventLog& log;
@@ -52,6 +52,7 @@ class PeerServer {
     [[nodiscard]] GuardedAnswer answer(const GuardedRequest& request);
     [[nodiscard]] GuardedAnswer answerCall(Call call, const GuardedRequest& request);
     [[nodiscard]] GuardedAnswer pair(const GuardedRequest& request);
+    [[nodiscard]] GuardedAnswer notKept(const model::Error& error, const GuardedRequest& request);
     [[nodiscard]] GuardedAnswer refuse(Refusal refusal, const GuardedRequest& request,
                                        const model::RawId& device);
 

@@ -15,6 +15,7 @@
 #include "core/store/book.h"
 #include "sync/exchange/device_photos.h"
 #include "sync/link/carry.h"
+#include "sync/link/peer_client.h"
 
 #include "tests/attacks/peer_process.h"
 
@@ -36,9 +37,27 @@ class Device {
                                       model::Id<model::Kind::Person>(joined.value().person),
                                       random_)
                 .value());
-        link = std::make_unique<sync::Link>(peer.place(), joined.value().certificate, identity_,
-                                            around());
+        certificate_ = joined.value().certificate;
+        place_ = peer.place();
+        link = std::make_unique<sync::Link>(place_, certificate_, identity_, around());
     }
+
+    // From here on it calls this peer, which has the same certificate.
+    void turnTo(const sync::Place& place) {
+        const std::int64_t offsetMs = link->offsetMs();
+        place_ = place;
+        link = std::make_unique<sync::Link>(place_, certificate_, identity_, around());
+        link->setOffsetMs(offsetMs);
+    }
+
+    // The status of the health call.
+    [[nodiscard]] int health() const {
+        return sync::PeerClient(place_, certificate_).get(std::string(sync::kHealthPath)).status;
+    }
+
+    [[nodiscard]] const sync::LinkIdentity& identity() const { return identity_; }
+
+    [[nodiscard]] const sync::Digest& certificate() const { return certificate_; }
 
     [[nodiscard]] model::Result<sync::Meeting> meet() {
         sync::DeviceSide side(*book, carry());
@@ -100,6 +119,8 @@ class Device {
     SteppingClock clock_;  // far from the peer's: the device goes by the peer's time
     model::FillRandom random_;
     sync::LinkIdentity identity_;
+    sync::Digest certificate_{};
+    sync::Place place_;
 };
 
 inline void write(Device& device, const store::Action& action) {

@@ -14,6 +14,7 @@
 #include "sync/identity/certificate.h"
 #include "sync/identity/invitations.h"
 #include "sync/link/link.h"
+#include "sync/peer/paired_devices.h"
 #include "sync/peer/peer_server.h"
 
 #include "tests/support/fixed_chance.h"

@@ -33,10 +33,10 @@ std::string inTheirWords(const std::string& sql) {
     return text;
 }
 
-// The same number for the same schema, in every program: FNV-1a.
-std::int64_t lockOf(const std::string& schema) {
+// The same number for the same words, in every program: FNV-1a.
+std::int64_t lockOf(const std::string& words) {
     std::uint64_t hash = 1469598103934665603ULL;
-    for (const char c : "ledgerboard " + schema) {
+    for (const char c : "ledgerboard " + words) {
         hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211ULL;
     }
     return static_cast<std::int64_t>(hash >> 1);
@@ -205,9 +205,10 @@ void PostgresBackend::ResultDeleter::operator()(pg_result* result) const {
 }
 
 model::Result<std::unique_ptr<Backend>> PostgresBackend::open(const PostgresAddress& address,
-                                                              const std::string& schema) {
+                                                              const std::string& schema,
+                                                              const std::string& lock) {
     try {
-        std::unique_ptr<PostgresBackend> backend(new PostgresBackend(address, schema));
+        std::unique_ptr<PostgresBackend> backend(new PostgresBackend(address, schema, lock));
         backend->connect();
         return std::unique_ptr<Backend>(std::move(backend));
     } catch (const DatabaseFailure& failure) {
@@ -215,8 +216,11 @@ model::Result<std::unique_ptr<Backend>> PostgresBackend::open(const PostgresAddr
     }
 }
 
-PostgresBackend::PostgresBackend(PostgresAddress address, std::string schema)
-    : address_(std::move(address)), schema_(std::move(schema)) {}
+PostgresBackend::PostgresBackend(PostgresAddress address, std::string schema,
+                                 const std::string& lock)
+    : address_(std::move(address)),
+      schema_(std::move(schema)),
+      lock_(lockOf(schema_ + " " + lock)) {}
 
 PostgresBackend::~PostgresBackend() {
     prepared_.clear();
@@ -273,7 +277,19 @@ void PostgresBackend::beConnected() {
     // What the server said on its way out is read here rather than met by the next statement.
     if (connection_ == nullptr || PQconsumeInput(connection_) == 0 ||
         PQstatus(connection_) != CONNECTION_OK) {
-        connect();
+        const auto begun = std::chrono::steady_clock::now();
+        if (begun < notBefore_) {
+            disconnect();
+            throw DatabaseFailure(model::ErrorCode::CannotBeMet,
+                                  address_.spoken() + " cannot be reached");
+        }
+        try {
+            connect();
+        } catch (const DatabaseFailure&) {
+            const auto failed = std::chrono::steady_clock::now();
+            notBefore_ = failed + (failed - begun);
+            throw;
+        }
     }
 }
 
@@ -434,7 +450,7 @@ void PostgresBackend::beginWrite(Durable durable) {
     if (durable == Durable::Later) {
         add({"", "SET LOCAL synchronous_commit = off", {}});
     }
-    add({"", "SELECT pg_advisory_xact_lock(" + std::to_string(lockOf(schema_)) + ")", {}});
+    add({"", "SELECT pg_advisory_xact_lock(" + std::to_string(lock_) + ")", {}});
 }
 
 void PostgresBackend::beginRead() {

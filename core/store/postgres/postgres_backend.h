@@ -12,6 +12,7 @@
 // Threads: as Backend.
 #pragma once
 
+#include <chrono>
 #include <memory>
 #include <unordered_map>
 #include <vector>
@@ -33,10 +34,12 @@ inline constexpr int kOldestPostgres = 130'000;  // as libpq counts versions: 13
 
 class PostgresBackend final : public Backend {
   public:
-    // Connects. `schema` differs in tests alone. Errors (CannotBeMet): the server cannot be
-    // reached, does not let us in, is too old; the password is in none of them.
+    // Connects. `schema` differs in tests alone; those who give the same `lock` wait for one
+    // another to write. Errors (CannotBeMet): the server cannot be reached, does not let us in, is
+    // too old; the password is in none of them.
     [[nodiscard]] static model::Result<std::unique_ptr<Backend>> open(
-        const PostgresAddress& address, const std::string& schema = kPostgresSchema);
+        const PostgresAddress& address, const std::string& schema = kPostgresSchema,
+        const std::string& lock = "book");
 
     ~PostgresBackend() override;
 
@@ -74,7 +77,7 @@ class PostgresBackend final : public Backend {
         std::vector<Parameter> parameters;
     };
 
-    PostgresBackend(PostgresAddress address, std::string schema);
+    PostgresBackend(PostgresAddress address, std::string schema, const std::string& lock);
 
     void connect();
     void beConnected();
@@ -91,8 +94,11 @@ class PostgresBackend final : public Backend {
 
     PostgresAddress address_;
     std::string schema_;
+    std::int64_t lock_;
     pg_conn* connection_ = nullptr;
     std::int64_t connections_ = 0;
+    // After one that failed the next is not tried before as long has passed again.
+    std::chrono::steady_clock::time_point notBefore_{};
     std::int64_t prepares_ = 0;  // rises when what was prepared holds no more
     bool open_ = false;          // a transaction is
     std::vector<Waiting> waiting_;

@@ -37,7 +37,7 @@ TEST(Joining, WorksByPictureAndByTypedCode) {
     const auto joined = join(peer.place, first, peer.certificate.digest, one, peer.surroundings(1));
     ASSERT_TRUE(joined.ok()) << joined.error().message;
     EXPECT_EQ(joined.value().grant, lead);
-    EXPECT_EQ(peer.devices->find(one.device)->grant, lead);
+    EXPECT_EQ(peer.devices->find(one.device).value()->grant, lead);
 
     const auto second = peer.invitations.invite(kOwner, peer.clock.now()).value();
     const auto two = newDevice(2);

@@ -52,11 +52,11 @@ TEST(PairedDevices, AreThereAfterARestart) {
     }
     const auto devices = PairedDevices::open(path).value();
     EXPECT_EQ(devices->size(), 2u);
-    EXPECT_TRUE(devices->find(kOne)->revoked);
-    EXPECT_FALSE(devices->find(kTwo)->revoked);
-    EXPECT_EQ(devices->find(kTwo)->key, keyOf(2));
-    EXPECT_EQ(devices->find(kTwo)->grant, lead);  // the first grant stays
-    EXPECT_FALSE(devices->find(kThree));
+    EXPECT_TRUE(devices->find(kOne).value()->revoked);
+    EXPECT_FALSE(devices->find(kTwo).value()->revoked);
+    EXPECT_EQ(devices->find(kTwo).value()->key, keyOf(2));
+    EXPECT_EQ(devices->find(kTwo).value()->grant, lead);  // the first grant stays
+    EXPECT_FALSE(devices->find(kThree).value());
 }
 
 TEST(PairedDevices, AreReadWholeOrNotAtAll) {

@@ -27,9 +27,15 @@ class Known : public Roster {
   public:
     std::map<RawId, KnownDevice> devices;
 
-    [[nodiscard]] std::optional<KnownDevice> find(const RawId& device) const override {
+    bool isThere = true;
+
+    [[nodiscard]] model::Result<std::optional<KnownDevice>> find(
+        const RawId& device) const override {
+        if (!isThere) {
+            return model::cannotBeMet("it is out of reach");
+        }
         const auto found = devices.find(device);
-        return found == devices.end() ? std::nullopt : std::optional(found->second);
+        return found == devices.end() ? std::optional<KnownDevice>() : std::optional(found->second);
     }
 };
 
@@ -79,6 +85,13 @@ TEST_F(RequestSignature, HoldsOnce) {
     EXPECT_EQ(verdict.device, device_);
     EXPECT_EQ(verify(request_, headers), Refusal::Replayed);
     EXPECT_EQ(verify(request_, sign(0, 8)), Refusal::None);
+}
+
+TEST_F(RequestSignature, IsNotCalledUnknownWhereTheListIsOutOfReach) {
+    known_.isThere = false;
+    EXPECT_EQ(verify(request_, sign()), Refusal::Unready);
+    known_.isThere = true;
+    EXPECT_EQ(verify(request_, sign()), Refusal::None);
 }
 
 TEST_F(RequestSignature, CoversAllOfTheRequest) {
