@@ -167,7 +167,7 @@ SqliteBackend::SqliteBackend(const std::string& path) {
     try {
         run("PRAGMA synchronous = FULL");
         run("PRAGMA foreign_keys = ON");
-        run("PRAGMA cache_size = -16384");
+        run("PRAGMA cache_size = -4096");
     } catch (...) {
         sqlite3_close(handle_);  // no destructor runs for what was not made whole
         throw;

@@ -4,6 +4,7 @@
 //   sync_bench records N     N records of five fields pushed, pulled, one edited, all sent again
 //   sync_bench many N        N devices at once, ten entries each
 //   sync_bench growth N      a meeting of a device ten entries behind, at 10,000 entries and at N
+// With LEDGERBOARD_STORE=postgresql://... the peer keeps its book there; it must be empty.
 // Each prints JSON, times in ms, memory in KiB (VmHWM of proc(5)). tests/bench/sync/run puts the
 // first beside a general document database.
 #include <algorithm>
@@ -73,6 +74,13 @@ void editOne(Device& device, const model::RawId& id, std::int64_t cents) {
     model::require(device.book->commit(action, device.stamp()).ok(), "it is written");
 }
 
+// Where the peer keeps its book, as it is told.
+std::vector<std::string> storeWords() {
+    const char* store = std::getenv("LEDGERBOARD_STORE");
+    return store == nullptr ? std::vector<std::string>{}
+                            : std::vector<std::string>{"--store", store};
+}
+
 long ownMemoryKib() {
     std::ifstream status("/proc/self/status");
     std::string line;
@@ -85,7 +93,7 @@ long ownMemoryKib() {
 }
 
 void records(std::size_t count) {
-    PeerProcess peer;
+    PeerProcess peer(storeWords());
     Device laptop(peer, peer.code(), 1);
     mustMeet(laptop);
     const model::RawId last = addRecords(laptop, count);
@@ -125,7 +133,7 @@ void records(std::size_t count) {
 }
 
 void many(std::size_t count) {
-    PeerProcess peer;
+    PeerProcess peer(storeWords());
     Device laptop(peer, peer.code(), 1);
     mustMeet(laptop);
     std::vector<std::unique_ptr<Device>> devices;
@@ -176,7 +184,7 @@ double tenBehindMs(Device& laptop, Device& phone) {
 }
 
 void growth(std::size_t entries) {
-    PeerProcess peer;
+    PeerProcess peer(storeWords());
     Device laptop(peer, peer.code(), 1);
     mustMeet(laptop);
     Device phone(peer, laptop.invite({{"role", "owner"}}), 2);
