@@ -37,6 +37,7 @@ struct Page {
 
 constexpr Page kPages[] = {
     {"week", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "This week")},
+    {"walk", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Walk")},
     {"scope", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Scope of work")}};
 
 // Where the book's own words speak of the command line, those of the pages.

@@ -195,6 +195,51 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::WalkDesk</name>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open choice(s)</source>
+        <translation>
+            <numerusform>%n open choice</numerusform>
+            <numerusform>%n open choices</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fact(s)</source>
+        <translation>
+            <numerusform>%n fact</numerusform>
+            <numerusform>%n facts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were there already</source>
+        <translation>
+            <numerusform>%n was there already</numerusform>
+            <numerusform>%n were there already</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to be looked at</source>
+        <translation>
+            <numerusform>%n to be looked at</numerusform>
+            <numerusform>%n to be looked at</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dropped</source>
+        <translation>
+            <numerusform>%n dropped</numerusform>
+            <numerusform>%n dropped</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::WeekView</name>
     <message numerus="yes">
         <source>%n day(s)</source>

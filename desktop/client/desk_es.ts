@@ -280,6 +280,34 @@
         <source>the price book&apos;s price, not its own</source>
         <translation>el precio del libro de precios, no el suyo</translation>
     </message>
+    <message>
+        <source>from the notes to the draft, and back with Shift</source>
+        <translation>de las notas al borrador, y de vuelta con Mayús</translation>
+    </message>
+    <message>
+        <source>another row; its sentence shows in the notes</source>
+        <translation>otra fila; su frase se ve en las notas</translation>
+    </message>
+    <message>
+        <source>corrects the row</source>
+        <translation>corrige la fila</translation>
+    </message>
+    <message>
+        <source>Space, Del</source>
+        <translation>Espacio, Supr</translation>
+    </message>
+    <message>
+        <source>drops the row, or takes it back in</source>
+        <translation>quita la fila, o la vuelve a incluir</translation>
+    </message>
+    <message>
+        <source>keeps what was not dropped</source>
+        <translation>guarda lo que no se quitó</translation>
+    </message>
+    <message>
+        <source>a file of notes</source>
+        <translation>un archivo de notas</translation>
+    </message>
 </context>
 <context>
     <name>NewJob</name>
@@ -613,6 +641,91 @@
     <message>
         <source>Trade</source>
         <translation>Oficio</translation>
+    </message>
+</context>
+<context>
+    <name>WalkDelegate</name>
+    <message>
+        <source>Take in</source>
+        <translation>Incluir</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Quitar</translation>
+    </message>
+</context>
+<context>
+    <name>WalkFix</name>
+    <message>
+        <source>Space</source>
+        <translation>Cuarto</translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation>Qué se hace</translation>
+    </message>
+    <message>
+        <source>Object</source>
+        <translation>A qué</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Costo</translation>
+    </message>
+</context>
+<context>
+    <name>WalkPage</name>
+    <message>
+        <source>Walk</source>
+        <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>A file of notes…</source>
+        <translation>Un archivo de notas…</translation>
+    </message>
+    <message>
+        <source>Wipe the notes</source>
+        <translation>Borrar las notas</translation>
+    </message>
+    <message>
+        <source>Keep what is not dropped</source>
+        <translation>Guardar lo no quitado</translation>
+    </message>
+    <message>
+        <source>What was said, in English</source>
+        <translation>Lo que se dijo, en inglés</translation>
+    </message>
+    <message>
+        <source>Type or paste what you said on the walk, room by room: “Kitchen. Replace the cabinets, about twelve feet. The floor stays. Outside: the porch steps are rotten.” Or open a file of it. Nothing comes into the job before you keep it.</source>
+        <translation>Escriba o pegue lo que dijo en el recorrido, cuarto por cuarto, en inglés: “Kitchen. Replace the cabinets, about twelve feet. The floor stays. Outside: the porch steps are rotten.” O abra un archivo. Nada entra en la obra antes de guardarlo.</translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation>Leyendo…</translation>
+    </message>
+    <message>
+        <source>No work was read from that.</source>
+        <translation>No se leyó ningún trabajo.</translation>
+    </message>
+    <message>
+        <source>A file of notes</source>
+        <translation>Un archivo de notas</translation>
+    </message>
+    <message>
+        <source>Text (*.txt *.md)</source>
+        <translation>Texto (*.txt *.md)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
     </message>
 </context>
 <context>
@@ -1198,6 +1311,10 @@
         <source>Scope of work</source>
         <translation>Alcance de la obra</translation>
     </message>
+    <message>
+        <source>Walk</source>
+        <translation>Recorrido</translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::JobList</name>
@@ -1531,6 +1648,99 @@
     <message>
         <source>%1: %2 (%3)</source>
         <translation>%1: %2 (%3)</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::WalkDesk</name>
+    <message>
+        <source>No space</source>
+        <translation>Sin cuarto</translation>
+    </message>
+    <message>
+        <source>Open choices</source>
+        <translation>Decisiones abiertas</translation>
+    </message>
+    <message>
+        <source>Facts of the deal</source>
+        <translation>Datos del negocio</translation>
+    </message>
+    <message>
+        <source>Hazards named</source>
+        <translation>Peligros nombrados</translation>
+    </message>
+    <message>
+        <source>“%1” is no treatment: it is keep, inspect, clean, repair, refinish, replace, remove, add or relocate.</source>
+        <translation>“%1” no es nada que se haga: es keep, inspect, clean, repair, refinish, replace, remove, add o relocate.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n trabajo</numerusform>
+            <numerusform>%n trabajos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open choice(s)</source>
+        <translation>
+            <numerusform>%n decisión abierta</numerusform>
+            <numerusform>%n decisiones abiertas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fact(s)</source>
+        <translation>
+            <numerusform>%n dato</numerusform>
+            <numerusform>%n datos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were there already</source>
+        <translation>
+            <numerusform>%n ya estaba</numerusform>
+            <numerusform>%n ya estaban</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Kept from the notes: %1</source>
+        <translation>Guardado de las notas: %1</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: choose a text file.</source>
+        <translation>No se puede leer %1: elija un archivo de texto.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to be looked at</source>
+        <translation>
+            <numerusform>%n por revisar</numerusform>
+            <numerusform>%n por revisar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dropped</source>
+        <translation>
+            <numerusform>%n quitado</numerusform>
+            <numerusform>%n quitados</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 sure</source>
+        <translation>%1 seguro</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>%1 days to come</source>
+        <translation>%1 días en llegar</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> o </translation>
+    </message>
+    <message>
+        <source>All of it was there already.</source>
+        <translation>Todo estaba ya.</translation>
     </message>
 </context>
 <context>

@@ -22,8 +22,8 @@ const std::array<ScopeColumn, scope_column::kCount>& scopeColumns() {
           true},
          {QT_TRANSLATE_NOOP("ledgerboard::desk::ScopeSheet", "Lump sum"), f::Item::lumpSum, 78,
           true},
-         {QT_TRANSLATE_NOOP("ledgerboard::desk::ScopeSheet", "Line"), 0, 78, true},
-         {QT_TRANSLATE_NOOP("ledgerboard::desk::ScopeSheet", "Crew"), f::Item::crew, 116, false},
+         {QT_TRANSLATE_NOOP("ledgerboard::desk::ScopeSheet", "Line"), 0, 84, true},
+         {QT_TRANSLATE_NOOP("ledgerboard::desk::ScopeSheet", "Crew"), f::Item::crew, 122, false},
          {QT_TRANSLATE_NOOP("ledgerboard::desk::ScopeSheet", "Days"), f::Item::daysLikely, 48,
           true}}};
     return kColumns;

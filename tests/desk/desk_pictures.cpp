@@ -32,7 +32,7 @@ void openHouse(Hand& hand) {
 
 void openScope(Hand& hand) {
     openHouse(hand);
-    hand.key(Qt::Key_2, Qt::ControlModifier);
+    hand.key(Qt::Key_3, Qt::ControlModifier);
 }
 
 const std::vector<Scene>& scenes() {
@@ -66,6 +66,27 @@ const std::vector<Scene>& scenes() {
          [](Hand& hand) {
              openHouse(hand);
              hand.key(Qt::Key_F1);
+         }},
+        {"walk-empty",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_2, Qt::ControlModifier);
+         }},
+        {"walk",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_2, Qt::ControlModifier);
+             QFile notes(QStringLiteral(LEDGERBOARD_DEMO "/walk-notes.txt"));
+             if (notes.open(QIODevice::ReadOnly)) {
+                 QGuiApplication::clipboard()->setText(QString::fromUtf8(notes.readAll()));
+             }
+             hand.key(Qt::Key_V, Qt::ControlModifier);
+             (void)hand.wait([&] { return !hand.all("draftRow").empty(); });
+             hand.tabTo(QStringLiteral("draft"));
+             hand.keys(Qt::Key_Down, 6);
+             hand.key(Qt::Key_Space);
+             hand.keys(Qt::Key_Down, 3);
+             hand.key(Qt::Key_Return);
          }},
         {"scope", openScope},
         {"scope-filtered",
@@ -109,7 +130,7 @@ const std::vector<Scene>& scenes() {
              hand.type(QStringLiteral("9 Birch Lane"));
              hand.key(Qt::Key_Return);
              hand.key(Qt::Key_Return);
-             hand.key(Qt::Key_2, Qt::ControlModifier);
+             hand.key(Qt::Key_3, Qt::ControlModifier);
          },
          false},
     };

@@ -142,7 +142,7 @@ TEST_F(FiguresTest, TheScopeAddsUp) {
     const std::string book = demo();
     const json week = asked(book, {"week"});
     Hand& hand = open(book);
-    hand.key(Qt::Key_2, Qt::ControlModifier);
+    hand.key(Qt::Key_3, Qt::ControlModifier);
     // What belongs to the whole job, and contracts without items, are no rows of the scope.
     model::Money others;
     for (const auto& line : hand.desk().now()->figures.scope.lines) {

@@ -14,7 +14,7 @@ class ScopeTest : public DeskTest {
 
     Hand& openSheet(Laid laid = {}) {
         book_ = demo();
-        open(book_, laid).key(Qt::Key_2, Qt::ControlModifier);
+        open(book_, laid).key(Qt::Key_3, Qt::ControlModifier);
         return *hand_;
     }
 

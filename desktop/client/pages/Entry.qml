@@ -15,6 +15,8 @@ Column {
         text: entry.label
         color: Theme.pencil
         font.pixelSize: Theme.smallSize
+        wrapMode: Text.NoWrap
+        elide: Text.ElideRight
     }
 
     TextInput {

@@ -69,6 +69,7 @@ FocusScope {
         }
         sourceComponent: Desk.state !== Desk.Open ? startPage
                          : Desk.page === "week" ? weekPage
+                         : Desk.page === "walk" ? walkPage
                          : Desk.page === "scope" ? scopePage : jobsPage
         onLoaded: item.forceActiveFocus()
     }
@@ -111,6 +112,12 @@ FocusScope {
             onPageAsked: key => folder.turnTo(key)
             onScopeAsked: filter => folder.openScope(filter)
         }
+    }
+
+    Component {
+        id: walkPage
+
+        WalkPage { objectName: "walkPage" }
     }
 
     Component {

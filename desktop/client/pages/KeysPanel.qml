@@ -20,7 +20,7 @@ FocusScope {
     }
 
     readonly property var everywhere: [
-        ["Ctrl+1, Ctrl+2", qsTr("a page of the folder")],
+        ["Ctrl+1, Ctrl+2\u2026", qsTr("a page of the folder")],
         ["Ctrl+0", qsTr("the list of jobs")],
         ["Ctrl+Z", qsTr("takes back what was done last")],
         ["Ctrl+Shift+Z", qsTr("does it again")],
@@ -42,6 +42,14 @@ FocusScope {
             ["Enter", qsTr("on a line: the page it leads to")],
             ["Ctrl+P", qsTr("the page as one sheet (PDF)")],
             ["Ctrl+S", qsTr("keeps it as this week's review")]
+        ],
+        walk: [
+            ["Tab", qsTr("from the notes to the draft, and back with Shift")],
+            ["\u2191 \u2193", qsTr("another row; its sentence shows in the notes")],
+            ["Enter", qsTr("corrects the row")],
+            [qsTr("Space, Del"), qsTr("drops the row, or takes it back in")],
+            ["Ctrl+Enter", qsTr("keeps what was not dropped")],
+            ["Ctrl+O", qsTr("a file of notes")]
         ],
         scope: [
             ["\u2190 \u2191 \u2192 \u2193", qsTr("another cell; with Shift, several rows")],
