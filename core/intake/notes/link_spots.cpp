@@ -132,7 +132,9 @@ class Preparer : SpottedWords {
             for (const KindRow& kind : tables().kinds) {
                 static const std::uint32_t kTile = tables().objectNamed("tile");
                 const bool laid = kind.place && object.object == kTile && speaksOfFloor();
-                if (kind.general != object.object || kind.whole != kNone || laid) {
+                static const std::uint32_t kTrees = tables().objectNamed("trees");
+                const bool sawn = kind.object == kTrees && word(object.span.end - 1, "board");
+                if (kind.general != object.object || kind.whole != kNone || laid || sawn) {
                     continue;
                 }
                 if (kind.place ? kind.word == placeWord_ : nearWord(object.span, kind.word)) {

@@ -116,13 +116,14 @@ void Reader::take(Sentence& sentence) {
         takeFragment(sentence, spots, placed, linked);
         takeMeasured(sentence, spots, placed, linked);
         takeTroubles(spots, linked);
+        takeYears(sentence, spots, linked);
         noteCautions(sentence, spots);
         extendPlaces(sentence, spots, placed, linked);
         const bool money = deal && (spots.acts.empty() || spots.objects.empty());
         if (!money && !takeChoice(sentence, spots, placed, linked, open)) {
             takeItems(sentence, spots, placed, linked, open);
         }
-        remember(spots, linked);
+        remember(sentence, spots, linked);
     }
     // "Move the fridge? I thought about it, no."
     const bool answered =
@@ -405,7 +406,7 @@ void Reader::keepTopic(const Sentence& sentence, const Spots& spots) {
 }
 
 // Keeps the objects that an "it" in the next sentence may mean.
-void Reader::remember(const Spots& spots, const Linked& linked) {
+void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked& linked) {
     std::vector<std::uint32_t> objects;
     std::size_t last = 0;
     std::uint32_t act = kNone;
@@ -431,8 +432,13 @@ void Reader::remember(const Spots& spots, const Linked& linked) {
     }
     for (const ObjectSpot& object : spots.objects) {
         for (const CueSpot& cue : spots.cues) {
-            if (cue.cue == Cue::Absent && cue.span.end <= object.span.begin &&
-                cue.span.end + 3 >= object.span.begin && absent_.size() < 50) {
+            const bool before =
+                cue.span.end <= object.span.begin && cue.span.end + 3 >= object.span.begin;
+            // "The cap is missing."
+            const bool after = cue.span.begin >= object.span.end &&
+                               cue.span.begin <= object.span.end + 1 &&
+                               plainWord(sentence.tokens[cue.span.end - 1].text) == "missing";
+            if (cue.cue == Cue::Absent && (before || after) && absent_.size() < 50) {
                 absent_.push_back(object.object);
             }
         }

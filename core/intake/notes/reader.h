@@ -55,8 +55,9 @@ class Reader {
     static void takeMeasured(const Sentence& sentence, Spots& spots, const Placed& placed,
                              Linked& linked);
     static void takeTroubles(Spots& spots, Linked& linked);
+    static void takeYears(const Sentence& sentence, Spots& spots, Linked& linked);
     void keepTopic(const Sentence& sentence, const Spots& spots);
-    void remember(const Spots& spots, const Linked& linked);
+    void remember(const Sentence& sentence, const Spots& spots, const Linked& linked);
     [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
                               int weight) const;
     [[nodiscard]] std::vector<std::string> placesFor(const Spots& spots, const Placed& placed,

@@ -141,6 +141,39 @@ void Reader::takeTroubles(Spots& spots, Linked& linked) {
     }
 }
 
+// "Water heater runs on propane, dated 2019": a thing of late years, of which nothing else is said,
+// stays.
+void Reader::takeYears(const Sentence& sentence, Spots& spots, Linked& linked) {
+    static const std::uint32_t kImplied = actNamed("implied by its year");
+    constexpr std::size_t kNear = 8;
+    const bool other = std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& said) {
+        return tables().acts[spots.acts[said.act].row].weight > 0;
+    });
+    if (kImplied == kNone || other || spots.has(Cue::Chatter)) {
+        return;
+    }
+    std::erase_if(linked.loose, [&](std::size_t loose) {
+        const ObjectSpot object = spots.objects[loose];
+        const bool late =
+            std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+                const std::int64_t year = amount.value / 1000;
+                bool parted = false;
+                for (std::size_t i = object.span.end; i < amount.begin; ++i) {
+                    parted =
+                        parted || sentence.tokens[i].mark == '.' || sentence.tokens[i].mark == ';';
+                }
+                return amount.kind == AmountKind::Plain && amount.value % 1000 == 0 &&
+                       year >= 2008 && year <= 2035 && amount.begin >= object.span.end &&
+                       amount.begin <= object.span.end + kNear && !parted;
+            });
+        if (!late || object.landmark || object.material) {
+            return false;
+        }
+        implyAct(spots, linked, loose, kImplied);
+        return true;
+    });
+}
+
 // "cpt out, LVP 420 sf": a thing with nothing but its measure beside it is to be had.
 void Reader::takeMeasured(const Sentence& sentence, Spots& spots, const Placed& placed,
                           Linked& linked) {
@@ -192,7 +225,11 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
                        std::all_of(linked.loose.begin(), linked.loose.end(), [&](std::size_t i) {
                            return tables().objects[spots.objects[i].object].freshAdds;
                        });
-    const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured;
+    // "- Apron sink, bridge faucet": a line of a list that is nothing but things.
+    constexpr std::size_t kBare = 9;
+    const bool bare = sentence.bullet && sentence.alone && !asks && !placed.moved &&
+                      sentence.tokens.size() <= kBare && !sentence.heading;
+    const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured || bare;
     if (kImplied == kNone || !wanted || linked.loose.empty() || !linked.said.empty() ||
         !isFragment(sentence, spots, placed.from, sentence.tokens.size())) {
         return;

@@ -155,6 +155,15 @@ void nameRight(const ActRow& row, Found& found) {
 
 namespace {
 
+// Whether a word stands from `begin` to `end`: "Island - new" says nothing of one that is there.
+bool saysMore(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    bool more = false;
+    for (std::size_t i = begin; i < end; ++i) {
+        more = more || sentence.tokens[i].kind == TokenKind::Word;
+    }
+    return more;
+}
+
 // "was serviced in spring", "have just been painted": told of, and over.
 bool wasDone(const Sentence& sentence, const ActSpot& act) {
     const std::string_view last = sentence.tokens[act.span.end - 1].text;
@@ -237,7 +246,8 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         // "The fan sounds like a mower, so new fan": there is one.
         const bool seen =
             std::find(recent_.begin(), recent_.end(), said.object) != recent_.end() ||
-            (said.spot != kNone && said.at < act.span.begin) ||  // "alarms chirp, put new ones"
+            (said.spot != kNone && saysMore(sentence, spots.objects[said.spot].span.end,
+                                            act.span.begin)) ||  // "alarms chirp, put new ones"
             std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
                 return other.object == said.object && other.span.end <= act.span.begin;
             });

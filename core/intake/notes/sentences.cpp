@@ -33,6 +33,13 @@ bool isShort(const Token& token) {
     if (std::find(kShortForms.begin(), kShortForms.end(), word) != kShortForms.end()) {
         return true;
     }
+    // "siding pnt. rear deck demo.": where work is said, the point ends it.
+    const std::uint32_t node = token.word == kUnknown ? 0 : tables().phrases.step(0, token.word);
+    for (const Meaning& one : tables().phrases.at(node)) {
+        if (node != 0 && one.from == From::Act) {
+            return false;
+        }
+    }
     const std::string* meaning = tables().lexicon.respelling(word);
     return meaning != nullptr && word.size() <= 5 && meaning->size() > word.size() + 1 &&
            word.find('\'') == std::string::npos;

@@ -196,7 +196,7 @@ class Finder {
         spot.kind = kind;
         spot.count = count;
         spot.headingOnly = headingOnly;
-        if (spot.shown.empty() || kind == SpaceKind::Whole) {
+        if (spot.shown.empty() || kind == SpaceKind::Whole || headingOnly) {
             spot.shown = key;
         }
         spot.key = std::move(key);

@@ -16,6 +16,7 @@ struct Longest {
     std::size_t end = 0;
     std::uint32_t row = kNone;
     std::uint8_t flag = 0;
+    std::size_t words = 0;
 };
 
 bool isBreak(const Token& token) {
@@ -122,7 +123,7 @@ class Finder {
 
     void note(const Meaning& meaning, std::size_t end, std::size_t at, Longest& object,
               Longest& act, Longest& fact) {
-        const Longest longest{end, meaning.row, meaning.flag};
+        const Longest longest{end, meaning.row, meaning.flag, end - at};
         const bool longer = end > act.end;
         switch (meaning.from) {
             case From::Object:
@@ -295,6 +296,11 @@ class Finder {
     // writes it so.
     [[nodiscard]] bool isDoing(const Longest& object) const {
         const std::string_view text = tokens_[object.end - 1].text;
+        // "walls pnt": an order in short, and no wall paint.
+        const std::string* meaning = tables().lexicon.respelling(plainWord(text));
+        if (meaning != nullptr && *meaning == "paint" && object.words > 1) {
+            return true;
+        }
         const bool doing = (text.ends_with("ed") || text.ends_with("ing")) && text.size() > 5;
         const ObjectRow& row = tables().objects[object.row];
         return doing && !(text.ends_with("ed") ? row.hasDone : row.hasDoing);

@@ -193,7 +193,7 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
         } else if (spot->kind == SpaceKind::Outside || key == "basement") {
             level_.clear();
         }
-        if (key == "bathroom" && level_ == "upstairs" && find(key) == nullptr) {
+        if (key == "bathroom" && level_ == "upstairs" && find(key) == nullptr && saysStairs_) {
             key = "upstairs bathroom";
             shown = "upstairs bath";
         }

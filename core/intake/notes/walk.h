@@ -113,6 +113,7 @@ class Walk {
     std::vector<std::string> current_;
     std::vector<std::string> trail_;  // where the speaker has been, latest last
     std::string level_;
+    bool saysStairs_ = false;  // this sentence says "upstairs" or "at the top of the stairs"
     std::vector<std::string> lastPlaces_;  // what "those rooms" means
     std::vector<std::string> lineKeys_;    // a list line under a heading that names its own space
     int lineIndent_ = 0;

@@ -61,14 +61,14 @@ std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const
     }
     if (spots.spaces.front().span.begin != at) {
         // "Lake bedroom": all there is in the line.
-        const bool named = sentence.alone && spots.acts.empty() && spots.objects.empty() &&
-                           sentence.tokens.size() <= 4 && spots.spaces.size() == 1 &&
-                           spots.spaces.front().kind == SpaceKind::Room &&
-                           spots.spaces.front().span.begin <= 2 &&
-                           (sentence.heading || sentence.tokens.front().capital) &&
-                           spots.spaces.front().span.end + 1 >= sentence.tokens.size() &&
-                           sentence.tokens.front().kind == TokenKind::Word &&
-                           sentence.tokens.front().word == kUnknown;
+        const bool named =
+            sentence.alone && spots.acts.empty() && spots.objects.empty() &&
+            sentence.tokens.size() <= 4 && spots.spaces.size() == 1 &&
+            spots.spaces.front().kind == SpaceKind::Room && spots.spaces.front().span.begin <= 2 &&
+            (sentence.heading || sentence.tokens.front().capital) &&
+            spots.spaces.front().span.end + 1 >= sentence.tokens.size() &&
+            sentence.tokens.front().kind == TokenKind::Word &&
+            (sentence.tokens.front().word == kUnknown || spots.endOf(Cue::Material, 0) > 0);
         return named ? sentence.tokens.size() : 0;
     }
     // "Pantry cupboard: fine": a thing.

@@ -129,8 +129,9 @@ void Walk::nameFully(const Sentence& sentence, const Spots& spots, const SpaceSp
             return moveTo({&spot});
         }
         name += (name.empty() ? "" : " ") + plainWord(token.text);
-        const bool cue = std::any_of(spots.cues.begin(), spots.cues.end(),
-                                     [&](const CueSpot& one) { return one.span.holds(i); });
+        const bool cue = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& one) {
+            return one.cue != Cue::Material && one.span.holds(i);
+        });
         strange = strange || (i < spot.span.begin && !cue);
         if (i < spot.span.begin && cue) {
             return moveTo({&spot});
@@ -412,6 +413,9 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placed placed;
     useOwnNames(sentence, spots);
     lastMoved_ = 0;
+    saysStairs_ = std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
+        return spot.key == "upstairs" || spot.key == "stairs";
+    });
     takeFixtures(sentence, spots);
     ++sinceMove_;
     learnOnes(sentence, spots);
