@@ -64,7 +64,7 @@ bool isAsked(const Sentence& sentence, const Amount& amount) {
         const std::string word = lower(sentence, i);
         const bool theirs = word == "want" || word == "wanted" || word == "wants";
         const std::string who = i > 0 ? lower(sentence, i - 1) : "";
-        if (word == "asking" || word == "listed" ||
+        if (word == "asking" || word == "listed" || word == "asks" ||
             (theirs && (who == "they" || who == "he" || who == "she" || who == "seller" ||
                         who == "sellers" || who == "bank" || who == "owner"))) {
             return true;
@@ -92,7 +92,9 @@ bool wasOnlyOffered(const Sentence& sentence, const Amount& amount) {
 // "in 412k / out 589-610k": the short way to say for how much it is bought and sold.
 std::string inOrOut(const Sentence& sentence, const Amount& amount, int taken) {
     constexpr int kOpening = 14;
-    if (taken > kOpening || amount.begin == 0 || amount.value < 20 * kThousand) {
+    // "589-610k": both ends are of one size.
+    const bool range = amount.value >= 100'000 && markIs(sentence, amount.end, '-');
+    if (taken > kOpening || amount.begin == 0 || (amount.value < 20 * kThousand && !range)) {
         return {};
     }
     const bool opens = amount.begin == 1 ||
@@ -166,7 +168,11 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
         const bool built = !sentence.tokens.empty() && lower(sentence, 0) == "built";
         return built && takeYear(sentence, spots);
     }
-    bool deal = takeMoney(sentence, spots);
+    // "What did we pay, one fifty one?": the answer counts.
+    const std::string opens = lower(sentence, 0);
+    const bool asks =
+        (opens == "what" || opens == "how") && markIs(sentence, sentence.tokens.size() - 1, '?');
+    bool deal = !asks && takeMoney(sentence, spots);
     deal = takeArea(sentence, spots) || deal;
     deal = takeRooms(sentence, spots) || deal;
     deal = takeYear(sentence, spots) || deal;
@@ -221,11 +227,15 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         // "178-182" and "two forty, maybe two thirty": two readings of one fact.
         const bool follows = !last.empty() && amount.begin <= lastEnd + 8 && best != last &&
                              (best.empty() || nearest > 4.0);
-        if (follows) {
+        const bool range =
+            !last.empty() && amount.begin == lastEnd + 1 && markIs(sentence, lastEnd, '-');
+        if (follows || range) {
             best = last;
+            nearest = range ? 1.0 : nearest;
         }
         constexpr double kOutright = 3.0;
-        if (best.empty() || (ofWork && nearest > kOutright) ||
+        const bool theirs = amount.begin > 0 && lower(sentence, amount.begin - 1) == "asks";
+        if (best.empty() || theirs || (ofWork && nearest > kOutright) ||
             (best == "purchase" &&
              (isAsked(sentence, amount) || wasOnlyOffered(sentence, amount))) ||
             isTakenBack(sentence, spots, amount)) {
@@ -410,6 +420,11 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
         } else if (word == kRoom) {
             rooms = rooms == nullptr ? countBefore(i) : rooms;
         }
+    }
+    // "2bd/1ba each = 4/2": of each flat, not of the house.
+    if (beds != nullptr && baths != nullptr && says(sentence, "each")) {
+        beds = nullptr;
+        baths = nullptr;
     }
     if (beds == nullptr && baths == nullptr && takeFigures(sentence)) {
         return true;

@@ -48,7 +48,17 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
                         const Linked& linked, const Openness& open) {
     const bool talk =
         !spots.acts.empty() && isDead(sentence, spots, spots.acts.front().span.begin, 3);
-    const bool dead = talk || spots.has(Cue::Chatter) || section_ == Section::NotDoing;
+    // "… or that quartz for 2,800, my wife says quartz": talk after the choice leaves it a choice.
+    std::size_t first = sentence.tokens.size();
+    std::size_t chatter = sentence.tokens.size() + 1;
+    for (const CueSpot& cue : spots.cues) {
+        first = cue.cue == Cue::Open || cue.cue == Cue::Either ? std::min(first, cue.span.begin)
+                                                               : first;
+        chatter = cue.cue == Cue::Chatter ? std::min(chatter, cue.span.begin) : chatter;
+    }
+    const bool after = (open.surely || open.priced) && first < chatter;
+    const bool dead =
+        (talk && !after) || (spots.has(Cue::Chatter) && !after) || section_ == Section::NotDoing;
     const bool hasMatter = !spots.objects.empty() || !linked.said.empty();
     const bool section = section_ == Section::Open && (hasMatter || !spots.spaces.empty());
     const std::vector<std::string>& here = walk_.current();
