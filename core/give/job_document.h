@@ -3,8 +3,8 @@
 // Every record of the job as it is now, and those of the whole book that it leans on (crews,
 // prices, people, payee rules), each field that holds something under the catalog's name: money,
 // quantities and percents as decimal text, dates and instants as ISO 8601, flags as true or false,
-// counts as numbers, references as ids, lists as the log keeps them. History, dropped records and devices
-// stay with the book; a backup holds them.
+// counts as numbers, references as ids, lists as the log keeps them. History, dropped records and
+// devices stay with the book; a backup holds them.
 // Source: project decision; docs/job-file.md tells the form for other programs.
 // Threads: any number may ask.
 #pragma once
