@@ -47,7 +47,7 @@ set(CPACK_DEBIAN_PEER_PACKAGE_CONTROL_EXTRA
     ${CMAKE_CURRENT_LIST_DIR}/peer/postrm)
 set(CPACK_DEBIAN_PEER_DESCRIPTION
     "peer through which the devices of Ledgerboard meet
- A small program on a laptop, a box in the office or a rented machine. Phones
+A small program on a laptop, a box in the office or a rented machine. Phones
 and laptops send it what they have and take what is for them, over TLS, each
 request signed; crew leads are never sent an amount of money.")
 set(CPACK_DEBIAN_OFX_PACKAGE_NAME ledgerboard-ofx)
@@ -55,7 +55,7 @@ set(CPACK_DEBIAN_OFX_PACKAGE_SECTION misc)
 set(CPACK_DEBIAN_OFX_PACKAGE_ENHANCES ledgerboard)
 set(CPACK_DEBIAN_OFX_DESCRIPTION
     "reads bank downloads (OFX, QFX) for Ledgerboard
- A small program of its own, because the library it uses is under the GNU
+A small program of its own, because the library it uses is under the GNU
 General Public License. Prints the lines of a download as JSON.")
 set(CPACK_DEBIAN_DEV_PACKAGE_NAME libledgerboard-dev)
 set(CPACK_DEBIAN_DEV_PACKAGE_SECTION libdevel)
