@@ -87,6 +87,11 @@ Hand::Hand(const Laid& laid) {
     view_->setSource(QUrl(QStringLiteral("qrc:/qt/qml/Ledgerboard/Desk/Folder.qml")));
     view_->show();
     view_->requestActivate();
+    if (!laid.waits) {
+        (void)QTest::qWaitForWindowExposed(view_.get());
+        view_->grabWindow();
+        return;
+    }
     (void)QTest::qWaitForWindowActive(view_.get());
     settle();
 }

@@ -25,7 +25,8 @@ struct Laid {
     QString book;  // to open; "" for none
     QString asOf;  // day to look at; "" for today
     unsigned chance = 20260522;
-    QString settings;  // a settings file to go on with; "" for a new one
+    bool waits = true;  // until everything stands; else only for the first frame
+    QString settings;   // a settings file to go on with; "" for a new one
 };
 
 class Hand {
