@@ -100,8 +100,11 @@ class Preparer : SpottedWords {
             const bool adjacent = objects[i].span.end == objects[i + 1].span.begin;
             const std::string_view written = sentence_.tokens[objects[i].span.end - 1].text;
             // "clos" is short for closet, and no more than one.
-            const bool plural = written.ends_with('s') &&
-                                tables().lexicon.respelling(plainWord(written)) == nullptr;
+            const std::string plain = plainWord(written);
+            const bool plural =
+                written.ends_with('s') &&
+                (tables().lexicon.respelling(plain) == nullptr ||
+                 tables().lexicon.respelling(plain.substr(0, plain.size() - 1)) != nullptr);
             if (adjacent && !plural && !objects[i + 1].material) {
                 objects[i + 1].place = objects[i].place;
                 objects.erase(objects.begin() + static_cast<std::ptrdiff_t>(i));

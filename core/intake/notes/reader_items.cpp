@@ -431,6 +431,14 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
         walk_.learn("exterior", "outside", SpaceKind::Outside);
         return {"exterior"};
     }
+    // A deck is a place of its own, and its parts are in it.
+    static const std::vector<std::string_view> kOfDeck = {"deck boards", "deck frame", "ledger",
+                                                          "deck post"};
+    const bool ofDeck = std::find(kOfDeck.begin(), kOfDeck.end(), object.name) != kOfDeck.end();
+    if (ofDeck && (keys.empty() || keys.front() == "exterior" || keys.front().ends_with("yard"))) {
+        walk_.learn("deck", "deck", SpaceKind::Outside);
+        return {"deck"};
+    }
     // A garage door is the garage's, wherever it is spoken of.
     static const std::vector<std::string_view> kOfGarage = {"garage door", "garage door opener",
                                                             "garage door panel"};

@@ -132,7 +132,9 @@ class Finder {
                 }
                 break;
             case From::Act:
-                act = longer ? longest : act;
+                // "stain the siding", but "a stain on the ceiling".
+                act = longer || (end == act.end && isOrder(meaning.row, act.row, at, end)) ? longest
+                                                                                           : act;
                 break;
             case From::GapHead:
                 heads_.push_back(longest);
@@ -153,6 +155,28 @@ class Finder {
             default:
                 break;
         }
+    }
+
+    // Of two treatments with the same words, whether the one that takes its objects after it is
+    // meant: where the words stand as an order does.
+    [[nodiscard]] bool isOrder(std::uint32_t row, std::uint32_t before, std::size_t at,
+                               std::size_t end) const {
+        const bool differ = tables().acts[row].side == Side::After && before != kNone &&
+                            tables().acts[before].side == Side::Before;
+        static const std::vector<WordId> kLeads = {
+            tables().id("to"), tables().id("will"), tables().id("and"), tables().id("just"),
+            tables().id("we"), tables().id("i"),    tables().id("then")};
+        const bool leads =
+            at == 0 || tokens_[at - 1].kind == TokenKind::Mark ||
+            (tokens_[at - 1].word != kUnknown &&
+             std::find(kLeads.begin(), kLeads.end(), tokens_[at - 1].word) != kLeads.end());
+        static const WordId kOn = tables().id("on");
+        static const WordId kIs = tables().id("is");
+        const bool follows = end < tokens_.size() && tokens_[end].kind == TokenKind::Word &&
+                             tokens_[end].word != kOn && tokens_[end].word != kIs &&
+                             !tokens_[end - 1].text.ends_with("ed") &&
+                             !tokens_[end - 1].text.ends_with('s');
+        return differ && leads && follows;
     }
 
     void settle(std::size_t at, const Longest& object, const Longest& act, const Longest& fact) {
