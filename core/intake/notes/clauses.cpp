@@ -265,7 +265,9 @@ class Clauses : ClauseRules {
                 // "new | tiled | shower": what the thing is like.
                 continue;
             }
-            return event.kind == Kind::Pronoun || event.kind == Kind::Colon;
+            constexpr std::size_t kAtOnce = 2;
+            return (event.kind == Kind::Pronoun && event.at <= end + kAtOnce) ||
+                   event.kind == Kind::Colon;
         }
         return false;
     }
@@ -301,7 +303,9 @@ class Clauses : ClauseRules {
             next_ + 1 >= events_.size()) {
             return false;
         }
-        const Event& event = events_[next_ + 1];
+        // "I want that looked over"
+        const bool that = events_[next_ + 1].kind == Kind::Pronoun && next_ + 2 < events_.size();
+        const Event& event = events_[that ? next_ + 2 : next_ + 1];
         return event.kind == Kind::Act && event.at <= end + kNear && row(event.index).weight > 0 &&
                !row(event.index).fresh && event.at >= end;
     }

@@ -60,6 +60,7 @@ class Reader {
     void remember(const Sentence& sentence, const Spots& spots, const Linked& linked);
     [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
                               int weight) const;
+    [[nodiscard]] std::string porchOf(const ObjectSpot& spot) const;
     [[nodiscard]] std::vector<std::string> placesFor(const Spots& spots, const Placed& placed,
                                                      const Said& said);
     [[nodiscard]] Found foundOf(const Sentence& sentence, const Spots& spots, const Said& said);

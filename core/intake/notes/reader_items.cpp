@@ -376,6 +376,21 @@ void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said
     }
 }
 
+// The porch that a thing names as its place; empty where it names none.
+std::string Reader::porchOf(const ObjectSpot& spot) const {
+    const std::string& name = tables().objects[spot.object].name;
+    const bool part = name.starts_with("porch ") || (name == "steps" && spot.porch);
+    if (!part) {
+        return {};
+    }
+    for (const KnownSpace& space : walk_.known()) {
+        if (space.key.ends_with("porch")) {
+            return space.key;
+        }
+    }
+    return "front porch";
+}
+
 std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& placed,
                                            const Said& said) {
     const ObjectRow& object = tables().objects[said.object];
@@ -430,6 +445,13 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     if (ofHouse && yard) {
         walk_.learn("exterior", "outside", SpaceKind::Outside);
         return {"exterior"};
+    }
+    // "Porch steps", "porch ceiling": the porch's.
+    const std::string porch =
+        said.spot == kNone ? std::string() : porchOf(spots.objects[said.spot]);
+    if (!porch.empty() && (keys.empty() || keys.front().find("porch") == std::string::npos)) {
+        walk_.learn(porch, porch, SpaceKind::Outside);
+        return {porch};
     }
     // A deck is a place of its own, and its parts are in it.
     static const std::vector<std::string_view> kOfDeck = {"deck boards", "deck frame", "ledger",

@@ -196,6 +196,8 @@ class Finder {
             spot.span = {at, object.end};
             spot.object = object.row;
             spot.material = object.flag == kMaterial;
+            static const WordId kPorch = tables().id("porch");
+            spot.porch = kPorch != kUnknown && tokens_[at].word == kPorch;
             found_.objects.push_back(spot);
             objectsEnd_ = object.end;
         }
