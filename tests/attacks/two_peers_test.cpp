@@ -220,6 +220,36 @@ TEST_F(TwoPeers, WithoutTheirDatabaseTheySaySoAndGoOnWhenItIsBack) {
     }
 }
 
+TEST_F(TwoPeers, RestoredFromADumpTheyGetBackWhatItLacks) {
+    Device laptop(one_, one_.code(), 1);
+    const RawId price = laptop.book->newId(laptop.stamp());
+    const auto say = [&](std::int64_t cents) {
+        store::Action action("edit");
+        action.set(price, field::Price::material, cents);
+        write(laptop, action);
+        meet(laptop);
+    };
+    const std::string asked = "SELECT material_cents FROM ledgerboard.prices";
+    say(500);
+    const std::string dump = server_.dump();
+    say(501);
+    EXPECT_EQ(server_.sql(asked), "501\n");
+    one_.stop();
+    other_.stop();
+    server_.sql("DROP SCHEMA ledgerboard CASCADE");
+    server_.restore(dump);
+    EXPECT_EQ(server_.sql(asked), "500\n");
+    other_.start();
+    turnTo(laptop, other_);
+    meet(laptop);  // which the peer does not know to be needed
+    EXPECT_EQ(server_.sql(asked), "500\n");
+    auto more = words();
+    more.emplace_back("--restored");
+    const PeerProcess third(more);
+    meet(laptop);  // still at the other: it knows of the new epoch
+    EXPECT_EQ(server_.sql(asked), "501\n");
+}
+
 // What the program says on standard error when it cannot start, and its exit status.
 std::string startedInVain(const PostgresServer& server, const std::vector<std::string>& words) {
     const TestFolder folder("vain");

@@ -158,6 +158,13 @@ std::string PostgresServer::run(const std::string& program,
     return said;
 }
 
+void PostgresServer::restore(const std::string& dump, const std::string& database) const {
+    const std::string script = folder_.file("dump.sql");
+    std::ofstream(script) << dump;
+    std::filesystem::permissions(script, std::filesystem::perms::all);
+    run("psql", {"-X", "-q", "-f", script, address(database)});
+}
+
 PostgresServer& sharedPostgres() {
     // Ended by the program's end, with it or by its going away.
     static PostgresServer server;

@@ -32,6 +32,13 @@ class PostgresServer {
     // What a program of its own says, such as psql or pg_dump, run as its user.
     std::string run(const std::string& program, const std::vector<std::string>& words) const;
 
+    // The book's tables as pg_dump writes them, and back into a database.
+    [[nodiscard]] std::string dump() const {
+        return run("pg_dump", {"-n", "ledgerboard", address()});
+    }
+
+    void restore(const std::string& dump, const std::string& database = "postgres") const;
+
     // An SQL command, in a database.
     std::string sql(const std::string& command, const std::string& database = "postgres") const {
         return run("psql", {"-X", "-A", "-t", "-q", "-c", command, address(database)});

@@ -87,15 +87,15 @@ class PostgresBackend::Prepared final : public PreparedStatement {
     Prepared(PostgresBackend& backend, std::string sql, std::size_t number)
         : backend_(backend), sql_(std::move(sql)), name_("s" + std::to_string(number)) {}
 
-    void bindInteger(int at, std::int64_t value) override { at_(at) = value; }
+    void bindInteger(int at, std::int64_t value) override { boundAt(at) = value; }
 
-    void bindText(int at, std::string_view value) override { at_(at) = value; }
+    void bindText(int at, std::string_view value) override { boundAt(at) = value; }
 
-    void bindId(int at, const model::RawId& value) override { at_(at) = value; }
+    void bindId(int at, const model::RawId& value) override { boundAt(at) = value; }
 
-    void bindBytes(int at, std::string_view value) override { at_(at) = RawBytes{value}; }
+    void bindBytes(int at, std::string_view value) override { boundAt(at) = RawBytes{value}; }
 
-    void bindNothing(int at) override { at_(at) = std::monostate{}; }
+    void bindNothing(int at) override { boundAt(at) = std::monostate{}; }
 
     bool step() override {
         if (result_ == nullptr) {
@@ -140,7 +140,7 @@ class PostgresBackend::Prepared final : public PreparedStatement {
     [[nodiscard]] int columns() const override { return PQnfields(result_.get()); }
 
   private:
-    Bound& at_(int at) {
+    Bound& boundAt(int at) {
         const auto place = static_cast<std::size_t>(at);
         if (bound_.size() < place) {
             bound_.resize(place);
@@ -380,14 +380,15 @@ PostgresBackend::ResultPtr PostgresBackend::flush() {
     ResultPtr last;
     ResultPtr wrong;
     for (std::size_t k = 0; k < batch.size(); ++k) {
-        last.reset(PQgetResult(connection_));
-        if (last == nullptr || PQstatus(connection_) != CONNECTION_OK) {
-            fail(last.get());
+        ResultPtr result(PQgetResult(connection_));
+        if (result == nullptr || PQstatus(connection_) != CONNECTION_OK) {
+            fail(result.get());
         }
-        if (isGood(last.get())) {
-            noteChanges(last.get());
+        if (isGood(result.get())) {
+            noteChanges(result.get());
+            last = std::move(result);
         } else if (wrong == nullptr) {
-            wrong = std::move(last);
+            wrong = std::move(result);
         }
         while (const ResultPtr rest{PQgetResult(connection_)}) {
         }

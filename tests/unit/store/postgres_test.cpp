@@ -239,21 +239,12 @@ TEST(PostgresTest, ABackupIsAFileAndADumpGivesTheBookBack) {
     EXPECT_EQ(copy.value().entries().value().size(), 20u);
     EXPECT_TRUE(copy.value().verify(false).value().findings.empty());
 
-    // pg_dump, and psql into another database.
-    const std::string file = server.run("pg_dump", {"-n", kPostgresSchema, server.address()});
+    const std::string dump = server.dump();
     server.sql("CREATE DATABASE restored");
-    const std::string script = folder.file("dump.sql");
-    std::filesystem::permissions(folder.path(), std::filesystem::perms::all);
-    {
-        std::FILE* out = std::fopen(script.c_str(), "w");
-        std::fwrite(file.data(), 1, file.size(), out);
-        std::fclose(out);
-    }
-    std::filesystem::permissions(script, std::filesystem::perms::all);
-    server.run("psql", {"-X", "-q", "-f", script, server.address("restored")});
+    server.restore(dump, "restored");
     auto restored =
         Book::openIn(at(server.address("restored")).value(), "restored", {}, fixedChance(3));
-    ASSERT_TRUE(restored.ok()) << restored.error().message << file.substr(0, 500);
+    ASSERT_TRUE(restored.ok()) << restored.error().message << dump.substr(0, 500);
     EXPECT_EQ(restored.value().dump().value(), book.dump().value());
     EXPECT_TRUE(restored.value().verify(false).value().findings.empty());
     entries.push_back(entryOf(21, std::string("one more")));
