@@ -53,7 +53,7 @@ std::string wordsFor(const std::string& verb, const std::string& place) {
         return kindWords();
     }
     if (verb == "give") {
-        return place == "WHAT"     ? "week schedule draw job " + kindWords()
+        return place == "WHAT"     ? "week schedule draw bids change waiver job " + kindWords()
                : place == "FORMAT" ? "csv json xlsx html ics zip"
                                    : "";
     }

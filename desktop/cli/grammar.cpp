@@ -215,12 +215,15 @@ void addLooking(CLI::App& app, Spoken& s) {
                 "ledgerboard give schedule ics tile.ics --crew \"Tile crew\"\n  "
                 "ledgerboard give job zip quince-row.zip",
                 [&s](Session& session) { return verbGive(session, s.give); });
-    give->add_option("WHAT", s.give.what, "week, schedule, draw, job, or a kind such as scope")
+    give->add_option("WHAT", s.give.what,
+                     "week, schedule, draw, bids (scope without prices), punch, change and waiver "
+                     "(blank forms), job, or a kind such as scope")
         ->required();
     give->add_option("FORMAT", s.give.format, "csv, json, xlsx, html, ics or zip, as fits")
         ->required();
     give->add_option("FILE", s.give.file, "Where to write it")->required();
-    give->add_option("--crew", s.give.crew, "With schedule: only what this crew is to know");
+    give->add_option("--crew", s.give.crew,
+                     "With schedule, bids and punch: only what this crew is to know");
 }
 
 void addClosing(CLI::App& app, Spoken& s) {

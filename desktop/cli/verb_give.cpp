@@ -6,6 +6,7 @@
 #include "core/give/page_sheets.h"
 #include "core/give/record_sheet.h"
 #include "core/give/schedule_ics.h"
+#include "core/report/forms_html.h"
 #include "core/report/week_html.h"
 #include "core/report/week_json.h"
 #include "core/report/week_page.h"
@@ -58,25 +59,56 @@ Result<std::string> jobJson(Session& session) {
     return document.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
 }
 
+// --crew, where it was said.
+Result<model::Id<model::Kind::Crew>> crewOf(Session& session, const std::string& name) {
+    if (name.empty()) {
+        return model::Id<model::Kind::Crew>();
+    }
+    auto finder = session.finder();
+    if (!finder.ok()) {
+        return finder.error();
+    }
+    auto found = finder.value()->find(model::Kind::Crew, name);
+    if (!found.ok()) {
+        return model::Error{found.error().code, "--crew: " + found.error().message};
+    }
+    return model::Id<model::Kind::Crew>(found.value());
+}
+
+// A paper for others: "bids", "punch", "change" or "waiver".
+Result<std::string> paperBytes(Session& session, const std::string& what,
+                               const std::string& crewName) {
+    auto job = session.jobOnDay();
+    auto crew = crewOf(session, crewName);
+    if (!job.ok() || !crew.ok()) {
+        return job.ok() ? crew.error() : job.error();
+    }
+    const auto& [rows, today] = job.value();
+    return model::guarded([&, &rows = rows, &today = today]() -> Result<std::string> {
+        if (what == "bids") {
+            return report::bidsHtml(rows, compute::figuresOf(rows, today), crew.value(), today);
+        }
+        if (what == "punch") {
+            return report::punchHtml(rows, compute::punchListOf(rows, today), crew.value(), today);
+        }
+        return what == "change" ? report::changeFormHtml(rows) : report::waiverFormHtml(rows);
+    });
+}
+
 Result<std::string> scheduleBytes(Session& session, const std::string& crewName) {
     auto job = session.jobOnDay();
     if (!job.ok()) {
         return job.error();
     }
     const model::JobRows& rows = job.value().rows;
+    auto found = crewOf(session, crewName);
+    if (!found.ok()) {
+        return found.error();
+    }
+    const auto crew = found.value();
     std::string name = rows.job.name;
-    model::Id<model::Kind::Crew> crew;
-    if (!crewName.empty()) {
-        auto finder = session.finder();
-        if (!finder.ok()) {
-            return finder.error();
-        }
-        auto found = finder.value()->find(model::Kind::Crew, crewName);
-        if (!found.ok()) {
-            return model::Error{found.error().code, "--crew: " + found.error().message};
-        }
-        crew = model::Id<model::Kind::Crew>(found.value());
-        name += ", " + finder.value()->nameOf(found.value());
+    if (!crew.isNil()) {
+        name += ", " + session.finder().value()->nameOf(crew.raw());
     }
     return model::guarded([&]() -> Result<std::string> {
         const auto figures = compute::figuresOf(rows, job.value().today);
@@ -111,8 +143,8 @@ Result<std::string> drawBytes(Session& session) {
 Result<std::string> kindBytes(Session& session, const GiveOptions& options) {
     if (!model::kindNamed(options.what)) {
         return model::wrongUse("WHAT: \"" + options.what +
-                               "\" is neither week, schedule, draw, job nor a kind such as scope, "
-                               "spend or punch");
+                               "\" is neither week, schedule, draw, bids, punch, change, waiver, "
+                               "job nor a kind such as scope or spend");
     }
     if (options.format != "csv" && options.format != "json" && options.format != "xlsx") {
         return model::wrongUse("FORMAT: " + options.what + " is given as csv, json or xlsx");
@@ -145,8 +177,10 @@ Result<void> needFormat(const GiveOptions& options, std::string_view format) {
 
 Result<std::string> bytesFor(Session& session, const GiveOptions& options) {
     const std::string what = model::folded(options.what);
-    if (!options.crew.empty() && what != "schedule") {
-        return model::wrongUse("--crew goes with schedule");
+    const bool forCrew =
+        what == "schedule" || what == "bids" || (what == "punch" && options.format == "html");
+    if (!options.crew.empty() && !forCrew) {
+        return model::wrongUse("--crew goes with schedule, and with bids and punch as html");
     }
     if (what == "week") {
         return weekBytes(session, options.format);
@@ -154,6 +188,14 @@ Result<std::string> bytesFor(Session& session, const GiveOptions& options) {
     if (what == "schedule") {
         auto good = needFormat(options, "ics");
         return good.ok() ? scheduleBytes(session, options.crew) : Result<std::string>(good.error());
+    }
+    if (what == "bids" || what == "waiver" || (what == "change" && options.format == "html")) {
+        auto good = needFormat(options, "html");
+        return good.ok() ? paperBytes(session, what, options.crew)
+                         : Result<std::string>(good.error());
+    }
+    if (what == "punch" && options.format == "html") {
+        return paperBytes(session, what, options.crew);
     }
     // The draws asked for so far are a kind and come as csv and json.
     if (what == "draw" && options.format == "xlsx") {
