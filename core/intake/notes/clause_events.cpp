@@ -89,7 +89,8 @@ class Collector {
         if (wordIs(sentence_, at, "and") || wordIs(sentence_, at, "or")) {
             events_.push_back({Kind::And, at, 0});
         } else if (wordIs(sentence_, at, "so") || wordIs(sentence_, at, "then") ||
-                   wordIs(sentence_, at, "but") || spots_.endOf(Cue::Because, at) > at) {
+                   wordIs(sentence_, at, "but") || wordIs(sentence_, at, "except") ||
+                   spots_.endOf(Cue::Because, at) > at) {
             events_.push_back({Kind::Turn, at, 0});
         } else if (isPronoun(at)) {
             events_.push_back({Kind::Pronoun, at, 0});

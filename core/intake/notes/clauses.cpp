@@ -144,8 +144,27 @@ class Clauses : ClauseRules {
                             wordIs(sentence_, end, "there") || wordIs(sentence_, end, "here") ||
                             wordIs(sentence_, end, "instead") || wordIs(sentence_, end, "pleas");
         if (closes && !spots_.objects[thing].material) {
-            bonds_.bonds.push_back({thing, 0, false, true});
+            bonds_.bonds.push_back({.spot = thing, .wanted = true});
         }
+    }
+
+    // "All the appliances go except the microwave.": what comes to the end of the clause stays.
+    bool takeExcepted() {
+        const bool away = !bonds_.bonds.empty() && [&] {
+            const model::Treatment said = row(bonds_.bonds.back().act).treatment;
+            return said == model::Treatment::Remove || said == model::Treatment::Replace ||
+                   said == model::Treatment::Refinish;
+        }();
+        bool any = false;
+        while (away && next_ + 1 < events_.size() && events_[next_ + 1].kind != Kind::Stop &&
+               events_[next_ + 1].kind != Kind::Act && events_[next_ + 1].kind != Kind::Turn) {
+            ++next_;
+            if (events_[next_].kind == Kind::Thing) {
+                bonds_.bonds.push_back({.spot = events_[next_].index, .kept = true});
+                any = true;
+            }
+        }
+        return any;
     }
 
     void takeTurn() {
@@ -154,6 +173,9 @@ class Clauses : ClauseRules {
             return;
         }
         closeList();
+        if (wordIs(sentence_, events_[next_].at, "except") && takeExcepted()) {
+            return;
+        }
         now_.parted = true;
         now_.comma = true;
         // "the stove, which is new, stays": the subject may still be waiting.
@@ -316,7 +338,7 @@ class Clauses : ClauseRules {
         for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
             const std::size_t begin = spots_.objects[i].span.begin;
             if (!spots_.objects[i].landmark && begin >= end && begin <= end + 2) {
-                bonds_.bonds.push_back({i, static_cast<std::uint32_t>(act)});
+                bonds_.bonds.push_back({.spot = i, .act = static_cast<std::uint32_t>(act)});
             }
         }
     }
@@ -361,7 +383,7 @@ class Clauses : ClauseRules {
         }
         for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
             if (spots_.objects[i].span.begin == spot.span.end && !spots_.objects[i].landmark) {
-                bonds_.bonds.push_back({i, static_cast<std::uint32_t>(act)});
+                bonds_.bonds.push_back({.spot = i, .act = static_cast<std::uint32_t>(act)});
                 return true;
             }
         }
@@ -488,7 +510,8 @@ class Clauses : ClauseRules {
 
     void bondAll(std::size_t act, const std::vector<std::size_t>& things, bool part = false) {
         for (const std::size_t thing : things) {
-            bonds_.bonds.push_back({thing, static_cast<std::uint32_t>(act), part});
+            bonds_.bonds.push_back(
+                {.spot = thing, .act = static_cast<std::uint32_t>(act), .part = part});
         }
     }
 

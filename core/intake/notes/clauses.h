@@ -18,6 +18,7 @@ struct Bond {
     std::size_t spot = 0;   // index into spots.objects
     std::uint32_t act = 0;  // index into spots.acts
     bool part = false;      // "needs a new latch": only a part of it that no table knows
+    bool kept = false;      // "all go except the microwave"
     bool wanted = false;    // "worn to the glue, so sheet vinyl": no treatment is said at all
 };
 

@@ -254,6 +254,7 @@ class ActPreparer : SpottedWords {
         return sentence_.tokens[act.span.end].kind == TokenKind::Mark ||
                word(act.span.end, "and") || word(act.span.end, "so") || word(act.span.end, "but") ||
                word(act.span.end, "of") || word(act.span.end, "then") ||
+               word(act.span.end, "except") ||
                (word(act.span.end, "in") &&
                 (word(act.span.end + 1, "all") || word(act.span.end + 1, "here") ||
                  word(act.span.end + 1, "both") || word(act.span.end + 1, "everi")));

@@ -70,10 +70,11 @@ class Linker {
         std::vector<bool> bonded(spots_.objects.size(), false);
         for (const Bond& bond : bonds.bonds) {
             const ObjectSpot& object = spots_.objects[bond.spot];
-            if (bond.wanted) {
+            if (bond.wanted || bond.kept) {
+                const std::string_view phrase = bond.kept ? "stays put" : "implied by the list";
                 bonded[bond.spot] = true;
                 linked_.said.push_back(Said{.object = object.object,
-                                            .act = actOf("implied by the list", object.span),
+                                            .act = actOf(phrase, object.span),
                                             .at = object.span.begin,
                                             .spot = bond.spot});
                 continue;

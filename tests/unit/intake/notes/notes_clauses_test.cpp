@@ -80,6 +80,11 @@ TEST(NotesClauses, AMissingPartDoesNotMakeTheWholeMissing) {
     EXPECT_THAT(itemsOf("Bathroom. No fan, put one in."), ElementsAre("bathroom: add bath fan"));
 }
 
+TEST(NotesClauses, WhatIsExceptedStays) {
+    EXPECT_THAT(itemsOf("Kitchen. All the appliances go except the microwave."),
+                UnorderedElementsAre("kitchen: remove appliances", "kitchen: keep microwave"));
+}
+
 TEST(NotesClauses, TalkToOneselfIsNoTreatment) {
     EXPECT_THAT(itemsOf("Kitchen. Okay, where is the tape."), IsEmpty());
 }
