@@ -442,7 +442,10 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
                                                            "fascia",        "siding"};
     const bool ofHouse = std::find(kOfHouse.begin(), kOfHouse.end(), object.name) != kOfHouse.end();
     const bool yard = !keys.empty() && (keys.front().ends_with("yard") || keys.front() == "garden");
-    if (ofHouse && yard) {
+    static const std::vector<std::string_view> kAlways = {"driveway", "walkway", "sewer line",
+                                                          "septic system"};
+    const bool always = std::find(kAlways.begin(), kAlways.end(), object.name) != kAlways.end();
+    if ((ofHouse && yard) || always) {
         walk_.learn("exterior", "outside", SpaceKind::Outside);
         return {"exterior"};
     }
