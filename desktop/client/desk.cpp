@@ -35,10 +35,10 @@ struct Page {
     const char* name;
 };
 
-constexpr Page kPages[] = {
-    {"week", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "This week")},
-    {"walk", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Walk")},
-    {"scope", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Scope of work")}};
+constexpr Page kPages[] = {{"week", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "This week")},
+                           {"walk", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Walk")},
+                           {"scope", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Scope of work")},
+                           {"deal", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Deal")}};
 
 // Where the book's own words speak of the command line, those of the pages.
 QString whyNot(const std::string& path, const QString& said) {

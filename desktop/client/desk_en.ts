@@ -71,6 +71,37 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::DealView</name>
+    <message numerus="yes">
+        <source>%n week(s) later</source>
+        <translation>
+            <numerusform>%n week later</numerusform>
+            <numerusform>%n weeks later</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n week(s) earlier</source>
+        <translation>
+            <numerusform>%n week earlier</numerusform>
+            <numerusform>%n weeks earlier</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) of float to the term end of the loan.</source>
+        <translation>
+            <numerusform>%n day of float to the term end of the loan.</numerusform>
+            <numerusform>%n days of float to the term end of the loan.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The sale comes %n day(s) after the term end: the extension fee is counted.</source>
+        <translation>
+            <numerusform>The sale comes %n day after the term end: the extension fee is counted.</numerusform>
+            <numerusform>The sale comes %n days after the term end: the extension fee is counted.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::Desk</name>
     <message numerus="yes">
         <source>%n other device(s).</source>

@@ -28,6 +28,53 @@
     </message>
 </context>
 <context>
+    <name>DealPage</name>
+    <message>
+        <source>Adding up the deal…</source>
+        <translation>Sumando el negocio…</translation>
+    </message>
+    <message>
+        <source>Deal</source>
+        <translation>Negocio</translation>
+    </message>
+    <message>
+        <source>Will earn, before income tax</source>
+        <translation>Ganará, antes de impuestos</translation>
+    </message>
+    <message>
+        <source>As supposed</source>
+        <translation>Según el supuesto</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>as supposed</source>
+        <translation>según el supuesto</translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation>Y si…</translation>
+    </message>
+    <message>
+        <source>All as it stands</source>
+        <translation>Todo como está</translation>
+    </message>
+    <message>
+        <source>Profit, by finish and resale</source>
+        <translation>Ganancia, según final y venta</translation>
+    </message>
+    <message>
+        <source>Finished</source>
+        <translation>Terminada</translation>
+    </message>
+    <message>
+        <source>sold</source>
+        <translation>vendida</translation>
+    </message>
+</context>
+<context>
     <name>Dividers</name>
     <message>
         <source>All jobs</source>
@@ -307,6 +354,22 @@
     <message>
         <source>a file of notes</source>
         <translation>un archivo de notas</translation>
+    </message>
+    <message>
+        <source>the next thing to suppose</source>
+        <translation>el siguiente supuesto</translation>
+    </message>
+    <message>
+        <source>supposes a little less or more</source>
+        <translation>supone un poco menos o más</translation>
+    </message>
+    <message>
+        <source>puts that one back as it stands</source>
+        <translation>lo deja como está</translation>
+    </message>
+    <message>
+        <source>everything as it stands</source>
+        <translation>todo como está</translation>
     </message>
 </context>
 <context>
@@ -1236,6 +1299,189 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::DealView</name>
+    <message>
+        <source>Resale</source>
+        <translation>Venta</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Obra</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Final</translation>
+    </message>
+    <message>
+        <source>Loan rate</source>
+        <translation>Tasa del préstamo</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>8 in 10 between %1 and %2</source>
+        <translation>8 de 10 entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>Resale, likely</source>
+        <translation>Venta, probable</translation>
+    </message>
+    <message>
+        <source>Season drop, for a sale that late</source>
+        <translation>Baja de temporada, por vender tan tarde</translation>
+    </message>
+    <message>
+        <source>Purchase price</source>
+        <translation>Precio de compra</translation>
+    </message>
+    <message>
+        <source>Buying costs</source>
+        <translation>Gastos de compra</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Puntos</translation>
+    </message>
+    <message>
+        <source>Lender fees</source>
+        <translation>Cargos del prestamista</translation>
+    </message>
+    <message>
+        <source>Lender&apos;s visits</source>
+        <translation>Visitas del prestamista</translation>
+    </message>
+    <message>
+        <source>Interest</source>
+        <translation>Intereses</translation>
+    </message>
+    <message>
+        <source>Extension fee</source>
+        <translation>Cargo por prórroga</translation>
+    </message>
+    <message>
+        <source>Holding</source>
+        <translation>Tenencia</translation>
+    </message>
+    <message>
+        <source>Work, forecast</source>
+        <translation>Obra, pronóstico</translation>
+    </message>
+    <message>
+        <source>Selling</source>
+        <translation>Gastos de venta</translation>
+    </message>
+    <message>
+        <source>All in</source>
+        <translation>En total</translation>
+    </message>
+    <message>
+        <source>Profit, before income tax</source>
+        <translation>Ganancia, antes de impuestos</translation>
+    </message>
+    <message>
+        <source>at the low resale</source>
+        <translation>con la venta baja</translation>
+    </message>
+    <message>
+        <source>at the high resale</source>
+        <translation>con la venta alta</translation>
+    </message>
+    <message>
+        <source>Break-even resale</source>
+        <translation>Venta de equilibrio</translation>
+    </message>
+    <message>
+        <source>Cash at closing</source>
+        <translation>Efectivo al cierre</translation>
+    </message>
+    <message>
+        <source>A day costs</source>
+        <translation>Un día cuesta</translation>
+    </message>
+    <message>
+        <source>70 % of resale less work (common practice)</source>
+        <translation>70 % de la venta menos obra (práctica común)</translation>
+    </message>
+    <message>
+        <source>Top offer for the wanted profit</source>
+        <translation>Oferta máxima para la ganancia deseada</translation>
+    </message>
+    <message>
+        <source>as it stands</source>
+        <translation>como está</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n week(s) later</source>
+        <translation>
+            <numerusform>%n semana después</numerusform>
+            <numerusform>%n semanas después</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n week(s) earlier</source>
+        <translation>
+            <numerusform>%n semana antes</numerusform>
+            <numerusform>%n semanas antes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 a year</source>
+        <translation>%1 al año</translation>
+    </message>
+    <message>
+        <source>as supposed</source>
+        <translation>según el supuesto</translation>
+    </message>
+    <message>
+        <source>as forecast</source>
+        <translation>según el pronóstico</translation>
+    </message>
+    <message>
+        <source>Margin %1 of resale.</source>
+        <translation>Margen: %1 de la venta.</translation>
+    </message>
+    <message>
+        <source>A resale lower by %1 eats the profit.</source>
+        <translation>Una venta %1 más baja se come la ganancia.</translation>
+    </message>
+    <message>
+        <source>Return on cash %1 of the %2 of own money in at the peak.</source>
+        <translation>Rendimiento: %1 de los %2 de dinero propio en el punto más alto.</translation>
+    </message>
+    <message>
+        <source>A year, simple: %1.</source>
+        <translation>Al año, simple: %1.</translation>
+    </message>
+    <message>
+        <source>Money from the sale by %1.</source>
+        <translation>Dinero de la venta para el %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) of float to the term end of the loan.</source>
+        <translation>
+            <numerusform>%n día de holgura hasta el fin del plazo.</numerusform>
+            <numerusform>%n días de holgura hasta el fin del plazo.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The sale comes %n day(s) after the term end: the extension fee is counted.</source>
+        <translation>
+            <numerusform>La venta llega %n día después del plazo: se cuenta el cargo por prórroga.</numerusform>
+            <numerusform>La venta llega %n días después del plazo: se cuenta el cargo por prórroga.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No profit can be told without: %1.</source>
+        <translation>No se puede decir la ganancia sin: %1.</translation>
+    </message>
+    <message>
+        <source>Not entered, so counted as nothing: %1.</source>
+        <translation>Sin anotar, así que cuenta como nada: %1.</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::Desk</name>
     <message>
         <source>This week</source>
@@ -1314,6 +1560,10 @@
     <message>
         <source>Walk</source>
         <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>Deal</source>
+        <translation>Negocio</translation>
     </message>
 </context>
 <context>

@@ -23,7 +23,9 @@ namespace {
 
 // A page of the folder by the name that core knows it by; empty while it is not there.
 QString keyOfPage(const std::string& name) {
-    const QString key = name == "Scope of work" ? QStringLiteral("scope") : QString();
+    const QString key = name == "Scope of work" ? QStringLiteral("scope")
+                        : name == "Deal"        ? QStringLiteral("deal")
+                                                : QString();
     return Desk::here()->hasPage(key) ? key : QString();
 }
 

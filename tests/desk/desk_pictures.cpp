@@ -88,6 +88,19 @@ const std::vector<Scene>& scenes() {
              hand.keys(Qt::Key_Down, 3);
              hand.key(Qt::Key_Return);
          }},
+        {"deal",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_4, Qt::ControlModifier);
+         }},
+        {"deal-supposed",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_4, Qt::ControlModifier);
+             hand.keys(Qt::Key_Left, 10);
+             hand.tabTo(QStringLiteral("whatIf2"));
+             hand.keys(Qt::Key_Right, 6);
+         }},
         {"scope", openScope},
         {"scope-filtered",
          [](Hand& hand) {

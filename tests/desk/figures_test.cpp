@@ -155,6 +155,70 @@ TEST_F(FiguresTest, TheScopeAddsUp) {
     EXPECT_EQ(hand.said("budgetSum"), QStringList{wholeOf((total.value() - others).toString())});
 }
 
+// The deal as it stands, and the profit table, are the verb's; moving the finish by whole weeks
+// gives the table's own rows, and putting it back the deal as it stood.
+TEST_F(FiguresTest, TheDealAndWhatIf) {
+    const std::string book = demo();
+    const json deal = asked(book, {"deal"});
+    Hand& hand = open(book);
+    hand.key(Qt::Key_4, Qt::ControlModifier);
+    EXPECT_EQ(hand.said("dealProfit"), QStringList{wholeOf(deal["profit"])});
+    QStringList lines;
+    for (const char* key : {"resale",
+                            "season_drop",
+                            "price",
+                            "buying_costs",
+                            "points",
+                            "lender_fees",
+                            "visit_fees",
+                            "interest",
+                            "extension_fee",
+                            "holding",
+                            "work",
+                            "selling",
+                            "all_in",
+                            "profit",
+                            "profit_low",
+                            "profit_high",
+                            "break_even_resale",
+                            "cash_at_closing",
+                            "day_costs",
+                            "rule_of_thumb_offer",
+                            "top_offer"}) {
+        const bool onlyIfAny =
+            std::string(key) == "season_drop" || std::string(key) == "visit_fees";
+        if (!deal[key].is_null() && !(onlyIfAny && deal[key] == "0.00")) {
+            lines << wholeOf(deal[key]);
+        }
+    }
+    EXPECT_EQ(hand.said("dealNow"), lines);
+    QStringList cells;
+    for (const auto& row : deal["profit_table"]["rows"]) {
+        for (const auto& profit : row["profits"]) {
+            cells << wholeOf(profit);
+        }
+    }
+    EXPECT_EQ(hand.said("profitCell"), cells);
+    // Two weeks later, at the likely resale: the table's third row.
+    ASSERT_TRUE(hand.tabTo("whatIf2"));
+    hand.keys(Qt::Key_Right, 2);
+    EXPECT_EQ(hand.said("whatIfSaid").value(2), "2 weeks later");
+    ASSERT_EQ(deal["profit_table"]["rows"].size(), 5u);
+    const QString later = wholeOf(deal["profit_table"]["rows"][2]["profits"][1]);
+    EXPECT_TRUE(hand.said("dealThen").value(0).startsWith(later + QStringLiteral("  (")))
+        << hand.said("dealThen").value(0).toStdString();
+    // A resale higher by 5 %: 6.5 % of it go to selling (1.5 + 5), so the profit
+    // rises by 332,000 x 5 % x 93.5 % = 15,521.
+    hand.key(Qt::Key_Home);
+    ASSERT_TRUE(hand.tabTo("whatIf0"));
+    hand.keys(Qt::Key_Right, 10);
+    EXPECT_TRUE(hand.said("dealThen").value(0).endsWith("(+15,521)"))
+        << hand.said("dealThen").value(0).toStdString();
+    hand.key(Qt::Key_R, Qt::ControlModifier);
+    EXPECT_TRUE(hand.said("dealThen").isEmpty());
+    EXPECT_EQ(hand.said("profitCell"), cells);
+}
+
 // The sheet is read back with a program that is not ours, where it is there.
 TEST_F(FiguresTest, TheSheetHasTheSameFiguresOnTwoSides) {
     const std::string book = demo();

@@ -70,6 +70,7 @@ FocusScope {
         sourceComponent: Desk.state !== Desk.Open ? startPage
                          : Desk.page === "week" ? weekPage
                          : Desk.page === "walk" ? walkPage
+                         : Desk.page === "deal" ? dealPage
                          : Desk.page === "scope" ? scopePage : jobsPage
         onLoaded: item.forceActiveFocus()
     }
@@ -112,6 +113,12 @@ FocusScope {
             onPageAsked: key => folder.turnTo(key)
             onScopeAsked: filter => folder.openScope(filter)
         }
+    }
+
+    Component {
+        id: dealPage
+
+        DealPage { objectName: "dealPage" }
     }
 
     Component {

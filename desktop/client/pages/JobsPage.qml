@@ -73,7 +73,8 @@ FocusScope {
             }
         }
 
-        RowLayout {
+        Row {
+            id: stakes
             width: parent.width
             visible: jobs.count > 0
             spacing: Theme.gap(8)
@@ -87,8 +88,7 @@ FocusScope {
                 Column {
                     required property var modelData
 
-                    Layout.fillWidth: true
-                    Layout.preferredWidth: 1
+                    width: (stakes.width - 3 * stakes.spacing) / 4
 
                     Words {
                         text: parent.modelData.what

@@ -43,6 +43,12 @@ FocusScope {
             ["Ctrl+P", qsTr("the page as one sheet (PDF)")],
             ["Ctrl+S", qsTr("keeps it as this week's review")]
         ],
+        deal: [
+            ["Tab", qsTr("the next thing to suppose")],
+            ["\u2190 \u2192", qsTr("supposes a little less or more")],
+            ["Home", qsTr("puts that one back as it stands")],
+            ["Ctrl+R", qsTr("everything as it stands")]
+        ],
         walk: [
             ["Tab", qsTr("from the notes to the draft, and back with Shift")],
             ["\u2191 \u2193", qsTr("another row; its sentence shows in the notes")],

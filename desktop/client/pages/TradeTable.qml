@@ -1,7 +1,6 @@
 // Money by trade: six figures that are never mixed, and how each trade stands. Enter opens its lines
 // in the scope.
 import QtQuick
-import QtQuick.Layouts
 import Ledgerboard.Look
 
 FocusScope {
@@ -41,7 +40,8 @@ FocusScope {
     Keys.onReturnPressed: part.go()
     Keys.onEnterPressed: part.go()
 
-    component Cells: RowLayout {
+    // No layout here: what a Repeater takes away must not wait to be laid out.
+    component Cells: Row {
         id: cells
 
         property string first
@@ -50,17 +50,14 @@ FocusScope {
         property bool bold: false
         property int size: Theme.bodySize
 
-        spacing: Theme.gap(4)
-
         Words {
+            width: cells.width * 2 / 9
             text: cells.first
             color: cells.tone
             font.pixelSize: cells.size
             font.bold: cells.bold
             wrapMode: Text.NoWrap
             elide: Text.ElideRight
-            Layout.fillWidth: true
-            Layout.preferredWidth: 2
         }
 
         Repeater {
@@ -70,14 +67,13 @@ FocusScope {
                 required property string modelData
 
                 objectName: "tradeCell"
+                width: cells.width / 9
                 text: modelData
                 color: cells.tone
                 font.pixelSize: cells.size
                 font.bold: cells.bold
                 wrapMode: Text.NoWrap
                 horizontalAlignment: Text.AlignRight
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
             }
         }
     }

@@ -64,7 +64,7 @@ FocusScope {
 
     // The notes.
     Item {
-        id: left
+        id: saidPart
         anchors {
             left: parent.left
             leftMargin: page.side
@@ -148,8 +148,8 @@ FocusScope {
         anchors {
             right: parent.right
             rightMargin: page.side
-            top: left.top
-            bottom: left.bottom
+            top: saidPart.top
+            bottom: saidPart.bottom
         }
         width: page.half
 
