@@ -6,18 +6,6 @@
 
 namespace ledgerboard::phone {
 
-DeliveryList::DeliveryList(QObject* parent) : RowList(parent) {
-    connect(JobBook::here(), &JobBook::changed, this, &DeliveryList::fill);
-}
-
-void DeliveryList::setSpaceId(const QString& id) {
-    if (spaceId_ != id) {
-        spaceId_ = id;
-        emit spaceIdChanged();
-    }
-    fill();
-}
-
 void DeliveryList::fill() {
     QList<DeliveryRow> rows;
     if (const JobNow* now = JobBook::here()->now()) {
@@ -36,7 +24,7 @@ void DeliveryList::fill() {
                     tr("promised for %1").arg(Said::near(*delivery.promisedOn, now->today));
             }
             row.words += QStringLiteral(" (") + Said::text(found.space->name) + QLatin1Char(')');
-            if (idText(found.space->id) == spaceId_) {
+            if (idText(found.space->id) == spaceId()) {
                 rows.insert(here++, row);
             } else {
                 rows << row;

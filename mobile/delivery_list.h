@@ -5,7 +5,7 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/row_list.h"
+#include "mobile/space_rows.h"
 
 namespace ledgerboard::phone {
 
@@ -22,29 +22,19 @@ struct DeliveryRow {
     friend bool operator==(const DeliveryRow&, const DeliveryRow&) = default;
 };
 
-class DeliveryList : public RowList {
+class DeliveryList : public SpaceRows {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString spaceId READ spaceId WRITE setSpaceId NOTIFY spaceIdChanged)
 
   public:
-    explicit DeliveryList(QObject* parent = nullptr);
-
-    [[nodiscard]] QString spaceId() const { return spaceId_; }
-
-    void setSpaceId(const QString& id);
+    using SpaceRows::SpaceRows;
 
     // It came today; `wrong` says what is wrong or missing, "" where nothing is. True once it is on
     // disk.
     Q_INVOKABLE bool keepArrived(int row, const QString& wrong);
 
-  signals:
-    void spaceIdChanged();
-
   private:
-    void fill();
-
-    QString spaceId_;
+    void fill() override;
 };
 
 }  // namespace ledgerboard::phone

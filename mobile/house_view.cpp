@@ -55,6 +55,15 @@ QString HouseView::waitingText() const {
     return tr("%1 wait").arg(parts.join(QStringLiteral(", ")));
 }
 
+QString HouseView::accessText() const {
+    if (now() == nullptr) {
+        return {};
+    }
+    QStringList parts{Said::text(now()->rows.job.address), Said::text(now()->rows.job.access)};
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(". "));
+}
+
 bool HouseView::hasLevel() const {
     return now() != nullptr && now()->level.has_value();
 }

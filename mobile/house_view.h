@@ -12,6 +12,7 @@ class HouseView : public QObject {
     Q_PROPERTY(QString name READ name NOTIFY changed)
     Q_PROPERTY(QString dayText READ dayText NOTIFY changed)
     Q_PROPERTY(QString waitingText READ waitingText NOTIFY changed)
+    Q_PROPERTY(QString accessText READ accessText NOTIFY changed)
     Q_PROPERTY(bool hasLevel READ hasLevel NOTIFY changed)
     Q_PROPERTY(double lean READ lean NOTIFY changed)
     Q_PROPERTY(double hair READ hair NOTIFY changed)
@@ -25,6 +26,8 @@ class HouseView : public QObject {
     [[nodiscard]] QString dayText() const;
     // "3 marks and 2 photos wait"; what has not left the phone, in one line.
     [[nodiscard]] QString waitingText() const;
+    // Where it stands and how one gets in: address, gate, lock, hours.
+    [[nodiscard]] QString accessText() const;
     [[nodiscard]] bool hasLevel() const;
     [[nodiscard]] double lean() const;
     [[nodiscard]] double hair() const;

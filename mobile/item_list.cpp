@@ -74,8 +74,8 @@ ItemRow rowOf(const JobNow& now, const ItemNow& item) {
     row.under = underOf(now, source, item);
     if (!item.holdUps.empty() && !item.isFinished()) {
         const auto& caution = now.cautions.all[item.holdUps.front()];
-        row.caution =
-            ItemList::tr("Caution: %1. Read it before work begins.").arg(Said::text(caution.about));
+        row.caution = ItemList::tr("Caution: %1. Read it before work begins.")
+                          .arg(Said::caution(caution.about));
     }
     row.spoken =
         QStringList{treatment + QLatin1Char(' ') + object, row.figure, row.under, row.caution}
@@ -85,18 +85,6 @@ ItemRow rowOf(const JobNow& now, const ItemNow& item) {
 }
 
 }  // namespace
-
-ItemList::ItemList(QObject* parent) : RowList(parent) {
-    connect(JobBook::here(), &JobBook::changed, this, &ItemList::fill);
-}
-
-void ItemList::setSpaceId(const QString& id) {
-    if (spaceId_ != id) {
-        spaceId_ = id;
-        emit spaceIdChanged();
-    }
-    fill();
-}
 
 void ItemList::setOnlyToDo(bool only) {
     if (onlyToDo_ != only) {
@@ -111,7 +99,7 @@ void ItemList::fill() {
     if (const JobNow* now = JobBook::here()->now()) {
         for (const auto& space : now->spaces) {
             const QString id = space.id.isNil() ? QString() : Said::text(space.id.raw().toString());
-            if (id != spaceId_) {
+            if (id != spaceId()) {
                 continue;
             }
             for (const auto& item : space.items) {

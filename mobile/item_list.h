@@ -5,7 +5,7 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/row_list.h"
+#include "mobile/space_rows.h"
 
 namespace ledgerboard::phone {
 
@@ -40,18 +40,13 @@ struct ItemRow {
     friend bool operator==(const ItemRow&, const ItemRow&) = default;
 };
 
-class ItemList : public RowList {
+class ItemList : public SpaceRows {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString spaceId READ spaceId WRITE setSpaceId NOTIFY spaceIdChanged)
     Q_PROPERTY(bool onlyToDo READ onlyToDo WRITE setOnlyToDo NOTIFY onlyToDoChanged)
 
   public:
-    explicit ItemList(QObject* parent = nullptr);
-
-    [[nodiscard]] QString spaceId() const { return spaceId_; }
-
-    void setSpaceId(const QString& id);
+    using SpaceRows::SpaceRows;
 
     // Whether finished and kept items are left out.
     [[nodiscard]] bool onlyToDo() const { return onlyToDo_; }
@@ -59,13 +54,11 @@ class ItemList : public RowList {
     void setOnlyToDo(bool only);
 
   signals:
-    void spaceIdChanged();
     void onlyToDoChanged();
 
   private:
-    void fill();
+    void fill() override;
 
-    QString spaceId_;
     bool onlyToDo_ = false;
 };
 

@@ -72,7 +72,7 @@ bool JobBook::openPath(const std::string& path) {
     auto opened = store::Book::open(path, surroundings_.random);
     if (!opened.ok()) {
         state_ = InTrouble;
-        trouble_ = Said::text(opened.error().message);
+        trouble_ = Said::trouble(opened.error());
         emit changed();
         return false;
     }
@@ -129,7 +129,7 @@ bool JobBook::keep(const store::Action& action, const QString& said) {
     }
     auto done = book_->commit(action, instant());
     if (!done.ok()) {
-        say({}, Said::text(done.error().message), false);
+        say({}, Said::trouble(done.error()), false);
         return false;
     }
     say(said, {}, true);
@@ -156,7 +156,7 @@ bool JobBook::beginJob(const QString& name, const QString& builtYear, const QStr
     QDir().mkpath(surroundings_.bookFolder);
     auto made = makeJob(surroundings_.bookFolder, wish, instant(), surroundings_.random);
     if (!made.ok()) {
-        say({}, Said::text(made.error().message), false);
+        say({}, Said::trouble(made.error()), false);
         return false;
     }
     say({}, {}, false);
@@ -179,7 +179,7 @@ void JobBook::undo() {
     }
     auto undone = book_->undo(instant());
     if (!undone.ok()) {
-        say({}, Said::text(undone.error().message), false);
+        say({}, Said::trouble(undone.error()), false);
         return;
     }
     say(tr("Undone: %1").arg(keptText_), {}, false);

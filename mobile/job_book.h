@@ -109,7 +109,13 @@ class JobBook : public QObject {
 
     [[nodiscard]] const Surroundings& surroundings() const { return surroundings_; }
 
-    [[nodiscard]] model::Instant instant() const { return surroundings_.now(); }
+    // Now: by this device's clock, set right by the peer's as of the last meeting.
+    [[nodiscard]] model::Instant instant() const {
+        return model::Instant::fromMilliseconds(surroundings_.now().milliseconds() +
+                                                reading_.clockOffsetMs);
+    }
+
+    [[nodiscard]] std::int64_t clockOffsetMs() const { return reading_.clockOffsetMs; }
 
   signals:
     // What is shown may have changed.

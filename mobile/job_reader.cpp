@@ -4,6 +4,7 @@
 #include <QTimeZone>
 
 #include "core/model/overflow.h"
+#include "sync/exchange/device_side.h"
 
 #include "mobile/said.h"
 
@@ -46,7 +47,7 @@ void JobReader::read() {
     if (reading.ok()) {
         out = std::move(reading.value());
     } else {
-        out.trouble = Said::text(reading.error().message);
+        out.trouble = Said::trouble(reading.error());
     }
     emit done(out);
 }
@@ -65,6 +66,11 @@ Result<Reading> JobReader::readOnce() {
         return waiting.error();
     }
     reading.waiting = waiting.value();
+    auto offset = sync::DeviceSide(*book_, {}).clockOffsetMs();
+    if (!offset.ok()) {
+        return offset.error();
+    }
+    reading.clockOffsetMs = offset.value();
     auto jobs = book_->rows<model::Job>();
     if (!jobs.ok()) {
         return jobs.error();
@@ -82,7 +88,9 @@ Result<Reading> JobReader::readOnce() {
     if (!rows.ok()) {
         return rows.error();
     }
-    const model::Date today = dayAt(surroundings_.now(), Said::text(job.timeZone));
+    const auto now = model::Instant::fromMilliseconds(surroundings_.now().milliseconds() +
+                                                      reading.clockOffsetMs);
+    const model::Date today = dayAt(now, Said::text(job.timeZone));
     reading.now = jobNowOf(std::move(rows).value(), today, owner.value());
     return reading;
 }

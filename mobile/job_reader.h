@@ -22,6 +22,8 @@ namespace ledgerboard::phone {
 struct Reading {
     std::shared_ptr<const JobNow> now;  // null where there is no job, or it cannot be read
     Waiting waiting;
+    // To add to this device's clock for the peer's, as of the last meeting.
+    std::int64_t clockOffsetMs = 0;
     QString trouble;  // why it cannot be read
 };
 

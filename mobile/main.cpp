@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFontDatabase>
 #include <QGuiApplication>
+#include <QNetworkInformation>
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QStandardPaths>
@@ -33,6 +34,7 @@ int main(int argc, char** argv) {
         QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
     surroundings.timeZone = QString::fromUtf8(QTimeZone::systemTimeZoneId());
 
+    QNetworkInformation::loadBackendByFeatures(QNetworkInformation::Feature::Reachability);
     phone::Preferences preferences(surroundings.settingsFile);
     phone::JobBook book(surroundings);
     QQmlApplicationEngine engine;

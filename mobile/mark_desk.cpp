@@ -2,7 +2,9 @@
 
 #include "core/compute/pricing.h"
 
+#include "mobile/id_text.h"
 #include "mobile/job_book.h"
+#include "mobile/now/crew_day.h"
 #include "mobile/now/mark_wish.h"
 #include "mobile/said.h"
 
@@ -16,6 +18,20 @@ double share(model::Percent percent) {
 
 const JobNow* now() {
     return JobBook::here()->now();
+}
+
+// "Remove sheet floor, done; replace subfloor, from Monday"
+QString neighbourText(const std::vector<std::size_t>& rows) {
+    QStringList texts;
+    for (const std::size_t k : rows) {
+        const model::Item& row = now()->rows.items[k];
+        const QString when =
+            row.actualFinishOn
+                ? MarkDesk::tr("done")
+                : MarkDesk::tr("from %1").arg(Said::near(*row.plannedStartOn, now()->today));
+        texts << Said::whatIsDone(row) + QStringLiteral(", ") + when;
+    }
+    return texts.join(QStringLiteral("; "));
 }
 
 }  // namespace
@@ -159,11 +175,42 @@ QStringList MarkDesk::stepsDone() const {
     return names;
 }
 
+QString MarkDesk::before() const {
+    const Found at = found();
+    return at.item == nullptr || now()->isOwner ? QString()
+                                                : neighbourText(neighboursOf(*now(), at).before);
+}
+
+QString MarkDesk::after() const {
+    const Found at = found();
+    return at.item == nullptr || now()->isOwner ? QString()
+                                                : neighbourText(neighboursOf(*now(), at).after);
+}
+
+bool MarkDesk::isReady() const {
+    const auto* row = item();
+    return row != nullptr && row->readyToLook && !row->acceptedOn;
+}
+
+bool MarkDesk::canSayReady() const {
+    const auto* row = item();
+    return row != nullptr && !now()->isOwner && !row->acceptedOn;
+}
+
+bool MarkDesk::canAccept() const {
+    return isReady() && now()->isOwner;
+}
+
+QString MarkDesk::spaceId() const {
+    const Found at = found();
+    return at.space == nullptr ? QString() : idText(at.space->id);
+}
+
 QString MarkDesk::cautionAbout() const {
     const Found at = found();
     return at.item == nullptr || at.item->holdUps.empty()
                ? QString()
-               : Said::text(now()->cautions.all[at.item->holdUps.front()].about);
+               : Said::caution(now()->cautions.all[at.item->holdUps.front()].about);
 }
 
 QString MarkDesk::cautionText() const {
@@ -172,7 +219,7 @@ QString MarkDesk::cautionText() const {
         return {};
     }
     const auto& caution = now()->cautions.all[at.item->holdUps.front()];
-    QStringList parts{Said::text(caution.text()), Said::text(caution.consequence())};
+    QStringList parts{Said::caution(caution.text()), Said::caution(caution.consequence())};
     parts.removeAll(QString());
     return parts.isEmpty() ? Said::text(caution.why) : parts.join(QStringLiteral("\n\n"));
 }
@@ -187,7 +234,7 @@ QString MarkDesk::cautionSource() const {
     if (!caution.source().empty()) {
         parts << tr("Source: %1.").arg(Said::text(caution.source()));
     }
-    parts << Said::text(compute::kCautionReminder);
+    parts << Said::caution(compute::kCautionReminder);
     return parts.join(QLatin1Char(' '));
 }
 
@@ -237,6 +284,30 @@ bool MarkDesk::keepFinished(const QString& note) {
     return keep(finishedWish(), note);
 }
 
+bool MarkDesk::sayReady(bool ready) {
+    const auto* row = item();
+    if (row == nullptr || !canSayReady()) {
+        return false;
+    }
+    store::Action action("ready to look at " + row->object);
+    action.set(row->id.raw(), model::field::Item::readyToLook,
+               model::Value{std::int64_t{ready ? 1 : 0}});
+    return JobBook::here()->keep(
+        action, ready ? tr("%1: ready to be looked at").arg(Said::begun(row->object))
+                      : tr("%1: not ready yet").arg(Said::begun(row->object)));
+}
+
+bool MarkDesk::accept() {
+    const auto* row = item();
+    if (row == nullptr || !canAccept()) {
+        return false;
+    }
+    store::Action action("accept " + row->object);
+    action.set(row->id.raw(), model::field::Item::acceptedOn,
+               model::Value{std::int64_t{now()->today.days()}});
+    return JobBook::here()->keep(action, tr("%1: accepted").arg(Said::begun(row->object)));
+}
+
 bool MarkDesk::keep(MarkWish wish, const QString& note) {
     const auto* row = item();
     JobBook& book = *JobBook::here();
@@ -246,7 +317,7 @@ bool MarkDesk::keep(MarkWish wish, const QString& note) {
     wish.note = note.trimmed().toStdString();
     auto mark = markOf(*row, wish, now()->today);
     if (!mark.ok()) {
-        book.sayNotKept(Said::text(mark.error().message));
+        book.sayNotKept(Said::trouble(mark.error()));
         return false;
     }
     model::Mark& made = mark.value();

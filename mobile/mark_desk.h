@@ -30,6 +30,12 @@ class MarkDesk : public QObject {
     Q_PROPERTY(QString planText READ planText NOTIFY changed)
     Q_PROPERTY(QStringList steps READ steps NOTIFY changed)
     Q_PROPERTY(QStringList stepsDone READ stepsDone NOTIFY changed)
+    Q_PROPERTY(QString before READ before NOTIFY changed)
+    Q_PROPERTY(QString after READ after NOTIFY changed)
+    Q_PROPERTY(bool isReady READ isReady NOTIFY changed)
+    Q_PROPERTY(bool canSayReady READ canSayReady NOTIFY changed)
+    Q_PROPERTY(bool canAccept READ canAccept NOTIFY changed)
+    Q_PROPERTY(QString spaceId READ spaceId NOTIFY changed)
     Q_PROPERTY(QString cautionAbout READ cautionAbout NOTIFY changed)
     Q_PROPERTY(QString cautionText READ cautionText NOTIFY changed)
     Q_PROPERTY(QString cautionSource READ cautionSource NOTIFY changed)
@@ -54,6 +60,15 @@ class MarkDesk : public QObject {
     [[nodiscard]] QString planText() const;
     [[nodiscard]] QStringList steps() const;
     [[nodiscard]] QStringList stepsDone() const;
+    // A crew lead's: whose work comes before this, and after it, in the same space; "" where
+    // nobody's is known.
+    [[nodiscard]] QString before() const;
+    [[nodiscard]] QString after() const;
+    // Whether the crew says that it can be looked at; whether this phone may say so, or accept it.
+    [[nodiscard]] bool isReady() const;
+    [[nodiscard]] bool canSayReady() const;
+    [[nodiscard]] bool canAccept() const;
+    [[nodiscard]] QString spaceId() const;
     // The first caution that holds it up; "" where none is open.
     [[nodiscard]] QString cautionAbout() const;
     [[nodiscard]] QString cautionText() const;
@@ -67,6 +82,8 @@ class MarkDesk : public QObject {
     Q_INVOKABLE bool keepStop(int stop, const QString& note);
     Q_INVOKABLE bool keepSteps(const QStringList& done, const QString& note);
     Q_INVOKABLE bool keepFinished(const QString& note);
+    Q_INVOKABLE bool sayReady(bool ready);
+    Q_INVOKABLE bool accept();
     // Takes note of the first caution that holds it up.
     Q_INVOKABLE bool acknowledge(const QString& testResult);
 

@@ -33,8 +33,10 @@ QString whatOf(const Need& need) {
         case NeedKind::Decide:
             return NeedList::tr("Decide: %1").arg(what);
         case NeedKind::AnswerChange:
-            return NeedList::tr("Say yes or no to %1, %2")
-                .arg(what, Said::money(need.money.value_or(model::Money{})));
+            return need.money.value_or(model::Money{}) == model::Money{}
+                       ? NeedList::tr("Say yes or no to %1").arg(what)
+                       : NeedList::tr("Say yes or no to %1, %2")
+                             .arg(what, Said::money(*need.money));
         case NeedKind::Caution:
             return NeedList::tr("Read the caution on %1").arg(what);
         case NeedKind::AcceptWork:
@@ -61,7 +63,7 @@ QString whyOf(const JobNow& now, const Need& need) {
         case NeedKind::AnswerChange:
             return withPlace(place, NeedList::tr("asked %1").arg(day));
         case NeedKind::Caution:
-            return withPlace(place, Said::text(need.why));
+            return withPlace(place, Said::caution(need.why));
         case NeedKind::InsuranceEnds:
             return NeedList::tr("Since %1. No payment to them until it is renewed.").arg(day);
         case NeedKind::AcceptWork:
@@ -89,6 +91,8 @@ void NeedList::fill() {
             row.hazard = need.kind == NeedKind::Caution;
             row.spaceId = need.space.isNil() ? QString() : Said::text(need.space.raw().toString());
             row.itemId = need.item.isNil() ? QString() : Said::text(need.item.raw().toString());
+            row.changeId =
+                need.change.isNil() ? QString() : Said::text(need.change.raw().toString());
             rows.append(row);
         }
     }

@@ -16,6 +16,7 @@ struct NeedRow {
     Q_PROPERTY(QString why MEMBER why)
     Q_PROPERTY(QString spaceId MEMBER spaceId)
     Q_PROPERTY(QString itemId MEMBER itemId)
+    Q_PROPERTY(QString changeId MEMBER changeId)
     Q_PROPERTY(bool hazard MEMBER hazard)
 
   public:
@@ -24,6 +25,7 @@ struct NeedRow {
     QString why;
     QString spaceId;
     QString itemId;
+    QString changeId;
     bool hazard = false;
 
     friend bool operator==(const NeedRow&, const NeedRow&) = default;

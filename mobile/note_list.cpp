@@ -5,18 +5,6 @@
 
 namespace ledgerboard::phone {
 
-NoteList::NoteList(QObject* parent) : RowList(parent) {
-    connect(JobBook::here(), &JobBook::changed, this, &NoteList::fill);
-}
-
-void NoteList::setSpaceId(const QString& id) {
-    if (spaceId_ != id) {
-        spaceId_ = id;
-        emit spaceIdChanged();
-    }
-    fill();
-}
-
 void NoteList::fill() {
     QList<NoteRow> rows;
     if (const JobNow* now = JobBook::here()->now()) {
@@ -24,7 +12,7 @@ void NoteList::fill() {
         for (auto note = now->rows.notes.rbegin(); note != now->rows.notes.rend(); ++note) {
             const QString space =
                 note->space.isNil() ? QString() : Said::text(note->space.raw().toString());
-            if (space != spaceId_ || note->text.empty()) {
+            if (space != spaceId() || note->text.empty()) {
                 continue;
             }
             NoteRow row;
@@ -48,7 +36,7 @@ bool NoteList::keepNote(const QString& text) {
     model::Note note;
     note.id = book.book().newId<model::Kind::Note>(book.instant());
     note.job = book.now()->rows.job.id;
-    if (const auto raw = model::RawId::parse(spaceId_.toStdString()); raw.ok()) {
+    if (const auto raw = model::RawId::parse(spaceId().toStdString()); raw.ok()) {
         note.space = model::Id<model::Kind::Space>(raw.value());
     }
     note.text = words;

@@ -4,7 +4,7 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/row_list.h"
+#include "mobile/space_rows.h"
 
 namespace ledgerboard::phone {
 
@@ -23,28 +23,18 @@ struct NoteRow {
     friend bool operator==(const NoteRow&, const NoteRow&) = default;
 };
 
-class NoteList : public RowList {
+class NoteList : public SpaceRows {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString spaceId READ spaceId WRITE setSpaceId NOTIFY spaceIdChanged)
 
   public:
-    explicit NoteList(QObject* parent = nullptr);
-
-    [[nodiscard]] QString spaceId() const { return spaceId_; }
-
-    void setSpaceId(const QString& id);
+    using SpaceRows::SpaceRows;
 
     // True once it is on disk. Empty text is no note.
     Q_INVOKABLE bool keepNote(const QString& text);
 
-  signals:
-    void spaceIdChanged();
-
   private:
-    void fill();
-
-    QString spaceId_;
+    void fill() override;
 };
 
 }  // namespace ledgerboard::phone

@@ -3,6 +3,7 @@
 #include <QDateTime>
 #include <QDir>
 #include <QLocale>
+#include <QNetworkInformation>
 #include <QSettings>
 #include <QTimeZone>
 
@@ -16,6 +17,9 @@ namespace ledgerboard::phone {
 namespace {
 
 constexpr int kOftenMs = 5 * 60 * 1000;
+constexpr int kFirstAgainMs = 15'000;
+// A clock that is off by less is nobody's trouble.
+constexpr qint64 kClockOffMs = qint64{5} * 60 * 1000;
 constexpr const char* kMetAt = "met_at";  // milliseconds since 1970, of the last meeting
 
 QSettings settings() {
@@ -26,8 +30,17 @@ QSettings settings() {
 
 PeerDesk::PeerDesk(QObject* parent) : QObject(parent) {
     connect(JobBook::here(), &JobBook::changed, this, &PeerDesk::look);
+    connect(JobBook::here(), &JobBook::changed, this, &PeerDesk::changed);
     connect(&often_, &QTimer::timeout, this, &PeerDesk::meet);
     often_.start(kOftenMs);
+    soon_.setSingleShot(true);
+    connect(&soon_, &QTimer::timeout, this, &PeerDesk::meetSoon);
+    connect(JobBook::here(), &JobBook::keptChanged, this, [this] {
+        if (peer_ && JobBook::here()->canUndo()) {
+            soon_.start(JobBook::here()->surroundings().meetSoonMs);
+        }
+    });
+    followNetwork();
     look();
 }
 
@@ -81,6 +94,45 @@ QString PeerDesk::metText() const {
                                             : tr("met the peer %1").arg(hour);
 }
 
+QString PeerDesk::clockText() const {
+    const qint64 off = qAbs(JobBook::here()->clockOffsetMs());
+    if (off < kClockOffMs) {
+        return {};
+    }
+    constexpr qint64 kHourMs = qint64{3600} * 1000;
+    const auto days = static_cast<int>(off / (24 * kHourMs));
+    const auto hours = static_cast<int>(off / kHourMs);
+    const QString span = days > 0    ? tr("%n day(s)", nullptr, days)
+                         : hours > 0 ? tr("%n hour(s)", nullptr, hours)
+                                     : tr("%n minute(s)", nullptr, static_cast<int>(off / 60'000));
+    return JobBook::here()->clockOffsetMs() < 0 ? tr("This phone's clock is ahead by %1. What is "
+                                                     "kept here goes by the peer's clock.")
+                                                      .arg(span)
+                                                : tr("This phone's clock is behind by %1. What is "
+                                                     "kept here goes by the peer's clock.")
+                                                      .arg(span);
+}
+
+// The program loads what knows of the network; where nothing does, tries alone tell.
+void PeerDesk::followNetwork() {
+    if (auto* network = QNetworkInformation::instance()) {
+        connect(network, &QNetworkInformation::reachabilityChanged, this,
+                [this](QNetworkInformation::Reachability reach) {
+                    if (reach == QNetworkInformation::Reachability::Online) {
+                        soon_.start(JobBook::here()->surroundings().meetSoonMs);
+                    }
+                });
+    }
+}
+
+void PeerDesk::meetSoon() {
+    if (isBusy()) {
+        soon_.start(JobBook::here()->surroundings().meetSoonMs);
+    } else {
+        meet();
+    }
+}
+
 MeetingAsk PeerDesk::askNow() const {
     return {path_, JobBook::here()->surroundings(), std::nullopt};
 }
@@ -103,7 +155,7 @@ void PeerDesk::join(const QString& addressOrPicture, const QString& code) {
     }
     auto wish = joinAskOf(addressOrPicture, code, ask.bookPath, ask.around);
     if (!wish.ok()) {
-        said_ = Said::text(wish.error().message);
+        said_ = Said::trouble(wish.error());
         isTrouble_ = true;
         emit changed();
         return;
@@ -128,17 +180,23 @@ void PeerDesk::take(const MeetingOutcome& outcome) {
     thread_ = nullptr;
     JobBook& book = *JobBook::here();
     isTrouble_ = !outcome.met;
+    if (outcome.met || outcome.revoked) {
+        againMs_ = 0;
+    } else if (peer_) {
+        againMs_ = againMs_ == 0 ? kFirstAgainMs : qMin(2 * againMs_, kOftenMs);
+        soon_.start(againMs_);
+    }
     if (outcome.revoked) {
         book.close();
         const auto wiped = sync::wipeCopy(outcome.bookPath);
         said_ = wiped.ok() ? tr("An owner shut this phone out. Its copy is gone; what the peer had "
                                 "already is not lost.")
-                           : Said::text(wiped.error().message);
+                           : Said::trouble(wiped.error());
     } else if (!outcome.trouble.isEmpty()) {
         said_ = outcome.trouble;
     } else if (outcome.met) {
         settings().setValue(QLatin1String(kMetAt),
-                            QVariant::fromValue<qint64>(book.instant().milliseconds()));
+                            QVariant::fromValue<qint64>(outcome.at.milliseconds()));
         said_ = tr("Up: %1 changes, %2 photos. Down: %3 changes, %4 photos.")
                     .arg(outcome.sent)
                     .arg(outcome.photosSent)

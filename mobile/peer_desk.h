@@ -1,7 +1,8 @@
 // Does this phone meet others, when did it last, and how is a meeting going?
 //
 // A meeting runs in a thread of its own with a Book of its own: no screen waits for it. It is tried
-// when the book is opened, every few minutes, and when asked for.
+// when the book is opened, soon after something was kept, when the network comes back, again and
+// again where it did not come about, every few minutes, and when asked for.
 // Threads: the UI's.
 #pragma once
 
@@ -24,6 +25,7 @@ class PeerDesk : public QObject {
     Q_PROPERTY(QString peerText READ peerText NOTIFY changed)
     Q_PROPERTY(QString metText READ metText NOTIFY changed)
     Q_PROPERTY(QString said READ said NOTIFY changed)
+    Q_PROPERTY(QString clockText READ clockText NOTIFY changed)
     Q_PROPERTY(bool isTrouble READ isTrouble NOTIFY changed)
 
   public:
@@ -40,6 +42,9 @@ class PeerDesk : public QObject {
     // What became of the last meeting or joining, in words.
     [[nodiscard]] QString said() const { return said_; }
 
+    // That this phone's clock is wrong, and what is done about it; "" where it is right.
+    [[nodiscard]] QString clockText() const;
+
     [[nodiscard]] bool isTrouble() const { return isTrouble_; }
 
     Q_INVOKABLE void meet();
@@ -52,6 +57,8 @@ class PeerDesk : public QObject {
 
   private:
     void look();
+    void meetSoon();
+    void followNetwork();
     void run(const MeetingAsk& ask);
     void take(const MeetingOutcome& outcome);
     [[nodiscard]] MeetingAsk askNow() const;
@@ -60,6 +67,8 @@ class PeerDesk : public QObject {
     std::optional<sync::KnownPeer> peer_;
     QThread* thread_ = nullptr;
     QTimer often_;
+    QTimer soon_;
+    int againMs_ = 0;  // until the next try, after one that failed
     QString said_;
     bool isTrouble_ = false;
 };

@@ -55,7 +55,7 @@ MeetingOutcome holdMeeting(const MeetingAsk& ask) {
     MeetingOutcome outcome;
     outcome.bookPath = ask.bookPath;
     const auto fail = [&](const model::Error& error) {
-        outcome.trouble = Said::text(error.message);
+        outcome.trouble = Said::trouble(error);
         return outcome;
     };
     if (ask.join) {
@@ -85,6 +85,8 @@ MeetingOutcome holdMeeting(const MeetingAsk& ask) {
     const sync::MeetReport& said = report.value();
     outcome.met = said.end == sync::MeetEnd::Met;
     outcome.revoked = said.end == sync::MeetEnd::Revoked;
+    outcome.at = model::Instant::fromMilliseconds(ask.around.now().milliseconds() +
+                                                  said.entries.clockOffsetMs);
     outcome.sent = said.entries.sent;
     outcome.received = said.entries.received;
     outcome.photosSent = said.photos.sent;

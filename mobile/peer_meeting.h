@@ -27,6 +27,7 @@ struct MeetingOutcome {
     bool joined = false;
     bool met = false;
     bool revoked = false;  // the copy is to be wiped, which needs it closed
+    model::Instant at;     // of a meeting, by the peer's clock
     std::size_t sent = 0;
     std::size_t received = 0;
     std::size_t photosSent = 0;

@@ -1,1136 +1,1649 @@
-<?xml version='1.0' encoding='utf-8'?>
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
 <TS version="2.1" language="es">
-  <context>
+<context>
     <name>AskSpacePage</name>
     <message>
-      <source>In which space?</source>
-      <translation>¿En qué cuarto?</translation>
+        <source>In which space?</source>
+        <translation>¿En qué cuarto?</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>BeginPage</name>
     <message>
-      <source>Begin a job</source>
-      <translation>Empezar una obra</translation>
+        <source>Begin a job</source>
+        <translation>Empezar una obra</translation>
     </message>
     <message>
-      <source>Street and number, or what you call it</source>
-      <translation>Calle y número, o como usted la llame</translation>
+        <source>Street and number, or what you call it</source>
+        <translation>Calle y número, o como usted la llame</translation>
     </message>
     <message>
-      <source>Year it was built, where known</source>
-      <translation>Año de construcción, si se sabe</translation>
+        <source>Year it was built, where known</source>
+        <translation>Año de construcción, si se sabe</translation>
     </message>
     <message>
-      <source>Houses built before 1978 bring cautions about old paint; the year decides which.</source>
-      <translation>Las casas de antes de 1978 traen avisos por la pintura vieja; el año decide cuáles.</translation>
+        <source>Houses built before 1978 bring cautions about old paint; the year decides which.</source>
+        <translation>Las casas de antes de 1978 traen avisos por la pintura vieja; el año decide cuáles.</translation>
     </message>
     <message>
-      <source>Its rooms, as you walk them</source>
-      <translation>Sus cuartos, en el orden en que se recorren</translation>
+        <source>Its rooms, as you walk them</source>
+        <translation>Sus cuartos, en el orden en que se recorren</translation>
     </message>
     <message numerus="yes">
-      <source>Begin with %n room(s)</source>
-      <translation>
-        <numerusform>Empezar con %n cuarto</numerusform>
-        <numerusform>Empezar con %n cuartos</numerusform>
-      </translation>
+        <source>Begin with %n room(s)</source>
+        <translation>
+            <numerusform>Empezar con %n cuarto</numerusform>
+            <numerusform>Empezar con %n cuartos</numerusform>
+        </translation>
     </message>
     <message>
-      <source>Begin</source>
-      <translation>Empezar</translation>
+        <source>Begin</source>
+        <translation>Empezar</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>Belt</name>
     <message>
-      <source>Mark</source>
-      <translation>Avance</translation>
+        <source>Mark</source>
+        <translation>Avance</translation>
     </message>
     <message>
-      <source>Photo</source>
-      <translation>Foto</translation>
+        <source>Photo</source>
+        <translation>Foto</translation>
     </message>
     <message>
-      <source>Punch</source>
-      <translation>Corregir</translation>
+        <source>Punch</source>
+        <translation>Corregir</translation>
     </message>
     <message>
-      <source>Receipt</source>
-      <translation>Recibo</translation>
+        <source>Receipt</source>
+        <translation>Recibo</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
+    <name>Caution</name>
+    <message>
+        <source>Reminder only. Rules change by place. Ask your building office and a licensed trade.</source>
+        <translation>Solo es un recordatorio. Las reglas cambian según el lugar. Pregunte a la oficina de construcción y a un oficio con licencia.</translation>
+    </message>
+    <message>
+        <source>lead paint</source>
+        <translation>pintura con plomo</translation>
+    </message>
+    <message>
+        <source>Paint in a house built before 1978 may hold lead: have it tested, or treat it as lead. Paid work that disturbs it calls for a lead-safe certified firm, and records kept. Outside that federal rule is minor work alone: up to 6 sq ft of painted surface a room inside, up to 20 sq ft outside. A part taken out counts whole, work in one room within 30 days adds up, and replacing windows or tearing out painted surfaces is never minor. Local rules may ask for more.</source>
+        <translation>La pintura de una casa construida antes de 1978 puede tener plomo: mándela analizar o trátela como plomo. El trabajo pagado que la toca pide una empresa certificada en plomo, y guardar los registros. Fuera de esa regla federal solo queda el trabajo menor: hasta 6 pies cuadrados de superficie pintada por cuarto adentro, hasta 20 afuera. Una pieza que se quita cuenta entera, el trabajo de un cuarto dentro de 30 días se suma, y cambiar ventanas o tumbar superficies pintadas nunca es menor. Las reglas locales pueden pedir más.</translation>
+    </message>
+    <message>
+        <source>Lead dust poisons, children worst of all. Paid work beyond the minor size by a firm without certification breaks the federal rule.</source>
+        <translation>El polvo de plomo envenena, sobre todo a los niños. El trabajo pagado que pasa del tamaño menor, hecho por una empresa sin certificado, rompe la regla federal.</translation>
+    </message>
+    <message>
+        <source>asbestos</source>
+        <translation>asbesto</translation>
+    </message>
+    <message>
+        <source>Test before touching. Material put in up to 1980 is presumed to hold asbestos (from memory); more than 1 % by a laboratory makes it so. Leave it, seal it, or have licensed people take it out. Some places want a survey before any renovation, even where the federal rule leaves lone homes of up to four units out. Local rules and licensed practice decide.</source>
+        <translation>Analice antes de tocar. Del material puesto hasta 1980 se supone que tiene asbesto (de memoria); con más de 1 % según un laboratorio, lo es. Déjelo, séllelo o que lo saque gente con licencia. Algunos lugares piden una revisión antes de cualquier obra, aun donde la regla federal deja fuera las casas sueltas de hasta cuatro viviendas. Deciden las reglas locales y el oficio con licencia.</translation>
+    </message>
+    <message>
+        <source>Fibres spread through the house and cannot be seen. Work stops until licensed people have cleaned and cleared it.</source>
+        <translation>Las fibras se riegan por la casa y no se ven. La obra se para hasta que gente con licencia limpie y dé el visto bueno.</translation>
+    </message>
+    <message>
+        <source>notice of asbestos work</source>
+        <translation>aviso de trabajo con asbesto</translation>
+    </message>
+    <message>
+        <source>The federal rule asks for notice, ten working days ahead (from memory), where at least 260 lin ft of pipe, 160 sq ft of other parts or 35 cu ft of asbestos material come out. Lone homes of up to four units are outside that rule, often not outside local ones: ask the air or health office before work is asked for.</source>
+        <translation>La regla federal pide aviso, diez días hábiles antes (de memoria), donde salen al menos 260 pies lineales de tubo, 160 pies cuadrados de otras partes o 35 pies cúbicos de material con asbesto. Las casas sueltas de hasta cuatro viviendas quedan fuera de esa regla, muchas veces no de las locales: pregunte a la oficina del aire o de salud antes de pedir el trabajo.</translation>
+    </message>
+    <message>
+        <source>Work without the notice a place asks for is stopped and fined there.</source>
+        <translation>El trabajo sin el aviso que pide el lugar se para y se multa.</translation>
+    </message>
+    <message>
+        <source>bearing wall</source>
+        <translation>muro de carga</translation>
+    </message>
+    <message>
+        <source>It may carry the house. Have an engineer or designer look and draw it, shore before anything is cut, and get a permit. Local codes and licensed practice decide.</source>
+        <translation>Puede estar cargando la casa. Que un ingeniero o proyectista lo vea y lo dibuje, apuntale antes de cortar nada y saque permiso. Deciden los códigos locales y el oficio con licencia.</translation>
+    </message>
+    <message>
+        <source>What it carried sags, or falls on whoever stands below.</source>
+        <translation>Lo que cargaba se pandea, o cae sobre quien esté abajo.</translation>
+    </message>
+    <message>
+        <source>structure</source>
+        <translation>estructura</translation>
+    </message>
+    <message>
+        <source>What carries load is found out before it is cut: shore it first, follow a drawing where one is asked for, leave it open until it has been looked at. Local codes and licensed practice decide.</source>
+        <translation>Lo que carga se averigua antes de cortarlo: apuntale primero, siga un plano donde lo pidan, déjelo abierto hasta que lo hayan revisado. Deciden los códigos locales y el oficio con licencia.</translation>
+    </message>
+    <message>
+        <source>A floor or porch gives way under people; covered work has to be opened again.</source>
+        <translation>Un piso o un porche se hunde con gente encima; lo tapado se tiene que volver a abrir.</translation>
+    </message>
+    <message>
+        <source>electrical work</source>
+        <translation>electricidad</translation>
+    </message>
+    <message>
+        <source>Licensed electrician, and usually a permit. Power off and tested dead before anything is opened; by the utility where it is the service. Knob and tube, fuse boxes and aluminum wire are looked at before they are covered. Local codes and licensed practice decide.</source>
+        <translation>Electricista con licencia, y casi siempre permiso. Corte la corriente y compruebe que no hay antes de abrir nada; si es la acometida, la corta la compañía. El cableado de perilla y tubo, las cajas de fusibles y el cable de aluminio se revisan antes de taparlos. Deciden los códigos locales y el oficio con licencia.</translation>
+    </message>
+    <message>
+        <source>Shock and fire; wiring covered before it is inspected has to be opened, and insurers ask.</source>
+        <translation>Descargas e incendio; el cableado tapado antes de la inspección se tiene que abrir, y el seguro pregunta.</translation>
+    </message>
+    <message>
+        <source>gas</source>
+        <translation>gas</translation>
+    </message>
+    <message>
+        <source>Where it burns gas: licensed work, a leak test, the vent and the air it needs checked, a carbon monoxide alarm. Where it is electric, say so and it is done. Local codes and licensed practice decide.</source>
+        <translation>Si quema gas: trabajo con licencia, prueba de fugas, revisar el tiro y el aire que necesita, una alarma de monóxido de carbono. Si es eléctrico, dígalo y listo. Deciden los códigos locales y el oficio con licencia.</translation>
+    </message>
+    <message>
+        <source>Leaks explode, and bad vents fill bedrooms with carbon monoxide.</source>
+        <translation>Las fugas explotan, y un tiro malo llena las recámaras de monóxido de carbono.</translation>
+    </message>
+    <message>
+        <source>work at height</source>
+        <translation>trabajo en altura</translation>
+    </message>
+    <message>
+        <source>Roof, ladder and porch edge: fall protection, commonly from 6 ft up in house building (from memory), sound ladders tied off, power lines kept clear, nobody alone. Local rules decide.</source>
+        <translation>Techo, escalera y orilla del porche: protección contra caídas, por lo común desde 6 pies en casas (de memoria), escaleras buenas y amarradas, lejos de los cables de luz, nadie solo. Deciden las reglas locales.</translation>
+    </message>
+    <message>
+        <source>Falls maim and kill, and a claim may land on the owner.</source>
+        <translation>Las caídas lisian y matan, y la demanda puede caerle al dueño.</translation>
+    </message>
+    <message>
+        <source>digging and sewers</source>
+        <translation>excavación y drenaje</translation>
+    </message>
+    <message>
+        <source>Have buried lines located before digging, by the local one-call service, and support trenches (protective system from 5 ft deep, from memory). A licensed plumber makes the sewer connection. Local codes and licensed practice decide.</source>
+        <translation>Antes de cavar, que el servicio local de localización marque las líneas enterradas, y ademe las zanjas (sistema de protección desde 5 pies de hondo, de memoria). La conexión del drenaje la hace un plomero con licencia. Deciden los códigos locales y el oficio con licencia.</translation>
+    </message>
+    <message>
+        <source>A cut gas or power line, a trench that falls in, a street that has to be opened twice.</source>
+        <translation>Una línea de gas o de luz cortada, una zanja que se derrumba, una calle que se abre dos veces.</translation>
+    </message>
+    <message>
+        <source>dust of brick, tile and stone</source>
+        <translation>polvo de ladrillo, azulejo y piedra</translation>
+    </message>
+    <message>
+        <source>Cut wet or with a vacuum at the blade, outdoors where it can be, and wear a fitted mask; no dry sweeping. Local rules and licensed practice decide.</source>
+        <translation>Corte con agua o con aspiradora en el disco, afuera si se puede, y con mascarilla ajustada; no barra en seco. Deciden las reglas locales y el oficio con licencia.</translation>
+    </message>
+    <message>
+        <source>The dust scars lungs for good, and settles in every room and duct.</source>
+        <translation>El polvo daña los pulmones para siempre y se asienta en todos los cuartos y ductos.</translation>
+    </message>
+    <message>
+        <source>mold or animal waste</source>
+        <translation>moho o desechos de animales</translation>
+    </message>
+    <message>
+        <source>Stop the water first. Gloves, eye cover and a fitted mask; keep the air of the room apart from the house. Above a size that places set it is licensed work, and sewage always calls for care. Local rules decide.</source>
+        <translation>Primero pare el agua. Guantes, lentes y mascarilla ajustada; aísle el aire del cuarto del resto de la casa. Arriba del tamaño que fija cada lugar es trabajo con licencia, y las aguas negras siempre piden cuidado. Deciden las reglas locales.</translation>
+    </message>
+    <message>
+        <source>It makes people ill, comes back behind new wallboard, and has to be told to buyers in many places.</source>
+        <translation>Enferma a la gente, vuelve a salir detrás de la tablaroca nueva, y en muchos lugares hay que decírselo a los compradores.</translation>
+    </message>
+    <message>
+        <source>way out of a room</source>
+        <translation>salida de emergencia de un cuarto</translation>
+    </message>
+    <message>
+        <source>A new window that is the way out of a bedroom: at least 5.7 sq ft open, 24 in high and 20 in wide, sill no more than 44 in above the floor. Which edition counts, and whether a like-for-like replacement is let off, the building office says before windows are ordered.</source>
+        <translation>Una ventana nueva que es la salida de una recámara: al menos 5.7 pies cuadrados libres, 24 pulgadas de alto y 20 de ancho, el antepecho a no más de 44 pulgadas del piso. Qué edición cuenta, y si un cambio igual por igual queda libre, lo dice la oficina de construcción antes de pedir las ventanas.</translation>
+    </message>
+    <message>
+        <source>Nobody gets out in a fire; the room may not be sold as a bedroom, and windows are bought twice.</source>
+        <translation>Nadie sale en un incendio; el cuarto no se puede vender como recámara, y las ventanas se compran dos veces.</translation>
+    </message>
+    <message>
+        <source>stairs, rails and safety glass</source>
+        <translation>escaleras, barandales y vidrio de seguridad</translation>
+    </message>
+    <message>
+        <source>Code sets rise and run, the height of rails and guards, the gaps between spindles, and where glass must be safety glass. Measure and ask the building office before parts are turned or ordered.</source>
+        <translation>El código fija el peralte y la huella, la altura de pasamanos y barandales, el hueco entre balaustres, y dónde el vidrio debe ser de seguridad. Mida y pregunte a la oficina de construcción antes de tornear o pedir piezas.</translation>
+    </message>
+    <message>
+        <source>Falls, and a final inspection that fails on the last day.</source>
+        <translation>Caídas, y una inspección final que no pasa el último día.</translation>
+    </message>
+    <message>
+        <source>floor finishes and strippers</source>
+        <translation>barnices de piso y removedores</translation>
+    </message>
+    <message>
+        <source>Fumes and fire: pilot lights and flames out, windows open, nobody else in while it dries; oily rags laid flat outdoors or under water. Read the label, and follow local rules.</source>
+        <translation>Vapores y fuego: pilotos y llamas apagados, ventanas abiertas, nadie más adentro mientras seca; los trapos con aceite, extendidos afuera o bajo el agua. Lea la etiqueta y siga las reglas locales.</translation>
+    </message>
+    <message>
+        <source>Vapour finds a pilot light and burns; rags left in a heap light themselves.</source>
+        <translation>El vapor llega a un piloto y se prende; los trapos amontonados se prenden solos.</translation>
+    </message>
+    <message>
+        <source>permits</source>
+        <translation>permisos</translation>
+    </message>
+    <message>
+        <source>Ask the building office which of this work needs a permit before it begins, who may draw it, and which inspections stand before covering. Keep each card open to see until its final.</source>
+        <translation>Pregunte a la oficina de construcción qué trabajo necesita permiso antes de empezar, quién puede sacarlo y qué inspecciones van antes de tapar. Tenga cada tarjeta a la vista hasta la final.</translation>
+    </message>
+    <message>
+        <source>Work is stopped or opened again, and unpermitted work has to be told to buyers and may not be insured.</source>
+        <translation>La obra se para o se vuelve a abrir, y el trabajo sin permiso hay que decírselo a los compradores y puede quedar sin seguro.</translation>
+    </message>
+    <message>
+        <source>smoke and carbon monoxide alarms</source>
+        <translation>alarmas de humo y de monóxido de carbono</translation>
+    </message>
+    <message>
+        <source>Most work under a permit calls for alarms in the whole house: smoke in each bedroom, outside each sleeping area and on each storey; carbon monoxide outside sleeping areas where fuel is burned or a garage is attached. The building office says which edition holds, and which must be wired together.</source>
+        <translation>Casi todo trabajo con permiso pide alarmas en toda la casa: de humo en cada recámara, afuera de cada zona de dormir y en cada piso; de monóxido de carbono afuera de las zonas de dormir donde se quema combustible o hay garaje pegado. La oficina de construcción dice qué edición vale y cuáles van conectadas entre sí.</translation>
+    </message>
+    <message>
+        <source>Nobody wakes up; the final inspection fails.</source>
+        <translation>Nadie despierta; la inspección final no pasa.</translation>
+    </message>
+    <message>
+        <source>crew without licence or insurance</source>
+        <translation>cuadrilla sin licencia o sin seguro</translation>
+    </message>
+    <message>
+        <source>See the licence where the trade or place asks for one, and the insurance paper, before it begins. Local law and a lawyer say who answers for what.</source>
+        <translation>Vea la licencia donde el oficio o el lugar la piden, y el papel del seguro, antes de que empiece. La ley local y un abogado dicen quién responde de qué.</translation>
+    </message>
+    <message>
+        <source>Some claims and permits fail, and an injury may land on the owner.</source>
+        <translation>Fallan reclamos y permisos, y un accidente puede caerle al dueño.</translation>
+    </message>
+    <message>
+        <source>what buyers must be told</source>
+        <translation>lo que hay que decir a los compradores</translation>
+    </message>
+    <message>
+        <source>Known lead, asbestos, leaks, mold and unpermitted work are told to buyers as federal and local law ask; before 1978 the lead paper and its records go with the sale (from memory). Keep results, permits and a list of the work. A licensed agent or lawyer says what the place asks for.</source>
+        <translation>El plomo, el asbesto, las goteras, el moho y el trabajo sin permiso que se conocen se dicen a los compradores como lo piden la ley federal y la local; antes de 1978 el papel del plomo y sus registros van con la venta (de memoria). Guarde resultados, permisos y una lista de lo hecho. Un agente con licencia o un abogado dice qué pide el lugar.</translation>
+    </message>
+    <message>
+        <source>What was known and not told comes back after the sale.</source>
+        <translation>Lo que se sabía y no se dijo regresa después de la venta.</translation>
+    </message>
+</context>
+<context>
     <name>CautionPanel</name>
     <message>
-      <source>Caution: %1</source>
-      <translation>Precaución: %1</translation>
+        <source>Caution: %1</source>
+        <translation>Precaución: %1</translation>
     </message>
     <message>
-      <source>Result of a test, where there is one</source>
-      <translation>Resultado de una prueba, si la hay</translation>
+        <source>Result of a test, where there is one</source>
+        <translation>Resultado de una prueba, si la hay</translation>
     </message>
     <message>
-      <source>I have read it</source>
-      <translation>Ya lo leí</translation>
+        <source>I have read it</source>
+        <translation>Ya lo leí</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
+    <name>ChangePage</name>
+    <message>
+        <source>Picture of it</source>
+        <translation>Foto de eso</translation>
+    </message>
+    <message>
+        <source>Sign it, out of contingency</source>
+        <translation>Firmar, de la reserva</translation>
+    </message>
+    <message>
+        <source>Sign it, with new money</source>
+        <translation>Firmar, con dinero nuevo</translation>
+    </message>
+    <message>
+        <source>Refuse it</source>
+        <translation>No aceptar</translation>
+    </message>
+</context>
+<context>
     <name>Choice</name>
     <message>
-      <source>chosen</source>
-      <translation>elegido</translation>
+        <source>chosen</source>
+        <translation>elegido</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
+    <name>Core</name>
+    <message>
+        <source>the disk is full: nothing was written; free some space and do it again</source>
+        <translation>el disco está lleno: no se guardó nada; haga lugar y hágalo otra vez</translation>
+    </message>
+    <message>
+        <source>another program is writing to this book: try again in a moment</source>
+        <translation>otro programa está escribiendo en este libro: intente de nuevo en un momento</translation>
+    </message>
+    <message>
+        <source>the book cannot be written: make the file and its folder writable</source>
+        <translation>no se puede escribir en el libro: dé permiso de escritura al archivo y a su carpeta</translation>
+    </message>
+    <message>
+        <source>the book is damaged: run &apos;ledgerboard verify --mend&apos;, or restore a backup</source>
+        <translation>el libro está dañado: corra &apos;ledgerboard verify --mend&apos; o recupere una copia</translation>
+    </message>
+</context>
+<context>
     <name>DeliveryPage</name>
     <message>
-      <source>What came?</source>
-      <translation>¿Qué llegó?</translation>
+        <source>What came?</source>
+        <translation>¿Qué llegó?</translation>
     </message>
     <message>
-      <source>No delivery is waited for</source>
-      <translation>No se espera ninguna entrega</translation>
+        <source>No delivery is waited for</source>
+        <translation>No se espera ninguna entrega</translation>
     </message>
     <message>
-      <source>It came today</source>
-      <translation>Llegó hoy</translation>
+        <source>It came today</source>
+        <translation>Llegó hoy</translation>
     </message>
     <message>
-      <source>What is wrong or missing, if anything is</source>
-      <translation>Qué está mal o falta, si algo falta</translation>
+        <source>What is wrong or missing, if anything is</source>
+        <translation>Qué está mal o falta, si algo falta</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>DevicesPage</name>
     <message>
-      <source>Devices</source>
-      <translation>Dispositivos</translation>
+        <source>Devices</source>
+        <translation>Dispositivos</translation>
     </message>
     <message>
-      <source>This phone meets no peer yet.</source>
-      <translation>Este teléfono todavía no se sincroniza con nadie.</translation>
+        <source>This phone meets no peer yet.</source>
+        <translation>Este teléfono todavía no se sincroniza con nadie.</translation>
     </message>
     <message>
-      <source>Meeting ...</source>
-      <translation>Sincronizando ...</translation>
+        <source>Meeting ...</source>
+        <translation>Sincronizando ...</translation>
     </message>
     <message>
-      <source>Meet the peer now</source>
-      <translation>Sincronizar ahora</translation>
+        <source>Meet the peer now</source>
+        <translation>Sincronizar ahora</translation>
     </message>
     <message>
-      <source>Join</source>
-      <translation>Unirse</translation>
+        <source>Join</source>
+        <translation>Unirse</translation>
     </message>
     <message>
-      <source>An owner makes an invitation, which shows an address and a code of five groups. The book on this phone comes along where the invitation is an owner's.</source>
-      <translation>Un dueño hace una invitación, que muestra una dirección y un código de cinco grupos. El libro de este teléfono viene con usted si la invitación es de dueño.</translation>
+        <source>An owner makes an invitation, which shows an address and a code of five groups. The book on this phone comes along where the invitation is an owner&apos;s.</source>
+        <translation>Un dueño hace una invitación, que muestra una dirección y un código de cinco grupos. El libro de este teléfono viene con usted si la invitación es de dueño.</translation>
     </message>
     <message>
-      <source>Address, or all that the picture says</source>
-      <translation>Dirección, o todo lo que dice el código de imagen</translation>
+        <source>Address, or all that the picture says</source>
+        <translation>Dirección, o todo lo que dice el código de imagen</translation>
     </message>
     <message>
-      <source>Code</source>
-      <translation>Código</translation>
+        <source>Code</source>
+        <translation>Código</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>DraftPage</name>
     <message>
-      <source>Walk</source>
-      <translation>Recorrido</translation>
+        <source>Walk</source>
+        <translation>Recorrido</translation>
     </message>
     <message>
-      <source>Say what is to be done here, in English. Each item read can be dropped.</source>
-      <translation>Diga qué hay que hacer aquí, en inglés. Cada trabajo leído se puede quitar.</translation>
+        <source>Say what is to be done here, in English. Each item read can be dropped.</source>
+        <translation>Diga qué hay que hacer aquí, en inglés. Cada trabajo leído se puede quitar.</translation>
     </message>
     <message>
-      <source>Keep the items</source>
-      <translation>Guardar los trabajos</translation>
+        <source>Keep the items</source>
+        <translation>Guardar los trabajos</translation>
     </message>
     <message>
-      <source>Notes</source>
-      <translation>Notas</translation>
+        <source>Notes</source>
+        <translation>Notas</translation>
     </message>
     <message>
-      <source>kept</source>
-      <translation>se guarda</translation>
+        <source>kept</source>
+        <translation>se guarda</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
+    <name>FoundPage</name>
+    <message>
+        <source>Found something</source>
+        <translation>Encontré algo</translation>
+    </message>
+    <message>
+        <source>It is kept as a change that is asked for: it counts once it is signed.</source>
+        <translation>Se guarda como un cambio pedido: cuenta cuando se firma.</translation>
+    </message>
+    <message>
+        <source>It goes to the owner, who says yes or no.</source>
+        <translation>Le llega al dueño, que dice sí o no.</translation>
+    </message>
+    <message>
+        <source>Keep what was found</source>
+        <translation>Guardar lo encontrado</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Qué se encontró</translation>
+    </message>
+    <message>
+        <source>Say what it may cost</source>
+        <translation>Decir cuánto puede costar</translation>
+    </message>
+    <message>
+        <source>What it may cost</source>
+        <translation>Cuánto puede costar</translation>
+    </message>
+</context>
+<context>
     <name>HousePage</name>
     <message>
-      <source>less</source>
-      <translation>menos</translation>
+        <source>less</source>
+        <translation>menos</translation>
     </message>
     <message>
-      <source>more</source>
-      <translation>más</translation>
+        <source>more</source>
+        <translation>más</translation>
     </message>
     <message>
-      <source>Needs you today</source>
-      <translation>Hoy le toca</translation>
+        <source>Needs you today</source>
+        <translation>Hoy le toca</translation>
     </message>
     <message>
-      <source>Nothing needs you today</source>
-      <translation>Hoy no hay nada pendiente</translation>
+        <source>Nothing needs you today</source>
+        <translation>Hoy no hay nada pendiente</translation>
     </message>
     <message>
-      <source>Rooms</source>
-      <translation>Cuartos</translation>
+        <source>Rooms</source>
+        <translation>Cuartos</translation>
     </message>
     <message>
-      <source>This phone: light, type, hand, language</source>
-      <translation>Este teléfono: luz, letra, mano, idioma</translation>
+        <source>This phone: light, type, hand, language</source>
+        <translation>Este teléfono: luz, letra, mano, idioma</translation>
     </message>
     <message>
-      <source>Devices: what waits, joining, meeting</source>
-      <translation>Dispositivos: lo que espera, unirse, sincronizar</translation>
+        <source>Devices: what waits, joining, meeting</source>
+        <translation>Dispositivos: lo que espera, unirse, sincronizar</translation>
     </message>
-  </context>
-  <context>
+    <message>
+        <source>Your work, by day</source>
+        <translation>Su trabajo, por día</translation>
+    </message>
+    <message>
+        <source>All of your work is finished</source>
+        <translation>Todo su trabajo está terminado</translation>
+    </message>
+</context>
+<context>
     <name>HouseStrip</name>
     <message>
-      <source>The whole house</source>
-      <translation>Toda la casa</translation>
+        <source>The whole house</source>
+        <translation>Toda la casa</translation>
     </message>
     <message>
-      <source>%1, on screen</source>
-      <translation>%1, en pantalla</translation>
+        <source>%1, on screen</source>
+        <translation>%1, en pantalla</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>KeyPad</name>
     <message>
-      <source>Rub out the last digit</source>
-      <translation>Borrar la última cifra</translation>
+        <source>Rub out the last digit</source>
+        <translation>Borrar la última cifra</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>LookPage</name>
     <message>
-      <source>Accepted</source>
-      <translation>Aceptado</translation>
+        <source>Accepted</source>
+        <translation>Aceptado</translation>
     </message>
     <message>
-      <source>It is fixed</source>
-      <translation>Ya está corregido</translation>
+        <source>It is fixed</source>
+        <translation>Ya está corregido</translation>
     </message>
     <message>
-      <source>Picture of it</source>
-      <translation>Foto de eso</translation>
+        <source>Picture of it</source>
+        <translation>Foto de eso</translation>
     </message>
     <message>
-      <source>What was seen</source>
-      <translation>Lo que se vio</translation>
+        <source>What was seen</source>
+        <translation>Lo que se vio</translation>
     </message>
     <message>
-      <source>Not right: fix again</source>
-      <translation>No quedó: corregir otra vez</translation>
+        <source>Not right: fix again</source>
+        <translation>No quedó: corregir otra vez</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>MarkButtons</name>
     <message>
-      <source>Finished</source>
-      <translation>Terminado</translation>
+        <source>Finished</source>
+        <translation>Terminado</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>MarkFigure</name>
     <message>
-      <source>One step less</source>
-      <translation>Un paso menos</translation>
+        <source>One step less</source>
+        <translation>Un paso menos</translation>
     </message>
     <message>
-      <source>One step more</source>
-      <translation>Un paso más</translation>
+        <source>One step more</source>
+        <translation>Un paso más</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>MarkListPage</name>
     <message>
-      <source>How far is it?</source>
-      <translation>¿Cuánto va?</translation>
+        <source>How far is it?</source>
+        <translation>¿Cuánto va?</translation>
     </message>
     <message>
-      <source>All of it is finished</source>
-      <translation>Todo está terminado</translation>
+        <source>All of it is finished</source>
+        <translation>Todo está terminado</translation>
     </message>
     <message>
-      <source>Finished: %1</source>
-      <translation>Terminado: %1</translation>
+        <source>Finished: %1</source>
+        <translation>Terminado: %1</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>MarkPage</name>
     <message>
-      <source>How far it is: %1</source>
-      <translation>Avance: %1</translation>
+        <source>How far it is: %1</source>
+        <translation>Avance: %1</translation>
     </message>
     <message>
-      <source>A word, if something stands in the way</source>
-      <translation>Unas palabras, si algo estorba</translation>
+        <source>A word, if something stands in the way</source>
+        <translation>Unas palabras, si algo estorba</translation>
     </message>
     <message>
-      <source>Keep the steps</source>
-      <translation>Guardar los pasos</translation>
+        <source>Keep the steps</source>
+        <translation>Guardar los pasos</translation>
     </message>
     <message>
-      <source>Not begun</source>
-      <translation>Sin empezar</translation>
+        <source>Not begun</source>
+        <translation>Sin empezar</translation>
     </message>
     <message>
-      <source>Keep %1</source>
-      <translation>Guardar %1</translation>
+        <source>Keep %1</source>
+        <translation>Guardar %1</translation>
     </message>
-  </context>
-  <context>
+    <message>
+        <source>Before you: %1</source>
+        <translation>Antes de usted: %1</translation>
+    </message>
+    <message>
+        <source>After you: %1</source>
+        <translation>Después de usted: %1</translation>
+    </message>
+    <message>
+        <source>Ready to be looked at</source>
+        <translation>Listo para revisar</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>Found something, or something is in the way</source>
+        <translation>Encontré algo, o algo estorba</translation>
+    </message>
+    <message>
+        <source>Looked at: accepted</source>
+        <translation>Revisado: aceptado</translation>
+    </message>
+</context>
+<context>
     <name>NewJob</name>
     <message>
-      <source>Give the house a name, such as its street and number.</source>
-      <translation>Póngale un nombre a la casa, como su calle y número.</translation>
+        <source>Give the house a name, such as its street and number.</source>
+        <translation>Póngale un nombre a la casa, como su calle y número.</translation>
     </message>
     <message>
-      <source>The year it was built has four digits, such as 1936; leave it empty where nobody knows.</source>
-      <translation>El año de construcción lleva cuatro cifras, como 1936; déjelo vacío si nadie lo sabe.</translation>
+        <source>The year it was built has four digits, such as 1936; leave it empty where nobody knows.</source>
+        <translation>El año de construcción lleva cuatro cifras, como 1936; déjelo vacío si nadie lo sabe.</translation>
     </message>
     <message>
-      <source>Owner</source>
-      <translation>Dueño</translation>
+        <source>Owner</source>
+        <translation>Dueño</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>NotePage</name>
     <message>
-      <source>Note</source>
-      <translation>Nota</translation>
+        <source>Note</source>
+        <translation>Nota</translation>
     </message>
     <message>
-      <source>Only owners read notes.</source>
-      <translation>Solo los dueños leen las notas.</translation>
+        <source>Only owners read notes.</source>
+        <translation>Solo los dueños leen las notas.</translation>
     </message>
     <message>
-      <source>Type it, or use the keyboard's microphone</source>
-      <translation>Escríbala, o use el micrófono del teclado</translation>
+        <source>Type it, or use the keyboard&apos;s microphone</source>
+        <translation>Escríbala, o use el micrófono del teclado</translation>
     </message>
     <message>
-      <source>Keep the note</source>
-      <translation>Guardar la nota</translation>
+        <source>Keep the note</source>
+        <translation>Guardar la nota</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>PageHead</name>
     <message>
-      <source>Back</source>
-      <translation>Atrás</translation>
+        <source>Back</source>
+        <translation>Atrás</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>PhotoPage</name>
     <message>
-      <source>Photo</source>
-      <translation>Foto</translation>
+        <source>Photo</source>
+        <translation>Foto</translation>
     </message>
     <message>
-      <source>Touch a picture to keep it here. The original stays as it is.</source>
-      <translation>Toque una foto para guardarla aquí. La original queda como está.</translation>
+        <source>Touch a picture to keep it here. The original stays as it is.</source>
+        <translation>Toque una foto para guardarla aquí. La original queda como está.</translation>
     </message>
     <message>
-      <source>Before</source>
-      <translation>Antes</translation>
+        <source>Before</source>
+        <translation>Antes</translation>
     </message>
     <message>
-      <source>During</source>
-      <translation>Durante</translation>
+        <source>During</source>
+        <translation>Durante</translation>
     </message>
     <message>
-      <source>After</source>
-      <translation>Después</translation>
+        <source>After</source>
+        <translation>Después</translation>
     </message>
     <message>
-      <source>Before, from this spot: stand where it was taken.</source>
-      <translation>Antes, desde este punto: párese donde se tomó.</translation>
+        <source>Before, from this spot: stand where it was taken.</source>
+        <translation>Antes, desde este punto: párese donde se tomó.</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>PhotoStrip</name>
     <message>
-      <source>not on this phone yet</source>
-      <translation>todavía no está en este teléfono</translation>
+        <source>not on this phone yet</source>
+        <translation>todavía no está en este teléfono</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>PictureGrid</name>
     <message>
-      <source>No pictures on this phone yet. Take one with its camera, then come back.</source>
-      <translation>Todavía no hay fotos en este teléfono. Tome una con la cámara y regrese.</translation>
+        <source>No pictures on this phone yet. Take one with its camera, then come back.</source>
+        <translation>Todavía no hay fotos en este teléfono. Tome una con la cámara y regrese.</translation>
     </message>
     <message>
-      <source>Look for new pictures</source>
-      <translation>Buscar fotos nuevas</translation>
+        <source>Look for new pictures</source>
+        <translation>Buscar fotos nuevas</translation>
     </message>
     <message>
-      <source>%1, taken</source>
-      <translation>%1, tomada</translation>
+        <source>%1, taken</source>
+        <translation>%1, tomada</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>PictureKeeper</name>
     <message>
-      <source>%1 cannot be read as a picture.</source>
-      <translation>%1 no se puede leer como foto.</translation>
+        <source>%1 cannot be read as a picture.</source>
+        <translation>%1 no se puede leer como foto.</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>PreferencesPage</name>
     <message>
-      <source>This phone</source>
-      <translation>Este teléfono</translation>
+        <source>This phone</source>
+        <translation>Este teléfono</translation>
     </message>
     <message>
-      <source>Light</source>
-      <translation>Luz</translation>
+        <source>Light</source>
+        <translation>Luz</translation>
     </message>
     <message>
-      <source>By day</source>
-      <translation>De día</translation>
+        <source>By day</source>
+        <translation>De día</translation>
     </message>
     <message>
-      <source>In the dark</source>
-      <translation>A oscuras</translation>
+        <source>In the dark</source>
+        <translation>A oscuras</translation>
     </message>
     <message>
-      <source>Out in the sun: black on white</source>
-      <translation>Bajo el sol: negro sobre blanco</translation>
+        <source>Out in the sun: black on white</source>
+        <translation>Bajo el sol: negro sobre blanco</translation>
     </message>
     <message>
-      <source>Type</source>
-      <translation>Letra</translation>
+        <source>Type</source>
+        <translation>Letra</translation>
     </message>
     <message>
-      <source>%1 % of its size</source>
-      <translation>%1 % de su tamaño</translation>
+        <source>%1 % of its size</source>
+        <translation>%1 % de su tamaño</translation>
     </message>
     <message>
-      <source>Language</source>
-      <translation>Idioma</translation>
+        <source>Language</source>
+        <translation>Idioma</translation>
     </message>
     <message>
-      <source>As the phone</source>
-      <translation>Como el teléfono</translation>
+        <source>As the phone</source>
+        <translation>Como el teléfono</translation>
     </message>
     <message>
-      <source>Hand and motion</source>
-      <translation>Mano y movimiento</translation>
+        <source>Hand and motion</source>
+        <translation>Mano y movimiento</translation>
     </message>
     <message>
-      <source>For the left hand</source>
-      <translation>Para la mano izquierda</translation>
+        <source>For the left hand</source>
+        <translation>Para la mano izquierda</translation>
     </message>
     <message>
-      <source>yes</source>
-      <translation>sí</translation>
+        <source>yes</source>
+        <translation>sí</translation>
     </message>
     <message>
-      <source>Nothing moves by itself</source>
-      <translation>Nada se mueve solo</translation>
+        <source>Nothing moves by itself</source>
+        <translation>Nada se mueve solo</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>PresencePage</name>
     <message>
-      <source>Who is here today?</source>
-      <translation>¿Quién vino hoy?</translation>
+        <source>Who is here today?</source>
+        <translation>¿Quién vino hoy?</translation>
     </message>
     <message>
-      <source>No crew is written down yet.</source>
-      <translation>Todavía no hay cuadrillas anotadas.</translation>
+        <source>No crew is written down yet.</source>
+        <translation>Todavía no hay cuadrillas anotadas.</translation>
     </message>
     <message>
-      <source>here today</source>
-      <translation>vino hoy</translation>
+        <source>here today</source>
+        <translation>vino hoy</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
+    <name>PunchListPage</name>
+    <message>
+        <source>To be put right</source>
+        <translation>Por corregir</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n punch item(s) open.</source>
+        <translation>
+            <numerusform>Queda %n detalle por corregir.</numerusform>
+            <numerusform>Quedan %n detalles por corregir.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>PunchPage</name>
     <message>
-      <source>Punch item</source>
-      <translation>Por corregir</translation>
+        <source>Punch item</source>
+        <translation>Por corregir</translation>
     </message>
     <message>
-      <source>Keep the punch item</source>
-      <translation>Guardar lo que falta</translation>
+        <source>Keep the punch item</source>
+        <translation>Guardar lo que falta</translation>
     </message>
     <message>
-      <source>What is to be put right</source>
-      <translation>Qué hay que corregir</translation>
+        <source>What is to be put right</source>
+        <translation>Qué hay que corregir</translation>
     </message>
     <message>
-      <source>Who</source>
-      <translation>Quién</translation>
+        <source>Who</source>
+        <translation>Quién</translation>
     </message>
     <message>
-      <source>By when</source>
-      <translation>Para cuándo</translation>
+        <source>By when</source>
+        <translation>Para cuándo</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ReceiptPage</name>
     <message>
-      <source>Receipt</source>
-      <translation>Recibo</translation>
+        <source>Receipt</source>
+        <translation>Recibo</translation>
     </message>
     <message>
-      <source>Keep the receipt</source>
-      <translation>Guardar el recibo</translation>
+        <source>Keep the receipt</source>
+        <translation>Guardar el recibo</translation>
     </message>
     <message>
-      <source>Where it was bought</source>
-      <translation>Dónde se compró</translation>
+        <source>Where it was bought</source>
+        <translation>Dónde se compró</translation>
     </message>
-  </context>
-  <context>
+    <message>
+        <source>Tax in it</source>
+        <translation>Impuesto incluido</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Suma</translation>
+    </message>
+    <message>
+        <source>Sum %1</source>
+        <translation>Suma %1</translation>
+    </message>
+    <message>
+        <source>Tax in it %1</source>
+        <translation>Impuesto %1</translation>
+    </message>
+</context>
+<context>
     <name>RoomsPicker</name>
     <message>
-      <source>Entry</source>
-      <translation>Entrada</translation>
+        <source>Entry</source>
+        <translation>Entrada</translation>
     </message>
     <message>
-      <source>Living room</source>
-      <translation>Sala</translation>
+        <source>Living room</source>
+        <translation>Sala</translation>
     </message>
     <message>
-      <source>Dining room</source>
-      <translation>Comedor</translation>
+        <source>Dining room</source>
+        <translation>Comedor</translation>
     </message>
     <message>
-      <source>Kitchen</source>
-      <translation>Cocina</translation>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
     </message>
     <message>
-      <source>Hall</source>
-      <translation>Pasillo</translation>
+        <source>Hall</source>
+        <translation>Pasillo</translation>
     </message>
     <message>
-      <source>Hall bath</source>
-      <translation>Baño del pasillo</translation>
+        <source>Hall bath</source>
+        <translation>Baño del pasillo</translation>
     </message>
     <message>
-      <source>Half bath</source>
-      <translation>Medio baño</translation>
+        <source>Half bath</source>
+        <translation>Medio baño</translation>
     </message>
     <message>
-      <source>Front bedroom</source>
-      <translation>Recámara del frente</translation>
+        <source>Front bedroom</source>
+        <translation>Recámara del frente</translation>
     </message>
     <message>
-      <source>Back bedroom</source>
-      <translation>Recámara de atrás</translation>
+        <source>Back bedroom</source>
+        <translation>Recámara de atrás</translation>
     </message>
     <message>
-      <source>Primary bedroom</source>
-      <translation>Recámara principal</translation>
+        <source>Primary bedroom</source>
+        <translation>Recámara principal</translation>
     </message>
     <message>
-      <source>Primary bath</source>
-      <translation>Baño principal</translation>
+        <source>Primary bath</source>
+        <translation>Baño principal</translation>
     </message>
     <message>
-      <source>Laundry room</source>
-      <translation>Lavandería</translation>
+        <source>Laundry room</source>
+        <translation>Lavandería</translation>
     </message>
     <message>
-      <source>Stairs</source>
-      <translation>Escalera</translation>
+        <source>Stairs</source>
+        <translation>Escalera</translation>
     </message>
     <message>
-      <source>Attic</source>
-      <translation>Ático</translation>
+        <source>Attic</source>
+        <translation>Ático</translation>
     </message>
     <message>
-      <source>Basement</source>
-      <translation>Sótano</translation>
+        <source>Basement</source>
+        <translation>Sótano</translation>
     </message>
     <message>
-      <source>Garage</source>
-      <translation>Garaje</translation>
+        <source>Garage</source>
+        <translation>Garaje</translation>
     </message>
     <message>
-      <source>Porch</source>
-      <translation>Porche</translation>
+        <source>Porch</source>
+        <translation>Porche</translation>
     </message>
     <message>
-      <source>Outside</source>
-      <translation>Afuera</translation>
+        <source>Outside</source>
+        <translation>Afuera</translation>
     </message>
     <message>
-      <source>Back yard</source>
-      <translation>Patio de atrás</translation>
+        <source>Back yard</source>
+        <translation>Patio de atrás</translation>
     </message>
     <message>
-      <source>%1, room %2</source>
-      <translation>%1, cuarto %2</translation>
+        <source>%1, room %2</source>
+        <translation>%1, cuarto %2</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>Said</name>
     <message>
-      <source>Keep</source>
-      <translation>Dejar</translation>
+        <source>Keep</source>
+        <translation>Dejar</translation>
     </message>
     <message>
-      <source>Inspect</source>
-      <translation>Revisar</translation>
+        <source>Inspect</source>
+        <translation>Revisar</translation>
     </message>
     <message>
-      <source>Clean</source>
-      <translation>Limpiar</translation>
+        <source>Clean</source>
+        <translation>Limpiar</translation>
     </message>
     <message>
-      <source>Repair</source>
-      <translation>Reparar</translation>
+        <source>Repair</source>
+        <translation>Reparar</translation>
     </message>
     <message>
-      <source>Refinish</source>
-      <translation>Renovar</translation>
+        <source>Refinish</source>
+        <translation>Renovar</translation>
     </message>
     <message>
-      <source>Replace</source>
-      <translation>Cambiar</translation>
+        <source>Replace</source>
+        <translation>Cambiar</translation>
     </message>
     <message>
-      <source>Remove</source>
-      <translation>Quitar</translation>
+        <source>Remove</source>
+        <translation>Quitar</translation>
     </message>
     <message>
-      <source>Add</source>
-      <translation>Poner</translation>
+        <source>Add</source>
+        <translation>Poner</translation>
     </message>
     <message>
-      <source>Relocate</source>
-      <translation>Mover</translation>
+        <source>Relocate</source>
+        <translation>Mover</translation>
     </message>
     <message>
-      <source>done</source>
-      <translation>listo</translation>
+        <source>done</source>
+        <translation>listo</translation>
     </message>
     <message>
-      <source>ddd d MMM</source>
-      <extracomment>How a day is written, in Qt's letters: "Fri 15 May"</extracomment>
-      <translation>ddd d MMM</translation>
+        <source>ddd d MMM</source>
+        <extracomment>How a day is written, in Qt&apos;s letters: &quot;Fri 15 May&quot;</extracomment>
+        <translation>ddd d MMM</translation>
     </message>
     <message>
-      <source>today</source>
-      <translation>hoy</translation>
+        <source>today</source>
+        <translation>hoy</translation>
     </message>
     <message>
-      <source>yesterday</source>
-      <translation>ayer</translation>
+        <source>yesterday</source>
+        <translation>ayer</translation>
     </message>
     <message>
-      <source>Nobody yet</source>
-      <translation>Nadie todavía</translation>
+        <source>Nobody yet</source>
+        <translation>Nadie todavía</translation>
     </message>
     <message>
-      <source>%1, due since %2</source>
-      <translation>%1, vencido desde el %2</translation>
+        <source>%1, due since %2</source>
+        <translation>%1, vencido desde el %2</translation>
     </message>
     <message>
-      <source>%1, by %2</source>
-      <translation>%1, para %2</translation>
+        <source>%1, by %2</source>
+        <translation>%1, para %2</translation>
     </message>
-  </context>
-  <context>
+    <message>
+        <source>something without a name</source>
+        <translation>algo sin nombre</translation>
+    </message>
+    <message>
+        <source>in English: %1</source>
+        <extracomment>Before words of the program that only exist in English</extracomment>
+        <translation>en inglés: %1</translation>
+    </message>
+</context>
+<context>
     <name>SpaceDelegate</name>
     <message>
-      <source>no work</source>
-      <translation>sin trabajo</translation>
+        <source>no work</source>
+        <translation>sin trabajo</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>SpacePage</name>
     <message>
-      <source>Nothing is written down for this space. A note is a beginning.</source>
-      <translation>No hay nada anotado de este cuarto. Una nota es un comienzo.</translation>
+        <source>Nothing is written down for this space. A note is a beginning.</source>
+        <translation>No hay nada anotado de este cuarto. Una nota es un comienzo.</translation>
     </message>
     <message>
-      <source>Note</source>
-      <translation>Nota</translation>
+        <source>Note</source>
+        <translation>Nota</translation>
     </message>
     <message>
-      <source>Write a note</source>
-      <translation>Escribir una nota</translation>
+        <source>Write a note</source>
+        <translation>Escribir una nota</translation>
     </message>
     <message>
-      <source>To be put right</source>
-      <translation>Por corregir</translation>
+        <source>To be put right</source>
+        <translation>Por corregir</translation>
     </message>
     <message>
-      <source>Walk it: say what is to be done</source>
-      <translation>Recorrerlo: decir qué hay que hacer</translation>
+        <source>Walk it: say what is to be done</source>
+        <translation>Recorrerlo: decir qué hay que hacer</translation>
     </message>
     <message>
-      <source>Who is here today</source>
-      <translation>Quién vino hoy</translation>
+        <source>Who is here today</source>
+        <translation>Quién vino hoy</translation>
     </message>
     <message>
-      <source>Something was delivered</source>
-      <translation>Llegó material</translation>
+        <source>Something was delivered</source>
+        <translation>Llegó material</translation>
     </message>
-  </context>
-  <context>
+    <message numerus="yes">
+        <source>All %n to be put right</source>
+        <translation>
+            <numerusform>Ver %n por corregir</numerusform>
+            <numerusform>Ver los %n por corregir</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Found something</source>
+        <translation>Encontré algo</translation>
+    </message>
+</context>
+<context>
     <name>StartPage</name>
     <message>
-      <source>The book does not open</source>
-      <translation>El libro no se abre</translation>
+        <source>The book does not open</source>
+        <translation>El libro no se abre</translation>
     </message>
     <message>
-      <source>Opening the book</source>
-      <translation>Abriendo el libro</translation>
+        <source>Opening the book</source>
+        <translation>Abriendo el libro</translation>
     </message>
     <message>
-      <source>No job in this book yet</source>
-      <translation>Todavía no hay obra en este libro</translation>
+        <source>No job in this book yet</source>
+        <translation>Todavía no hay obra en este libro</translation>
     </message>
     <message>
-      <source>Which house?</source>
-      <translation>¿Qué casa?</translation>
+        <source>Which house?</source>
+        <translation>¿Qué casa?</translation>
     </message>
     <message>
-      <source>It comes with the first meeting with its peer.</source>
-      <translation>Llega con la primera sincronización.</translation>
+        <source>It comes with the first meeting with its peer.</source>
+        <translation>Llega con la primera sincronización.</translation>
     </message>
     <message>
-      <source>A job is a house under renovation, kept in a book: one file on this phone.</source>
-      <translation>Una obra es una casa en remodelación, guardada en un libro: un archivo en este teléfono.</translation>
+        <source>A job is a house under renovation, kept in a book: one file on this phone.</source>
+        <translation>Una obra es una casa en remodelación, guardada en un libro: un archivo en este teléfono.</translation>
     </message>
     <message>
-      <source>Begin a job</source>
-      <translation>Empezar una obra</translation>
+        <source>Begin a job</source>
+        <translation>Empezar una obra</translation>
     </message>
     <message>
-      <source>Open a book</source>
-      <translation>Abrir un libro</translation>
+        <source>Open a book</source>
+        <translation>Abrir un libro</translation>
     </message>
     <message>
-      <source>Books (*.book)</source>
-      <translation>Libros (*.book)</translation>
+        <source>Books (*.book)</source>
+        <translation>Libros (*.book)</translation>
     </message>
     <message>
-      <source>All files (*)</source>
-      <translation>Todos los archivos (*)</translation>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
     </message>
     <message>
-      <source>Meet the peer</source>
-      <translation>Sincronizar</translation>
+        <source>Meet the peer</source>
+        <translation>Sincronizar</translation>
     </message>
     <message>
-      <source>Join one by a code</source>
-      <translation>Unirse con un código</translation>
+        <source>Join one by a code</source>
+        <translation>Unirse con un código</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>StepsPicker</name>
     <message>
-      <source>done</source>
-      <translation>listo</translation>
+        <source>done</source>
+        <translation>listo</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>UndoNote</name>
     <message>
-      <source>Not kept. %1</source>
-      <translation>No se guardó. %1</translation>
+        <source>Not kept. %1</source>
+        <translation>No se guardó. %1</translation>
     </message>
     <message>
-      <source>Undo</source>
-      <translation>Deshacer</translation>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
     </message>
     <message>
-      <source>Close</source>
-      <translation>Cerrar</translation>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>WalkPage</name>
     <message>
-      <source>No rooms yet</source>
-      <translation>Todavía no hay cuartos</translation>
+        <source>No rooms yet</source>
+        <translation>Todavía no hay cuartos</translation>
     </message>
     <message>
-      <source>Walk notes read on the desktop bring them in; so does meeting another device.</source>
-      <translation>Llegan con las notas leídas en la computadora, o al sincronizar con otro dispositivo.</translation>
+        <source>Walk notes read on the desktop bring them in; so does meeting another device.</source>
+        <translation>Llegan con las notas leídas en la computadora, o al sincronizar con otro dispositivo.</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
+    <name>ledgerboard::phone::ChangeDesk</name>
+    <message>
+        <source>Asked %1</source>
+        <translation>Pedido %1</translation>
+    </message>
+    <message>
+        <source>Asked %1 by %2</source>
+        <translation>Pedido %1 por %2</translation>
+    </message>
+    <message>
+        <source>No sum is asked yet</source>
+        <translation>Todavía no se pide una suma</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Signed: %1</source>
+        <translation>Firmado: %1</translation>
+    </message>
+    <message>
+        <source>Refused: %1</source>
+        <translation>No aceptado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::phone::DayList</name>
+    <message>
+        <source>Late</source>
+        <translation>Atrasado</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Without a day yet</source>
+        <translation>Todavía sin día</translation>
+    </message>
+    <message>
+        <source>The whole house</source>
+        <translation>Toda la casa</translation>
+    </message>
+    <message>
+        <source>was to be finished %1</source>
+        <translation>se iba a terminar %1</translation>
+    </message>
+    <message>
+        <source>to be finished %1</source>
+        <translation>por terminar %1</translation>
+    </message>
+    <message>
+        <source>do not cover before it is looked at</source>
+        <translation>no cubrir antes de la revisión</translation>
+    </message>
+    <message>
+        <source>ready to be looked at</source>
+        <translation>listo para revisar</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::phone::DeliveryList</name>
     <message>
-      <source>promised for %1</source>
-      <translation>prometido para %1</translation>
+        <source>promised for %1</source>
+        <translation>prometido para %1</translation>
     </message>
     <message>
-      <source>It came: kept</source>
-      <translation>Llegó: guardado</translation>
+        <source>It came: kept</source>
+        <translation>Llegó: guardado</translation>
     </message>
     <message>
-      <source>It came, and what is wrong with it: kept</source>
-      <translation>Llegó, con lo que está mal: guardado</translation>
+        <source>It came, and what is wrong with it: kept</source>
+        <translation>Llegó, con lo que está mal: guardado</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
+    <name>ledgerboard::phone::FoundDesk</name>
+    <message>
+        <source>This space</source>
+        <translation>Este espacio</translation>
+    </message>
+    <message>
+        <source>Say in a few words what was found.</source>
+        <translation>Diga en pocas palabras qué se encontró.</translation>
+    </message>
+    <message>
+        <source>Kept as a change that is asked for</source>
+        <translation>Guardado como un cambio pedido</translation>
+    </message>
+    <message>
+        <source>Kept: the owner gets it at the next meeting</source>
+        <translation>Guardado: el dueño lo recibe al sincronizar</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::phone::HouseView</name>
     <message>
-      <source>%1, week %2</source>
-      <translation>%1, semana %2</translation>
+        <source>%1, week %2</source>
+        <translation>%1, semana %2</translation>
     </message>
     <message>
-      <source>kept on this phone</source>
-      <translation>guardado en este teléfono</translation>
+        <source>kept on this phone</source>
+        <translation>guardado en este teléfono</translation>
     </message>
     <message>
-      <source>nothing waits</source>
-      <translation>nada pendiente de enviar</translation>
+        <source>nothing waits</source>
+        <translation>nada pendiente de enviar</translation>
     </message>
     <message numerus="yes">
-      <source>%n mark(s)</source>
-      <translation>
-        <numerusform>%n avance</numerusform>
-        <numerusform>%n avances</numerusform>
-      </translation>
+        <source>%n mark(s)</source>
+        <translation>
+            <numerusform>%n avance</numerusform>
+            <numerusform>%n avances</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
-      <source>%n photo(s)</source>
-      <translation>
-        <numerusform>%n foto</numerusform>
-        <numerusform>%n fotos</numerusform>
-      </translation>
+        <source>%n photo(s)</source>
+        <translation>
+            <numerusform>%n foto</numerusform>
+            <numerusform>%n fotos</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
-      <source>%n more</source>
-      <translation>
-        <numerusform>%n cosa más</numerusform>
-        <numerusform>%n cosas más</numerusform>
-      </translation>
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n cosa más</numerusform>
+            <numerusform>%n cosas más</numerusform>
+        </translation>
     </message>
     <message>
-      <source>%1 wait</source>
-      <translation>por enviar: %1</translation>
+        <source>%1 wait</source>
+        <translation>por enviar: %1</translation>
     </message>
     <message>
-      <source>will cost what was budgeted</source>
-      <translation>costará lo presupuestado</translation>
+        <source>will cost what was budgeted</source>
+        <translation>costará lo presupuestado</translation>
     </message>
     <message>
-      <source>will cost &lt;b&gt;%1 more&lt;/b&gt; than budget</source>
-      <translation>costará &lt;b&gt;%1 más&lt;/b&gt; que el presupuesto</translation>
+        <source>will cost &lt;b&gt;%1 more&lt;/b&gt; than budget</source>
+        <translation>costará &lt;b&gt;%1 más&lt;/b&gt; que el presupuesto</translation>
     </message>
     <message>
-      <source>will cost &lt;b&gt;%1 less&lt;/b&gt; than budget</source>
-      <translation>costará &lt;b&gt;%1 menos&lt;/b&gt; que el presupuesto</translation>
+        <source>will cost &lt;b&gt;%1 less&lt;/b&gt; than budget</source>
+        <translation>costará &lt;b&gt;%1 menos&lt;/b&gt; que el presupuesto</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ledgerboard::phone::ItemList</name>
     <message>
-      <source>Another crew's work</source>
-      <translation>Trabajo de otra cuadrilla</translation>
+        <source>Another crew&apos;s work</source>
+        <translation>Trabajo de otra cuadrilla</translation>
     </message>
     <message>
-      <source>ready to be looked at</source>
-      <translation>listo para revisar</translation>
+        <source>ready to be looked at</source>
+        <translation>listo para revisar</translation>
     </message>
     <message>
-      <source>Plan says %1</source>
-      <translation>El plan dice %1</translation>
+        <source>Plan says %1</source>
+        <translation>El plan dice %1</translation>
     </message>
     <message>
-      <source>Begins %1</source>
-      <translation>Empieza %1</translation>
+        <source>Begins %1</source>
+        <translation>Empieza %1</translation>
     </message>
     <message>
-      <source>Do not cover before it is looked at</source>
-      <translation>No cubrir hasta que se revise</translation>
+        <source>Do not cover before it is looked at</source>
+        <translation>No cubrir hasta que se revise</translation>
     </message>
     <message>
-      <source>something without a name</source>
-      <translation>algo sin nombre</translation>
+        <source>something without a name</source>
+        <translation>algo sin nombre</translation>
     </message>
     <message>
-      <source>Caution: %1. Read it before work begins.</source>
-      <translation>Precaución: %1. Léala antes de empezar.</translation>
+        <source>Caution: %1. Read it before work begins.</source>
+        <translation>Precaución: %1. Léala antes de empezar.</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ledgerboard::phone::JobBook</name>
     <message>
-      <source>Undone: %1</source>
-      <translation>Deshecho: %1</translation>
+        <source>Undone: %1</source>
+        <translation>Deshecho: %1</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ledgerboard::phone::MarkDesk</name>
     <message>
-      <source>%1 on %2</source>
-      <translation>%1 el %2</translation>
+        <source>%1 on %2</source>
+        <translation>%1 el %2</translation>
     </message>
     <message>
-      <source>plan %1</source>
-      <translation>plan %1</translation>
+        <source>plan %1</source>
+        <translation>plan %1</translation>
     </message>
     <message>
-      <source>Raised by: %1.</source>
-      <translation>Motivo: %1.</translation>
+        <source>Raised by: %1.</source>
+        <translation>Motivo: %1.</translation>
     </message>
     <message>
-      <source>Source: %1.</source>
-      <translation>Fuente: %1.</translation>
+        <source>Source: %1.</source>
+        <translation>Fuente: %1.</translation>
     </message>
     <message>
-      <source>%1 of %2</source>
-      <translation>%1 de %2</translation>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
     </message>
     <message>
-      <source>Read the caution first, and say that you have.</source>
-      <translation>Primero lea la precaución y diga que la leyó.</translation>
+        <source>Read the caution first, and say that you have.</source>
+        <translation>Primero lea la precaución y diga que la leyó.</translation>
     </message>
     <message>
-      <source>%1: %2</source>
-      <translation>%1: %2</translation>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
     <message>
-      <source>Caution on %1: noted</source>
-      <translation>Precaución de %1: anotada</translation>
+        <source>Caution on %1: noted</source>
+        <translation>Precaución de %1: anotada</translation>
     </message>
-  </context>
-  <context>
+    <message>
+        <source>done</source>
+        <translation>listo</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>%1: ready to be looked at</source>
+        <translation>%1: listo para revisar</translation>
+    </message>
+    <message>
+        <source>%1: not ready yet</source>
+        <translation>%1: todavía no está listo</translation>
+    </message>
+    <message>
+        <source>%1: accepted</source>
+        <translation>%1: aceptado</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::phone::NeedList</name>
     <message numerus="yes">
-      <source>Look at %n punch item(s) said to be fixed</source>
-      <translation>
-        <numerusform>Revisar %n corrección que dicen que está lista</numerusform>
-        <numerusform>Revisar %n correcciones que dicen que están listas</numerusform>
-      </translation>
+        <source>Look at %n punch item(s) said to be fixed</source>
+        <translation>
+            <numerusform>Revisar %n corrección que dicen que está lista</numerusform>
+            <numerusform>Revisar %n correcciones que dicen que están listas</numerusform>
+        </translation>
     </message>
     <message>
-      <source>Has it come: %1?</source>
-      <translation>¿Llegó: %1?</translation>
+        <source>Has it come: %1?</source>
+        <translation>¿Llegó: %1?</translation>
     </message>
     <message>
-      <source>Decide: %1</source>
-      <translation>Decidir: %1</translation>
+        <source>Decide: %1</source>
+        <translation>Decidir: %1</translation>
     </message>
     <message>
-      <source>Say yes or no to %1, %2</source>
-      <translation>Decir sí o no a %1, %2</translation>
+        <source>Say yes or no to %1, %2</source>
+        <translation>Decir sí o no a %1, %2</translation>
     </message>
     <message>
-      <source>Read the caution on %1</source>
-      <translation>Leer la precaución de %1</translation>
+        <source>Read the caution on %1</source>
+        <translation>Leer la precaución de %1</translation>
     </message>
     <message>
-      <source>Look at %1: the crew says it is ready</source>
-      <translation>Revisar %1: la cuadrilla dice que está listo</translation>
+        <source>Look at %1: the crew says it is ready</source>
+        <translation>Revisar %1: la cuadrilla dice que está listo</translation>
     </message>
     <message>
-      <source>%1: its insurance has ended</source>
-      <translation>%1: se venció su seguro</translation>
+        <source>%1: its insurance has ended</source>
+        <translation>%1: se venció su seguro</translation>
     </message>
     <message>
-      <source>Leave %1 open until it is looked at</source>
-      <translation>Dejar %1 sin cubrir hasta que se revise</translation>
+        <source>Leave %1 open until it is looked at</source>
+        <translation>Dejar %1 sin cubrir hasta que se revise</translation>
     </message>
     <message>
-      <source>promised for %1</source>
-      <translation>prometido para %1</translation>
+        <source>promised for %1</source>
+        <translation>prometido para %1</translation>
     </message>
     <message>
-      <source>was due %1</source>
-      <translation>venció %1</translation>
+        <source>was due %1</source>
+        <translation>venció %1</translation>
     </message>
     <message>
-      <source>by %1</source>
-      <translation>para %1</translation>
+        <source>by %1</source>
+        <translation>para %1</translation>
     </message>
     <message>
-      <source>asked %1</source>
-      <translation>pedido %1</translation>
+        <source>asked %1</source>
+        <translation>pedido %1</translation>
     </message>
     <message>
-      <source>Since %1. No payment to them until it is renewed.</source>
-      <translation>Desde %1. Sin pago hasta que lo renueven.</translation>
+        <source>Since %1. No payment to them until it is renewed.</source>
+        <translation>Desde %1. Sin pago hasta que lo renueven.</translation>
     </message>
-  </context>
-  <context>
+    <message>
+        <source>Say yes or no to %1</source>
+        <translation>Diga sí o no a %1</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::phone::NoteList</name>
     <message>
-      <source>Note kept</source>
-      <translation>Nota guardada</translation>
+        <source>Note kept</source>
+        <translation>Nota guardada</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ledgerboard::phone::PeerDesk</name>
     <message>
-      <source>met the peer %1</source>
-      <translation>sincronizado %1</translation>
+        <source>met the peer %1</source>
+        <translation>sincronizado %1</translation>
     </message>
     <message>
-      <source>An owner shut this phone out. Its copy is gone; what the peer had already is not lost.</source>
-      <translation>Un dueño dio de baja este teléfono. Su copia se borró; lo que ya se había enviado no se pierde.</translation>
+        <source>An owner shut this phone out. Its copy is gone; what the peer had already is not lost.</source>
+        <translation>Un dueño dio de baja este teléfono. Su copia se borró; lo que ya se había enviado no se pierde.</translation>
     </message>
     <message>
-      <source>Up: %1 changes, %2 photos. Down: %3 changes, %4 photos.</source>
-      <translation>Enviados: %1 cambios, %2 fotos. Recibidos: %3 cambios, %4 fotos.</translation>
+        <source>Up: %1 changes, %2 photos. Down: %3 changes, %4 photos.</source>
+        <translation>Enviados: %1 cambios, %2 fotos. Recibidos: %3 cambios, %4 fotos.</translation>
     </message>
-  </context>
-  <context>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n hora</numerusform>
+            <numerusform>%n horas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minuto</numerusform>
+            <numerusform>%n minutos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This phone&apos;s clock is ahead by %1. What is kept here goes by the peer&apos;s clock.</source>
+        <translation>El reloj de este teléfono está adelantado %1. Lo que se guarda aquí va con la hora de la sincronización.</translation>
+    </message>
+    <message>
+        <source>This phone&apos;s clock is behind by %1. What is kept here goes by the peer&apos;s clock.</source>
+        <translation>El reloj de este teléfono está atrasado %1. Lo que se guarda aquí va con la hora de la sincronización.</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::phone::PictureFolder</name>
     <message>
-      <source>Picture of %1</source>
-      <translation>Foto de %1</translation>
+        <source>Picture of %1</source>
+        <translation>Foto de %1</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ledgerboard::phone::PresenceList</name>
     <message>
-      <source>%1 is here today</source>
-      <translation>%1 vino hoy</translation>
+        <source>%1 is here today</source>
+        <translation>%1 vino hoy</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ledgerboard::phone::PunchItems</name>
     <message>
-      <source>Said fixed on %1, not looked at yet</source>
-      <translation>Dijeron que está corregido el %1, falta revisarlo</translation>
+        <source>Said fixed on %1, not looked at yet</source>
+        <translation>Dijeron que está corregido el %1, falta revisarlo</translation>
     </message>
     <message>
-      <source>Looked at on %1: not right</source>
-      <translation>Revisado el %1: no quedó</translation>
+        <source>Looked at on %1: not right</source>
+        <translation>Revisado el %1: no quedó</translation>
     </message>
     <message>
-      <source>Say in a few words what is to be put right, or show it.</source>
-      <translation>Diga en pocas palabras qué hay que corregir, o muéstrelo.</translation>
+        <source>Say in a few words what is to be put right, or show it.</source>
+        <translation>Diga en pocas palabras qué hay que corregir, o muéstrelo.</translation>
     </message>
     <message>
-      <source>see the photo</source>
-      <translation>ver la foto</translation>
+        <source>see the photo</source>
+        <translation>ver la foto</translation>
     </message>
     <message>
-      <source>Punch item kept</source>
-      <translation>Corrección guardada</translation>
+        <source>Punch item kept</source>
+        <translation>Corrección guardada</translation>
     </message>
     <message>
-      <source>Punch item accepted</source>
-      <translation>Corrección aceptada</translation>
+        <source>Punch item accepted</source>
+        <translation>Corrección aceptada</translation>
     </message>
     <message>
-      <source>Punch item sent back</source>
-      <translation>Corrección devuelta</translation>
+        <source>Punch item sent back</source>
+        <translation>Corrección devuelta</translation>
     </message>
     <message>
-      <source>Said to be fixed</source>
-      <translation>Dicho: ya está corregido</translation>
+        <source>Said to be fixed</source>
+        <translation>Dicho: ya está corregido</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ledgerboard::phone::ReceiptDesk</name>
     <message>
-      <source>The whole house</source>
-      <translation>Toda la casa</translation>
+        <source>The whole house</source>
+        <translation>Toda la casa</translation>
     </message>
     <message>
-      <source>A receipt needs its picture or its amount.</source>
-      <translation>Un recibo necesita su foto o su monto.</translation>
+        <source>A receipt needs its picture or its amount.</source>
+        <translation>Un recibo necesita su foto o su monto.</translation>
     </message>
     <message>
-      <source>Receipt kept: %1</source>
-      <translation>Recibo guardado: %1</translation>
+        <source>Receipt kept: %1</source>
+        <translation>Recibo guardado: %1</translation>
     </message>
     <message>
-      <source>Receipt kept; its amount is still to come</source>
-      <translation>Recibo guardado; falta el monto</translation>
+        <source>Receipt kept; its amount is still to come</source>
+        <translation>Recibo guardado; falta el monto</translation>
     </message>
-  </context>
-  <context>
+    <message>
+        <source>The tax is more than the whole sum.</source>
+        <translation>El impuesto es más que toda la suma.</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::phone::SitePhotos</name>
     <message>
-      <source>before</source>
-      <translation>antes</translation>
+        <source>before</source>
+        <translation>antes</translation>
     </message>
     <message>
-      <source>after</source>
-      <translation>después</translation>
+        <source>after</source>
+        <translation>después</translation>
     </message>
     <message>
-      <source>during</source>
-      <translation>durante</translation>
+        <source>during</source>
+        <translation>durante</translation>
     </message>
     <message>
-      <source>Photo kept, %1</source>
-      <translation>Foto guardada, %1</translation>
+        <source>Photo kept, %1</source>
+        <translation>Foto guardada, %1</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ledgerboard::phone::SpaceList</name>
     <message>
-      <source>Nothing to be done here yet.</source>
-      <translation>Todavía no hay nada que hacer aquí.</translation>
+        <source>Nothing to be done here yet.</source>
+        <translation>Todavía no hay nada que hacer aquí.</translation>
     </message>
     <message>
-      <source>Everything is finished.</source>
-      <translation>Todo está terminado.</translation>
+        <source>Everything is finished.</source>
+        <translation>Todo está terminado.</translation>
     </message>
     <message numerus="yes">
-      <source>%n item(s) left, all begun.</source>
-      <translation>
-        <numerusform>Falta %n trabajo, ya empezado.</numerusform>
-        <numerusform>Faltan %n trabajos, todos empezados.</numerusform>
-      </translation>
+        <source>%n item(s) left, all begun.</source>
+        <translation>
+            <numerusform>Falta %n trabajo, ya empezado.</numerusform>
+            <numerusform>Faltan %n trabajos, todos empezados.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
-      <source>%n item(s) left, </source>
-      <translation>
-        <numerusform>Falta %n trabajo, </numerusform>
-        <numerusform>Faltan %n trabajos, </numerusform>
-      </translation>
+        <source>%n item(s) left, </source>
+        <translation>
+            <numerusform>Falta %n trabajo, </numerusform>
+            <numerusform>Faltan %n trabajos, </numerusform>
+        </translation>
     </message>
     <message numerus="yes">
-      <source>%n to start.</source>
-      <translation>
-        <numerusform>%n sin empezar.</numerusform>
-        <numerusform>%n sin empezar.</numerusform>
-      </translation>
+        <source>%n to start.</source>
+        <translation>
+            <numerusform>%n sin empezar.</numerusform>
+            <numerusform>%n sin empezar.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
-      <source>%n punch item(s) open.</source>
-      <translation>
-        <numerusform>%n cosa por corregir.</numerusform>
-        <numerusform>%n cosas por corregir.</numerusform>
-      </translation>
+        <source>%n punch item(s) open.</source>
+        <translation>
+            <numerusform>%n cosa por corregir.</numerusform>
+            <numerusform>%n cosas por corregir.</numerusform>
+        </translation>
     </message>
     <message>
-      <source>The whole house</source>
-      <translation>Toda la casa</translation>
+        <source>The whole house</source>
+        <translation>Toda la casa</translation>
     </message>
     <message>
-      <source>No name</source>
-      <translation>Sin nombre</translation>
+        <source>No name</source>
+        <translation>Sin nombre</translation>
     </message>
-  </context>
-  <context>
+</context>
+<context>
     <name>ledgerboard::phone::WalkDraft</name>
     <message>
-      <source>No work was read from that. Say what is done to what, such as "replace the sink".</source>
-      <translation>No se leyó ningún trabajo. Diga qué se hace a qué, en inglés, como «replace the sink».</translation>
+        <source>No work was read from that. Say what is done to what, such as &quot;replace the sink&quot;.</source>
+        <translation>No se leyó ningún trabajo. Diga qué se hace a qué, en inglés, como «replace the sink».</translation>
     </message>
     <message numerus="yes">
-      <source>%n item(s) kept</source>
-      <translation>
-        <numerusform>%n trabajo guardado</numerusform>
-        <numerusform>%n trabajos guardados</numerusform>
-      </translation>
+        <source>%n item(s) kept</source>
+        <translation>
+            <numerusform>%n trabajo guardado</numerusform>
+            <numerusform>%n trabajos guardados</numerusform>
+        </translation>
     </message>
-  </context>
+</context>
 </TS>

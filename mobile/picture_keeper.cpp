@@ -1,8 +1,11 @@
 #include "mobile/picture_keeper.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
 #include <QFile>
+#include <QTimeZone>
 
+#include "core/intake/photos/exif.h"
 #include "core/intake/photos/jpeg.h"
 #include "core/store/photos.h"
 #include "sync/exchange/device_photos.h"
@@ -19,6 +22,25 @@ std::string cannotBeRead(const QString& path) {
     return QCoreApplication::translate("PictureKeeper", "%1 cannot be read as a picture.")
         .arg(path)
         .toStdString();
+}
+
+// When the camera says it was, by its own clock: in the zone it names, else in the house's. Now,
+// where it says nothing, or a time that is still to come.
+model::Instant takenAt(const std::string& bytes, const JobBook& book) {
+    const auto note = intake::cameraNoteOf(bytes);
+    if (!note.takenAt) {
+        return book.instant();
+    }
+    QDateTime when =
+        QDateTime::fromString(QString::fromStdString(note.takenAt->local), Qt::ISODate);
+    if (note.takenAt->offsetMinutes) {
+        when.setOffsetFromUtc(*note.takenAt->offsetMinutes * 60);
+    } else {
+        const QTimeZone zone(QByteArray::fromStdString(book.now()->rows.job.timeZone));
+        when.setTimeZone(zone.isValid() ? zone : QTimeZone::systemTimeZone());
+    }
+    const auto taken = model::Instant::fromMilliseconds(when.toMSecsSinceEpoch());
+    return when.isValid() && taken <= book.instant() ? taken : book.instant();
 }
 
 }  // namespace
@@ -46,10 +68,11 @@ Result<model::Id<model::Kind::Photo>> keepPicture(JobBook& book, const PictureWi
     photo.item = wish.item;
     photo.punch = wish.punch;
     photo.digest = digest.value();
-    photo.takenAt = book.instant();
+    photo.takenAt = takenAt(bytes, book);
     photo.stage = wish.stage;
     photo.purpose = wish.purpose;
     photo.pairsWith = wish.pairsWith;
+    photo.caption = wish.caption;
     photo.width = size.value().width;
     photo.height = size.value().height;
     photo.bytes = static_cast<std::int64_t>(bytes.size());

@@ -24,6 +24,7 @@ struct PictureWish {
     model::Id<model::Kind::Item> item;
     model::Id<model::Kind::Punch> punch;
     model::Id<model::Kind::Photo> pairsWith;
+    std::string caption;
 };
 
 // Keeps the bytes and adds the photo's row to `action`. Errors: the file can't be read, is no JPEG

@@ -44,18 +44,6 @@ QList<QUrl> photosOf(const JobNow& now, const store::Photos& files,
 
 }  // namespace
 
-PunchItems::PunchItems(QObject* parent) : RowList(parent) {
-    connect(JobBook::here(), &JobBook::changed, this, &PunchItems::fill);
-}
-
-void PunchItems::setSpaceId(const QString& id) {
-    if (spaceId_ != id) {
-        spaceId_ = id;
-        emit spaceIdChanged();
-    }
-    fill();
-}
-
 QStringList PunchItems::crews() const {
     return crewNames_;
 }
@@ -79,7 +67,7 @@ void PunchItems::fill() {
         const store::Photos files(book.book().path());
         for (const auto& read : now->punch.all) {
             const auto& punch = now->rows.punches[read.punch];
-            if (!read.isOpen || idText(punch.space) != spaceId_) {
+            if (!read.isOpen || idText(punch.space) != spaceId()) {
                 continue;
             }
             rows << PunchRow{idText(punch.id), Said::text(punch.what),
@@ -92,7 +80,7 @@ void PunchItems::fill() {
                 bool worksHere = false;
                 for (const auto& item : now->rows.items) {
                     worksHere =
-                        worksHere || (item.crew == crew.id && idText(item.space) == spaceId_);
+                        worksHere || (item.crew == crew.id && idText(item.space) == spaceId());
                 }
                 if (worksHere == here) {
                     crewIds_ << idText(crew.id);
@@ -117,7 +105,7 @@ bool PunchItems::keepItem(const QString& what, int crew, int due, const QString&
     model::Punch punch;
     punch.id = book.book().newId<model::Kind::Punch>(book.instant());
     punch.job = book.now()->rows.job.id;
-    punch.space = idFrom<model::Kind::Space>(spaceId_);
+    punch.space = idFrom<model::Kind::Space>(spaceId());
     punch.what = (what.trimmed().isEmpty() ? tr("see the photo") : what.trimmed()).toStdString();
     punch.foundOn = book.now()->today;
     if (crew >= 0 && crew < crewIds_.size()) {
@@ -135,7 +123,7 @@ bool PunchItems::keepItem(const QString& what, int crew, int due, const QString&
         wish.space = punch.space;
         wish.punch = punch.id;
         if (auto kept = keepPicture(book, wish, action); !kept.ok()) {
-            book.sayNotKept(Said::text(kept.error().message));
+            book.sayNotKept(Said::trouble(kept.error()));
             return false;
         }
     }
@@ -163,11 +151,11 @@ bool PunchItems::keepLook(const QString& id, const QString& said, const QString&
         PictureWish wish;
         wish.path = picture;
         wish.stage = model::Stage::After;
-        wish.space = idFrom<model::Kind::Space>(spaceId_);
+        wish.space = idFrom<model::Kind::Space>(spaceId());
         wish.punch = look.punch;
         auto kept = keepPicture(book, wish, action);
         if (!kept.ok()) {
-            book.sayNotKept(Said::text(kept.error().message));
+            book.sayNotKept(Said::trouble(kept.error()));
             return false;
         }
         look.photo = kept.value();

@@ -7,7 +7,7 @@
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/row_list.h"
+#include "mobile/space_rows.h"
 
 namespace ledgerboard::phone {
 
@@ -30,19 +30,14 @@ struct PunchRow {
     friend bool operator==(const PunchRow&, const PunchRow&) = default;
 };
 
-class PunchItems : public RowList {
+class PunchItems : public SpaceRows {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString spaceId READ spaceId WRITE setSpaceId NOTIFY spaceIdChanged)
     Q_PROPERTY(QStringList crews READ crews NOTIFY crewsChanged)
     Q_PROPERTY(QStringList dueWords READ dueWords NOTIFY crewsChanged)
 
   public:
-    explicit PunchItems(QObject* parent = nullptr);
-
-    [[nodiscard]] QString spaceId() const { return spaceId_; }
-
-    void setSpaceId(const QString& id);
+    using SpaceRows::SpaceRows;
 
     // Crews that may put it right: those with work in this space first.
     [[nodiscard]] QStringList crews() const;
@@ -57,13 +52,11 @@ class PunchItems : public RowList {
                               const QString& picture);
 
   signals:
-    void spaceIdChanged();
     void crewsChanged();
 
   private:
-    void fill();
+    void fill() override;
 
-    QString spaceId_;
     QStringList crewIds_;
     QStringList crewNames_;
 };

@@ -7,25 +7,6 @@
 
 namespace ledgerboard::phone {
 
-namespace {
-
-// A receipt of a billion is a slip of the thumb.
-constexpr qint64 kMostCents = 99'999'999'99;
-
-}  // namespace
-
-ReceiptDesk::ReceiptDesk(QObject* parent) : RowList(parent) {
-    connect(JobBook::here(), &JobBook::changed, this, &ReceiptDesk::fill);
-}
-
-void ReceiptDesk::setSpaceId(const QString& id) {
-    if (spaceId_ != id) {
-        spaceId_ = id;
-        emit spaceIdChanged();
-    }
-    fill();
-}
-
 void ReceiptDesk::fill() {
     QList<PayForRow> rows;
     const JobNow* now = JobBook::here()->now();
@@ -33,12 +14,12 @@ void ReceiptDesk::fill() {
         model::Id<model::Kind::Item> last;
         for (const auto& spend : now->rows.spends) {
             if (const Found found = findItem(*now, spend.item);
-                found.space != nullptr && idText(found.space->id) == spaceId_) {
+                found.space != nullptr && idText(found.space->id) == spaceId()) {
                 last = spend.item;
             }
         }
         for (const auto& space : now->spaces) {
-            if (idText(space.id) != spaceId_) {
+            if (idText(space.id) != spaceId()) {
                 continue;
             }
             for (const auto& item : space.items) {
@@ -58,31 +39,17 @@ void ReceiptDesk::fill() {
     show(rows);
 }
 
-QString ReceiptDesk::amountText() const {
-    return Said::money(model::Money::fromMinor(cents_), true);
-}
-
-void ReceiptDesk::type(const QString& digits) {
-    for (const QChar digit : digits) {
-        if (cents_ <= kMostCents / 10) {
-            cents_ = cents_ * 10 + digit.digitValue();
-        }
-    }
-    emit amountChanged();
-}
-
-void ReceiptDesk::rub() {
-    cents_ /= 10;
-    emit amountChanged();
-}
-
 bool ReceiptDesk::keepReceipt(const QString& picture, const QString& itemId, const QString& payee) {
     JobBook& book = *JobBook::here();
     if (book.now() == nullptr || !book.isOwner()) {
         return false;
     }
-    if (picture.isEmpty() && cents_ == 0) {
+    if (picture.isEmpty() && amount_.isNone()) {
         book.sayNotKept(tr("A receipt needs its picture or its amount."));
+        return false;
+    }
+    if (tax_.money() > amount_.money()) {
+        book.sayNotKept(tr("The tax is more than the whole sum."));
         return false;
     }
     model::Spend spend;
@@ -93,8 +60,11 @@ bool ReceiptDesk::keepReceipt(const QString& picture, const QString& itemId, con
     spend.item = idFrom<model::Kind::Item>(itemId);
     spend.payee = payee.trimmed().toStdString();
     spend.paperSeen = !picture.isEmpty();
-    if (cents_ > 0) {
-        spend.amount = model::Money::fromMinor(cents_);
+    if (!amount_.isNone()) {
+        spend.amount = amount_.money();
+    }
+    if (!tax_.isNone()) {
+        spend.tax = tax_.money();
     }
     store::Action action("receipt");
     if (!picture.isEmpty()) {
@@ -103,14 +73,14 @@ bool ReceiptDesk::keepReceipt(const QString& picture, const QString& itemId, con
         wish.purpose = model::Purpose::Receipt;
         auto kept = keepPicture(book, wish, action);
         if (!kept.ok()) {
-            book.sayNotKept(Said::text(kept.error().message));
+            book.sayNotKept(Said::trouble(kept.error()));
             return false;
         }
         spend.photo = kept.value();
     }
     action.add(spend);
-    return book.keep(action, cents_ > 0 ? tr("Receipt kept: %1").arg(amountText())
-                                        : tr("Receipt kept; its amount is still to come"));
+    return book.keep(action, amount_.isNone() ? tr("Receipt kept; its amount is still to come")
+                                              : tr("Receipt kept: %1").arg(amount_.text()));
 }
 
 }  // namespace ledgerboard::phone

@@ -6,7 +6,8 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/row_list.h"
+#include "mobile/space_rows.h"
+#include "mobile/typed_amount.h"
 
 namespace ledgerboard::phone {
 
@@ -24,37 +25,29 @@ struct PayForRow {
 };
 
 // What it may be for: items of the space, the one used last first, then the whole house.
-class ReceiptDesk : public RowList {
+class ReceiptDesk : public SpaceRows {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString spaceId READ spaceId WRITE setSpaceId NOTIFY spaceIdChanged)
-    Q_PROPERTY(QString amountText READ amountText NOTIFY amountChanged)
+    Q_PROPERTY(ledgerboard::phone::TypedAmount* amount READ amount CONSTANT)
+    Q_PROPERTY(ledgerboard::phone::TypedAmount* tax READ tax CONSTANT)
 
   public:
-    explicit ReceiptDesk(QObject* parent = nullptr);
+    using SpaceRows::SpaceRows;
 
-    [[nodiscard]] QString spaceId() const { return spaceId_; }
+    // The sum on the paper, and the tax that is in it.
+    [[nodiscard]] TypedAmount* amount() { return &amount_; }
 
-    void setSpaceId(const QString& id);
+    [[nodiscard]] TypedAmount* tax() { return &tax_; }
 
-    // "214.60"
-    [[nodiscard]] QString amountText() const;
-    // Digits as they are typed, cents last.
-    Q_INVOKABLE void type(const QString& digits);
-    Q_INVOKABLE void rub();
     // True once it is on disk.
     Q_INVOKABLE bool keepReceipt(const QString& picture, const QString& itemId,
                                  const QString& payee);
 
-  signals:
-    void spaceIdChanged();
-    void amountChanged();
-
   private:
-    void fill();
+    void fill() override;
 
-    QString spaceId_;
-    qint64 cents_ = 0;
+    TypedAmount amount_;
+    TypedAmount tax_;
 };
 
 }  // namespace ledgerboard::phone

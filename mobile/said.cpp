@@ -9,6 +9,20 @@ namespace ledgerboard::phone {
 
 namespace {
 
+// Troubles of the core that anybody with a phone may meet, as they are said there; said where they
+// happen, and translated here. A test holds them against the core's.
+[[maybe_unused]] constexpr const char* kTroubles[] = {
+    QT_TRANSLATE_NOOP("Core",
+                      "the disk is full: nothing was written; free some space and do it again"),
+    QT_TRANSLATE_NOOP("Core", "another program is writing to this book: try again in a moment"),
+    QT_TRANSLATE_NOOP("Core", "the book cannot be written: make the file and its folder writable"),
+    QT_TRANSLATE_NOOP("Core",
+                      "the book is damaged: run 'ledgerboard verify --mend', or restore a backup"),
+    QT_TRANSLATE_NOOP("Caution",
+                      "Reminder only. Rules change by place. Ask your building office and a "
+                      "licensed trade."),
+};
+
 QDate qtDate(model::Date day) {
     return {day.year(), day.month(), day.dayOfMonth()};
 }
@@ -61,6 +75,19 @@ QString Said::size(const model::Item& item) {
     return item.unit.empty() ? number : number + QChar(0xa0) + text(item.unit);
 }
 
+QString Said::whatIsDone(const model::Item& item) {
+    QString words = treatment(item.treatment) + QLatin1Char(' ') +
+                    (item.object.empty() ? tr("something without a name") : text(item.object));
+    if (const QString measured = size(item); !measured.isEmpty()) {
+        words += QStringLiteral(", ") + measured;
+    }
+    return words.trimmed();
+}
+
+QString Said::chip(std::string_view shortName) {
+    return shortName.empty() ? QStringLiteral("\u2013") : text(shortName).toUpper();
+}
+
 QString Said::percent(model::Percent percent) {
     // Never rounded up to 100, which always means finished.
     const auto whole = percent.basisPoints() >= 10'000 ? 100
@@ -98,6 +125,20 @@ QString Said::near(model::Date day, model::Date today) {
         return tr("yesterday");
     }
     return ahead > 0 && ahead < 7 ? QLocale().dayName(day.weekday() + 1) : Said::day(day);
+}
+
+QString Said::caution(std::string_view english) {
+    return QCoreApplication::translate("Caution", std::string(english).c_str());
+}
+
+QString Said::trouble(const model::Error& error) {
+    const QString said = QCoreApplication::translate("Core", error.message.c_str());
+    const QString english = text(error.message);
+    if (said != english || QLocale().language() == QLocale::English) {
+        return said;
+    }
+    //: Before words of the program that only exist in English
+    return tr("in English: %1").arg(english);
 }
 
 QString Said::whoAndWhen(const compute::PunchRead& read, const model::Punch& punch,

@@ -32,18 +32,6 @@ model::Stage stageAt(int place) {
 
 }  // namespace
 
-SitePhotos::SitePhotos(QObject* parent) : RowList(parent) {
-    connect(JobBook::here(), &JobBook::changed, this, &SitePhotos::fill);
-}
-
-void SitePhotos::setSpaceId(const QString& id) {
-    if (spaceId_ != id) {
-        spaceId_ = id;
-        emit spaceIdChanged();
-    }
-    fill();
-}
-
 void SitePhotos::fill() {
     JobBook& book = *JobBook::here();
     QList<PhotoRow> rows;
@@ -51,7 +39,7 @@ void SitePhotos::fill() {
     beforeId_.clear();
     if (const JobNow* now = book.now()) {
         for (const auto& space : now->spaces) {
-            if (idText(space.id) == spaceId_) {
+            if (idText(space.id) == spaceId()) {
                 const auto stage = guessedStage(space);
                 guess_ = stage == model::Stage::Before ? 0 : stage == model::Stage::After ? 2 : 1;
             }
@@ -60,7 +48,7 @@ void SitePhotos::fill() {
         for (const auto& photo : now->rows.photos) {
             const bool isSite =
                 photo.purpose == model::Purpose::Site || photo.purpose == model::Purpose::Unset;
-            if (!isSite || idText(photo.space) != spaceId_ || !photo.punch.isNil()) {
+            if (!isSite || idText(photo.space) != spaceId() || !photo.punch.isNil()) {
                 continue;
             }
             PhotoRow row;
@@ -91,14 +79,14 @@ bool SitePhotos::keepPicture(const QString& path, int stage) {
     PictureWish wish;
     wish.path = path;
     wish.stage = stageAt(stage);
-    wish.space = idFrom<model::Kind::Space>(spaceId_);
+    wish.space = idFrom<model::Kind::Space>(spaceId());
     if (wish.stage == model::Stage::After) {
         wish.pairsWith = idFrom<model::Kind::Photo>(beforeId_);
     }
     store::Action action("photo");
     auto kept = phone::keepPicture(book, wish, action);
     if (!kept.ok()) {
-        book.sayNotKept(Said::text(kept.error().message));
+        book.sayNotKept(Said::trouble(kept.error()));
         return false;
     }
     return book.keep(action, tr("Photo kept, %1").arg(stageWord(wish.stage)));

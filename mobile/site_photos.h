@@ -5,7 +5,7 @@
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/row_list.h"
+#include "mobile/space_rows.h"
 
 namespace ledgerboard::phone {
 
@@ -24,19 +24,14 @@ struct PhotoRow {
     friend bool operator==(const PhotoRow&, const PhotoRow&) = default;
 };
 
-class SitePhotos : public RowList {
+class SitePhotos : public SpaceRows {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString spaceId READ spaceId WRITE setSpaceId NOTIFY spaceIdChanged)
     Q_PROPERTY(int guess READ guess NOTIFY guessChanged)
     Q_PROPERTY(QUrl before READ before NOTIFY guessChanged)
 
   public:
-    explicit SitePhotos(QObject* parent = nullptr);
-
-    [[nodiscard]] QString spaceId() const { return spaceId_; }
-
-    void setSpaceId(const QString& id);
+    using SpaceRows::SpaceRows;
 
     // What a photo taken now is of: 0 before, 1 during, 2 after.
     [[nodiscard]] int guess() const { return guess_; }
@@ -48,13 +43,11 @@ class SitePhotos : public RowList {
     Q_INVOKABLE bool keepPicture(const QString& path, int stage);
 
   signals:
-    void spaceIdChanged();
     void guessChanged();
 
   private:
-    void fill();
+    void fill() override;
 
-    QString spaceId_;
     int guess_ = 1;
     QUrl before_;
     QString beforeId_;

@@ -35,8 +35,7 @@ SpaceRow rowOf(const SpaceNow& space) {
     row.name = space.name.empty() ? (space.id.isNil() ? SpaceList::tr("The whole house")
                                                       : SpaceList::tr("No name"))
                                   : Said::text(space.name);
-    row.shortName =
-        space.shortName.empty() ? QStringLiteral("\u2013") : Said::text(space.shortName).toUpper();
+    row.shortName = Said::chip(space.shortName);
     row.ground = QColor(Said::text(space.ground));
     row.ink = QColor(Said::text(space.ink));
     row.hasWork = space.counted > 0;

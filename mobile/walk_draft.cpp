@@ -22,7 +22,7 @@ void WalkDraft::read(const QString& place, const QString& notes) {
                             "\"replace the sink\".")
                        : QString();
         } else {
-            why_ = Said::text(draft.error().message);
+            why_ = Said::trouble(draft.error());
         }
     }
     kept_.fill(true, static_cast<qsizetype>(draft_.items.size()));
@@ -71,7 +71,7 @@ bool WalkDraft::keep() {
     }
     auto report = intake::keepDraft(book.book(), book.now()->rows.job.id, wanted, book.instant());
     if (!report.ok()) {
-        book.sayNotKept(Said::text(report.error().message));
+        book.sayNotKept(Said::trouble(report.error()));
         return false;
     }
     book.sayKept(tr("%n item(s) kept", nullptr, static_cast<int>(report.value().items)));

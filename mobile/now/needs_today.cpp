@@ -95,6 +95,7 @@ class Lister {
             need.what = change.name;
             need.on = change.askedOn;
             need.money = compute::changeAmount(change);
+            need.change = change.id;
             if (!change.items.empty()) {
                 const Found found = findItem(now_, change.items.front());
                 need.space = found.space == nullptr ? need.space : found.space->id;

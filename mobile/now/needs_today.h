@@ -33,8 +33,9 @@ struct Need {
     std::optional<model::Date> on;  // due, asked, ends
     std::optional<model::Money> money;
     std::size_t count = 1;
-    model::Id<model::Kind::Space> space;  // where to go; nil: the house
-    model::Id<model::Kind::Item> item;    // nil where it is about none
+    model::Id<model::Kind::Space> space;    // where to go; nil: the house
+    model::Id<model::Kind::Item> item;      // nil where it is about none
+    model::Id<model::Kind::Change> change;  // of AnswerChange
 };
 
 [[nodiscard]] std::vector<Need> needsToday(const JobNow& now);

@@ -12,7 +12,7 @@ Rectangle {
     signal toolUsed(string tool)
 
     readonly property var tools: [
-        { tool: "photo", words: qsTr("Photo") },
+        { tool: "photo", words: qsTr("Photo"), held: "found" },
         { tool: "mark", words: qsTr("Mark"), held: "presence" }
     ].concat(JobBook.isOwner ? [
         { tool: "punch", words: qsTr("Punch") },

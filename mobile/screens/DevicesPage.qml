@@ -23,6 +23,14 @@ ToolPage {
     }
 
     Words {
+        objectName: "clockText"
+        width: parent.width
+        visible: text !== ""
+        text: page.peer.clockText
+        font.bold: true
+    }
+
+    Words {
         objectName: "peerSaid"
         width: parent.width
         visible: text !== ""

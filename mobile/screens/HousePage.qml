@@ -12,12 +12,14 @@ Item {
 
     signal spaceChosen(string id)
     signal itemChosen(string id)
+    signal changeChosen(string id)
     property string met: ""
 
     signal devicesAsked()
     signal preferencesAsked()
 
     NeedList { id: needs }
+    DayList { id: days }
 
     PageList {
         id: list
@@ -37,6 +39,7 @@ Item {
                 where: [page.house.waitingText, page.met].filter(part => part !== "").join("; ")
                 aside: page.house.dayText
                 title: page.house.name
+                under: page.house.accessText
             }
 
             Level {
@@ -91,7 +94,8 @@ Item {
                     NeedDelegate {
                         x: -Theme.edge
                         width: list.width
-                        onChosen: row.itemId !== "" ? page.itemChosen(row.itemId)
+                        onChosen: row.changeId !== "" ? page.changeChosen(row.changeId)
+                                : row.itemId !== "" ? page.itemChosen(row.itemId)
                                                     : page.spaceChosen(row.spaceId)
                     }
                 }
@@ -99,6 +103,34 @@ Item {
                 Hairline {
                     x: -Theme.edge
                     visible: needs.count > 0
+                    width: list.width
+                }
+            }
+
+            Heading {
+                visible: !JobBook.isOwner
+                topPadding: Theme.gap(3)
+                width: parent.inner
+                text: days.count > 0 ? qsTr("Your work, by day") : qsTr("All of your work is finished")
+                font.pixelSize: Theme.largeSize
+            }
+
+            Column {
+                width: list.width
+
+                Repeater {
+                    model: days
+
+                    DayDelegate {
+                        x: -Theme.edge
+                        width: list.width
+                        onChosen: page.itemChosen(row.id)
+                    }
+                }
+
+                Hairline {
+                    x: -Theme.edge
+                    visible: days.count > 0
                     width: list.width
                 }
             }

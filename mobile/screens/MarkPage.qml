@@ -11,6 +11,7 @@ Item {
     property alias itemId: desk.itemId
 
     signal done()
+    signal foundAsked(string spaceId, string itemId, string place)
 
     property int stop: 0
     property bool pulled: false
@@ -49,6 +50,22 @@ Item {
                 title: desk.title
                 under: desk.facts
                 onBack: page.done()
+                Layout.fillWidth: true
+            }
+
+            Words {
+                objectName: "before"
+                visible: desk.before !== ""
+                text: qsTr("Before you: %1").arg(desk.before)
+                font.pixelSize: Theme.smallSize
+                Layout.fillWidth: true
+            }
+
+            Words {
+                objectName: "after"
+                visible: desk.after !== ""
+                text: qsTr("After you: %1").arg(desk.after)
+                font.pixelSize: Theme.smallSize
                 Layout.fillWidth: true
             }
 
@@ -102,6 +119,33 @@ Item {
                 count: desk.countAt(page.stop)
                 onLess: rule.moveTo(page.stop - 1)
                 onMore: rule.moveTo(page.stop + 1)
+                Layout.fillWidth: true
+            }
+
+            Choice {
+                objectName: "ready"
+                visible: desk.cautionAbout === "" && desk.canSayReady
+                text: qsTr("Ready to be looked at")
+                chosen: desk.isReady
+                chosenWords: qsTr("yes")
+                onClicked: desk.sayReady(!desk.isReady)
+                Layout.fillWidth: true
+            }
+
+            TextLink {
+                objectName: "problem"
+                visible: desk.canSayReady
+                text: qsTr("Found something, or something is in the way")
+                glyph: "found"
+                onClicked: page.foundAsked(desk.spaceId, desk.itemId, desk.place)
+                Layout.fillWidth: true
+            }
+
+            ActionButton {
+                objectName: "acceptWork"
+                visible: desk.cautionAbout === "" && desk.canAccept
+                text: qsTr("Looked at: accepted")
+                onClicked: page.finish(desk.accept())
                 Layout.fillWidth: true
             }
 

@@ -9,6 +9,8 @@ ToolPage {
     required property string spaceId
     property string itemId: ""
     property int what: -1
+    property bool isTax: false
+    readonly property TypedAmount typed: page.isTax ? desk.tax : desk.amount
 
     title: qsTr("Receipt")
     keepText: qsTr("Keep the receipt")
@@ -27,15 +29,11 @@ ToolPage {
         onTaken: path => chosen = path === chosen ? "" : path
     }
 
-    Heading {
+    AmountLine {
         objectName: "amount"
         width: parent.width
-        text: desk.amountText
-        font.pixelSize: Theme.figureSize
-        fontSizeMode: Text.HorizontalFit
-        minimumPixelSize: 20
-        wrapMode: Text.NoWrap
-        horizontalAlignment: Text.AlignRight
+        label: page.isTax ? qsTr("Tax in it") : qsTr("Sum")
+        figure: page.typed.text
     }
 
     ChipRow {
@@ -51,8 +49,16 @@ ToolPage {
 
     KeyPad {
         width: parent.width
-        onDigits: typed => desk.type(typed)
-        onRubbed: desk.rub()
+        onDigits: typed => page.typed.type(typed)
+        onRubbed: page.typed.rub()
+    }
+
+    Chips {
+        width: parent.width
+        chipName: "typed"
+        names: [qsTr("Sum %1").arg(desk.amount.text), qsTr("Tax in it %1").arg(desk.tax.text)]
+        chosen: page.isTax ? 1 : 0
+        onPicked: place => page.isTax = place === 1
     }
 
     LineField {

@@ -35,6 +35,11 @@ FocusScope {
         pages.push(markPage, { itemId: id }, StackView.Immediate);
     }
 
+    function openPunch(row: var) {
+        pages.push(lookPage, { row: row, spaceId: walk.currentId, place: walk.currentName },
+                   StackView.Immediate);
+    }
+
     // A tool of the belt works in the space on screen; from the house it first asks which.
     function useTool(tool: string) {
         if (shell.pageName === "housePage") {
@@ -48,7 +53,7 @@ FocusScope {
     function startTool(tool: string, spaceId: string) {
         const page = { photo: photoPage, mark: markListPage, punch: punchPage,
                        receipt: receiptPage, presence: presencePage,
-                       delivery: deliveryPage }[tool];
+                       delivery: deliveryPage, found: foundPage }[tool];
         pages.push(page, { spaceId: spaceId, place: walk.currentName }, StackView.Immediate);
     }
 
@@ -79,9 +84,10 @@ FocusScope {
             waiting: houseNow.waitingText
             onHouseAsked: shell.goHouse()
             onItemChosen: id => shell.openItem(id)
-            onPunchChosen: row => pages.push(lookPage, { row: row, spaceId: walk.currentId,
-                                                         place: walk.currentName },
-                                             StackView.Immediate)
+            onPunchChosen: row => shell.openPunch(row)
+            onPunchListAsked: pages.push(punchListPage, { spaceId: walk.currentId,
+                                                          place: walk.currentName },
+                                         StackView.Immediate)
             onDraftAsked: spaceId => pages.push(draftPage, { spaceId: spaceId, place: walk.currentName },
                                                 StackView.Immediate)
             onToolAsked: tool => shell.startTool(tool, walk.currentId)
@@ -115,8 +121,9 @@ FocusScope {
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
         height: visible ? implicitHeight : 0
         visible: shell.isOpen && spaceRows.count > 0
-        inUse: ({ markPage: "mark", markListPage: "mark", photoPage: "photo", punchPage: "punch",
-                  receiptPage: "receipt" })[shell.pageName] || ""
+        inUse: ({ markPage: "mark", markListPage: "mark", photoPage: "photo", foundPage: "photo",
+                  punchPage: "punch", receiptPage: "receipt", deliveryPage: "receipt",
+                  presencePage: "mark" })[shell.pageName] || ""
         onToolUsed: tool => shell.useTool(tool)
     }
 
@@ -134,6 +141,7 @@ FocusScope {
             house: houseNow
             onSpaceChosen: id => shell.goSpace(id)
             onItemChosen: id => shell.openItem(id)
+            onChangeChosen: id => pages.push(changePage, { changeId: id }, StackView.Immediate)
             met: peerDesk.metText
             onDevicesAsked: pages.push(devicesPage, {}, StackView.Immediate)
             onPreferencesAsked: pages.push(preferencesPage, {}, StackView.Immediate)
@@ -146,6 +154,8 @@ FocusScope {
         MarkPage {
             objectName: "markPage"
             onDone: shell.back()
+            onFoundAsked: (spaceId, itemId, place) => pages.push(
+                foundPage, { spaceId: spaceId, itemId: itemId, place: place }, StackView.Immediate)
         }
     }
 
@@ -182,6 +192,34 @@ FocusScope {
 
         LookPage {
             objectName: "lookPage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: punchListPage
+
+        PunchListPage {
+            objectName: "punchListPage"
+            onPunchChosen: row => shell.openPunch(row)
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: foundPage
+
+        FoundPage {
+            objectName: "foundPage"
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: changePage
+
+        ChangePage {
+            objectName: "changePage"
             onDone: shell.back()
         }
     }

@@ -16,6 +16,10 @@ Item {
     signal draftAsked()
     signal toolAsked(string tool)
     signal punchChosen(var punch)
+    signal punchListAsked()
+
+    // More are on a page of their own.
+    readonly property int mostPunches: 6
 
     ItemList {
         id: itemRows
@@ -86,12 +90,25 @@ Item {
             }
 
             Repeater {
-                model: punchRows
+                model: FirstRows {
+                    rows: punchRows
+                    most: page.mostPunches
+                }
 
                 PunchDelegate {
                     width: list.width
                     onChosen: page.punchChosen(row)
                 }
+            }
+
+            TextLink {
+                objectName: "allPunches"
+                visible: punchRows.count > page.mostPunches
+                x: Theme.edge
+                width: list.width - 2 * Theme.edge
+                text: qsTr("All %n to be put right", "", punchRows.count)
+                glyph: "punch"
+                onClicked: page.punchListAsked()
             }
 
             Hairline {
@@ -141,6 +158,15 @@ Item {
                 text: qsTr("Walk it: say what is to be done")
                 glyph: "walk"
                 onClicked: page.draftAsked()
+            }
+
+            TextLink {
+                objectName: "addFound"
+                x: Theme.edge
+                width: list.width - 2 * Theme.edge
+                text: qsTr("Found something")
+                glyph: "found"
+                onClicked: page.toolAsked("found")
             }
 
             TextLink {

@@ -18,6 +18,7 @@ Item {
     signal draftAsked(string spaceId)
     signal toolAsked(string tool)
     signal punchChosen(var row)
+    signal punchListAsked()
 
     function goTo(id: string) {
         view.highlightMoveDuration = 0;
@@ -35,7 +36,8 @@ Item {
         snapMode: ListView.SnapOneItem
         highlightRangeMode: ListView.StrictlyEnforceRange
         highlightMoveDuration: Theme.motionMs
-        boundsBehavior: Flickable.StopAtBounds
+        // Past the last room a swipe is felt, and is no touch of what lies under it.
+        boundsBehavior: Flickable.DragOverBounds
         cacheBuffer: 0
         model: walk.spaces
         onCurrentIndexChanged: if (walk.currentId !== "")
@@ -63,6 +65,7 @@ Item {
             onDraftAsked: walk.draftAsked(row.id)
             onToolAsked: tool => walk.toolAsked(tool)
             onPunchChosen: punch => walk.punchChosen(punch)
+            onPunchListAsked: walk.punchListAsked()
         }
     }
 

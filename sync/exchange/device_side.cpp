@@ -361,6 +361,11 @@ Result<void> DeviceSide::acknowledge(const std::vector<Entry>& entries, const Pu
             entry.name.number > numbers[lane]) {
             numbers[lane] = entry.name.number;
             ++meeting_.sent;
+            // What only owners read of any kind of record is let go once the peer has it.
+            if (!owner_ &&
+                store::laneOfGone(model::kindOf(entry.field)) == store::Lane::OwnerOnly) {
+                taking.forgetEntries.push_back(entry.name);
+            }
         }
     }
     if (numbers == done.value()) {
@@ -369,7 +374,7 @@ Result<void> DeviceSide::acknowledge(const std::vector<Entry>& entries, const Pu
     for (const auto& refusal : answer.refused) {
         taking.forgetEntries.push_back({own, refusal.lane, refusal.number});
     }
-    meeting_.refused += taking.forgetEntries.size();
+    meeting_.refused += answer.refused.size();
     LaneNumbers most = ever.value();
     for (std::size_t lane = 0; lane < 2; ++lane) {
         most[lane] = std::max(most[lane], numbers[lane]);

@@ -73,6 +73,8 @@ bool WriteJudge::leadMay(const Entry& entry, const model::Field* known) {
             return ownFact(entry, field::Presence::crew, {standing_.crew});
         case Kind::Photo:
             return mayPhoto(entry);
+        case Kind::Change:
+            return mayAsk(entry, gone);
         case Kind::Delivery:
             return !gone && mayDelivery(entry);
         case Kind::Caution:
@@ -143,6 +145,46 @@ bool WriteJudge::mayPhoto(const Entry& entry) {
         default:
             return view_.ownJobs.contains(refIn(entry.record, field::Photo::job));
     }
+}
+
+// A change is asked for once: nothing of it is written a second time, so that no sum is another
+// than the one an owner read; it may be taken back whole until somebody else has written in it.
+bool WriteJudge::mayAsk(const Entry& entry, bool gone) {
+    const Cells& held = cells(entry.record);
+    if (!isOwnRecord(entry.record) || (!gone && held.contains(entry.field))) {
+        return false;
+    }
+    switch (entry.field) {
+        case field::Change::job:
+            return isIn(view_.ownJobs, entry.value);
+        case field::Change::items: {
+            std::vector<RawId> items;
+            model::readRefs(entry.value, items);
+            if (!std::all_of(items.begin(), items.end(),
+                             [&](const RawId& item) { return view_.ownItems.contains(item); })) {
+                return false;
+            }
+            break;
+        }
+        case field::Change::photo:
+            if (!isOwnPhoto(idOf(entry.value))) {
+                return false;
+            }
+            break;
+        case field::Change::askedBy:
+            if (idOf(entry.value) != standing_.person) {
+                return false;
+            }
+            break;
+        default:
+            break;
+    }
+    return view_.ownJobs.contains(refIn(entry.record, field::Change::job));
+}
+
+bool WriteJudge::isOwnPhoto(const RawId& photo) {
+    return !cells(photo).empty() && isOwnRecord(photo) &&
+           view_.ownJobs.contains(refIn(photo, field::Photo::job));
 }
 
 bool WriteJudge::mayDelivery(const Entry& entry) {

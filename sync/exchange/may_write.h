@@ -2,7 +2,8 @@
 //
 // The catalog says which fields a crew lead writes at all; which records, is said here: progress on
 // own items, looks at own punch items that say fixed, own presence, own site photos, deliveries and
-// cautions of own items. Source: docs/sync.md, "Who may write what".
+// cautions of own items, changes asked for in the own name. Source: docs/sync.md, "Who may write
+// what".
 #pragma once
 
 #include <map>
@@ -37,6 +38,8 @@ class WriteJudge {
     [[nodiscard]] bool ownFact(const store::Entry& entry, model::FieldCode belongsTo,
                                const std::set<model::RawId>& allowed);
     [[nodiscard]] bool mayPhoto(const store::Entry& entry);
+    [[nodiscard]] bool mayAsk(const store::Entry& entry, bool gone);
+    [[nodiscard]] bool isOwnPhoto(const model::RawId& photo);
     [[nodiscard]] bool mayDelivery(const store::Entry& entry);
     [[nodiscard]] bool mayCaution(const store::Entry& entry);
     [[nodiscard]] bool mayVoid(const store::Entry& entry);

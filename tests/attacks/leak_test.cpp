@@ -3,11 +3,11 @@
 // neighbour's item and for somebody far. What a lead may see is written down here a second time, by
 // hand; everything else holds an amount or a word that stands nowhere else, so a field that is
 // added tomorrow is a secret until somebody says here that it is none. Then the lead's phones sync
-// through everything: a first snapshot, photos, marks, refusals, clashes, an item that goes to
-// another crew and comes back, a second phone. Their files (with SQLite's log), the bytes of every
-// call and answer, and the peer's log are searched in text and binary; and every entry on a phone
-// must be of a field that is listed. That the search finds what is there is shown on the peer's own
-// book.
+// through everything: a first snapshot, photos, marks, something found, refusals, clashes, an item
+// that goes to another crew and comes back, a second phone. Their files (with SQLite's log), the
+// bytes of every call and answer, and the peer's log are searched in text and binary; and every
+// entry on a phone must be of a field that is listed. That the search finds what is there is shown
+// on the peer's own book.
 #include <fstream>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -373,6 +373,32 @@ class Leak : public testing::Test {
         EXPECT_GT(store::SyncBook(*laptop_.book).clashes().value().size(), 5U);
     }
 
+    // Something the crew found, with what it asks for: the owner signs it and writes in it what is
+    // nobody else's to read.
+    void findSomething(Device& lead) {
+        const RawId change = lead.book->newId(lead.stamp());
+        store::Action found("found something");
+        found.set(change, field::Change::job, own_[Kind::Job]);
+        found.set(change, field::Change::items, "[\"" + own_[Kind::Item].hex() + "\"]");
+        found.set(change, field::Change::name, std::string("joists are rotten"));
+        found.set(change, field::Change::amount, std::int64_t{45'000});
+        found.set(change, field::Change::askedOn, std::int64_t{20'561});
+        write(lead, found);
+        meet(lead);
+        meet(laptop_);
+        ASSERT_TRUE(laptop_.book->record(Kind::Change, change).value().has_value());
+        EXPECT_FALSE(lead.book->record(Kind::Change, change).value().has_value());
+        store::Action sign("sign");
+        sign.set(change, field::Change::why, planted_.word("why a change asked for was signed"));
+        sign.set(change, field::Change::amount, planted_.amount("the sum it was signed at"));
+        sign.set(change, field::Change::contract, own_[Kind::Contract]);
+        sign.set(change, field::Change::signedOn, std::int64_t{20'562});
+        write(laptop_, sign);
+        meet(laptop_);
+        meet(lead);
+        EXPECT_FALSE(lead.book->record(Kind::Change, change).value().has_value());
+    }
+
     // What a lead may not do or know, asked for all the same.
     void tryWhatIsRefused(Device& lead) {
         store::Action wrong("not mine");
@@ -467,6 +493,7 @@ TEST_F(Leak, NothingOfTheOwnersReachesACrewLeadsPhone) {
     EXPECT_GT(lead.book->rows<model::Item>().value().size(), 1U);  // the own and the neighbour's
     const auto copies = std::filesystem::path(lead.path + ".photos") / sync::kCopies;
     EXPECT_TRUE(std::filesystem::exists(copies / own_[Kind::Photo].hex()));
+    findSomething(lead);
     tryWhatIsRefused(lead);
 
     Device other(peer_, laptop_.invite({{"role", "owner"}}), 4, planted_.word("device.name (2)"));

@@ -34,11 +34,14 @@ class PhoneTest : public testing::TestWithParam<QSize> {
         }
     }
 
+    bool clockRuns_ = false;
+
     // Takes the phone in hand, with the house open where `path` names its book.
     Thumb& hold(const std::string& path, int textPercent = 100) {
         Held held;
         held.size = GetParam();
         held.now = noonOnFriday();
+        held.clockRuns = clockRuns_;
         held.book = QString::fromStdString(path);
         held.pictures = QString::fromStdString(folder_.file("pictures"));
         held.textPercent = textPercent;

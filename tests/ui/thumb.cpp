@@ -4,6 +4,7 @@
 #include <mutex>
 #include <random>
 
+#include <QElapsedTimer>
 #include <QQmlEngine>
 #include <QQuickWindow>
 #include <QTest>
@@ -63,7 +64,12 @@ QStringList& Thumb::complaints() {
 Thumb::Thumb(const Held& held, Settle settled) {
     qInstallMessageHandler(keepComplaint);
     phone::Surroundings surroundings;
-    surroundings.now = [now = held.now] { return now; };
+    QElapsedTimer running;
+    running.start();
+    surroundings.now = [now = held.now, running, runs = held.clockRuns] {
+        return runs ? model::Instant::fromMilliseconds(now.milliseconds() + running.elapsed())
+                    : now;
+    };
     auto numbers = std::make_shared<std::mt19937_64>(held.chance);
     auto one = std::make_shared<std::mutex>();
     surroundings.random = [numbers, one](std::uint8_t* bytes, std::size_t count) {
@@ -74,6 +80,7 @@ Thumb::Thumb(const Held& held, Settle settled) {
     surroundings.settingsFile = folder_.filePath(QStringLiteral("phone.ini"));
     surroundings.bookFolder = folder_.filePath(QStringLiteral("books"));
     surroundings.pictureFolders = {held.pictures};
+    surroundings.meetSoonMs = held.meetSoonMs;
     surroundings.timeZone = QStringLiteral("America/Chicago");
     preferences_ = std::make_unique<phone::Preferences>(surroundings.settingsFile);
     preferences_->setThemeMode(held.theme);
@@ -136,6 +143,20 @@ std::vector<QQuickItem*> Thumb::controls() const {
     std::vector<QQuickItem*> found;
     collect(view_->rootObject(), [&](QQuickItem* item) {
         if (item->inherits("QQuickAbstractButton") && item->isEnabled() && isSeen(*item)) {
+            found.push_back(item);
+        }
+    });
+    return found;
+}
+
+std::vector<QQuickItem*> Thumb::textItems() const {
+    std::vector<QQuickItem*> found;
+    collect(view_->rootObject(), [&](QQuickItem* item) {
+        bool slides = false;
+        for (const QQuickItem* outer = item; outer != nullptr; outer = outer->parentItem()) {
+            slides = slides || outer->objectName() == QLatin1String("chips");
+        }
+        if (item->inherits("QQuickText") && !slides && item->width() > 0 && isSeen(*item)) {
             found.push_back(item);
         }
     });

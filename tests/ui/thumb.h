@@ -26,9 +26,12 @@ struct Held {
     int textPercent = 100;
     QString language = QStringLiteral("en");
     model::Instant now;
-    QString book;                // to open; "" for none
+    bool clockRuns =
+        false;     // on from `now`; a peer that was started again takes nothing signed before
+    QString book;  // to open; "" for none
     unsigned chance = 20260522;  // seed; two programs over one book must not make the same ids
     QString pictures;            // the folder of the device's pictures
+    int meetSoonMs = 3'600'000;  // after a change; tests say when they meet
 };
 
 class Thumb {
@@ -66,6 +69,8 @@ class Thumb {
     [[nodiscard]] std::vector<QQuickItem*> all(const QString& objectName) const;
     // Every control that can be pressed and is on screen.
     [[nodiscard]] std::vector<QQuickItem*> controls() const;
+    // Every text that is on screen and in no strip that slides sideways.
+    [[nodiscard]] std::vector<QQuickItem*> textItems() const;
     // Waits for the nth of them; null where it does not come.
     [[nodiscard]] QQuickItem* find(const QString& objectName, int nth = 0) const;
     // Whether a visible text anywhere holds `words`.

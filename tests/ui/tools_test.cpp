@@ -5,6 +5,7 @@
 #include "core/store/photos.h"
 
 #include "mobile/site_photos.h"
+#include "tests/support/pictures.h"
 #include "tests/ui/phone_test.h"
 
 namespace ledgerboard::ui {
@@ -122,6 +123,72 @@ TEST_P(ToolsTest, AReceiptTakesFourTapsAndDigits) {
     EXPECT_EQ(rows.spends[0].photo, rows.photos[0].id);
     EXPECT_EQ(rows.photos[0].purpose, model::Purpose::Receipt);
     expectKept(rows.photos[0]);
+}
+
+TEST_P(ToolsTest, TheTaxInAReceiptIsTypedBesideItsSum) {
+    Thumb& thumb = hold();
+    thumb.tap("tool-receipt");
+    const auto type = [&](const std::vector<const char*>& keys) {
+        for (const char* key : keys) {
+            thumb.scrollTo(key);
+            thumb.tap(key);
+        }
+    };
+    type({"key1", "key0", "key00"});
+    thumb.scrollTo("typed");
+    thumb.tap("typed", 1);
+    type({"key8", "key00", "key00"});
+    thumb.tap("keepTool");
+    EXPECT_TRUE(thumb.says("The tax is more than the whole sum."));
+    EXPECT_TRUE(rowsOf(house_).spends.empty());
+    thumb.tap("closeNote");
+    type({"key", "key"});  // rubs out the last two digits
+    thumb.tap("keepTool");
+    const auto rows = rowsOf(house_);
+    ASSERT_EQ(rows.spends.size(), 1u);
+    EXPECT_EQ(rows.spends[0].amount, model::Money::of(10));
+    EXPECT_EQ(rows.spends[0].tax, model::Money::of(8));
+}
+
+// Exif 2.32, 4.6.5: DateTimeOriginal is the camera's own clock, OffsetTimeOriginal its zone.
+TEST_P(ToolsTest, AKeptPhotoIsOfTheDayTheCameraSays) {
+    const QString path = QString::fromStdString(folder_.file("pictures/0.jpg"));
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const std::string plain = file.readAll().toStdString();
+    file.close();
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(QByteArray::fromStdString(
+        ledgerboard::tests::withCameraTime(plain, "2026:05:08 14:05:00")));
+    file.close();
+    Thumb& thumb = hold();
+    phone::SitePhotos photos;
+    photos.setSpaceId(thumb.preferences().lastSpace());
+    ASSERT_TRUE(photos.keepPicture(path, 0));
+    // 14:05 in Chicago in May is 19:05 UTC.
+    EXPECT_EQ(rowsOf(house_).photos.at(0).takenAt->toString(), "2026-05-08T19:05:00.000Z");
+}
+
+TEST_P(ToolsTest, SomethingFoundIsAnAskedChangeThatAnOwnerSigns) {
+    Thumb& thumb = hold();
+    thumb.hold("tool-photo");
+    thumb.type("foundWords", "joists are rotten");
+    thumb.tap("picture");
+    thumb.tap("keepTool");
+    EXPECT_EQ(thumb.taps(), 3);
+    auto rows = rowsOf(house_);
+    ASSERT_EQ(rows.changes.size(), 1u);
+    EXPECT_EQ(rows.changes[0].askedOn->toString(), "2026-05-15");
+    EXPECT_EQ(rows.changes[0].photo, rows.photos.at(0).id);
+    EXPECT_FALSE(rows.changes[0].amount.has_value());
+    EXPECT_EQ(rows.photos[0].caption, "joists are rotten");
+    thumb.tap("wholeHouse");
+    thumb.tapText("need", "Say yes or no to joists are rotten");
+    EXPECT_TRUE(thumb.says("Asked today by Owner"));
+    thumb.tap("signNewMoney");
+    rows = rowsOf(house_);
+    EXPECT_EQ(rows.changes[0].signedOn->toString(), "2026-05-15");
+    EXPECT_EQ(rows.changes[0].paidFrom, model::PaidFrom::NewMoney);
 }
 
 TEST_P(ToolsTest, AReceiptMayWaitForItsAmount) {

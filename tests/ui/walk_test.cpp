@@ -1,6 +1,9 @@
 // Protects the walk through the house: one swipe to the next space, the strip, the house, notes, a
 // job begun from nothing, and that a crew lead's phone has no way to money.
 #include <QFile>
+#include <QTranslator>
+
+#include "core/compute/caution_rules.h"
 
 #include "tests/ui/phone_test.h"
 
@@ -127,6 +130,17 @@ TEST(Translations, NoneIsUnfinished) {
         const QByteArray all = file.readAll();
         EXPECT_TRUE(all.contains("<translation>")) << name;
         EXPECT_FALSE(all.contains("unfinished")) << name;
+    }
+}
+
+TEST(Translations, EveryCautionIsToldInSpanish) {
+    QTranslator spanish;
+    ASSERT_TRUE(spanish.load(QStringLiteral(":/i18n/phone_es")));
+    for (const auto& row : compute::cautionRows()) {
+        for (const auto& words : {row.about, row.text, row.consequence}) {
+            const QString told = spanish.translate("Caution", std::string(words).c_str());
+            EXPECT_FALSE(told.isEmpty()) << words;
+        }
     }
 }
 

@@ -81,6 +81,19 @@ class ExchangeTest : public testing::Test {
         action.set(item, field::Item::crew, crew);
     }
 
+    // What the program itself would not write.
+    void writeAsAChangedProgram(Phone& phone, RawId record, model::FieldCode code,
+                                const model::Value& value) {
+        store::Entry entry;
+        const auto last = store::SyncBook(*phone.book).lastNumbers(phone.device()).value();
+        entry.name = {phone.device(), store::Lane::OwnerOnly, last[0] + 1};
+        entry.clock = model::HybridClock{}.next(star.stampOf(phone));
+        entry.record = record;
+        entry.field = code;
+        entry.value = value;
+        ASSERT_TRUE(phone.book->apply(std::vector{entry}).ok());
+    }
+
     RawId mark(Phone& phone, RawId item, std::int64_t basisPoints) {
         Action action("mark");
         const RawId mark = id(phone);
@@ -282,6 +295,88 @@ TEST_F(ExchangeTest, WhatACrewLeadMayNotWriteIsSetAsideAndForgottenThere) {
     EXPECT_TRUE(model::isEmpty(valueOf(*lead.book, house.tiling, field::Item::lumpSum)));
     EXPECT_TRUE(laptop.book->verify(false).value().findings.empty());
     EXPECT_TRUE(lead.book->verify(false).value().findings.empty());
+}
+
+// Of something found: it reaches the owner as an asked change, and the phone lets go of it.
+TEST_F(ExchangeTest, ACrewLeadAsksForAChangeOnceAndOnlyAnOwnerSignsIt) {
+    Phone lead = star.join(Role::CrewLead, house.tilers);
+    meet(lead);
+    const RawId photo = id(lead);
+    const RawId change = id(lead);
+    Action found("found something");
+    found.set(photo, field::Photo::job, house.job);
+    found.set(photo, field::Photo::space, house.bath);
+    found.set(photo, field::Photo::digest, std::string(64, 'a'));
+    found.set(photo, field::Photo::purpose, std::string("site"));
+    found.set(change, field::Change::job, house.job);
+    found.set(change, field::Change::items, "[\"" + house.tiling.hex() + "\"]");
+    found.set(change, field::Change::name, std::string("joists are rotten"));
+    found.set(change, field::Change::amount, std::int64_t{45'000});
+    found.set(change, field::Change::askedOn, std::int64_t{20'500});
+    found.set(change, field::Change::photo, photo);
+    found.set(change, field::Change::askedBy, lead.book->me().raw());
+    write(lead, found);
+    meet(lead);
+    EXPECT_EQ(lead.last.refused, 0u);
+    meet(laptop);
+    EXPECT_EQ(valueOf(*laptop.book, change, field::Change::amount),
+              model::Value{std::int64_t{45'000}});
+    EXPECT_EQ(valueOf(*laptop.book, change, field::Change::askedBy),
+              model::Value{lead.book->me().raw()});
+    EXPECT_FALSE(has(lead, Kind::Change, change));  // nor anything the owner writes in it
+    set(laptop, change, field::Change::signedOn, std::int64_t{20'501});
+    meet(laptop);
+    meet(lead);
+    EXPECT_FALSE(has(lead, Kind::Change, change));
+    EXPECT_TRUE(has(lead, Kind::Photo, photo));
+    EXPECT_EQ(lead.book->dump().value(), fromNothing(lead));
+    // What was asked stays as it was asked, and nobody but an owner signs.
+    set(lead, change, field::Change::amount, std::int64_t{99'000});
+    meet(lead);
+    EXPECT_EQ(lead.last.refused, 1u);
+    EXPECT_EQ(valueOf(*star.peerBook, change, field::Change::amount),
+              model::Value{std::int64_t{45'000}});
+    for (const auto& [code, value] :
+         {std::pair(field::Change::signedOn, model::Value{std::int64_t{20'502}}),
+          std::pair(field::Change::paidFrom, model::Value{std::string("new money")}),
+          std::pair(field::Change::contract, model::Value{house.contract}),
+          std::pair(field::Change::items, model::Value{"[\"" + house.painting.hex() + "\"]"}),
+          std::pair(field::Change::askedBy, model::Value{laptop.book->me().raw()})}) {
+        const RawId another = id(lead);
+        Action begun("something else");
+        begun.set(another, field::Change::job, house.job);
+        write(lead, begun);
+        writeAsAChangedProgram(lead, another, code, value);
+        meet(lead);
+        EXPECT_EQ(lead.last.refused, 1u) << code;
+        EXPECT_TRUE(model::isEmpty(valueOf(*star.peerBook, another, code))) << code;
+    }
+    EXPECT_TRUE(lead.book->verify(false).value().findings.empty());
+}
+
+TEST_F(ExchangeTest, WhatACrewAskedForIsTakenBackUntilAnOwnerWroteInIt) {
+    Phone lead = star.join(Role::CrewLead, house.tilers);
+    meet(lead);
+    std::vector<RawId> asked;
+    for (int k = 0; k < 2; ++k) {
+        asked.push_back(id(lead));
+        Action action("found something");
+        action.set(asked.back(), field::Change::job, house.job);
+        action.set(asked.back(), field::Change::name, std::string("wet wall"));
+        write(lead, action);
+        if (k == 0) {
+            meet(lead);
+            meet(laptop);
+            set(laptop, asked[0], field::Change::refusedOn, std::int64_t{20'501});
+            meet(laptop);
+        }
+        Action back("take it back");
+        back.drop(Kind::Change, asked.back());
+        write(lead, back);
+        meet(lead);
+    }
+    EXPECT_FALSE(star.peerBook->record(Kind::Change, asked[0]).value()->gone);
+    EXPECT_TRUE(star.peerBook->record(Kind::Change, asked[1]).value()->gone);
 }
 
 TEST_F(ExchangeTest, ACrewLeadNeitherVoidsNorEditsWhatAnOwnerSaid) {
