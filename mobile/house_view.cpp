@@ -56,11 +56,12 @@ QString HouseView::waitingText() const {
 }
 
 QString HouseView::accessText() const {
-    if (now() == nullptr) {
-        return {};
+    if (now() == nullptr || now()->isOwner) {
+        return {};  // an owner knows
     }
     QStringList parts{Said::text(now()->rows.job.address), Said::text(now()->rows.job.access)};
     parts.removeAll(QString());
+    parts.removeAll(name());
     return parts.join(QStringLiteral(". "));
 }
 

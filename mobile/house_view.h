@@ -26,7 +26,7 @@ class HouseView : public QObject {
     [[nodiscard]] QString dayText() const;
     // "3 marks and 2 photos wait"; what has not left the phone, in one line.
     [[nodiscard]] QString waitingText() const;
-    // Where it stands and how one gets in: address, gate, lock, hours.
+    // A crew lead's: where it stands and how one gets in (address, gate, lock, hours).
     [[nodiscard]] QString accessText() const;
     [[nodiscard]] bool hasLevel() const;
     [[nodiscard]] double lean() const;

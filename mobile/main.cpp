@@ -32,6 +32,7 @@ int main(int argc, char** argv) {
     surroundings.bookFolder = folder;
     surroundings.pictureFolders =
         QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
+    surroundings.usesSenses = true;
     surroundings.timeZone = QString::fromUtf8(QTimeZone::systemTimeZoneId());
 
     QNetworkInformation::loadBackendByFeatures(QNetworkInformation::Feature::Reachability);

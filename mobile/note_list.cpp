@@ -12,12 +12,13 @@ void NoteList::fill() {
         for (auto note = now->rows.notes.rbegin(); note != now->rows.notes.rend(); ++note) {
             const QString space =
                 note->space.isNil() ? QString() : Said::text(note->space.raw().toString());
-            if (space != spaceId() || note->text.empty()) {
+            if (space != spaceId() || (note->text.empty() && note->sound.empty())) {
                 continue;
             }
             NoteRow row;
             row.id = Said::text(note->id.raw().toString());
             row.text = Said::text(note->text);
+            row.spoken = note->text.empty();
             if (const Found found = findItem(*now, note->item); found.item != nullptr) {
                 row.about = Said::text(now->rows.items[found.item->row].object);
             }
@@ -42,6 +43,20 @@ bool NoteList::keepNote(const QString& text) {
     note.text = words;
     store::Action action("note");
     action.add(note);
+    return book.keep(action, tr("Note kept"));
+}
+
+bool NoteList::typeOut(const QString& noteId, const QString& text) {
+    JobBook& book = *JobBook::here();
+    const std::string words = text.trimmed().toStdString();
+    const auto note = model::RawId::parse(noteId.toStdString());
+    if (words.empty() || !note.ok() || book.now() == nullptr) {
+        return false;
+    }
+    store::Action action("note typed out");
+    action.set(note.value(), model::field::Note::text, model::Value{words});
+    action.set(note.value(), model::field::Note::typedOn,
+               model::Value{std::int64_t{book.now()->today.days()}});
     return book.keep(action, tr("Note kept"));
 }
 

@@ -13,12 +13,14 @@ struct NoteRow {
     QML_VALUE_TYPE(noteRow)
     Q_PROPERTY(QString id MEMBER id)
     Q_PROPERTY(QString text MEMBER text)
+    Q_PROPERTY(bool spoken MEMBER spoken)
     Q_PROPERTY(QString about MEMBER about)
 
   public:
     QString id;
     QString text;
-    QString about;  // the item, "" where it is about the space
+    bool spoken = false;  // kept as sound, and not typed yet
+    QString about;        // the item, "" where it is about the space
 
     friend bool operator==(const NoteRow&, const NoteRow&) = default;
 };
@@ -32,6 +34,8 @@ class NoteList : public SpaceRows {
 
     // True once it is on disk. Empty text is no note.
     Q_INVOKABLE bool keepNote(const QString& text);
+    // What a spoken note says, typed out today.
+    Q_INVOKABLE bool typeOut(const QString& noteId, const QString& text);
 
   private:
     void fill() override;

@@ -397,6 +397,22 @@
         <source>Code</source>
         <translation>Código</translation>
     </message>
+    <message>
+        <source>Read the invitation from a picture</source>
+        <translation>Leer la invitación de una foto</translation>
+    </message>
+    <message>
+        <source>No invitation is read in that picture. Take it straight on and close, or type the code.</source>
+        <translation>En esa foto no se lee ninguna invitación. Tómela de frente y de cerca, o escriba el código.</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Fotos (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
 </context>
 <context>
     <name>DraftPage</name>
@@ -645,6 +661,10 @@
         <source>Keep the note</source>
         <translation>Guardar la nota</translation>
     </message>
+    <message>
+        <source>Hear it</source>
+        <translation>Oírla</translation>
+    </message>
 </context>
 <context>
     <name>PageHead</name>
@@ -678,6 +698,10 @@
     <message>
         <source>Before, from this spot: stand where it was taken.</source>
         <translation>Antes, desde este punto: párese donde se tomó.</translation>
+    </message>
+    <message>
+        <source>No camera is open to this program here: pictures come from this device&apos;s folder.</source>
+        <translation>Este programa no tiene cámara aquí: las fotos salen de la carpeta de este aparato.</translation>
     </message>
 </context>
 <context>
@@ -788,8 +812,8 @@
     <message numerus="yes">
         <source>%n punch item(s) open.</source>
         <translation>
-            <numerusform>Queda %n detalle por corregir.</numerusform>
-            <numerusform>Quedan %n detalles por corregir.</numerusform>
+            <numerusform>%n cosa por corregir.</numerusform>
+            <numerusform>%n cosas por corregir.</numerusform>
         </translation>
     </message>
 </context>
@@ -1055,6 +1079,49 @@
         <source>Found something</source>
         <translation>Encontré algo</translation>
     </message>
+    <message>
+        <source>Spoken note, not typed yet</source>
+        <translation>Nota hablada, sin escribir</translation>
+    </message>
+    <message>
+        <source>Hear it and type it out</source>
+        <translation>Oírla y escribirla</translation>
+    </message>
+    <message>
+        <source>Speak a note</source>
+        <translation>Decir una nota</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenPage</name>
+    <message>
+        <source>Spoken note</source>
+        <translation>Nota hablada</translation>
+    </message>
+    <message>
+        <source>The sound stays on this phone. What it says can be typed later.</source>
+        <translation>El sonido se queda en este teléfono. Lo que dice se puede escribir después.</translation>
+    </message>
+    <message>
+        <source>No microphone is found on this device.</source>
+        <translation>Este aparato no tiene micrófono.</translation>
+    </message>
+    <message>
+        <source>Stop and keep it</source>
+        <translation>Parar y guardar</translation>
+    </message>
+    <message>
+        <source>Speak</source>
+        <translation>Hablar</translation>
+    </message>
+    <message>
+        <source>Type a note instead</source>
+        <translation>Escribir una nota</translation>
+    </message>
+    <message>
+        <source>It was not recorded: %1</source>
+        <translation>No se grabó: %1</translation>
+    </message>
 </context>
 <context>
     <name>StartPage</name>
@@ -1127,6 +1194,17 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>Viewfinder</name>
+    <message>
+        <source>The camera does not start: %1</source>
+        <translation>La cámara no enciende: %1</translation>
+    </message>
+    <message>
+        <source>Take the picture</source>
+        <translation>Tomar la foto</translation>
     </message>
 </context>
 <context>
@@ -1583,6 +1661,21 @@
     <message>
         <source>Photo kept, %1</source>
         <translation>Foto guardada, %1</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::phone::SoundDesk</name>
+    <message>
+        <source>Nothing was recorded.</source>
+        <translation>No se grabó nada.</translation>
+    </message>
+    <message>
+        <source>Spoken note kept, to be typed later</source>
+        <translation>Nota hablada guardada, para escribirla después</translation>
+    </message>
+    <message>
+        <source>The sound is on the phone that recorded it.</source>
+        <translation>El sonido está en el teléfono que lo grabó.</translation>
     </message>
 </context>
 <context>

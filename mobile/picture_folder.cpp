@@ -14,7 +14,7 @@ namespace ledgerboard::phone {
 namespace {
 
 // More are not looked through at a visit.
-constexpr qsizetype kMostPictures = 200;
+constexpr qsizetype kMostPictures = 500;
 
 }  // namespace
 

@@ -19,6 +19,7 @@ struct Surroundings {
     QString bookFolder;          // where new books go
     QStringList pictureFolders;  // where this device's camera puts its pictures
     QString timeZone;            // of this device, for a new job; may be empty
+    bool usesSenses = false;     // camera and microphone, where there are any
     // How long after a change, or after the network came back, the peer is met: longer than undo is
     // offered, so that slips stay here.
     int meetSoonMs = 12'000;

@@ -15,7 +15,7 @@ constexpr int kSquare = 24;
 
 // Words with a space between: "M x y" lifts the pencil, "L x y" draws to there, "Z" closes, "O x y
 // r" is a circle.
-constexpr std::array<std::pair<const char*, const char*>, 21> kDrawings = {{
+constexpr std::array<std::pair<const char*, const char*>, 22> kDrawings = {{
     {"photo", "M 3 7 L 7 7 L 9 4 L 15 4 L 17 7 L 21 7 L 21 20 L 3 20 Z O 12 13 4"},
     {"mark",
      "M 2 14 L 2 20 L 22 20 L 22 14 M 6 20 L 6 17 M 10 20 L 10 16 M 14 20 L 14 17 "
@@ -43,6 +43,9 @@ constexpr std::array<std::pair<const char*, const char*>, 21> kDrawings = {{
      "O 6.5 18 2.2 O 17.5 18 2.2"},
     {"found", "O 10.5 10.5 6.5 M 15.5 15.5 L 21 21"},
     {"walk", "O 13 4.5 2 M 12 8 L 9 13 L 13 15 L 12 21 M 9 13 L 6 21 M 12 8 L 16 12 L 19 12"},
+    {"speak",
+     "M 9 4 L 15 4 L 15 13 L 9 13 Z M 5.5 11 L 5.5 13 L 8.5 16.5 L 15.5 16.5 L 18.5 13 L 18.5 11 "
+     "M 12 16.5 L 12 21 M 8.5 21 L 15.5 21"},
     {"folder", "M 3 5 L 10 5 L 12 8 L 21 8 L 21 19 L 3 19 Z"},
     {"again",
      "M 19 12 L 16 17.5 L 9.5 18.5 L 5 14 L 6 8 L 11.5 5 L 17 7.5 M 17.5 3 L 17 7.5 "

@@ -15,11 +15,14 @@ Rectangle {
         { tool: "photo", words: qsTr("Photo"), held: "found" },
         { tool: "mark", words: qsTr("Mark"), held: "presence" }
     ].concat(JobBook.isOwner ? [
-        { tool: "punch", words: qsTr("Punch") },
+        { tool: "punch", words: qsTr("Punch"), held: "spoken" },
         { tool: "receipt", words: qsTr("Receipt"), held: "delivery" }
     ] : [])
 
-    implicitHeight: Theme.beltTarget + Theme.gap(5)
+    // Large type makes the tools higher.
+    readonly property int toolHeight: Math.max(Theme.beltTarget, 2 * Theme.smallSize + Theme.gap(9))
+
+    implicitHeight: belt.toolHeight + Theme.gap(5)
     color: Theme.belt
 
     Row {
@@ -37,7 +40,7 @@ Rectangle {
 
                 objectName: "tool-" + modelData.tool
                 width: Math.floor((row.width - (belt.tools.length - 1) * row.spacing) / belt.tools.length)
-                height: Theme.beltTarget
+                height: belt.toolHeight
                 glyph: modelData.tool
                 text: modelData.words
                 inUse: belt.inUse === modelData.tool

@@ -30,7 +30,8 @@ PressArea {
             }
 
             Words {
-                width: parent.width
+                width: parent.width - Theme.gap(2)
+                anchors.horizontalCenter: parent.horizontalCenter
                 text: tool.text
                 color: tool.tone
                 font.pixelSize: Theme.smallSize

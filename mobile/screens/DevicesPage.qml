@@ -1,5 +1,6 @@
 // The peer this phone meets: what waits, when it last met, joining one by a code.
 import QtQuick
+import QtQuick.Dialogs
 import Ledgerboard.Look
 import Ledgerboard.Phone
 
@@ -8,6 +9,15 @@ ToolPage {
 
     required property PeerDesk peer
     property string waiting: ""
+    property bool noCode: false
+
+    // What an invitation's picture says joins at once.
+    function readCode(picture: string) {
+        const words = eye.readPicture(picture);
+        page.noCode = words === "";
+        if (!page.noCode)
+            page.peer.join(words, "");
+    }
 
     title: qsTr("Devices")
     under: page.peer.hasPeer ? page.peer.peerText : qsTr("This phone meets no peer yet.")
@@ -42,6 +52,48 @@ ToolPage {
         width: parent.width
         visible: !page.peer.hasPeer
         text: qsTr("An owner makes an invitation, which shows an address and a code of five groups. The book on this phone comes along where the invitation is an owner's.")
+    }
+
+    Loader {
+        id: finder
+        width: parent.width
+        active: page.visible && !page.peer.hasPeer && !page.peer.isBusy && Senses.hasCamera
+        visible: active
+        source: "CodeFinder.qml"
+    }
+
+    Connections {
+        target: finder.item
+
+        function onSeen(words: string) {
+            page.peer.join(words, "");
+        }
+    }
+
+    CodeEye { id: eye }
+
+    TextLink {
+        objectName: "codePicture"
+        visible: !page.peer.hasPeer
+        width: parent.width
+        text: qsTr("Read the invitation from a picture")
+        glyph: "photo"
+        onClicked: pictures.open()
+    }
+
+    Words {
+        objectName: "noCode"
+        width: parent.width
+        visible: page.noCode
+        text: qsTr("No invitation is read in that picture. Take it straight on and close, or type the code.")
+        font.bold: true
+    }
+
+    FileDialog {
+        id: pictures
+        title: qsTr("Read the invitation from a picture")
+        nameFilters: [qsTr("Pictures (*.png *.jpg *.jpeg)"), qsTr("All files (*)")]
+        onAccepted: page.readCode(selectedFile)
     }
 
     LineField {

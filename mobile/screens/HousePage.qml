@@ -51,6 +51,9 @@ Item {
             }
 
             RowLayout {
+                // The words between the two ends need a line of their own.
+                readonly property bool isLarge: Theme.textPercent > 130
+
                 width: parent.inner
                 visible: page.house.hasLevel
 
@@ -62,7 +65,7 @@ Item {
                 }
 
                 Words {
-                    text: page.house.levelText
+                    text: parent.isLarge ? "" : page.house.levelText
                     textFormat: Text.StyledText
                     horizontalAlignment: Text.AlignHCenter
                     Layout.fillWidth: true
@@ -74,6 +77,13 @@ Item {
                     font.pixelSize: Theme.smallSize
                     Layout.alignment: Qt.AlignTop
                 }
+            }
+
+            Words {
+                visible: page.house.hasLevel && Theme.textPercent > 130
+                width: parent.inner
+                text: page.house.levelText
+                textFormat: Text.StyledText
             }
 
             Heading {

@@ -9,6 +9,9 @@ Item {
 
     required property string spaceId
     required property string place
+    // A spoken note to be typed out; "" for a new one.
+    property string noteId: ""
+    property string trouble: ""
 
     signal done()
 
@@ -33,6 +36,26 @@ Item {
             Layout.fillWidth: true
         }
 
+        SoundDesk {
+            id: sound
+            onFailed: why => page.trouble = why
+        }
+
+        TextLink {
+            objectName: "play"
+            visible: page.noteId !== ""
+            text: qsTr("Hear it")
+            glyph: "speak"
+            onClicked: sound.play(page.noteId)
+            Layout.fillWidth: true
+        }
+
+        Words {
+            visible: text !== ""
+            text: page.trouble
+            Layout.fillWidth: true
+        }
+
         Flickable {
             contentHeight: field.implicitHeight
             clip: true
@@ -54,7 +77,8 @@ Item {
             text: qsTr("Keep the note")
             enabled: field.text.trim() !== ""
             filled: true
-            onClicked: if (notes.keepNote(field.text))
+            onClicked: if (page.noteId === "" ? notes.keepNote(field.text)
+                                              : notes.typeOut(page.noteId, field.text))
                            page.done()
             Layout.fillWidth: true
         }

@@ -25,9 +25,42 @@ ToolPage {
         onPicked: place => page.stage = place
     }
 
+    Loader {
+        id: finder
+        width: parent.width
+        active: Senses.hasCamera
+        visible: active
+        source: "Viewfinder.qml"
+    }
+
+    Binding {
+        target: finder.item
+        property: "before"
+        value: page.stage === 2 ? photos.before : ""
+        when: finder.item !== null
+    }
+
+    Connections {
+        target: finder.item
+
+        function onTaken(path: string) {
+            photos.keepPicture(path, page.stage);
+            Senses.forget(path);
+        }
+    }
+
+    Words {
+        objectName: "noCamera"
+        width: parent.width
+        visible: !Senses.hasCamera
+        text: qsTr("No camera is open to this program here: pictures come from this device's folder.")
+        color: Theme.pencil
+        font.pixelSize: Theme.smallSize
+    }
+
     Column {
         width: parent.width
-        visible: page.stage === 2 && photos.before.toString() !== ""
+        visible: !Senses.hasCamera && page.stage === 2 && photos.before.toString() !== ""
         spacing: Theme.gap(1)
 
         Image {

@@ -33,6 +33,7 @@ Column {
 
     GridView {
         id: view
+        objectName: "pictures"
         width: parent.width + Theme.gap(2)
         height: Math.min(grid.rowsShown, Math.ceil(pictures.count / 3)) * cellHeight
         cellWidth: grid.side + Theme.gap(2)

@@ -53,7 +53,7 @@ FocusScope {
     function startTool(tool: string, spaceId: string) {
         const page = { photo: photoPage, mark: markListPage, punch: punchPage,
                        receipt: receiptPage, presence: presencePage,
-                       delivery: deliveryPage, found: foundPage }[tool];
+                       delivery: deliveryPage, found: foundPage, spoken: spokenPage }[tool];
         pages.push(page, { spaceId: spaceId, place: walk.currentName }, StackView.Immediate);
     }
 
@@ -91,6 +91,9 @@ FocusScope {
             onDraftAsked: spaceId => pages.push(draftPage, { spaceId: spaceId, place: walk.currentName },
                                                 StackView.Immediate)
             onToolAsked: tool => shell.startTool(tool, walk.currentId)
+            onTypeOutAsked: (spaceId, noteId) => pages.push(
+                notePage, { spaceId: spaceId, place: walk.currentName, noteId: noteId },
+                StackView.Immediate)
             onNoteAsked: spaceId => pages.push(notePage, { spaceId: spaceId, place: walk.currentName },
                                                StackView.Immediate)
         }
@@ -122,7 +125,8 @@ FocusScope {
         height: visible ? implicitHeight : 0
         visible: shell.isOpen && spaceRows.count > 0
         inUse: ({ markPage: "mark", markListPage: "mark", photoPage: "photo", foundPage: "photo",
-                  punchPage: "punch", receiptPage: "receipt", deliveryPage: "receipt",
+                  punchPage: "punch", spokenPage: "punch", receiptPage: "receipt",
+                  deliveryPage: "receipt",
                   presencePage: "mark" })[shell.pageName] || ""
         onToolUsed: tool => shell.useTool(tool)
     }
@@ -202,6 +206,20 @@ FocusScope {
         PunchListPage {
             objectName: "punchListPage"
             onPunchChosen: row => shell.openPunch(row)
+            onDone: shell.back()
+        }
+    }
+
+    Component {
+        id: spokenPage
+
+        SpokenPage {
+            objectName: "spokenPage"
+            onNoteAsked: {
+                shell.back();
+                pages.push(notePage, { spaceId: walk.currentId, place: walk.currentName },
+                           StackView.Immediate);
+            }
             onDone: shell.back()
         }
     }

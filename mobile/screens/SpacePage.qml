@@ -13,6 +13,7 @@ Item {
     signal houseAsked()
     signal itemChosen(string id)
     signal noteAsked()
+    signal typeOutAsked(string noteId)
     signal draftAsked()
     signal toolAsked(string tool)
     signal punchChosen(var punch)
@@ -136,6 +137,7 @@ Item {
                     Words {
                         width: parent.width - 2 * Theme.edge
                         topPadding: Theme.gap(3)
+                        visible: text !== ""
                         text: parent.row.about === "" ? parent.row.text
                                                       : parent.row.about + ": " + parent.row.text
                     }
@@ -143,9 +145,18 @@ Item {
                     Words {
                         width: parent.width - 2 * Theme.edge
                         bottomPadding: Theme.gap(3)
-                        text: qsTr("Note")
+                        text: parent.row.spoken ? qsTr("Spoken note, not typed yet") : qsTr("Note")
                         color: Theme.pencil
                         font.pixelSize: Theme.smallSize
+                    }
+
+                    TextLink {
+                        objectName: "typeOut"
+                        visible: parent.row.spoken
+                        width: parent.width - 2 * Theme.edge
+                        text: qsTr("Hear it and type it out")
+                        glyph: "speak"
+                        onClicked: page.typeOutAsked(parent.row.id)
                     }
                 }
             }
@@ -185,6 +196,16 @@ Item {
                 text: qsTr("Something was delivered")
                 glyph: "truck"
                 onClicked: page.toolAsked("delivery")
+            }
+
+            TextLink {
+                objectName: "addSpoken"
+                visible: JobBook.isOwner
+                x: Theme.edge
+                width: list.width - 2 * Theme.edge
+                text: qsTr("Speak a note")
+                glyph: "speak"
+                onClicked: page.toolAsked("spoken")
             }
 
             TextLink {

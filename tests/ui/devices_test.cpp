@@ -5,8 +5,10 @@
 #include <nlohmann/json.hpp>
 
 #include <QFile>
+#include <QPainter>
 
 #include "core/store/photos.h"
+#include "sync/identity/qr_picture.h"
 
 #include "tests/attacks/peer_process.h"
 #include "tests/ui/phone_test.h"
@@ -84,6 +86,41 @@ TEST_P(DevicesTest, WhatThePhoneKeptIsOnTheLaptop) {
     ASSERT_EQ(photos.size(), 1u);
     EXPECT_EQ(store::Photos(peer_.folder().file("laptop.book")).check(photos[0].digest),
               store::PhotoState::Right);
+}
+
+TEST_P(DevicesTest, AnInvitationsPictureJoins) {
+    const auto said = nlohmann::json::parse(say({"--json", "invite", "owner"}));
+    const auto modules = sync::qrModules(said["picture"].get<std::string>());
+    ASSERT_TRUE(modules.ok());
+    // Photographed at a slant, on a ground that is not white.
+    const int side = static_cast<int>(modules.value().size());
+    QImage picture(1200, 1000, QImage::Format_RGB32);
+    picture.fill(QColor(210, 205, 190));
+    QPainter painter(&picture);
+    painter.translate(300, 150);
+    painter.rotate(7);
+    const int step = 600 / side;
+    painter.fillRect(-4 * step, -4 * step, (side + 8) * step, (side + 8) * step, Qt::white);
+    for (int y = 0; y < side; ++y) {
+        for (int x = 0; x < side; ++x) {
+            if (modules.value()[static_cast<std::size_t>(y)][static_cast<std::size_t>(x)]) {
+                painter.fillRect(x * step, y * step, step, step, QColor(30, 30, 40));
+            }
+        }
+    }
+    painter.end();
+    const QString path = QString::fromStdString(folder_.file("invitation.jpg"));
+    ASSERT_TRUE(picture.save(path));
+    Thumb& thumb = hold("");
+    thumb.tap("joinPeer");
+    QQuickItem* page = thumb.find("joinPage");
+    ASSERT_NE(page, nullptr);
+    QMetaObject::invokeMethod(page, "readCode",
+                              Q_ARG(QString, QString::fromStdString(folder_.file("none.jpg"))));
+    EXPECT_TRUE(thumb.says("No invitation is read in that picture."));
+    QMetaObject::invokeMethod(page, "readCode", Q_ARG(QString, path));
+    EXPECT_TRUE(thumb.wait([&] { return thumb.book().state() == phone::JobBook::Open; }));
+    EXPECT_TRUE(thumb.book().isOwner());
 }
 
 TEST_P(DevicesTest, OutOfReachNothingIsLost) {

@@ -163,6 +163,11 @@ const std::vector<Scene>& scenes() {
              thumb.tap("wholeHouse");
              thumb.tapText("need", "Say yes or no");
          }},
+        {"spoken",
+         [](Thumb& thumb) {
+             inKitchen(thumb);
+             thumb.hold("tool-punch");
+         }},
         {"presence",
          [](Thumb& thumb) {
              inKitchen(thumb);

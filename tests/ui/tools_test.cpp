@@ -5,6 +5,7 @@
 #include "core/store/photos.h"
 
 #include "mobile/site_photos.h"
+#include "mobile/sound_desk.h"
 #include "tests/support/pictures.h"
 #include "tests/ui/phone_test.h"
 
@@ -167,6 +168,42 @@ TEST_P(ToolsTest, AKeptPhotoIsOfTheDayTheCameraSays) {
     ASSERT_TRUE(photos.keepPicture(path, 0));
     // 14:05 in Chicago in May is 19:05 UTC.
     EXPECT_EQ(rowsOf(house_).photos.at(0).takenAt->toString(), "2026-05-08T19:05:00.000Z");
+}
+
+TEST_P(ToolsTest, WithoutAMicrophoneANoteIsTyped) {
+    Thumb& thumb = hold();
+    thumb.hold("tool-punch");
+    EXPECT_TRUE(thumb.says("No microphone is found on this device."));
+    thumb.tap("keepTool");
+    thumb.type("noteText", "two outlets short");
+    thumb.tap("keepNote");
+    EXPECT_EQ(rowsOf(house_).notes.at(0).text, "two outlets short");
+}
+
+TEST_P(ToolsTest, ASpokenNoteIsKeptAsSoundAndTypedOutLater) {
+    Thumb& thumb = hold();
+    const QString path = QString::fromStdString(folder_.file("spoken.ogg"));
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("OggS and what was said");
+    file.close();
+    phone::SoundDesk sound;
+    const auto kitchen = rowsOf(house_).spaces[0].id;
+    ASSERT_TRUE(sound.keepSound(path, QString::fromStdString(kitchen.raw().toString())));
+    thumb.settle();
+    auto rows = rowsOf(house_);
+    ASSERT_EQ(rows.notes.size(), 1u);
+    EXPECT_EQ(store::Photos(house_.path).read(rows.notes[0].sound).value(),
+              "OggS and what was said");
+    thumb.scrollTo("typeOut");
+    EXPECT_TRUE(thumb.says("Spoken note, not typed yet"));
+    thumb.tap("typeOut");
+    thumb.type("noteText", "vent is loose");
+    thumb.tap("keepNote");
+    rows = rowsOf(house_);
+    EXPECT_EQ(rows.notes.at(0).text, "vent is loose");
+    EXPECT_EQ(rows.notes[0].typedOn->toString(), "2026-05-15");
+    EXPECT_FALSE(rows.notes[0].sound.empty());
 }
 
 TEST_P(ToolsTest, SomethingFoundIsAnAskedChangeThatAnOwnerSigns) {
