@@ -8,9 +8,9 @@
 namespace ledgerboard::phone {
 
 void FoundDesk::fill() {
-    QList<FoundAtRow> rows;
+    QList<AboutRow> rows;
     if (const JobNow* now = JobBook::here()->now()) {
-        rows << FoundAtRow{QString(), tr("This space")};
+        rows << AboutRow{QString(), tr("This space")};
         for (const auto& space : now->spaces) {
             if (idText(space.id) != spaceId()) {
                 continue;
@@ -18,7 +18,7 @@ void FoundDesk::fill() {
             for (const auto& item : space.items) {
                 if (item.isMine && !item.isKept) {
                     const auto& source = now->rows.items[item.row];
-                    rows << FoundAtRow{idText(source.id),
+                    rows << AboutRow{idText(source.id),
                                        (Said::treatment(source.treatment) + QLatin1Char(' ') +
                                         Said::text(source.object))
                                            .trimmed()};

@@ -7,23 +7,11 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
+#include "mobile/about_row.h"
 #include "mobile/space_rows.h"
 #include "mobile/typed_amount.h"
 
 namespace ledgerboard::phone {
-
-struct FoundAtRow {
-    Q_GADGET
-    QML_VALUE_TYPE(foundAtRow)
-    Q_PROPERTY(QString id MEMBER id)
-    Q_PROPERTY(QString words MEMBER words)
-
-  public:
-    QString id;     // an item's; "" for the space
-    QString words;  // "Replace wall tile"
-
-    friend bool operator==(const FoundAtRow&, const FoundAtRow&) = default;
-};
 
 // What it may be about: the space, then the items of it that this phone may speak of.
 class FoundDesk : public SpaceRows {

@@ -362,6 +362,10 @@
         <source>What is wrong or missing, if anything is</source>
         <translation>Qué está mal o falta, si algo falta</translation>
     </message>
+    <message>
+        <source>What was ordered is written down with its item, on the desktop.</source>
+        <translation>Lo pedido se anota con su trabajo, en la computadora.</translation>
+    </message>
 </context>
 <context>
     <name>DevicesPage</name>
@@ -731,6 +735,13 @@
     <message>
         <source>%1 cannot be read as a picture.</source>
         <translation>%1 no se puede leer como foto.</translation>
+    </message>
+</context>
+<context>
+    <name>PlotTable</name>
+    <message>
+        <source>Week to</source>
+        <translation>Semana al</translation>
     </message>
 </context>
 <context>
@@ -1619,6 +1630,10 @@
     <message>
         <source>Said to be fixed</source>
         <translation>Dicho: ya está corregido</translation>
+    </message>
+    <message>
+        <source>nothing is written down of it</source>
+        <translation>no hay nada escrito de eso</translation>
     </message>
 </context>
 <context>

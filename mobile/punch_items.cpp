@@ -70,7 +70,9 @@ void PunchItems::fill() {
             if (!read.isOpen || idText(punch.space) != spaceId()) {
                 continue;
             }
-            rows << PunchRow{idText(punch.id), Said::text(punch.what),
+            rows << PunchRow{idText(punch.id),
+                             punch.what.empty() ? tr("nothing is written down of it")
+                                                : Said::text(punch.what),
                              Said::whoAndWhen(read, punch, now->today), lookedText(read),
                              photosOf(*now, files, punch.id)};
         }

@@ -8,7 +8,7 @@
 namespace ledgerboard::phone {
 
 void ReceiptDesk::fill() {
-    QList<PayForRow> rows;
+    QList<AboutRow> rows;
     const JobNow* now = JobBook::here()->now();
     if (now != nullptr) {
         model::Id<model::Kind::Item> last;
@@ -24,7 +24,7 @@ void ReceiptDesk::fill() {
             }
             for (const auto& item : space.items) {
                 const auto& source = now->rows.items[item.row];
-                PayForRow row{idText(source.id), (Said::treatment(source.treatment) +
+                AboutRow row{idText(source.id), (Said::treatment(source.treatment) +
                                                   QLatin1Char(' ') + Said::text(source.object))
                                                      .trimmed()};
                 if (source.id == last) {
@@ -34,7 +34,7 @@ void ReceiptDesk::fill() {
                 }
             }
         }
-        rows.append(PayForRow{QString(), tr("The whole house")});
+        rows.append(AboutRow{QString(), tr("The whole house")});
     }
     show(rows);
 }

@@ -6,23 +6,11 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
+#include "mobile/about_row.h"
 #include "mobile/space_rows.h"
 #include "mobile/typed_amount.h"
 
 namespace ledgerboard::phone {
-
-struct PayForRow {
-    Q_GADGET
-    QML_VALUE_TYPE(payForRow)
-    Q_PROPERTY(QString id MEMBER id)
-    Q_PROPERTY(QString words MEMBER words)
-
-  public:
-    QString id;     // an item's; "" for the whole house
-    QString words;  // "Replace wall tile"
-
-    friend bool operator==(const PayForRow&, const PayForRow&) = default;
-};
 
 // What it may be for: items of the space, the one used last first, then the whole house.
 class ReceiptDesk : public SpaceRows {

@@ -18,7 +18,7 @@ ListView {
     boundsBehavior: Flickable.StopAtBounds
 
     delegate: ChoiceChip {
-        required property payForRow row
+        required property aboutRow row
         required property int index
 
         objectName: ListView.view.chipName

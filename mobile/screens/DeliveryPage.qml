@@ -10,6 +10,7 @@ ToolPage {
     property int what: 0
 
     title: deliveries.count > 0 ? qsTr("What came?") : qsTr("No delivery is waited for")
+    under: deliveries.count > 0 ? "" : qsTr("What was ordered is written down with its item, on the desktop.")
     keepText: deliveries.count > 0 ? qsTr("It came today") : ""
     onKeepAsked: if (deliveries.keepArrived(page.what, wrong.text))
                      page.done()

@@ -65,8 +65,9 @@ Column {
         width: parent.width
         text: head.title
         // What is as long as a sentence is written smaller, and whole.
-        font.pixelSize: head.title.length > 26 ? Theme.largeSize : Theme.titleSize
-        maximumLineCount: 8
+        font.pixelSize: head.title.length > 80 ? Theme.bodySize
+                      : head.title.length > 26 ? Theme.largeSize : Theme.titleSize
+        maximumLineCount: 12
         elide: Text.ElideRight
     }
 

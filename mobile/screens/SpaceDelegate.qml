@@ -36,7 +36,7 @@ PressArea {
 
             Words {
                 text: space.row.name
-                maximumLineCount: 2
+                maximumLineCount: 3
                 elide: Text.ElideRight
                 Layout.fillWidth: true
             }

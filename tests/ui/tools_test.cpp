@@ -210,6 +210,8 @@ TEST_P(ToolsTest, SomethingFoundIsAnAskedChangeThatAnOwnerSigns) {
     Thumb& thumb = hold();
     thumb.hold("tool-photo");
     thumb.type("foundWords", "joists are rotten");
+    EXPECT_TRUE(thumb.says("This space"));
+    EXPECT_TRUE(thumb.says("Replace closet shelves"));
     thumb.tap("picture");
     thumb.tap("keepTool");
     EXPECT_EQ(thumb.taps(), 3);
