@@ -33,7 +33,7 @@ Works without a network; phones and laptops agree when they meet the peer.
 This is the command line and the desktop client.")
 set(CPACK_DEBIAN_PHONE_PACKAGE_NAME ledgerboard-phone)
 set(CPACK_DEBIAN_PHONE_PACKAGE_SECTION misc)
-set(CPACK_DEBIAN_PHONE_PACKAGE_DEPENDS "${screens}")
+set(CPACK_DEBIAN_PHONE_PACKAGE_DEPENDS "${screens}, qml6-module-qtmultimedia")
 set(CPACK_DEBIAN_PHONE_DESCRIPTION
     "progress, photos and punch list of a renovation by thumb
 The phone client of Ledgerboard, for phones that run Debian: mark work done,
