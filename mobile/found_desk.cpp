@@ -19,9 +19,9 @@ void FoundDesk::fill() {
                 if (item.isMine && !item.isKept) {
                     const auto& source = now->rows.items[item.row];
                     rows << AboutRow{idText(source.id),
-                                       (Said::treatment(source.treatment) + QLatin1Char(' ') +
-                                        Said::text(source.object))
-                                           .trimmed()};
+                                     (Said::treatment(source.treatment) + QLatin1Char(' ') +
+                                      Said::text(source.object))
+                                         .trimmed()};
                 }
             }
         }

@@ -70,11 +70,11 @@ void PunchItems::fill() {
             if (!read.isOpen || idText(punch.space) != spaceId()) {
                 continue;
             }
-            rows << PunchRow{idText(punch.id),
-                             punch.what.empty() ? tr("nothing is written down of it")
-                                                : Said::text(punch.what),
-                             Said::whoAndWhen(read, punch, now->today), lookedText(read),
-                             photosOf(*now, files, punch.id)};
+            rows << PunchRow{
+                idText(punch.id),
+                punch.what.empty() ? tr("nothing is written down of it") : Said::text(punch.what),
+                Said::whoAndWhen(read, punch, now->today), lookedText(read),
+                photosOf(*now, files, punch.id)};
         }
         // Twice over the crews: those with work here, then the others.
         for (const bool here : {true, false}) {

@@ -25,8 +25,8 @@ void ReceiptDesk::fill() {
             for (const auto& item : space.items) {
                 const auto& source = now->rows.items[item.row];
                 AboutRow row{idText(source.id), (Said::treatment(source.treatment) +
-                                                  QLatin1Char(' ') + Said::text(source.object))
-                                                     .trimmed()};
+                                                 QLatin1Char(' ') + Said::text(source.object))
+                                                    .trimmed()};
                 if (source.id == last) {
                     rows.prepend(row);
                 } else if (!item.isKept) {
