@@ -18,10 +18,10 @@ namespace {
     QT_TRANSLATE_NOOP("Core", "the book cannot be written: make the file and its folder writable"),
     QT_TRANSLATE_NOOP("Core",
                       "the book is damaged: run 'ledgerboard verify --mend', or restore a backup"),
-    QT_TRANSLATE_NOOP("Caution",
-                      "Reminder only. Rules change by place. Ask your building office and a "
-                      "licensed trade."),
 };
+[[maybe_unused]] constexpr const char* kReminder = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Reminder only. Rules change by place. Ask your building office and a licensed trade.");
 
 QDate qtDate(model::Date day) {
     return {day.year(), day.month(), day.dayOfMonth()};
@@ -132,7 +132,7 @@ QString Said::caution(std::string_view english) {
 }
 
 QString Said::trouble(const model::Error& error) {
-    const QString said = QCoreApplication::translate("Core", error.message.c_str());
+    QString said = QCoreApplication::translate("Core", error.message.c_str());
     const QString english = text(error.message);
     if (said != english || QLocale().language() == QLocale::English) {
         return said;
@@ -143,7 +143,7 @@ QString Said::trouble(const model::Error& error) {
 
 QString Said::whoAndWhen(const compute::PunchRead& read, const model::Punch& punch,
                          model::Date today) {
-    const QString who = read.crew.empty() ? tr("Nobody yet") : text(read.crew);
+    QString who = read.crew.empty() ? tr("Nobody yet") : text(read.crew);
     if (!punch.dueOn) {
         return who;
     }
