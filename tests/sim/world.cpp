@@ -30,6 +30,10 @@ World::World(std::uint64_t seed) : seed_(seed), chance_(seed), star_("sim", seed
     job_ = first.phone.book->newId(star_.now());
     Action action("begin");
     action.set(job_, field::Job::name, std::string("Elm Street"));
+    // One planted amount from the first, so that the search for leaks has something to find in an
+    // owner's file however few of the steps plant more.
+    leaks_.plant(kOwnerAmount);
+    action.set(job_, field::Job::budget, kOwnerAmount);
     for (int k = 0; k < 2; ++k) {
         crews_.push_back(first.phone.book->newId(star_.now()));
         action.set(crews_.back(), field::Crew::name, "Crew " + std::to_string(k));

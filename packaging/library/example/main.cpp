@@ -25,8 +25,8 @@ int main(int argc, char** argv) {
         if (rows.ok()) {
             const auto asOf = lb::compute::asOf(std::move(rows).value(), day.value());
             const auto figures = lb::compute::figuresOf(asOf, day.value());
-            std::cout << job.name << ": will cost " << figures.job.forecast.toString() << ", budget "
-                      << figures.job.budgetNow.toString() << "\n";
+            std::cout << job.name << ": will cost " << figures.job.forecast.toString()
+                      << ", budget " << figures.job.budgetNow.toString() << "\n";
         }
     }
 }
