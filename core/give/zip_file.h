@@ -54,7 +54,8 @@ class ZipReader {
     // Errors (CannotBeMet): missing, no zip, damaged, more than 500,000 entries.
     [[nodiscard]] static model::Result<ZipReader> open(const std::string& path);
 
-    ZipReader(ZipReader&& other) noexcept : archive_(other.archive_), path_(other.path_) {
+    ZipReader(ZipReader&& other) noexcept
+        : archive_(other.archive_), path_(std::move(other.path_)) {
         other.archive_ = nullptr;
     }
 
