@@ -188,11 +188,9 @@ std::vector<DrawAhead> openDrawsOf(const model::JobRows& rows, const DrawsNow& n
     }
     std::vector<DrawAhead> out;
     Money known;
-    std::size_t unknown = 0;
     for (const model::Draw& draw : rows.draws) {
         if (isOpen(draw)) {
             known += draw.amount ? *draw.amount + draw.fee.value_or(Money{}) : Money{};
-            unknown += draw.amount ? 0 : 1;
         }
     }
     for (const model::Draw& draw : rows.draws) {

@@ -233,7 +233,8 @@ Done verbCautions(Session& session, const std::string& itemText) {
         }
         only = item.value();
     }
-    const auto& [rows, today] = job.value();
+    const model::JobRows& rows = job.value().rows;
+    const model::Date today = job.value().today;
     return model::guarded([&]() -> Done {
         Cautions cautions = compute::cautionsOf(rows, today);
         if (only) {

@@ -14,7 +14,7 @@
 #include <memory>
 #include <thread>
 
-#include "tests/attacks/peer_process.h"
+#include "tests/support/peer_process.h"
 #include "tests/attacks/raw_caller.h"
 
 namespace ledgerboard::tests {

@@ -17,7 +17,7 @@
 #include "sync/link/carry.h"
 #include "sync/link/peer_client.h"
 
-#include "tests/attacks/peer_process.h"
+#include "tests/support/peer_process.h"
 
 namespace ledgerboard::tests {
 

@@ -3,7 +3,7 @@
 // one whose power goes at every write, with what was not synchronised gone or torn.
 #include <gtest/gtest.h>
 
-#include "tests/crash/faulty_disk.h"
+#include "tests/support/faulty_disk.h"
 #include "tests/crash/script.h"
 
 namespace ledgerboard::tests {

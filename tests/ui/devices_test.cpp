@@ -10,7 +10,7 @@
 #include "core/store/photos.h"
 #include "sync/identity/qr_picture.h"
 
-#include "tests/attacks/peer_process.h"
+#include "tests/support/peer_process.h"
 #include "tests/ui/phone_test.h"
 #include "tests/unit/cli/command_line.h"
 

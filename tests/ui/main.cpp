@@ -1,4 +1,4 @@
-// The tests of the screens need a Qt program around them, without a display.
+// Tests of screens and pages need a Qt program around them, without a display.
 #include <gtest/gtest.h>
 
 #include <QGuiApplication>

@@ -6,7 +6,7 @@
 
 #include "core/store/sync_book.h"
 
-#include "tests/crash/faulty_disk.h"
+#include "tests/support/faulty_disk.h"
 #include "tests/ui/hard_house.h"
 #include "tests/ui/phone_test.h"
 

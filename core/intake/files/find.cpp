@@ -4,6 +4,7 @@
 #include <type_traits>
 
 #include "core/intake/files/nearest.h"
+#include "core/intake/files/problems.h"
 #include "core/model/decimal.h"
 
 namespace ledgerboard::intake {
@@ -15,10 +16,6 @@ using model::RawId;
 
 constexpr std::size_t kFewestDigits = 4;  // of a part of an id
 constexpr std::size_t kMostListed = 8;
-
-std::string quoted(std::string_view text) {
-    return "\"" + std::string(text.substr(0, 60)) + "\"";
-}
 
 // The end of an id: of a version 7 id the end is chance, the start is the time it shares with
 // whatever was made with it.
@@ -308,10 +305,10 @@ Kind Finder::kindOf(RawId id) const {
 
 model::Error Finder::several(std::string_view text, const Places& places) const {
     std::string message =
-        quoted(text) + " may mean " + std::to_string(places.size()) + " records: ";
+        inQuotes(text) + " may mean " + std::to_string(places.size()) + " records: ";
     for (std::size_t k = 0; k < places.size() && k < kMostListed; ++k) {
         const Named& named = records_[places[k]];
-        message += (k == 0 ? "" : ", ") + titleOf(named.kind) + " " + quoted(nameOf(named.id)) +
+        message += (k == 0 ? "" : ", ") + titleOf(named.kind) + " " + inQuotes(nameOf(named.id)) +
                    " (id ending " + endOf(named.id) + ")";
     }
     message += places.size() > kMostListed ? ", ..." : "";
@@ -335,13 +332,13 @@ model::Error Finder::none(Kind kind, std::string_view text) const {
         }
     }
     if (names.empty() && kind != Kind::None) {
-        return model::cannotBeMet("there is no " + titleOf(kind) + " " + quoted(text) +
+        return model::cannotBeMet("there is no " + titleOf(kind) + " " + inQuotes(text) +
                                   ", nor any other yet: " + howToAdd(kind));
     }
     const std::string nearest = byObject.empty() ? nearestName(text, names) : byObject;
     return model::cannotBeMet(
-        "there is no " + titleOf(kind) + " " + quoted(text) +
-        (nearest.empty() ? ": " : "; did you mean " + quoted(nearest) + "? Otherwise ") +
+        "there is no " + titleOf(kind) + " " + inQuotes(text) +
+        (nearest.empty() ? ": " : "; did you mean " + inQuotes(nearest) + "? Otherwise ") +
         howToAdd(kind));
 }
 

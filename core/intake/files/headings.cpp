@@ -13,10 +13,6 @@ namespace {
 
 using model::Field;
 
-std::string quoted(std::string_view text) {
-    return "\"" + std::string(text.substr(0, 60)) + "\"";
-}
-
 // Calls take(word) for each word of a list with semicolons between.
 template <class Take>
 void eachWord(std::string_view words, Take&& take) {
@@ -117,18 +113,18 @@ class Meanings {
             }
             if (meant) {
                 return std::string(advice.says) + "; or leave it out with --match " +
-                       quoted(std::string(heading) + "=-");
+                       inQuotes(std::string(heading) + "=-");
             }
         }
         const std::string nearest = nearestName(heading, headings());
         std::string out = "is no heading that " + std::string(kind_.word) + " has";
         if (!nearest.empty()) {
-            out += "; did you mean " + quoted(nearest) + "? Then say --match " +
-                   quoted(std::string(heading) + "=" + nearest) + "; to";
+            out += "; did you mean " + inQuotes(nearest) + "? Then say --match " +
+                   inQuotes(std::string(heading) + "=" + nearest) + "; to";
         } else {
             out += " (" + headingsSaid() + "); to";
         }
-        return out + " leave it out, say --match " + quoted(std::string(heading) + "=-");
+        return out + " leave it out, say --match " + inQuotes(std::string(heading) + "=-");
     }
 
   private:
@@ -185,17 +181,17 @@ class Matching {
                 const std::string nearest = nearestName(match.theirs, table_.headings.cells);
                 problems_.add(
                     table_.headings.line, "",
-                    "--match names the heading " + quoted(match.theirs) +
+                    "--match names the heading " + inQuotes(match.theirs) +
                         ", which the file does not have" +
-                        (nearest.empty() ? "" : "; did you mean " + quoted(nearest) + "?"));
+                        (nearest.empty() ? "" : "; did you mean " + inQuotes(nearest) + "?"));
             }
             if (match.ours != "-" && !meanings_.of(match.ours)) {
                 const std::string nearest = nearestName(match.ours, meanings_.headings());
                 problems_.add(table_.headings.line, "",
-                              "--match names the field " + quoted(match.ours) + ", which " +
+                              "--match names the field " + inQuotes(match.ours) + ", which " +
                                   std::string(kind_.word) + " does not have: " +
                                   (nearest.empty() ? "it has " + meanings_.headingsSaid()
-                                                   : "did you mean " + quoted(nearest) + "?"));
+                                                   : "did you mean " + inQuotes(nearest) + "?"));
             }
         }
     }
@@ -229,9 +225,9 @@ class Matching {
         }
         for (const auto& earlier : columns_) {
             if (earlier.field == meaning->field) {
-                problem(at, "means the same as column " + quoted(earlier.heading) +
+                problem(at, "means the same as column " + inQuotes(earlier.heading) +
                                 ": take one out, or leave it out with --match " +
-                                quoted(heading + "=-"));
+                                inQuotes(heading + "=-"));
                 return;
             }
         }
@@ -251,7 +247,7 @@ class Matching {
                               "is missing: " + std::string(kind_.word) +
                                   " needs it; add it, or say which column it is with --match "
                                   "theirs=" +
-                                  quoted(heading));
+                                  inQuotes(heading));
             }
         }
     }
@@ -299,7 +295,7 @@ model::Result<std::vector<HeadingMatch>> parseMatches(std::string_view text) {
                               ? std::string_view{}
                               : model::trimmed(part.substr(equals + 1));
         if (theirs.empty() || ours.empty()) {
-            return model::wrongUse("--match: " + quoted(model::trimmed(part)) +
+            return model::wrongUse("--match: " + inQuotes(model::trimmed(part)) +
                                    " is not of the form theirs=ours: write it like "
                                    "--match \"Paid to=Payee,Ref=-\"; a heading that holds a comma "
                                    "stands in double quotes");

@@ -6,12 +6,18 @@
 #include <algorithm>
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
 #include "core/model/result.h"
 
 namespace ledgerboard::intake {
+
+// A word of the file as a message shows it: in quotes, cut to 60 bytes.
+[[nodiscard]] inline std::string inQuotes(std::string_view text) {
+    return "\"" + std::string(text.substr(0, 60)) + "\"";
+}
 
 // One thing wrong at one place. `line` 0: the file as a whole; `column` empty: the row as a whole.
 struct Problem {

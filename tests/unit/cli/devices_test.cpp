@@ -10,7 +10,7 @@
 
 #include "core/store/book.h"
 
-#include "tests/attacks/peer_process.h"
+#include "tests/support/peer_process.h"
 #include "tests/unit/cli/command_line.h"
 
 namespace ledgerboard::cli {

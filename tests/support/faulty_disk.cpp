@@ -1,4 +1,4 @@
-#include "tests/crash/faulty_disk.h"
+#include "tests/support/faulty_disk.h"
 
 #include <algorithm>
 #include <cstring>

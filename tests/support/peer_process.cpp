@@ -1,4 +1,4 @@
-#include "tests/attacks/peer_process.h"
+#include "tests/support/peer_process.h"
 
 #include <chrono>
 #include <csignal>
