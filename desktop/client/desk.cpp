@@ -29,16 +29,20 @@ constexpr const char* kAsOf = "as_of";
 constexpr int kSayMs = 10'000;
 constexpr int kLookMs = 1'000;
 
-// The pages that there are, in the order of the dividers.
+// The pages that there are, in the order of the dividers, each with its own key: a page that comes
+// between others takes nobody's. From Ctrl+1: week, walk, scope, alternates, schedule, contracts,
+// spend, draws, deal; from Alt+1: punch, closing, prices, devices.
 struct Page {
     const char* key;
     const char* name;
+    const char* shortcut;
 };
 
-constexpr Page kPages[] = {{"week", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "This week")},
-                           {"walk", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Walk")},
-                           {"scope", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Scope of work")},
-                           {"deal", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Deal")}};
+constexpr Page kPages[] = {
+    {"week", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "This week"), "Ctrl+1"},
+    {"walk", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Walk"), "Ctrl+2"},
+    {"scope", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Scope of work"), "Ctrl+3"},
+    {"deal", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Deal"), "Ctrl+9"}};
 
 // Where the book's own words speak of the command line, those of the pages.
 QString whyNot(const std::string& path, const QString& said) {
@@ -469,12 +473,11 @@ QString Desk::troubleHead() const {
 
 QVariantList Desk::dividers() const {
     QVariantList list;
-    int place = 0;
     for (const auto& page : kPages) {
         Divider divider;
         divider.key = QLatin1String(page.key);
         divider.name = tr(page.name);
-        divider.shortcut = QStringLiteral("Ctrl+%1").arg(++place);
+        divider.shortcut = QLatin1String(page.shortcut);
         list << QVariant::fromValue(divider);
     }
     return list;

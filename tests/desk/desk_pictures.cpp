@@ -91,12 +91,12 @@ const std::vector<Scene>& scenes() {
         {"deal",
          [](Hand& hand) {
              openHouse(hand);
-             hand.key(Qt::Key_4, Qt::ControlModifier);
+             hand.key(Qt::Key_9, Qt::ControlModifier);
          }},
         {"deal-supposed",
          [](Hand& hand) {
              openHouse(hand);
-             hand.key(Qt::Key_4, Qt::ControlModifier);
+             hand.key(Qt::Key_9, Qt::ControlModifier);
              hand.keys(Qt::Key_Left, 10);
              hand.tabTo(QStringLiteral("whatIf2"));
              hand.keys(Qt::Key_Right, 6);

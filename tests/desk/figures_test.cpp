@@ -161,7 +161,7 @@ TEST_F(FiguresTest, TheDealAndWhatIf) {
     const std::string book = demo();
     const json deal = asked(book, {"deal"});
     Hand& hand = open(book);
-    hand.key(Qt::Key_4, Qt::ControlModifier);
+    hand.key(Qt::Key_9, Qt::ControlModifier);
     EXPECT_EQ(hand.said("dealProfit"), QStringList{wholeOf(deal["profit"])});
     QStringList lines;
     for (const char* key : {"resale",
