@@ -3,27 +3,9 @@
 
 #include <array>
 
-#include <QObject>
-#include <QString>
-
 #include "core/model/catalog.h"
 
 namespace ledgerboard::desk {
-
-// A column as the page draws it. `width` is in pixels; 0 takes what is left.
-struct SheetColumn {
-    Q_GADGET
-    Q_PROPERTY(QString title MEMBER title)
-    Q_PROPERTY(int width MEMBER width)
-    Q_PROPERTY(bool right MEMBER right)
-    Q_PROPERTY(bool editable MEMBER editable)
-
-  public:
-    QString title;
-    int width = 0;
-    bool right = false;
-    bool editable = true;
-};
 
 struct ScopeColumn {
     const char* title;

@@ -38,23 +38,11 @@ QString centsText(const std::optional<model::Money>& money) {
 
 }  // namespace
 
-ScopeSheet::ScopeSheet(QObject* parent) : QAbstractListModel(parent) {
+ScopeSheet::ScopeSheet(QObject* parent) : Sheet(parent) {
+    setColumn(scope_column::kObject);
     connect(Desk::here(), &Desk::changed, this, &ScopeSheet::follow);
     connect(Preferences::here(), &Preferences::changed, this, &ScopeSheet::arrange);
     follow();
-}
-
-int ScopeSheet::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : count();
-}
-
-QVariant ScopeSheet::data(const QModelIndex& index, int role) const {
-    const bool isThere = index.row() >= 0 && index.row() < count();
-    return role == kRowRole && isThere ? QVariant::fromValue(rowAt(index.row())) : QVariant();
-}
-
-QHash<int, QByteArray> ScopeSheet::roleNames() const {
-    return {{kRowRole, "row"}};
 }
 
 void ScopeSheet::follow() {
@@ -109,39 +97,20 @@ void ScopeSheet::arrange() {
         endResetModel();
         findPlace();
     }
-    emit shown();
-    emit moved();
-    emit detailChanged();
-}
-
-// The item in hand, wherever it stands now; else the row at the same height.
-void ScopeSheet::findPlace() {
-    for (int k = 0; k < count() && !itemInHand_.isNil(); ++k) {
-        const ScopeRow& row = rows_.rows[static_cast<std::size_t>(k)];
-        if (!row.isHeading && now_->rows.items[row.item].id.raw() == itemInHand_) {
-            place_ = from_ = k;
-            return;
-        }
-    }
-    place_ = std::clamp(place_, count() > 0 ? 0 : -1, count() - 1);
-    if (place_ >= 0 && !isItem(place_) && place_ + 1 < count()) {
-        ++place_;
-    }
-    from_ = place_;
-    const auto here = item();
-    // While a filter hides it, the item in hand is not forgotten.
-    if (filter_.isEmpty() && here) {
-        itemInHand_ = now_->rows.items[*here].id.raw();
-    }
+    tell();
 }
 
 bool ScopeSheet::isItem(int place) const {
     return place >= 0 && place < count() && !rows_.rows[static_cast<std::size_t>(place)].isHeading;
 }
 
+model::RawId ScopeSheet::idAt(int place) const {
+    return now_->rows.items[rows_.rows[static_cast<std::size_t>(place)].item].id.raw();
+}
+
 std::optional<std::size_t> ScopeSheet::item() const {
-    return isItem(place_) ? std::optional(rows_.rows[static_cast<std::size_t>(place_)].item)
-                          : std::nullopt;
+    return onItem() ? std::optional(rows_.rows[static_cast<std::size_t>(place())].item)
+                    : std::nullopt;
 }
 
 const model::Space* ScopeSheet::space() const {
@@ -159,63 +128,10 @@ const model::Space* ScopeSheet::space() const {
 
 std::vector<std::size_t> ScopeSheet::chosen() const {
     std::vector<std::size_t> items;
-    for (int k = std::max(0, std::min(place_, from_)); k <= std::max(place_, from_); ++k) {
-        if (isItem(k)) {
-            items.push_back(rows_.rows[static_cast<std::size_t>(k)].item);
-        }
+    for (const int k : chosenPlaces()) {
+        items.push_back(rows_.rows[static_cast<std::size_t>(k)].item);
     }
     return items;
-}
-
-void ScopeSheet::stepTo(int place, int column, bool extend) {
-    place_ = place;
-    column_ = column;
-    if (!extend) {
-        from_ = place_;
-    }
-    if (const auto here = item()) {
-        itemInHand_ = now_->rows.items[*here].id.raw();
-    }
-    emit moved();
-    emit detailChanged();
-}
-
-void ScopeSheet::setPlace(int place) {
-    if (isItem(place)) {
-        stepTo(place, column_, false);
-    }
-}
-
-void ScopeSheet::setColumn(int column) {
-    stepTo(place_, std::clamp(column, 0, scope_column::kCount - 1), false);
-}
-
-void ScopeSheet::move(int down, int right, bool extend) {
-    int place = place_;
-    const int step = down > 0 ? 1 : -1;
-    for (int left = std::abs(down); left > 0;) {
-        int next = place + step;
-        while (next >= 0 && next < count() && !isItem(next)) {
-            next += step;
-        }
-        if (!isItem(next)) {
-            break;
-        }
-        place = next;
-        --left;
-    }
-    stepTo(place, std::clamp(column_ + right, 0, scope_column::kCount - 1), extend);
-}
-
-void ScopeSheet::toEnd(bool last) {
-    move(last ? count() : -count(), 0, false);
-}
-
-void ScopeSheet::setFilter(const QString& filter) {
-    if (filter != filter_) {
-        filter_ = filter;
-        arrange();
-    }
 }
 
 void ScopeSheet::nextGroup() {
@@ -224,19 +140,19 @@ void ScopeSheet::nextGroup() {
 
 QString ScopeSheet::cellText() const {
     const auto here = item();
-    const auto field = scopeColumns()[static_cast<std::size_t>(column_)].field;
+    const auto field = scopeColumns()[static_cast<std::size_t>(column())].field;
     return here && field != 0 ? Said::text(desk::cellText(*now_, *here, field)) : QString();
 }
 
 bool ScopeSheet::canEdit() const {
-    return item().has_value() && scopeColumns()[static_cast<std::size_t>(column_)].field != 0;
+    return item().has_value() && scopeColumns()[static_cast<std::size_t>(column())].field != 0;
 }
 
 QStringList ScopeSheet::choices(const QString& typed) const {
     QStringList list;
     if (canEdit()) {
         for (const auto& name :
-             cellChoices(*now_, scopeColumns()[static_cast<std::size_t>(column_)].field,
+             cellChoices(*now_, scopeColumns()[static_cast<std::size_t>(column())].field,
                          typed.toStdString())) {
             list << Said::text(name);
         }
@@ -253,7 +169,7 @@ bool ScopeSheet::put(const QString& text) {
     }
     Desk& desk = *Desk::here();
     const auto here = *item();
-    const auto field = scopeColumns()[static_cast<std::size_t>(column_)].field;
+    const auto field = scopeColumns()[static_cast<std::size_t>(column())].field;
     auto action = putCell(desk.book(), *now_, here, field, text.toStdString(), desk.instant());
     if (!action.ok()) {
         desk.sayNotKept(Said::text(action.error().message));
@@ -263,12 +179,12 @@ bool ScopeSheet::put(const QString& text) {
     return desk.keep(action.value(),
                      tr("%1, %2: %3")
                          .arg(Said::text(itemName(*now_, here)),
-                              tr(scopeColumns()[static_cast<std::size_t>(column_)].title), what));
+                              tr(scopeColumns()[static_cast<std::size_t>(column())].title), what));
 }
 
 void ScopeSheet::fill() {
     const auto items = chosen();
-    const auto field = scopeColumns()[static_cast<std::size_t>(column_)].field;
+    const auto field = scopeColumns()[static_cast<std::size_t>(column())].field;
     if (items.size() < 2 || field == 0) {
         Desk::here()->sayNotKept(
             tr("Choose several rows first: Shift with the arrow down, from the cell to be filled "
@@ -315,8 +231,7 @@ bool ScopeSheet::addItem(const QString& said) {
         return false;
     }
     filter_.clear();
-    itemInHand_ = made.value().id.raw();
-    column_ = scope_column::kQuantity;
+    want(made.value().id.raw(), scope_column::kQuantity);
     return true;
 }
 

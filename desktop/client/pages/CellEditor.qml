@@ -6,7 +6,8 @@ import Ledgerboard.Desk
 Rectangle {
     id: editor
 
-    required property ScopeSheet sheet
+    required property Sheet sheet
+    property string areaName: "cellEditor"
     property bool below: true
     property var choices: []
     property int choice: -1
@@ -39,7 +40,7 @@ Rectangle {
 
     TextInput {
         id: area
-        objectName: "cellEditor"
+        objectName: editor.areaName
         anchors { fill: parent; leftMargin: Theme.gap(1) + 1; rightMargin: Theme.gap(2) }
         color: Theme.ink
         selectionColor: Theme.slate

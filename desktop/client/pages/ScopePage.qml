@@ -33,6 +33,7 @@ FocusScope {
 
     Shortcut { sequence: "Ctrl+N"; onActivated: page.addItem() }
     Shortcut { sequence: "Ctrl+G"; onActivated: sheet.nextGroup() }
+    Shortcut { sequence: "Ctrl+B"; onActivated: sheet.usePriceBook() }
     Shortcut { sequence: "Ctrl+T"; onActivated: page.takeOff() }
 
     ScopeSheet { id: sheet }
@@ -155,7 +156,11 @@ FocusScope {
                 focus: true
                 sheet: sheet
                 onPasteAsked: paste.tryClipboard()
-                onAddAsked: page.addItem()
+
+                nothing: ScopeEmpty {
+                    onAddAsked: page.addItem()
+                    onPasteAsked: paste.tryClipboard()
+                }
             }
 
             // Beside the quantity, over the columns at the right of it.

@@ -7,9 +7,15 @@ import Ledgerboard.Desk
 FocusScope {
     id: view
 
-    required property ScopeSheet sheet
+    required property Sheet sheet
+    property string listName: "sheetRows"
+    property string cellName: "cell"
+    property string editorName: "cellEditor"
+    // What stands in a sheet without rows.
+    property Component nothing: null
     property bool editing: false
     readonly property int rowHeight: Theme.gap(7)
+    readonly property int firstCell: sheet.hasChips ? 1 : 0
     readonly property var columns: sheet.columns
     // On a wide screen every column is wider, up to half as much.
     readonly property real wider: Math.max(1, Math.min(1.5, width / Theme.gap(254)))
@@ -18,7 +24,8 @@ FocusScope {
     property var widths: []
 
     signal pasteAsked()
-    signal addAsked()
+    // Enter on a cell that is worked out.
+    signal opened()
 
     // Widths of the columns: one takes what the others leave.
     function columnWidths(): real {
@@ -42,8 +49,10 @@ FocusScope {
     }
 
     function edit(all: bool) {
-        if (!view.sheet.canEdit())
+        if (!view.sheet.canEdit()) {
+            view.opened();
             return;
+        }
         view.editing = true;
         editor.begin(view.sheet.cellText(), all);
     }
@@ -106,7 +115,7 @@ FocusScope {
 
     ListView {
         id: list
-        objectName: "sheetRows"
+        objectName: view.listName
         anchors { fill: parent; topMargin: head.height + Theme.gap(1) + 1 }
         focus: true
         activeFocusOnTab: true
@@ -155,8 +164,6 @@ FocusScope {
                 view.sheet.put("");
             else if (event.key === Qt.Key_D && control)
                 view.sheet.fill();
-            else if (event.key === Qt.Key_B && control)
-                view.sheet.usePriceBook();
             else if (event.key === Qt.Key_C && control)
                 view.sheet.copyRows();
             else if (event.key === Qt.Key_V && control)
@@ -195,7 +202,7 @@ FocusScope {
             Words {
                 visible: line.row.isHeading
                 anchors.verticalCenter: parent.verticalCenter
-                x: (view.lefts[4] || 0)
+                x: view.lefts[view.sheet.asideColumn] || 0
                 leftPadding: Theme.gap(1)
                 text: line.row.aside
                 color: Theme.pencil
@@ -206,8 +213,8 @@ FocusScope {
                 objectName: "headingSum"
                 visible: line.row.isHeading
                 anchors.verticalCenter: parent.verticalCenter
-                x: view.lefts[9] || 0
-                width: view.widths[9] || 0
+                x: view.lefts[view.sheet.sumColumn] || 0
+                width: view.widths[view.sheet.sumColumn] || 0
                 rightPadding: Theme.gap(2)
                 text: line.row.sum
                 font.bold: true
@@ -228,7 +235,7 @@ FocusScope {
             }
 
             Rectangle {
-                visible: !line.row.isHeading && (line.row.cells[0] || "") !== ""
+                visible: view.sheet.hasChips && !line.row.isHeading && (line.row.cells[0] || "") !== ""
                 x: Theme.gap(1)
                 anchors.verticalCenter: parent.verticalCenter
                 width: Theme.gap(8)
@@ -247,20 +254,23 @@ FocusScope {
             }
 
             Repeater {
-                model: line.row.isHeading ? 0 : view.columns.length - 1
+                model: line.row.isHeading ? 0 : view.columns.length - view.firstCell
 
                 Words {
                     required property int index
-                    readonly property int column: index + 1
+                    readonly property int column: index + view.firstCell
+                    readonly property bool isStrong: column === line.row.strongCell
 
-                    objectName: "cell" + column
+                    objectName: view.cellName + column
                     x: view.lefts[column] || 0
                     width: view.widths[column] || 0
                     height: line.height
                     leftPadding: Theme.gap(1)
                     rightPadding: Theme.gap(2)
                     text: line.row.cells[column] || ""
-                    color: line.row.isDim || column === 9 ? Theme.pencil : Theme.ink
+                    color: isStrong && line.row.isBarred ? Theme.brick
+                           : line.row.isDim || !view.columns[column].editable ? Theme.pencil : Theme.ink
+                    font.bold: isStrong
                     wrapMode: Text.NoWrap
                     elide: Text.ElideRight
                     verticalAlignment: Text.AlignVCenter
@@ -309,18 +319,18 @@ FocusScope {
             y: view.sheet.place * view.rowHeight - 1
             width: Math.max(Theme.gap(24), (view.widths[view.sheet.column] || 0) + 1)
             height: view.rowHeight + 1
+            areaName: view.editorName
             below: y - list.contentY < list.height - Theme.gap(60)
             onKept: (down, right) => view.keep(down, right)
             onDropped: view.leave()
         }
     }
 
-    ScopeEmpty {
+    Loader {
         anchors.centerIn: parent
         width: Math.min(parent.width, Theme.gap(150))
-        visible: view.sheet.isEmpty
-        onAddAsked: view.addAsked()
-        onPasteAsked: view.pasteAsked()
+        active: view.sheet.isEmpty
+        sourceComponent: view.nothing
     }
 
     Words {
