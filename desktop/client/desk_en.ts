@@ -19,6 +19,128 @@
     </message>
 </context>
 <context>
+    <name>ScheduleWords</name>
+    <message numerus="yes">
+        <source>%n working day(s) after the target of %1</source>
+        <translation>
+            <numerusform>%n working day after the target of %1</numerusform>
+            <numerusform>%n working days after the target of %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n working day(s) before the target of %1</source>
+        <translation>
+            <numerusform>%n working day before the target of %1</numerusform>
+            <numerusform>%n working days before the target of %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finished</source>
+        <translation>
+            <numerusform>%n finished</numerusform>
+            <numerusform>%n finished</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n under way</source>
+        <translation>
+            <numerusform>%n under way</numerusform>
+            <numerusform>%n under way</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without float</source>
+        <translation>
+            <numerusform>%n without float</numerusform>
+            <numerusform>%n without float</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) without days take no time here.</source>
+        <translation>
+            <numerusform>%n item without days takes no time here.</numerusform>
+            <numerusform>%n items without days take no time here.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>For %n item(s) goods are ordered and no day tells when they come.</source>
+        <translation>
+            <numerusform>For %n item goods are ordered and no day tells when they come.</numerusform>
+            <numerusform>For %n items goods are ordered and no day tells when they come.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) wait for an inspection, which holds up nothing here.</source>
+        <translation>
+            <numerusform>%n item waits for an inspection, which holds up nothing here.</numerusform>
+            <numerusform>%n items wait for an inspection, which holds up nothing here.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>it was %n working day(s) late</source>
+        <translation>
+            <numerusform>it was %n working day late</numerusform>
+            <numerusform>it was %n working days late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>it will be %n working day(s) late</source>
+        <translation>
+            <numerusform>it will be %n working day late</numerusform>
+            <numerusform>it will be %n working days late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>it was %n working day(s) early</source>
+        <translation>
+            <numerusform>it was %n working day early</numerusform>
+            <numerusform>it was %n working days early</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>it will be %n working day(s) early</source>
+        <translation>
+            <numerusform>it will be %n working day early</numerusform>
+            <numerusform>it will be %n working days early</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It pushes %n: </source>
+        <translation>
+            <numerusform>It pushes %n: </numerusform>
+            <numerusform>It pushes %n: </numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The finish moves to %1, %n working day(s) later.</source>
+        <translation>
+            <numerusform>The finish moves to %1, %n working day later.</numerusform>
+            <numerusform>The finish moves to %1, %n working days later.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The finish moves to %1, %n working day(s) sooner.</source>
+        <translation>
+            <numerusform>The finish moves to %1, %n working day sooner.</numerusform>
+            <numerusform>The finish moves to %1, %n working days sooner.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WeekWords</name>
     <message numerus="yes">
         <source>%n working day(s) late</source>
@@ -177,6 +299,30 @@
         <translation>
             <numerusform>%n already there as they are</numerusform>
             <numerusform>%n already there as they are</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::ScheduleView</name>
+    <message numerus="yes">
+        <source>Planned dates of %n item(s) kept</source>
+        <translation>
+            <numerusform>Planned dates of %n item kept</numerusform>
+            <numerusform>Planned dates of %n items kept</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n link(s) in the usual order of the trades</source>
+        <translation>
+            <numerusform>%n link in the usual order of the trades</numerusform>
+            <numerusform>%n links in the usual order of the trades</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
         </translation>
     </message>
 </context>

@@ -371,6 +371,50 @@
         <source>everything as it stands</source>
         <translation>todo como está</translation>
     </message>
+    <message>
+        <source>another item; its days stand at the foot</source>
+        <translation>otra partida; sus días están al pie</translation>
+    </message>
+    <message>
+        <source>takes the item in hand, and lets it go</source>
+        <translation>toma la partida en la mano, y la suelta</translation>
+    </message>
+    <message>
+        <source>in hand: a day sooner or later; with Shift, five</source>
+        <translation>en la mano: un día antes o después; con Mayús, cinco</translation>
+    </message>
+    <message>
+        <source>in hand: puts it back; else every row</source>
+        <translation>en la mano: la devuelve a su sitio; si no, todas las filas</translation>
+    </message>
+    <message>
+        <source>by space or by crew</source>
+        <translation>por espacio o por cuadrilla</translation>
+    </message>
+    <message>
+        <source>open work only, and all of it</source>
+        <translation>solo lo que falta, y todo</translation>
+    </message>
+    <message>
+        <source>the table behind the lines, and back</source>
+        <translation>la tabla detrás de las líneas, y de vuelta</translation>
+    </message>
+    <message>
+        <source>links items in the usual order of the trades</source>
+        <translation>enlaza las partidas en el orden usual de los oficios</translation>
+    </message>
+    <message>
+        <source>keeps these days as the planned ones</source>
+        <translation>guarda estos días como los previstos</translation>
+    </message>
+    <message>
+        <source>Ctrl and +, −</source>
+        <translation>Ctrl y +, −</translation>
+    </message>
+    <message>
+        <source>wider and narrower days</source>
+        <translation>días más anchos y más estrechos</translation>
+    </message>
 </context>
 <context>
     <name>NewJob</name>
@@ -502,7 +546,6 @@
     <message>
         <source>ddd d MMM</source>
         <extracomment>How a day is written, in Qt&apos;s letters: &quot;Fri 15 May&quot;</extracomment>
-        
         <translation>ddd d MMM</translation>
     </message>
     <message>
@@ -512,14 +555,491 @@
     <message>
         <source>dddd d MMMM yyyy</source>
         <extracomment>A day in full, in Qt&apos;s letters: &quot;Friday 15 May 2026&quot;</extracomment>
-        
-        <translation>dddd d 'de' MMMM 'de' yyyy</translation>
+        <translation>dddd d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
     </message>
     <message>
         <source>d MMM</source>
         <extracomment>A day along an axis, in Qt&apos;s letters: &quot;15 May&quot;</extracomment>
-        
         <translation>d MMM</translation>
+    </message>
+</context>
+<context>
+    <name>ScheduleChart</name>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+</context>
+<context>
+    <name>ScheduleKey</name>
+    <message>
+        <source>no float</source>
+        <translation>sin holgura</translation>
+    </message>
+    <message>
+        <source>2 days or less</source>
+        <translation>2 días o menos</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation>más</translation>
+    </message>
+    <message>
+        <source>may slip</source>
+        <translation>puede correrse</translation>
+    </message>
+    <message>
+        <source>was done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>previsto</translation>
+    </message>
+    <message>
+        <source>order by</source>
+        <translation>pedir antes de</translation>
+    </message>
+    <message>
+        <source>goods come</source>
+        <translation>llega el material</translation>
+    </message>
+</context>
+<context>
+    <name>SchedulePage</name>
+    <message>
+        <source>Laying out the days…</source>
+        <translation>Repartiendo los días…</translation>
+    </message>
+    <message>
+        <source>Schedule</source>
+        <translation>Calendario</translation>
+    </message>
+    <message>
+        <source>Only with:</source>
+        <translation>Solo con:</translation>
+    </message>
+    <message>
+        <source>All rows</source>
+        <translation>Todas las filas</translation>
+    </message>
+    <message>
+        <source>All work</source>
+        <translation>Todo</translation>
+    </message>
+    <message>
+        <source>Open work only</source>
+        <translation>Solo lo que falta</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>Usual order</source>
+        <translation>Orden usual</translation>
+    </message>
+    <message>
+        <source>Keep as planned</source>
+        <translation>Guardar como previsto</translation>
+    </message>
+    <message>
+        <source>Will finish</source>
+        <translation>Terminará</translation>
+    </message>
+    <message>
+        <source>Nothing to lay out yet. Items come from the walk or are entered in the scope of work; with days on them, and the order they come in, this page tells when each is on site and when it all ends.</source>
+        <translation>Todavía no hay nada que repartir. Las partidas salen del recorrido o se escriben en el alcance; con sus días y el orden en que van, esta página dice cuándo se trabaja en cada una y cuándo termina todo.</translation>
+    </message>
+    <message>
+        <source>To the scope of work</source>
+        <translation>Al alcance</translation>
+    </message>
+    <message>
+        <source>All of it is finished. Ctrl+O shows every row.</source>
+        <translation>Todo está terminado. Ctrl+O muestra todas las filas.</translation>
+    </message>
+    <message>
+        <source>No row has all of “%1”. Esc shows every row.</source>
+        <translation>Ninguna fila tiene todo “%1”. Esc muestra todas las filas.</translation>
+    </message>
+    <message>
+        <source>Arrows move it by a day, with Shift by five. Enter lets it go, Esc puts it back.</source>
+        <translation>Las flechas la mueven un día, con Mayús cinco. Intro la suelta, Esc la devuelve a su sitio.</translation>
+    </message>
+</context>
+<context>
+    <name>ScheduleWords</name>
+    <message>
+        <source>1 day</source>
+        <translation>1 día</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>%1 is finished: it stays where it was.</source>
+        <translation>%1 está terminada: se queda donde estuvo.</translation>
+    </message>
+    <message>
+        <source>%1 is under way: what is left of it goes on from the next day worked. Its days are changed in the scope.</source>
+        <translation>%1 está en marcha: lo que queda sigue desde el próximo día de trabajo. Sus días se cambian en el alcance.</translation>
+    </message>
+    <message>
+        <source>%1 is an open alternate without items of its own: it can be moved once it is decided.</source>
+        <translation>%1 es una alternativa abierta sin partidas propias: se puede mover cuando esté decidida.</translation>
+    </message>
+    <message>
+        <source>%1 has no days, so it takes no time in the plan: enter its days in the scope first.</source>
+        <translation>%1 no tiene días, así que no ocupa tiempo en el plan: escriba primero sus días en el alcance.</translation>
+    </message>
+    <message>
+        <source>Items wait for each other in a ring, so the plan has no days to move %1 from.</source>
+        <translation>Hay partidas que se esperan en círculo, así que el plan no tiene días desde los que mover %1.</translation>
+    </message>
+    <message>
+        <source>%1 waits for finished items whose day is not known, so nothing tells how far it could move.</source>
+        <translation>%1 espera a partidas terminadas cuyo día no se conoce, así que nada dice hasta dónde podría moverse.</translation>
+    </message>
+    <message>
+        <source>no item has days</source>
+        <translation>ninguna partida tiene días</translation>
+    </message>
+    <message>
+        <source>items wait for each other in a ring</source>
+        <translation>hay partidas que se esperan en círculo</translation>
+    </message>
+    <message>
+        <source>no finish was planned to compare with</source>
+        <translation>no se previó un final con el que comparar</translation>
+    </message>
+    <message>
+        <source>on the target of %1</source>
+        <translation>en la meta del %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n working day(s) after the target of %1</source>
+        <translation>
+            <numerusform>%n día laborable después de la meta del %1</numerusform>
+            <numerusform>%n días laborables después de la meta del %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n working day(s) before the target of %1</source>
+        <translation>
+            <numerusform>%n día laborable antes de la meta del %1</numerusform>
+            <numerusform>%n días laborables antes de la meta del %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n partida</numerusform>
+            <numerusform>%n partidas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finished</source>
+        <translation>
+            <numerusform>%n terminada</numerusform>
+            <numerusform>%n terminadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n under way</source>
+        <translation>
+            <numerusform>%n en marcha</numerusform>
+            <numerusform>%n en marcha</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without float</source>
+        <translation>
+            <numerusform>%n sin holgura</numerusform>
+            <numerusform>%n sin holgura</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No dates can be told, for these items wait for each other in a ring: %1.</source>
+        <translation>No se puede decir ninguna fecha, porque estas partidas se esperan en círculo: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) without days take no time here.</source>
+        <translation>
+            <numerusform>%n partida sin días no ocupa tiempo aquí.</numerusform>
+            <numerusform>%n partidas sin días no ocupan tiempo aquí.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>For %n item(s) goods are ordered and no day tells when they come.</source>
+        <translation>
+            <numerusform>Para %n partida hay material pedido y nada dice cuándo llega.</numerusform>
+            <numerusform>Para %n partidas hay material pedido y nada dice cuándo llega.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) wait for an inspection, which holds up nothing here.</source>
+        <translation>
+            <numerusform>%n partida espera una inspección, que aquí no detiene nada.</numerusform>
+            <numerusform>%n partidas esperan una inspección, que aquí no detiene nada.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of signed changes name no item.</source>
+        <translation>%1 de cambios firmados no nombran ninguna partida.</translation>
+    </message>
+    <message>
+        <source>No item waits for another yet: everything starts as soon as it may.</source>
+        <translation>Ninguna partida espera a otra todavía: todo empieza en cuanto puede.</translation>
+    </message>
+    <message>
+        <source>Finished; no mark tells when</source>
+        <translation>Terminada; ninguna marca dice cuándo</translation>
+    </message>
+    <message>
+        <source>Finished: on site %1 to %2</source>
+        <translation>Terminada: en obra del %1 al %2</translation>
+    </message>
+    <message>
+        <source>Finished %1</source>
+        <translation>Terminada el %1</translation>
+    </message>
+    <message>
+        <source>No dates</source>
+        <translation>Sin fechas</translation>
+    </message>
+    <message>
+        <source>No days entered; falls on %1</source>
+        <translation>Sin días escritos; cae el %1</translation>
+    </message>
+    <message>
+        <source>Under way since %1; goes on %2 to %3, %4 left</source>
+        <translation>En marcha desde el %1; sigue del %2 al %3, quedan %4</translation>
+    </message>
+    <message>
+        <source>On site %1, %2</source>
+        <translation>En obra el %1, %2</translation>
+    </message>
+    <message>
+        <source>On site %1 to %2, %3</source>
+        <translation>En obra del %1 al %2, %3</translation>
+    </message>
+    <message>
+        <source>No float: a day late here is a day late at the end.</source>
+        <translation>Sin holgura: un día de retraso aquí es un día de retraso al final.</translation>
+    </message>
+    <message>
+        <source>May slip %1 and nothing else moves.</source>
+        <translation>Puede correrse %1 y nada más se mueve.</translation>
+    </message>
+    <message>
+        <source>May slip %1 before the finish moves, but others move at once.</source>
+        <translation>Puede correrse %1 antes de que se mueva el final, pero otras se mueven enseguida.</translation>
+    </message>
+    <message>
+        <source>May slip %1 before the finish moves, %2 before others do.</source>
+        <translation>Puede correrse %1 antes de que se mueva el final, %2 antes de que se muevan otras.</translation>
+    </message>
+    <message>
+        <source>Waits for %1.</source>
+        <translation>Espera a %1.</translation>
+    </message>
+    <message>
+        <source>Waits for goods that are not ordered yet.</source>
+        <translation>Espera material que aún no está pedido.</translation>
+    </message>
+    <message>
+        <source>Waits for goods that are ordered.</source>
+        <translation>Espera material que está pedido.</translation>
+    </message>
+    <message>
+        <source>Waits for the day agreed with its crew.</source>
+        <translation>Espera el día acordado con su cuadrilla.</translation>
+    </message>
+    <message>
+        <source>Waits for the day planned for it.</source>
+        <translation>Espera el día previsto para ella.</translation>
+    </message>
+    <message>
+        <source>goods, not ordered</source>
+        <translation>material, sin pedir</translation>
+    </message>
+    <message>
+        <source>goods, ordered</source>
+        <translation>material, pedido</translation>
+    </message>
+    <message>
+        <source>the day agreed</source>
+        <translation>el día acordado</translation>
+    </message>
+    <message>
+        <source>the day planned</source>
+        <translation>el día previsto</translation>
+    </message>
+    <message>
+        <source>No planned dates.</source>
+        <translation>Sin fechas previstas.</translation>
+    </message>
+    <message>
+        <source>Planned %1 to %2</source>
+        <translation>Prevista del %1 al %2</translation>
+    </message>
+    <message>
+        <source>Planned %1</source>
+        <translation>Prevista el %1</translation>
+    </message>
+    <message>
+        <source>it was on time</source>
+        <translation>fue a tiempo</translation>
+    </message>
+    <message>
+        <source>it is on time</source>
+        <translation>va a tiempo</translation>
+    </message>
+    <message numerus="yes">
+        <source>it was %n working day(s) late</source>
+        <translation>
+            <numerusform>se retrasó %n día laborable</numerusform>
+            <numerusform>se retrasó %n días laborables</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>it will be %n working day(s) late</source>
+        <translation>
+            <numerusform>se retrasará %n día laborable</numerusform>
+            <numerusform>se retrasará %n días laborables</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>it was %n working day(s) early</source>
+        <translation>
+            <numerusform>se adelantó %n día laborable</numerusform>
+            <numerusform>se adelantó %n días laborables</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>it will be %n working day(s) early</source>
+        <translation>
+            <numerusform>se adelantará %n día laborable</numerusform>
+            <numerusform>se adelantará %n días laborables</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Order by %1.</source>
+        <translation>Pedir antes del %1.</translation>
+    </message>
+    <message>
+        <source>Goods come %1.</source>
+        <translation>El material llega el %1.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Empieza</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Termina</translation>
+    </message>
+    <message>
+        <source>Days left</source>
+        <translation>Quedan</translation>
+    </message>
+    <message>
+        <source>Float</source>
+        <translation>Holgura</translation>
+    </message>
+    <message>
+        <source>Order by</source>
+        <translation>Pedir antes</translation>
+    </message>
+    <message>
+        <source>Goods</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Planned start</source>
+        <translation>Inicio prev.</translation>
+    </message>
+    <message>
+        <source>Planned finish</source>
+        <translation>Final prev.</translation>
+    </message>
+    <message>
+        <source>Late</source>
+        <translation>Retraso</translation>
+    </message>
+    <message>
+        <source>Waits for</source>
+        <translation>Espera a</translation>
+    </message>
+    <message>
+        <source>finished</source>
+        <translation>terminada</translation>
+    </message>
+    <message>
+        <source>It follows %1 at once.</source>
+        <translation>Sigue a %1 enseguida.</translation>
+    </message>
+    <message>
+        <source>It follows %1 after %2.</source>
+        <translation>Sigue a %1 tras %2.</translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t start before %2. %3</source>
+        <translation>%1 no puede empezar antes del %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 starts %2, as it stands.</source>
+        <translation>%1 empieza el %2, como está.</translation>
+    </message>
+    <message>
+        <source>%1: from %2 to %3, ending %4.</source>
+        <translation>%1: del %2 al %3, hasta el %4.</translation>
+    </message>
+    <message>
+        <source>No sooner: %1</source>
+        <translation>Antes no: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n más</numerusform>
+            <numerusform>%n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It pushes nothing.</source>
+        <translation>No empuja nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>It pushes %n: </source>
+        <translation>
+            <numerusform>Empuja %n: </numerusform>
+            <numerusform>Empuja %n: </numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The finish stays %1.</source>
+        <translation>El final sigue el %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The finish moves to %1, %n working day(s) later.</source>
+        <translation>
+            <numerusform>El final pasa al %1, %n día laborable más tarde.</numerusform>
+            <numerusform>El final pasa al %1, %n días laborables más tarde.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The finish moves to %1, %n working day(s) sooner.</source>
+        <translation>
+            <numerusform>El final pasa al %1, %n día laborable antes.</numerusform>
+            <numerusform>El final pasa al %1, %n días laborables antes.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1291,11 +1811,11 @@
     </message>
     <message>
         <source>hairlines at ±2&#xa0;% of budget, ends at the contingency left</source>
-        <translation>rayas a ±2 % del presupuesto, extremos en la reserva que queda</translation>
+        <translation>rayas a ±2&#xa0;% del presupuesto, extremos en la reserva que queda</translation>
     </message>
     <message>
         <source>hairlines at ±2&#xa0;% of budget, ends at ±%1, for the contingency left is less than the hairlines</source>
-        <translation>rayas a ±2 % del presupuesto, extremos en ±%1, pues la reserva que queda es menor que las rayas</translation>
+        <translation>rayas a ±2&#xa0;% del presupuesto, extremos en ±%1, pues la reserva que queda es menor que las rayas</translation>
     </message>
 </context>
 <context>
@@ -1565,6 +2085,10 @@
         <source>Deal</source>
         <translation>Negocio</translation>
     </message>
+    <message>
+        <source>Schedule</source>
+        <translation>Calendario</translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::JobList</name>
@@ -1658,6 +2182,66 @@
     <message>
         <source>row %1</source>
         <translation>fila %1</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::ScheduleView</name>
+    <message>
+        <source>%1 starts %2</source>
+        <translation>%1 empieza el %2</translation>
+    </message>
+    <message>
+        <source>The planned dates are these already.</source>
+        <translation>Las fechas previstas ya son estas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Planned dates of %n item(s) kept</source>
+        <translation>
+            <numerusform>Guardadas las fechas previstas de %n partida</numerusform>
+            <numerusform>Guardadas las fechas previstas de %n partidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing to link: every unfinished item whose place in the usual order is known has a link already, or nothing before it in its space.</source>
+        <translation>Nada que enlazar: toda partida sin terminar cuyo lugar en el orden usual se conoce ya tiene un enlace, o nada antes en su espacio.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n link(s) in the usual order of the trades</source>
+        <translation>
+            <numerusform>%n enlace en el orden usual de los oficios</numerusform>
+            <numerusform>%n enlaces en el orden usual de los oficios</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No crew</source>
+        <translation>Sin cuadrilla</translation>
+    </message>
+    <message>
+        <source>No space</source>
+        <translation>Sin espacio</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n partida</numerusform>
+            <numerusform>%n partidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>By crew</source>
+        <translation>Por cuadrilla</translation>
+    </message>
+    <message>
+        <source>By space</source>
+        <translation>Por espacio</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>target %1</source>
+        <translation>meta %1</translation>
     </message>
 </context>
 <context>
@@ -1893,7 +2477,7 @@
     </message>
     <message>
         <source>waste %1&#xa0;%</source>
-        <translation>desperdicio %1 %</translation>
+        <translation>desperdicio&#xa0;%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1: %2 (%3)</source>

@@ -43,6 +43,10 @@ class Preferences : public QObject {
 
     void setScopeGroup(int group) { keep("scope_group", group); }
 
+    [[nodiscard]] bool scheduleByCrew() const { return number("schedule_by_crew", 0) != 0; }
+
+    void setScheduleByCrew(bool byCrew) { keep("schedule_by_crew", byCrew ? 1 : 0); }
+
     // "en", "es"; "" for the system's.
     [[nodiscard]] QString language() const;
     void setLanguage(const QString& language);

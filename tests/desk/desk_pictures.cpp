@@ -35,6 +35,11 @@ void openScope(Hand& hand) {
     hand.key(Qt::Key_3, Qt::ControlModifier);
 }
 
+void openSchedule(Hand& hand) {
+    openHouse(hand);
+    hand.key(Qt::Key_5, Qt::ControlModifier);
+}
+
 const std::vector<Scene>& scenes() {
     static const std::vector<Scene> kScenes = {
         {"start", [](Hand&) {}, false},
@@ -100,6 +105,36 @@ const std::vector<Scene>& scenes() {
              hand.keys(Qt::Key_Left, 10);
              hand.tabTo(QStringLiteral("whatIf2"));
              hand.keys(Qt::Key_Right, 6);
+         }},
+        {"schedule", openSchedule},
+        {"schedule-crews",
+         [](Hand& hand) {
+             openSchedule(hand);
+             hand.key(Qt::Key_G, Qt::ControlModifier);
+             hand.keys(Qt::Key_Down, 3);
+         }},
+        {"schedule-table",
+         [](Hand& hand) {
+             openSchedule(hand);
+             hand.key(Qt::Key_T, Qt::ControlModifier);
+         }},
+        {"schedule-move",
+         [](Hand& hand) {
+             openSchedule(hand);
+             hand.key(Qt::Key_O, Qt::ControlModifier);
+             for (int k = 0; k < 60 && !hand.said("scheduleItem")
+                                            .value(0)
+                                            .startsWith(QStringLiteral("Kitchen/backsplash"));
+                  ++k) {
+                 hand.key(Qt::Key_Down);
+             }
+             hand.key(Qt::Key_Return);
+             hand.keys(Qt::Key_Right, 6);
+         }},
+        {"schedule-told",
+         [](Hand& hand) {
+             openSchedule(hand);
+             hand.hover(QStringLiteral("scheduleRows"), 0.6, 0.4);
          }},
         {"scope", openScope},
         {"scope-filtered",

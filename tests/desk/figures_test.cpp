@@ -1,5 +1,8 @@
 // Protects that every figure on the pages is the command line's for the same book and day: the
 // pages are opened, what they say is read off them, and held against `--json`.
+#include <algorithm>
+#include <cmath>
+
 #include <nlohmann/json.hpp>
 
 #include <QDate>
@@ -217,6 +220,50 @@ TEST_F(FiguresTest, TheDealAndWhatIf) {
     hand.key(Qt::Key_R, Qt::ControlModifier);
     EXPECT_TRUE(hand.said("dealThen").isEmpty());
     EXPECT_EQ(hand.said("profitCell"), cells);
+}
+
+// The days, floats and last days to order of every item, as the foot tells them one after the
+// other, and the finish.
+TEST_F(FiguresTest, TheSchedule) {
+    const std::string book = demo();
+    const json plan = asked(book, {"plan"});
+    Hand& hand = open(book);
+    hand.key(Qt::Key_5, Qt::ControlModifier);
+    EXPECT_EQ(hand.said("scheduleFinish"), QStringList{dayOf(plan["will_finish_on"])});
+    EXPECT_TRUE(hand.said("scheduleRest")
+                    .value(0)
+                    .startsWith(QString::number(plan["working_days_late"].get<int>())));
+    std::vector<json> left(plan["items"].begin(), plan["items"].end());
+    QString before;
+    for (std::size_t k = 0; k < plan["items"].size(); ++k) {
+        const QString name = hand.said("scheduleItem").value(0);
+        const QString told = hand.said("scheduleDetail").join(QLatin1Char(' '));
+        EXPECT_NE(name + told, before) << "the arrow goes on to the next item";
+        before = name + told;
+        const auto matches = [&](const json& item) {
+            const auto says = [&](const char* key, const QString& with) {
+                return item[key].is_null() || told.contains(with.arg(dayOf(item[key])));
+            };
+            const QString called = QString::fromStdString(item["item"].get<std::string>());
+            const bool isOpen = item["state"] != "finished";
+            const bool isFree = isOpen && !item["critical"].get<bool>();
+            // Tenths of a day, rounded up, as `plan` prints them.
+            const double slip =
+                isFree ? std::ceil(item["float"].get<double>() * 10 - 1e-9) / 10 : 0;
+            return (name == called || name.startsWith(called + QStringLiteral(", "))) &&
+                   says("start_on", QStringLiteral("%1")) &&
+                   says("finish_on", QStringLiteral("%1")) &&
+                   says("order_by", QStringLiteral("Order by %1.")) &&
+                   says("goods_on", QStringLiteral("Goods come %1.")) &&
+                   (!isFree || told.contains(QStringLiteral("May slip %1 day").arg(slip))) &&
+                   told.contains(QStringLiteral("No float")) == item["critical"].get<bool>();
+        };
+        const auto found = std::find_if(left.begin(), left.end(), matches);
+        ASSERT_NE(found, left.end()) << name.toStdString() << ": " << told.toStdString();
+        left.erase(found);
+        hand.key(Qt::Key_Down);
+    }
+    EXPECT_TRUE(left.empty());
 }
 
 // The sheet is read back with a program that is not ours, where it is there.

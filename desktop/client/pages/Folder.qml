@@ -71,6 +71,7 @@ FocusScope {
                          : Desk.page === "week" ? weekPage
                          : Desk.page === "walk" ? walkPage
                          : Desk.page === "deal" ? dealPage
+                         : Desk.page === "schedule" ? schedulePage
                          : Desk.page === "scope" ? scopePage : jobsPage
         onLoaded: item.forceActiveFocus()
     }
@@ -125,6 +126,15 @@ FocusScope {
         id: walkPage
 
         WalkPage { objectName: "walkPage" }
+    }
+
+    Component {
+        id: schedulePage
+
+        SchedulePage {
+            objectName: "schedulePage"
+            onPageAsked: key => folder.turnTo(key)
+        }
     }
 
     Component {

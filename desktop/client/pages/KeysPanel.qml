@@ -57,6 +57,19 @@ FocusScope {
             ["Ctrl+Enter", qsTr("keeps what was not dropped")],
             ["Ctrl+O", qsTr("a file of notes")]
         ],
+        schedule: [
+            ["\u2191 \u2193", qsTr("another item; its days stand at the foot")],
+            ["Enter", qsTr("takes the item in hand, and lets it go")],
+            ["\u2190 \u2192", qsTr("in hand: a day sooner or later; with Shift, five")],
+            ["Esc", qsTr("in hand: puts it back; else every row")],
+            [qsTr("Letters"), qsTr("filter the rows; Backspace and Esc undo that")],
+            ["Ctrl+G", qsTr("by space or by crew")],
+            ["Ctrl+O", qsTr("open work only, and all of it")],
+            ["Ctrl+T", qsTr("the table behind the lines, and back")],
+            ["Ctrl+U", qsTr("links items in the usual order of the trades")],
+            ["Ctrl+K", qsTr("keeps these days as the planned ones")],
+            [qsTr("Ctrl and +, \u2212"), qsTr("wider and narrower days")]
+        ],
         scope: [
             ["\u2190 \u2191 \u2192 \u2193", qsTr("another cell; with Shift, several rows")],
             ["Enter, F2", qsTr("edits the cell; Enter keeps, Esc leaves it")],
