@@ -372,6 +372,16 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::Sheet</name>
+    <message numerus="yes">
+        <source>%n row(s) copied</source>
+        <translation>
+            <numerusform>%n row copied</numerusform>
+            <numerusform>%n rows copied</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::WalkDesk</name>
     <message numerus="yes">
         <source>%n item(s)</source>

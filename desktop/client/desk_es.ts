@@ -2462,6 +2462,16 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::Sheet</name>
+    <message numerus="yes">
+        <source>%n row(s) copied</source>
+        <translation>
+            <numerusform>%n fila copiada</numerusform>
+            <numerusform>%n filas copiadas</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::TakeOffDesk</name>
     <message>
         <source>%1: “%2” is no number.</source>
