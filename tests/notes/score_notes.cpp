@@ -60,6 +60,7 @@ struct Score {
     Share alternates;
     Share facts;
     int factsWrongButSure = 0;
+    std::map<std::string, Share> factsByName;
     std::vector<Item> made;
     std::vector<Item> wanted;
     // How many of the list's items would match if one part were forgiven, and how many objects of
@@ -223,14 +224,17 @@ void scoreFacts(const json& truth, const intake::Draft& draft, Score& score, boo
         for (const json& value : values) {
             wanted.insert(name + " " +
                           (value.is_string() ? value.get<std::string>() : value.dump()));
+            ++score.factsByName[name].truths;
         }
     }
     score.facts.truths = static_cast<int>(wanted.size());
     for (const intake::DraftFact& fact : draft.facts) {
         const std::string made = fact.name + " " + fact.value;
         ++score.facts.made;
+        ++score.factsByName[fact.name].made;
         if (wanted.erase(made) > 0) {
             ++score.facts.hits;
+            ++score.factsByName[fact.name].hits;
             continue;
         }
         score.factsWrongButSure += fact.source.sure >= 90 ? 1 : 0;
@@ -351,6 +355,22 @@ void printTreatments(const std::vector<Score>& scores) {
     }
 }
 
+// The same of each fact of the deal.
+void printFacts(const std::vector<Score>& scores) {
+    std::map<std::string, Share> facts;
+    for (const Score& score : scores) {
+        for (const auto& [name, share] : score.factsByName) {
+            facts[name].truths += share.truths;
+            facts[name].made += share.made;
+            facts[name].hits += share.hits;
+        }
+    }
+    std::printf("fact            listed   made  right\n");
+    for (const auto& [name, share] : facts) {
+        std::printf("%-14s  %6d  %5d  %5d\n", name.c_str(), share.truths, share.made, share.hits);
+    }
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -412,6 +432,7 @@ int main(int argc, char** argv) {
     }
     const double lower = printMean("mean of all", all);
     printTreatments(scores);
+    printFacts(scores);
     printCalibration(scores);
     if (bar > 0 && lower < bar) {
         std::printf("Below the bar of %.2f.\n", bar);

@@ -3,6 +3,7 @@
 #include <array>
 #include <cstdlib>
 #include <optional>
+#include <vector>
 
 #include "core/intake/notes/fact_words.h"
 #include "core/intake/notes/facts.h"
@@ -86,7 +87,24 @@ std::optional<std::int64_t> daysOf(const Amount& amount) {
     return perUnit == 0 ? std::nullopt : std::optional<std::int64_t>(amount.value * perUnit / 1000);
 }
 
+// "The hard money guy gave us six months": when money must be back.
+bool isLoanTerm(const Sentence& sentence, const Amount& amount) {
+    constexpr std::size_t kFar = 7;
+    for (std::size_t i = amount.begin > kFar ? amount.begin - kFar : 0; i < amount.begin; ++i) {
+        const std::string word = lower(sentence, i);
+        const bool lends = word == "loan" || word == "lender" || word == "money" || word == "note";
+        if (lends && !markIs(sentence, i + 1, ',') && !markIs(sentence, i + 1, '.')) {
+            return true;
+        }
+    }
+    return lower(sentence, amount.end) == "loan" || lower(sentence, amount.end) == "note";
+}
+
 }  // namespace
+
+bool isMonth(const Sentence& sentence, std::size_t at) {
+    return at < sentence.tokens.size() && monthAt(sentence, at) != 0;
+}
 
 // "4/15/26": month, day and year with strokes between; the day first where the other way is none.
 // Empty where there is no such date.
@@ -122,7 +140,16 @@ bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
         goes = goes || (lower(sentence, i) == "go" && (dayAt(sentence, i + 1) > 0 || i == 0)) ||
                (lower(sentence, i) == "strt" && dayAt(sentence, i + 1) > 0);
     }
-    if (!speaksOf(spots, "begin") && !goes) {
+    // "Fourteen weeks from 11 January 2027."
+    bool span = false;
+    for (const Amount& amount : spots.amounts) {
+        span = span || (daysOf(amount).value_or(0) >= 14 && spots.acts.empty());
+    }
+    bool from = false;
+    for (std::size_t i = 0; span && i + 1 < sentence.tokens.size(); ++i) {
+        from = from || (lower(sentence, i) == "from" && i + 1 < sentence.tokens.size());
+    }
+    if (!speaksOf(spots, "begin") && !goes && !from) {
         return false;
     }
     if (const std::string date = strokeDate(sentence); !date.empty()) {
@@ -152,8 +179,8 @@ bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
         }
         int year = yearSaid_;
         for (const Amount& amount : spots.amounts) {
-            if (amount.begin > i && amount.begin <= i + 6 && yearOf(amount) >= 2020) {
-                year = yearOf(amount);
+            if (amount.begin > i && amount.begin <= i + 6 && yearOf(sentence, amount) >= 2020) {
+                year = yearOf(sentence, amount);
             }
         }
         const int shortYear = daysFirst ? dayAt(sentence, after) : 0;
@@ -178,73 +205,124 @@ bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
     return any;
 }
 
+namespace {
+
+// A span of time and what it may be of.
+struct TimeSpan {
+    std::size_t begin = 0;
+    std::size_t end = 0;
+    std::int64_t days = 0;
+    std::string fact;  // as the nearest phrase says; empty where none is near
+    bool loose = false;
+};
+
+// The spans of time said, in order: those in figures, "a month" and "wk 13".
+std::vector<TimeSpan> spansOf(const Sentence& sentence, const Spots& spots) {
+    std::vector<TimeSpan> spans;
+    for (const Amount& amount : spots.amounts) {
+        const bool whole = amount.kind == AmountKind::Plain && amount.value % 1000 == 0;
+        const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+        // "DOM 30", "25 DOM": days without their unit.
+        const bool dom = whole && (lower(sentence, amount.end) == "dom" ||
+                                   (before == "dom" && amount.value < 400'000));
+        if (dom) {
+            spans.push_back(
+                {amount.begin, amount.end, amount.value / 1000, "days_on_market", false});
+        } else if (whole && (before == "wk" || before == "wks") && amount.value < 100'000) {
+            spans.push_back(
+                {amount.begin, amount.end, amount.value / 1000 * 7, "duration_days", false});
+        } else if (const auto days = daysOf(amount);
+                   days && *days >= 1 && *days <= 2000 && !isLoanTerm(sentence, amount)) {
+            spans.push_back({amount.begin, amount.end, *days, {}, false});
+        }
+    }
+    for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
+        const std::string next = lower(sentence, i + 1);
+        const std::string after = lower(sentence, i + 2);
+        const bool one =
+            lower(sentence, i) == "a" && after != "ago" && after != "later" && after != "apart";
+        if (one && (next == "week" || next == "month")) {
+            spans.push_back({i, i + 2, next == "week" ? 7 : 30, {}, true});
+        }
+    }
+    return spans;
+}
+
+// Gives each span the nearest phrase, each phrase once.
+void pairTimes(const Sentence& sentence, const Spots& spots, std::vector<TimeSpan>& spans) {
+    constexpr double kFar = 12.0;
+
+    struct Pair {
+        double far;
+        std::size_t span;
+        std::size_t cue;
+    };
+
+    std::vector<Pair> pairs;
+    for (std::size_t s = 0; s < spans.size(); ++s) {
+        for (std::size_t c = 0; c < spots.facts.size(); ++c) {
+            const std::string& fact = tables().facts[spots.facts[c].row];
+            const auto& cue = spots.facts[c].span;
+            if (fact != "days_on_market" && fact != "duration_days" && fact != "begin") {
+                continue;
+            }
+            const bool before = cue.end <= spans[s].begin;
+            // "forty | days to sell": the phrase may hold the unit.
+            const std::size_t begin = before ? cue.end : std::min(spans[s].end, cue.begin);
+            const std::size_t end = before ? spans[s].begin : cue.begin;
+            double far = static_cast<double>(end - begin) + (before ? 0.0 : 0.5);
+            far += strokesBetween(sentence, begin, end);
+            for (const TimeSpan& other : spans) {
+                far += other.begin >= begin && other.end <= end ? kFar : 0.0;
+            }
+            // "A month" is said of many things: it must stand by its phrase.
+            constexpr double kBeside = 4.0;
+            if (far < (spans[s].loose ? kBeside : kFar)) {
+                pairs.push_back({far, s, c});
+            }
+        }
+    }
+    std::stable_sort(pairs.begin(), pairs.end(),
+                     [](const Pair& a, const Pair& b) { return a.far < b.far; });
+    std::vector<bool> used(spots.facts.size(), false);
+    for (const Pair& pair : pairs) {
+        if (!used[pair.cue] && spans[pair.span].fact.empty()) {
+            const std::string& fact = tables().facts[spots.facts[pair.cue].row];
+            spans[pair.span].fact = fact == "begin" ? "duration_days" : fact;
+            for (std::size_t c = 0; c < spots.facts.size(); ++c) {
+                used[c] = used[c] || spots.facts[c].span.begin == spots.facts[pair.cue].span.begin;
+            }
+        }
+    }
+}
+
+}  // namespace
+
 bool FactReader::takeTimes(const Sentence& sentence, const Spots& spots) {
-    bool any = false;
     const bool market =
         says(sentence, "market") || speaksOf(spots, "days_on_market") || askedMarket_;
     const bool deal = lastDeal_ + 1 >= taken_;
-    for (const Amount& amount : spots.amounts) {
-        // "DOM 30", "25 DOM": days without their unit.
-        const bool bare = amount.kind == AmountKind::Plain && amount.value % 1000 == 0 &&
-                          (lower(sentence, amount.end) == "dom" ||
-                           (amount.begin > 0 && lower(sentence, amount.begin - 1) == "dom"));
-        if (bare && !has("days_on_market")) {
-            add(sentence, "days_on_market", std::to_string(amount.value / 1000), 90);
-            any = true;
-            continue;
-        }
-        // "wk 13": a count of weeks.
-        const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
-        const bool weeks = (before == "wk" || before == "wks") &&
-                           amount.kind == AmountKind::Plain && amount.value % 1000 == 0 &&
-                           amount.value < 100'000;
-        if (weeks && !has("duration_days")) {
-            add(sentence, "duration_days", std::to_string(amount.value / 1000 * 7), 80);
-            any = true;
-            continue;
-        }
-        const std::optional<std::int64_t> days = daysOf(amount);
-        if (!days || *days < 1 || *days > 2000) {
-            continue;
-        }
-        bool ofMarket = false;
-        bool ofWork = false;
-        double nearest = 12.0;
-        for (const RowSpot& cue : spots.facts) {
-            const std::string& fact = tables().facts[cue.row];
-            const double strokes = strokesBetween(sentence, std::min(cue.span.end, amount.end),
-                                                  std::max(cue.span.begin, amount.begin));
-            const double far = strokes + (cue.span.end <= amount.begin
-                                              ? static_cast<double>(amount.begin - cue.span.end)
-                                              : static_cast<double>(cue.span.begin) -
-                                                    static_cast<double>(amount.end) + 0.5);
-            // "four months, and fourteen days on the market": the nearer span is meant.
-            const bool between =
-                std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& other) {
-                    return daysOf(other).has_value() && other.begin != amount.begin &&
-                           other.begin >= std::min(cue.span.end, amount.end) &&
-                           other.end <= std::max(cue.span.begin, amount.begin);
-                });
-            const bool times = !between && (fact == "days_on_market" || fact == "duration_days" ||
-                                            fact == "begin");
-            if (times && far < nearest) {
-                nearest = far;
-                ofMarket = fact == "days_on_market";
-                ofWork = !ofMarket;
-            }
-        }
-        ofMarket = ofMarket || (askedMarket_ && market);
+    std::vector<TimeSpan> spans = spansOf(sentence, spots);
+    pairTimes(sentence, spots, spans);
+    bool any = false;
+    for (const TimeSpan& span : spans) {
+        const bool ofMarket = span.fact == "days_on_market" || (askedMarket_ && market) ||
+                              (span.fact.empty() && lower(sentence, span.end) == "dom");
+        const bool ofWork = span.fact == "duration_days" && !ofMarket;
         // "Twelve weeks.": all that is said.
         constexpr std::size_t kBrief = 9;
         constexpr std::int64_t kLeast = 28;  // days
         const bool alone = sentence.tokens.size() <= kBrief && spots.acts.empty() &&
-                           *days >= kLeast && (has("purchase") || has("budget"));
-        if (ofMarket && market && !has("days_on_market")) {
-            add(sentence, "days_on_market", std::to_string(*days), 90);
+                           span.days >= kLeast && (has("purchase") || has("budget"));
+        if (span.loose && !ofMarket) {
+            continue;
+        }
+        if (ofMarket && !has("days_on_market")) {
+            add(sentence, "days_on_market", std::to_string(span.days), 88);
             any = true;
-        } else if (!ofMarket && *days >= 14 && !has("duration_days") && spots.objects.empty() &&
+        } else if (!ofMarket && span.days >= 14 && !has("duration_days") && spots.objects.empty() &&
                    (ofWork || deal || alone)) {
-            add(sentence, "duration_days", std::to_string(*days), ofWork && deal ? 90 : 75);
+            add(sentence, "duration_days", std::to_string(span.days), ofWork && deal ? 88 : 75);
             any = true;
         }
     }

@@ -30,9 +30,12 @@ const UnitRow* unitOf(const Amount& amount) {
 }
 
 // A year of building or of our day that begins at `at`.
-int yearOf(const Amount& amount) {
+int yearOf(const Sentence& sentence, const Amount& amount) {
     const std::int64_t year = amount.value / 1000;
-    const bool bare = amount.kind == AmountKind::Plain && amount.value % 1000 == 0;
+    // "1,880" is no year.
+    const bool comma = amount.begin < sentence.tokens.size() &&
+                       sentence.tokens[amount.begin].text.find(',') != std::string_view::npos;
+    const bool bare = amount.kind == AmountKind::Plain && amount.value % 1000 == 0 && !comma;
     return bare && year >= 1780 && year <= 2060 ? static_cast<int>(year) : 0;
 }
 

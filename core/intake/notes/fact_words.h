@@ -15,13 +15,17 @@ namespace ledgerboard::intake {
 // The word at `at` in lower case; empty where none is.
 [[nodiscard]] std::string lower(const Sentence& sentence, std::size_t at);
 
-// The unit of a figure, or nullptr.
 // How hard strokes and full stops part two stretches of a line: "265k // out at 362k".
 [[nodiscard]] double strokesBetween(const Sentence& sentence, std::size_t begin, std::size_t end);
+
+// The unit of a figure, or nullptr.
 [[nodiscard]] const UnitRow* unitOf(const Amount& amount);
 
+// Whether the word at `at` is the name of a month.
+[[nodiscard]] bool isMonth(const Sentence& sentence, std::size_t at);
+
 // The year a bare figure may be, 1780 to 2060; else 0.
-[[nodiscard]] int yearOf(const Amount& amount);
+[[nodiscard]] int yearOf(const Sentence& sentence, const Amount& amount);
 
 // Whether a word with that stem stands anywhere in it.
 [[nodiscard]] bool says(const Sentence& sentence, std::string_view word);

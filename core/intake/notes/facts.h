@@ -24,13 +24,26 @@ class FactReader {
   private:
     void add(const Sentence& sentence, const std::string& name, const std::string& value, int sure);
     bool takeMoney(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] std::string moneyFact(const Sentence& sentence, const Spots& spots,
+                                        const std::string& fact, double far, const Amount& amount,
+                                        std::int64_t& value) const;
     bool takeArea(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] std::int64_t looseArea(const Sentence& sentence, const Amount& amount) const;
+    [[nodiscard]] int yearSaid(const Sentence& sentence, const Spots& spots,
+                               const Amount& amount) const;
     bool takeFigures(const Sentence& sentence);
     [[nodiscard]] static std::string strokeDate(const Sentence& sentence);
     [[nodiscard]] static std::int64_t bathsWithParts(const Sentence& sentence, const Amount& baths);
     [[nodiscard]] static std::int64_t bathAndAHalf(const Sentence& sentence);
     [[nodiscard]] static std::int64_t sumOf(const Sentence& sentence);
     bool takeRooms(const Sentence& sentence, const Spots& spots);
+    bool takeLabelled(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] static std::string roomFact(const Sentence& sentence);
+    [[nodiscard]] static std::int64_t moreOf(const Sentence& sentence, std::size_t at);
+    [[nodiscard]] static bool saysOneBath(const Sentence& sentence);
+    [[nodiscard]] static bool ofEachUnit(const Sentence& sentence);
+    [[nodiscard]] static const Amount* countOf(const Sentence& sentence, const Spots& spots,
+                                               std::size_t at);
     bool takeYear(const Sentence& sentence, const Spots& spots);
     bool takeTimes(const Sentence& sentence, const Spots& spots);
     bool takeBegin(const Sentence& sentence, const Spots& spots);
@@ -43,7 +56,9 @@ class FactReader {
     int taken_ = 0;      // sentences taken
     int lastDeal_ = -9;  // the last sentence that spoke of the deal
     bool askedMarket_ = false;
-    std::string asked_;  // the money fact that the sentence before asked for
+    std::string asked_;      // the fact that the sentence before asked for
+    std::string lastMoney_;  // the sum told last
+    std::int64_t lastValue_ = 0;
 };
 
 }  // namespace ledgerboard::intake

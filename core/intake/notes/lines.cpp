@@ -286,7 +286,7 @@ std::size_t wrapWidth(const std::vector<RawLine>& lines) {
     if (longer * 10 > lines.size()) {
         return 0;
     }
-    const std::size_t enough = lines.size() < 20 ? 1 : 2 + lines.size() / 25;
+    const std::size_t enough = 2 + lines.size() / 25;
     for (std::size_t width = kNeverWrapped - 1; width >= kWrappedFrom; --width) {
         std::size_t crowd = 0;
         for (std::size_t back = 0; back <= kCrowd; ++back) {
@@ -367,6 +367,13 @@ bool isFull(std::size_t length, std::string_view next, std::size_t width) {
            length + 1 + word + 2 >= width && label == std::string_view::npos;
 }
 
+// Whether most lines open with a label: then a line is an entry, and never the rest of another.
+bool isMostlyLabelled(const std::vector<RawLine>& lines) {
+    const auto labelled = std::count_if(lines.begin(), lines.end(),
+                                        [](const RawLine& line) { return isLabelled(line.text); });
+    return static_cast<std::size_t>(labelled) * 3 >= lines.size();
+}
+
 // Whether the writer begins what is new with a capital letter: then a line that begins small goes
 // on with the one before it.
 bool capitalizes(const std::vector<RawLine>& lines) {
@@ -402,7 +409,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     const bool breathless = isBreathless(raw);
     const bool remarks = isWholeRemarks(raw);
     std::vector<NoteLine> lines;
-    const bool capitals = capitalizes(raw);
+    const bool capitals = capitalizes(raw) && !isMostlyLabelled(raw);
     std::string_view previous;
     bool previousEnds = true;
     for (const RawLine& line : raw) {

@@ -86,6 +86,10 @@ class ActPreparer : SpottedWords {
 
     // Drops what only looks like a treatment.
     void dropNoOrders() {
+        // "has one of those fluorescent boxes"
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            return row(act).fresh && word(act.span.end - 1, "one") && word(act.span.end, "of");
+        });
         // "by the ditch": a noun.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             const std::string_view last = sentence_.tokens[act.span.end - 1].text;

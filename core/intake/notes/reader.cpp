@@ -83,7 +83,7 @@ void Reader::take(Sentence& sentence) {
         before_.clear();
         absent_.clear();
         recent_.clear();
-        if (sentence.heading || sentence.alone) {
+        if (sentence.heading || (sentence.alone && !sentence.bullet)) {
             section_ = Section::Plain;
         }
         // "SHED: demo and haul": the place is a thing as well.
@@ -153,8 +153,9 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots) {
         sentence.heading || (sentence.alone && !sentence.bullet && (colon || shouted(sentence)));
     const bool bare = sentence.alone && !sentence.bullet && wordCount(sentence) <= 3 &&
                       sentence.tokens.front().capital && !isMark(sentence.tokens.back(), ".!?");
+    // "Budget: 41,500": a figure heads nothing.
     if ((!heading && !bare) || wordCount(sentence) > 5 || !spots.spaces.empty() ||
-        !spots.objects.empty()) {
+        !spots.objects.empty() || !spots.amounts.empty()) {
         return false;
     }
     if (spots.has(Cue::Refused) || spots.has(Cue::Negation)) {
@@ -234,6 +235,25 @@ void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin)
     }
 }
 
+// "Same again, paint and carpet": after the comma it is said what, and nothing else is meant.
+bool Reader::saysWhatAgain(const Sentence& sentence, const Spots& spots, const Span& cue) {
+    constexpr std::size_t kLeast = 2;
+    if (cue.end >= sentence.tokens.size() || !isMark(sentence.tokens[cue.end], ",:-")) {
+        return false;
+    }
+    std::size_t said = 0;
+    for (const ObjectSpot& object : spots.objects) {
+        said += object.span.begin > cue.end ? 1 : 0;
+    }
+    bool orders = false;
+    for (const ActSpot& act : spots.acts) {
+        const bool own = act.span.begin > cue.end && tables().acts[act.row].object != kNone;
+        said += own ? 1 : 0;
+        orders = orders || own;
+    }
+    return said >= kLeast && orders;
+}
+
 // "Same in here", "same floor", "ditto": what was said of the space before holds here too.
 void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
     hearSame(sentence, spots, begin);
@@ -251,6 +271,9 @@ void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin)
     const Span cue = std::find_if(spots.cues.begin(), spots.cues.end(), [](const CueSpot& spot) {
                          return spot.cue == Cue::Same;
                      })->span;
+    if (saysWhatAgain(sentence, spots, cue)) {
+        return;
+    }
     // Named objects narrow what is copied.
     std::vector<std::uint32_t> named;
     for (const ObjectSpot& object : spots.objects) {

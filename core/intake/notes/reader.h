@@ -32,6 +32,8 @@ class Reader {
     static void takeBack(Sentence& sentence, Spots& spots);
     bool takeSection(const Sentence& sentence, const Spots& spots);
     static void hearSame(const Sentence& sentence, Spots& spots, std::size_t begin);
+    [[nodiscard]] static bool saysWhatAgain(const Sentence& sentence, const Spots& spots,
+                                            const Span& cue);
     void takeSame(const Sentence& sentence, Spots& spots, std::size_t from);
     void copySame(const Sentence& sentence, const std::string& from, const std::string& here,
                   const std::vector<std::uint32_t>& named);
@@ -39,6 +41,7 @@ class Reader {
                                      const std::vector<std::uint32_t>& named) const;
     void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                    const Linked& linked, const Openness& open);
+    void nameOutside(Found& found) const;
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked, const Openness& open);
     [[nodiscard]] std::string shownAs(const std::string& place) const;

@@ -515,6 +515,16 @@ bool Reader::answered(const Sentence& sentence, const Spots& spots, const Linked
     });
 }
 
+// "Siding is sound, paint all": out of doors the walls are the siding.
+void Reader::nameOutside(Found& found) const {
+    static const std::uint32_t kWalls = tables().objectNamed("walls");
+    static const std::uint32_t kSiding = tables().objectNamed("siding");
+    if (found.object == kWalls && found.place == "exterior" &&
+        found.treatment == Treatment::Refinish) {
+        found.object = kSiding;
+    }
+}
+
 void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                        const Linked& linked, const Openness& open) {
     if (section_ == Section::NotDoing) {
@@ -566,6 +576,7 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
             if (found_.size() < kMostItems) {
                 found.place = place;
                 found_.push_back(found);
+                nameOutside(found_.back());
             }
         }
     }

@@ -143,7 +143,8 @@ class Cutter {
 
     void cutFraction(std::int64_t whole, std::int64_t& thousandths) {
         const std::int64_t below = peek(1) - '0';
-        if (below < 2 || below <= whole || isDigit(peek(2))) {  // "3/2": beds and baths
+        const bool date = peek(2) == '/' && isDigit(peek(3));           // "6/8/26"
+        if (below < 2 || below <= whole || isDigit(peek(2)) || date) {  // "3/2": beds and baths
             return;
         }
         at_ += 2;

@@ -1,0 +1,488 @@
+// The facts that measure the house: its area, its rooms, the year it was built.
+#include <algorithm>
+#include <array>
+
+#include "core/intake/notes/fact_words.h"
+#include "core/intake/notes/facts.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+std::string countText(std::int64_t thousandths) {
+    return model::Quantity::fromThousandths(thousandths).toString();
+}
+
+}  // namespace
+
+// "Thirteen hundred feet even", "living area is 1,690": where the notes open, the house's own; in
+// thousandths of a square foot, 0 where a figure says no area.
+std::int64_t FactReader::looseArea(const Sentence& sentence, const Amount& amount) const {
+    constexpr int kOpening = 8;
+    constexpr std::size_t kNear = 3;
+    if (amount.value < 500'000 || amount.value > 6'000'000 || yearOf(sentence, amount) != 0) {
+        return 0;
+    }
+    const UnitRow* unit = unitOf(amount);
+    const bool feet = unit != nullptr && unit->measure == Measure::Length && unit->name == "ft";
+    bool named = false;
+    for (std::size_t i = amount.begin > kNear ? amount.begin - kNear : 0; i < amount.begin; ++i) {
+        const std::string word = lower(sentence, i);
+        named = named || word == "area" || word == "footage" || word == "size";
+    }
+    const bool bare = amount.kind == AmountKind::Plain;
+    return (feet && taken_ <= kOpening) || (bare && named) ? amount.value : 0;
+}
+
+bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
+    bool any = false;
+    for (const Amount& amount : spots.amounts) {
+        const std::int64_t feet = has("area_sqft") ? 0 : looseArea(sentence, amount);
+        if (feet > 0 && spots.acts.empty()) {
+            add(sentence, "area_sqft", countText(feet), 80);
+            return true;
+        }
+    }
+    for (std::size_t i = 0; i < spots.amounts.size(); ++i) {
+        const Amount& amount = spots.amounts[i];
+        const UnitRow* unit = unitOf(amount);
+        const bool area = unit != nullptr && unit->measure == Measure::Area &&
+                          (unit->name == "sq ft" || unit->name == "sq m");
+        if (!area) {
+            continue;
+        }
+        std::int64_t feet = amount.value;
+        if (unit->name == "sq m") {
+            feet = (amount.value * 10'764 / 1000 + 500) / 1000 * 1000;
+        }
+        const bool opening = taken_ <= 14 && feet >= 600'000 && (spots.acts.empty() || taken_ <= 4);
+        const bool ofObject =
+            (!spots.objects.empty() && !opening) || (taken_ > 14 && !spots.acts.empty());
+        if (feet < 450'000 || feet > 20'000'000 || ofObject || (taken_ > 40 && has("area_sqft"))) {
+            continue;
+        }
+        add(sentence, "area_sqft", countText(feet), 92);
+        any = true;
+        // "says 1,610, I measured and got 1,540": a bare figure of the same size.
+        for (const Amount& other : spots.amounts) {
+            const bool close = other.kind == AmountKind::Plain && yearOf(sentence, other) == 0 &&
+                               other.value > feet / 5 * 4 && other.value < feet / 4 * 5 &&
+                               other.value != feet;
+            if (close && unit->name == "sq ft") {
+                add(sentence, "area_sqft", countText(other.value), 80);
+            }
+        }
+    }
+    return any;
+}
+
+// "A bath and a half", "one and a half baths": in thousandths; 0 where it is not said.
+std::int64_t FactReader::bathAndAHalf(const Sentence& sentence) {
+    for (std::size_t i = 0; i + 3 < sentence.tokens.size(); ++i) {
+        const std::string word = lower(sentence, i);
+        if ((word == "bath" || word == "bathroom") && lower(sentence, i + 1) == "and" &&
+            lower(sentence, i + 2) == "a" && lower(sentence, i + 3) == "half") {
+            return 1500;
+        }
+    }
+    return 0;
+}
+
+// "One and three quarter baths", "two full baths and a half bath": in thousandths.
+std::int64_t FactReader::bathsWithParts(const Sentence& sentence, const Amount& baths) {
+    const std::size_t at = baths.begin;
+    if (lower(sentence, baths.end) == "quarter" && at > 1 && lower(sentence, at - 1) == "and") {
+        static constexpr std::array<std::string_view, 5> kWhole = {"zero", "one", "two", "three",
+                                                                   "four"};
+        for (std::size_t i = 0; i < kWhole.size(); ++i) {
+            if (lower(sentence, at - 2) == kWhole[i]) {
+                return static_cast<std::int64_t>(i) * 1000 + baths.value / 4;
+            }
+        }
+    }
+    if (baths.value % 1000 != 0) {
+        return baths.value;
+    }
+    constexpr std::size_t kFar = 7;
+    for (std::size_t i = baths.end; i < sentence.tokens.size() && i < baths.end + kFar; ++i) {
+        const std::string word = lower(sentence, i);
+        const std::string next = lower(sentence, i + 1);
+        const bool half = (word == "half" && next.starts_with("bath")) || word == "powder" ||
+                          word == "cloakroom" || (word == "downstairs" && next == "loo");
+        if (half && sentence.tokens[i - 1].kind == TokenKind::Word) {
+            return baths.value + 500;
+        }
+    }
+    return baths.value;
+}
+
+// "3/1" and "3/2.5" beside the area.
+bool FactReader::takeFigures(const Sentence& sentence) {
+    for (std::size_t i = 0; i + 2 < sentence.tokens.size(); ++i) {
+        const bool figures = sentence.tokens[i].kind == TokenKind::Number &&
+                             markIs(sentence, i + 1, '/') &&
+                             sentence.tokens[i + 2].kind == TokenKind::Number &&
+                             sentence.tokens[i + 1].glued && sentence.tokens[i + 2].glued;
+        const std::int64_t first = sentence.tokens[i].value;
+        if (figures && taken_ <= 12 && first >= 1000 && first <= 9000 &&
+            sentence.tokens[i + 2].value <= 6000 && !markIs(sentence, i + 3, '/')) {
+            const std::int64_t units =
+                ofEachUnit(sentence) && !markIs(sentence, i - 1, '=') ? 2 : 1;
+            add(sentence, "bedrooms", countText(first * units), 85);
+            add(sentence, "baths", countText(sentence.tokens[i + 2].value * units), 85);
+            return true;
+        }
+    }
+    return false;
+}
+
+// ", so four.": what a count comes to in the end; 0 where it does not.
+std::int64_t FactReader::sumOf(const Sentence& sentence) {
+    for (std::size_t i = 1; i + 2 < sentence.tokens.size(); ++i) {
+        const bool closes =
+            i + 3 >= sentence.tokens.size() || sentence.tokens[i + 2].kind == TokenKind::Mark;
+        if (lower(sentence, i) != "so" || !closes) {
+            continue;
+        }
+        const Token& token = sentence.tokens[i + 1];
+        const NumberRow row = tables().number(token.word);
+        const std::int64_t value = token.kind == TokenKind::Number ? token.value
+                                   : row.kind == NumberKind::Unit  ? row.value
+                                                                   : 0;
+        if (value > 0 && value < 10'000) {
+            return value;
+        }
+    }
+    return 0;
+}
+
+// "Two bedrooms upstairs and one down": how many more there are, in thousandths.
+std::int64_t FactReader::moreOf(const Sentence& sentence, std::size_t at) {
+    constexpr std::size_t kFar = 7;
+    for (std::size_t i = at; i + 1 < sentence.tokens.size() && i < at + kFar; ++i) {
+        const NumberRow row = tables().number(sentence.tokens[i].word);
+        std::size_t next = i + 1;
+        next += lower(sentence, next) == "more" ? 1 : 0;
+        const std::string where = lower(sentence, next);
+        const bool level = where == "up" || where == "upstairs" || where == "down" ||
+                           where == "downstairs" || where == "below" || where == "above";
+        if (sentence.tokens[i].kind == TokenKind::Word && row.kind == NumberKind::Unit && level) {
+            return row.value;
+        }
+    }
+    return 0;
+}
+
+// "Three bedrooms and a bath", "a single bathroom".
+bool FactReader::saysOneBath(const Sentence& sentence) {
+    for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
+        const std::string word = lower(sentence, i);
+        const std::string before = lower(sentence, i - 1);
+        const bool bath = word == "bath" || word == "bathroom";
+        const bool one = before == "single" || before == "a" || before == "the";
+        const bool family = (before == "family" || before == "full" || before == "only") && i > 1 &&
+                            (lower(sentence, i - 2) == "a" || lower(sentence, i - 2) == "one");
+        if (bath && (one || family)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// "Each side is …", "… per unit", "… each": counts are of one of two homes in the house.
+bool FactReader::ofEachUnit(const Sentence& sentence) {
+    static constexpr std::array<std::string_view, 9> kUnits = {
+        "side", "unit", "flat", "half", "apartment", "one", "home", "of", "has"};
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        const std::string word = lower(sentence, i);
+        const std::string next = lower(sentence, i + 1);
+        const bool unit = std::find(kUnits.begin(), kUnits.end(), next) != kUnits.end();
+        const bool closes =
+            i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark;
+        if ((word == "each" && (unit || closes)) || (word == "per" && unit)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// The figure right before the word at `at`, "four of them bedrooms" and "a single bathroom"
+// included.
+const Amount* FactReader::countOf(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    static constexpr std::array<std::string_view, 11> kBetween = {
+        "of", "them", "those", "these", "are", "which", "full", "good", "double", "small", "whole"};
+    std::size_t end = at;
+    for (int i = 0; i < 3 && end > 0; ++i) {
+        const std::string word = lower(sentence, end - 1);
+        if (std::find(kBetween.begin(), kBetween.end(), word) == kBetween.end()) {
+            break;
+        }
+        --end;
+    }
+    for (const Amount& amount : spots.amounts) {
+        const bool unitless = amount.kind == AmountKind::Plain ||
+                              (amount.unit == kNone && amount.kind == AmountKind::Measured);
+        if (unitless && (amount.end == end || amount.end == at || amount.end + 1 == at) &&
+            amount.value <= 20'000) {
+            return &amount;
+        }
+    }
+    return nullptr;
+}
+
+// "Bedrooms: 3", "Year built: 1961", "Size: 1,080": a label and its figure; the answer to "Beds?"
+// likewise.
+bool FactReader::takeLabelled(const Sentence& sentence, const Spots& spots) {
+    constexpr std::size_t kBrief = 8;
+    if (spots.amounts.empty() || sentence.tokens.size() > kBrief) {
+        return false;
+    }
+    const bool label =
+        spots.acts.empty() && (markIs(sentence, 1, ':') || markIs(sentence, 2, ':') ||
+                               lower(sentence, 1) == "is" || lower(sentence, 2) == "is");
+    const std::string about = label ? roomFact(sentence) : asked_;
+    const Amount& amount = spots.amounts.front();
+    // "BED 1: new carpet": the figure is of the name.
+    if (!spots.objects.empty() || (label && amount.begin < 2)) {
+        return false;
+    }
+    const std::int64_t value = amount.value;
+    if (amount.begin > 4) {
+        return false;
+    }
+    if ((about == "bedrooms" || about == "baths" || about == "rooms") && value >= 1000 &&
+        value <= 20'000 && !has(about)) {
+        add(sentence, about, countText(value), 85);
+        return label || sentence.tokens.size() < 4;
+    }
+    if (about == "area_sqft" && amount.kind == AmountKind::Plain && value >= 400'000 &&
+        value <= 9'000'000 && !has(about)) {
+        add(sentence, about, countText(value), 85);
+        return true;
+    }
+    return false;
+}
+
+// Which count a question or a label asks for; empty for none.
+std::string FactReader::roomFact(const Sentence& sentence) {
+    for (std::size_t i = 0; i < sentence.tokens.size() && i < 4; ++i) {
+        const std::string word = lower(sentence, i);
+        if (word == "bedrooms" || word == "beds" || word == "bedroom" || word == "bed") {
+            return "bedrooms";
+        }
+        if (word == "baths" || word == "bathrooms" || word == "bath" || word == "bathroom") {
+            return "baths";
+        }
+        if (word == "rooms") {
+            return "rooms";
+        }
+        if (word == "footage" || word == "size" || word == "area" ||
+            (word == "square" && lower(sentence, i + 1).starts_with("f"))) {
+            return "area_sqft";
+        }
+        if (word == "built" || word == "year" || word == "age") {
+            return "built";
+        }
+    }
+    return {};
+}
+
+bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
+    const auto countBefore = [&](std::size_t at) { return countOf(sentence, spots, at); };
+    const Amount* beds = nullptr;
+    const Amount* baths = nullptr;
+    const Amount* rooms = nullptr;
+    static const WordId kBed = tables().id("bed");
+    static const WordId kBath = tables().id("bath");
+    static const WordId kBedroom = tables().id("bedroom");
+    static const WordId kBathroom = tables().id("bathroom");
+    static const WordId kRoom = tables().id("room");
+    if (takeLabelled(sentence, spots)) {
+        return true;
+    }
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        const WordId word = sentence.tokens[i].word;
+        if (word == kUnknown || countBefore(i) == nullptr) {
+            continue;
+        }
+        if (word == kBed || word == kBedroom) {
+            beds = beds == nullptr ? countBefore(i) : beds;
+        } else if (word == kBath || word == kBathroom) {
+            baths = baths == nullptr ? countBefore(i) : baths;
+        } else if (word == kRoom) {
+            rooms = rooms == nullptr ? countBefore(i) : rooms;
+        }
+    }
+    // "2bd/1ba each = 4/2": of each flat, not of the house.
+    const bool figures = (beds == nullptr && baths == nullptr) || says(sentence, "each");
+    if (figures && takeFigures(sentence)) {
+        return true;
+    }
+    // "each side is two bedrooms and one bath"
+    const bool twice = beds != nullptr && baths != nullptr && ofEachUnit(sentence);
+    const std::int64_t bathsSaid =
+        (baths != nullptr ? bathsWithParts(sentence, *baths) : bathAndAHalf(sentence)) *
+        (twice ? 2 : 1);
+    if (beds == nullptr && bathsSaid == 0) {
+        const bool opening = taken_ <= 12 && spots.acts.empty() && spots.objects.empty();
+        const bool known = has("built") || has("area_sqft") || has("purchase");
+        if (rooms != nullptr && opening && known && rooms->value >= 3000 && !has("rooms")) {
+            add(sentence, "rooms", countText(rooms->value), 80);
+        }
+        return false;
+    }
+    // Counts of rooms alone may be of rooms that want work: they must stand early, without any.
+    const bool oneBath = beds != nullptr && bathsSaid == 0 && saysOneBath(sentence);
+    const bool ofHouse = has("area_sqft") || has("built") || has("purchase");
+    const bool early = taken_ <= 16 && (spots.objects.empty() || ofHouse) &&
+                       (spots.acts.empty() || rooms != nullptr || lastDeal_ == taken_);
+    if ((beds == nullptr || bathsSaid == 0) && !early) {
+        return false;
+    }
+    // "Three bedrooms up, one down, so four."
+    if (const std::int64_t sum = sumOf(sentence); sum > 0 && (beds == nullptr || bathsSaid == 0)) {
+        add(sentence, beds != nullptr ? "bedrooms" : "baths", countText(sum), 85);
+        return true;
+    }
+    if (beds != nullptr && !has("bedrooms")) {
+        const std::int64_t more = moreOf(sentence, beds->end);
+        add(sentence, "bedrooms", countText(beds->value * (twice ? 2 : 1) + more),
+            bathsSaid != 0 ? 93 : 80);
+    }
+    if (oneBath && !has("baths")) {
+        add(sentence, "baths", "1", 80);
+    }
+    if (bathsSaid != 0 && !has("baths")) {
+        add(sentence, "baths", countText(bathsSaid), beds != nullptr ? 93 : 80);
+    }
+    if (rooms != nullptr) {
+        add(sentence, "rooms", countText(rooms->value), 90);
+    }
+    return true;
+}
+
+namespace {
+
+// Words of building right before a year: "built in", "went up in", "dates from", "year:".
+bool saysBuilt(const Sentence& sentence, std::size_t begin) {
+    static constexpr std::array<std::string_view, 16> kWords = {
+        "built", "build",  "blt",     "bl", "bld",   "constructed", "erected", "dates",
+        "dated", "dating", "vintage", "yr", "circa", "c",           "cape",    "ranch"};
+    constexpr std::size_t kFar = 5;
+    for (std::size_t i = begin > kFar ? begin - kFar : 0; i < begin; ++i) {
+        const std::string word = lower(sentence, i);
+        const std::string before = i > 0 ? lower(sentence, i - 1) : "";
+        const bool up = word == "up" && (before == "put" || before == "went" || before == "going");
+        const bool year = word == "year" && (i == 0 || before == "the" || before == "house" ||
+                                             sentence.tokens[i - 1].kind == TokenKind::Mark);
+        const bool near = i + 2 >= begin || (word != "c" && word != "cape" && word != "ranch");
+        if (near && (up || year || std::find(kWords.begin(), kWords.end(), word) != kWords.end())) {
+            return true;
+        }
+    }
+    return false;
+}
+
+bool isHouse(const std::string& word) {
+    static constexpr std::array<std::string_view, 45> kHouses = {
+        "flat",       "flats",        "shotgun",    "row",       "rowhouse",   "cabin",
+        "condo",      "chalet",       "lodge",      "saltbox",   "twin",       "triplex",
+        "adobe",      "contemporary", "building",   "detached",  "maisonette", "apartment",
+        "contemp",    "house",        "foursquare", "ranch",     "cape",       "bungalow",
+        "semi",       "colonial",     "cottage",    "victorian", "terrace",    "split",
+        "duplex",     "place",        "home",       "farmhouse", "townhouse",  "rambler",
+        "tudor",      "terraced",     "tract",      "walk-up",   "craftsman",  "two-story",
+        "two-storey", "story",        "storey"};
+    return std::find(kHouses.begin(), kHouses.end(), word) != kHouses.end();
+}
+
+// Whether a sort of house is named in the tokens [begin, end), or the rooms are counted there.
+bool namesHouse(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
+        const std::string word = lower(sentence, i);
+        if (isHouse(word) || word == "bedrooms" || word == "bedroom" || word == "bed" ||
+            word == "beds" || word == "baths") {
+            return true;
+        }
+    }
+    return false;
+}
+
+// "Built 1951 or maybe 1953": the second is another reading, and not the year of an addition.
+bool saysOtherwise(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    static constexpr std::array<std::string_view, 9> kWords = {
+        "but", "or", "says", "say", "said", "claims", "swears", "maybe", "thinks"};
+    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
+        if (std::find(kWords.begin(), kWords.end(), lower(sentence, i)) != kWords.end()) {
+            return true;
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
+// The year a figure says the house is of; 0 for none. "'38" and "in thirty-eight" are 1938.
+int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amount& amount) const {
+    if (const int year = yearOf(sentence, amount); year != 0) {
+        return year;
+    }
+    const bool two = amount.kind == AmountKind::Plain && amount.value >= 10'000 &&
+                     amount.value < 100'000 && amount.value % 1000 == 0;
+    const bool shortForm = amount.begin > 0 && markIs(sentence, amount.begin - 1, '\'');
+    const bool spoken = amount.begin > 1 && lower(sentence, amount.begin - 1) == "in" &&
+                        saysBuilt(sentence, amount.begin) && amount.value >= 30'000;
+    const bool answers = asked_ == "built" && spots.amounts.size() == 1;
+    // "tract 99", "blt 57": right behind the word.
+    const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+    const std::string before2 = amount.begin > 1 && markIs(sentence, amount.begin - 1, ',')
+                                    ? lower(sentence, amount.begin - 2)
+                                    : "";
+    const bool behind = taken_ <= 3 && amount.value >= 30'000 &&
+                        (isHouse(before) || before == "blt" || before == "built" ||
+                         before == "yr" || isHouse(before2));
+    return two && (shortForm || spoken || answers || behind)
+               ? 1900 + static_cast<int>(amount.value / 1000)
+               : 0;
+}
+
+bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
+    if (has("built")) {
+        return false;
+    }
+    std::size_t last = 0;
+    for (const Amount& amount : spots.amounts) {
+        const int year = yearSaid(sentence, spots, amount);
+        if (year == 0 || year > 2025) {
+            continue;
+        }
+        const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+        // "1910 by the county, but the neighbour says 1906": both.
+        constexpr std::size_t kFar = 8;
+        const bool other = has("built") && amount.begin <= last + kFar &&
+                           saysOtherwise(sentence, last, amount.begin);
+        const bool built = saysBuilt(sentence, amount.begin) || asked_ == "built";
+        // Talk tells of other houses as well: there the year must stand by the house.
+        constexpr std::size_t kBeside = 4;
+        const bool talk = spots.has(Cue::Chatter);
+        const bool house = talk ? namesHouse(sentence, amount.begin > 3 ? amount.begin - 3 : 0,
+                                             amount.end + kBeside)
+                                : namesHouse(sentence, 0, sentence.tokens.size());
+        const bool is = before == "is" || before.ends_with("'s");
+        const bool alone = amount.begin == 0 && amount.end + 3 >= sentence.tokens.size();
+        const bool early = taken_ <= 14 && year < 2015;
+        const bool since = before == "since" || before == "in" || before == "around";
+        const bool told =
+            built ||
+            (early && !(since && !house) &&
+             (house || (!talk && (alone || is || has("area_sqft") || lastDeal_ + 2 >= taken_))));
+        if (has("built") ? other : told) {
+            built_ = built_ == 0 ? year : built_;
+            add(sentence, "built", std::to_string(year), built ? 95 : 85);
+            last = amount.end;
+        }
+    }
+    return has("built");
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,390 @@
+// The facts that are sums of money: what is paid, put in, got for it and left over.
+//
+// Each figure and each phrase of facts.tsv may stand for one another once, nearest first, so that
+// "buy 98k, work 37k, sell 169k" gives three facts and not one three times.
+#include <algorithm>
+#include <array>
+#include <vector>
+
+#include "core/intake/notes/fact_words.h"
+#include "core/intake/notes/facts.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::int64_t kThousand = 1'000'000;  // thousandths
+constexpr double kFarthest = 14.0;
+
+std::string moneyText(std::int64_t thousandths) {
+    return model::Money::fromMinor(thousandths / 10).toString();
+}
+
+bool isOneOf(const std::string& word, std::initializer_list<std::string_view> words) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+// Least sensible value of each money fact, in dollars: below it the figure is another one.
+std::int64_t leastOf(const std::string& fact) {
+    if (fact == "profit") {
+        return 2'000;
+    }
+    return fact == "budget" ? 4'000 : 20'000;
+}
+
+// "Asking was 240, we got it for 231": what others hoped for is no fact.
+bool isAsked(const Sentence& sentence, const Amount& amount) {
+    for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
+        const std::string word = lower(sentence, i);
+        const bool theirs = isOneOf(word, {"want", "wanted", "wants", "asked"});
+        const std::string who = i > 0 ? lower(sentence, i - 1) : "";
+        if (isOneOf(word, {"asking", "listed", "asks"}) ||
+            (theirs && isOneOf(who, {"they", "he", "she", "seller", "sellers", "bank", "owner",
+                                     "vendor", "vendors", "was", "were"}))) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// "Three eighty nine was our first offer": no price that was paid.
+bool wasOnlyOffered(const Sentence& sentence, const Amount& amount) {
+    const std::string next = lower(sentence, amount.end);
+    if (next != "was" && next != "is") {
+        return false;
+    }
+    for (std::size_t i = amount.end + 1; i < amount.end + 6; ++i) {
+        const std::string word = lower(sentence, i);
+        if (word == "offer" || word == "ask" || word == "asking" || word == "list" ||
+            word == "bid" || word == "listing") {
+            return true;
+        }
+    }
+    return false;
+}
+
+// "in 412k / out 589-610k", "240k in, 365k out": the short way to say for how much it is bought and
+// sold.
+std::string inOrOut(const Sentence& sentence, const Amount& amount, int taken) {
+    constexpr int kOpening = 14;
+    // "589-610k": both ends are of one size.
+    const bool range = amount.value >= 100'000 && markIs(sentence, amount.end, '-');
+    if (taken > kOpening || (amount.value < 20 * kThousand && !range)) {
+        return {};
+    }
+    const bool closes = amount.end + 1 >= sentence.tokens.size() ||
+                        sentence.tokens[amount.end + 1].kind == TokenKind::Mark;
+    if (closes && amount.kind == AmountKind::Money) {
+        const std::string next = lower(sentence, amount.end);
+        if (next == "in" || next == "out") {
+            return next == "in" ? "purchase" : "resale";
+        }
+    }
+    if (amount.begin == 0) {
+        return {};
+    }
+    const bool opens = amount.begin == 1 ||
+                       sentence.tokens[amount.begin - 2].kind != TokenKind::Word ||
+                       sentence.tokens[amount.begin - 2].word == kUnknown;
+    const std::string word = lower(sentence, amount.begin - 1);
+    return word == "in" && opens ? "purchase" : word == "out" ? "resale" : "";
+}
+
+// "Sixty, no, sixty-five": what the next figure takes the place of.
+bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amount) {
+    std::size_t at = amount.end;
+    while (markIs(sentence, at, ',') || markIs(sentence, at, '-') || markIs(sentence, at, '.')) {
+        ++at;
+    }
+    const std::string word = lower(sentence, at);
+    if (word != "no" && word != "sorry" && word != "wait" && word != "scratch") {
+        return false;
+    }
+    return std::any_of(spots.amounts.begin(), spots.amounts.end(),
+                       [&](const Amount& next) { return next.begin > at && next.begin <= at + 4; });
+}
+
+// "Two forty" is 240 thousand; beside "265k" a bare 26 is a year or a day, and no 26 thousand.
+std::int64_t wholePrice(const Sentence& sentence, const Spots& spots, const Amount& amount,
+                        std::int64_t value) {
+    const bool plain =
+        value < 32'000 && !amount.paired &&
+        std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& other) {
+            return other.value >= 10 * kThousand && yearOf(sentence, other) == 0;
+        });
+    return value < kThousand && !plain && (value >= 15'000 || amount.paired) ? value * 1000 : value;
+}
+
+// "Four and a quarter", of a house's price: hundreds of thousands.
+bool isShortPrice(const Amount& amount) {
+    const std::int64_t rest = amount.value % 1000;
+    return amount.kind == AmountKind::Plain && amount.value > 1000 && amount.value < 10'000 &&
+           (rest == 250 || rest == 500 || rest == 750) && amount.end > amount.begin + 2;
+}
+
+bool isMoneyFact(const std::string& fact) {
+    return isOneOf(fact, {"purchase", "resale", "budget", "profit"});
+}
+
+// How far a phrase is from a figure; negative where they overlap.
+double distanceOf(const Sentence& sentence, const Spots& spots, const RowSpot& cue,
+                  const Amount& amount) {
+    const bool before = cue.span.end <= amount.begin;
+    if (!before && cue.span.begin < amount.end) {
+        return -1;
+    }
+    const std::size_t begin = before ? cue.span.end : amount.end;
+    const std::size_t end = before ? amount.begin : cue.span.begin;
+    double far = static_cast<double>(end - begin) + (before ? 0.0 : 1.5);
+    // "82,000 for the work", "25,000 of profit", "90,000 to buy": plainly of the figure before.
+    const bool own =
+        !before && begin == end && isOneOf(lower(sentence, cue.span.begin), {"for", "of", "to"});
+    far -= own ? 1.2 : 0.0;
+    for (std::size_t i = begin; i < end; ++i) {
+        const std::string word = lower(sentence, i);
+        far += markIs(sentence, i, ',') || isOneOf(word, {"and", "but"}) ? 1.0 : 0.0;
+    }
+    far += strokesBetween(sentence, begin, end);
+    for (const Amount& other : spots.amounts) {
+        far += other.begin >= begin && other.end <= end && other.value >= 20'000 ? 4.0 : 0.0;
+    }
+    return far;
+}
+
+struct Figure {
+    const Amount* amount = nullptr;
+    std::string fact;
+    double far = kFarthest;
+    bool inherited = false;
+};
+
+// "In the thirties", "it's a sixty nine": years.
+bool isOfYears(const Sentence& sentence, const Amount& amount) {
+    const std::string_view last = sentence.tokens[amount.end - 1].text;
+    const bool one = amount.begin > 0 && (lower(sentence, amount.begin - 1) == "a" ||
+                                          markIs(sentence, amount.begin - 1, '\''));
+    // "18 April"
+    const bool day =
+        isMonth(sentence, amount.end) || (amount.begin > 0 && isMonth(sentence, amount.begin - 1));
+    return day || last.ends_with("ties") ||
+           (one && amount.kind == AmountKind::Plain && !amount.paired && amount.value < 100'000);
+}
+
+// Figures that may be sums of the deal, in order.
+std::vector<Figure> figuresOf(const Sentence& sentence, const Spots& spots) {
+    std::vector<Figure> figures;
+    for (const Amount& amount : spots.amounts) {
+        const bool at = amount.begin > 0 && markIs(sentence, amount.begin - 1, '@');
+        const bool rate = amount.perUnit && !(at && amount.value >= 20 * kThousand);
+        if (amount.kind != AmountKind::Measured && amount.kind != AmountKind::Time &&
+            yearOf(sentence, amount) == 0 && !rate && !isOfYears(sentence, amount)) {
+            figures.push_back({&amount, {}, kFarthest, false});
+        }
+    }
+    return figures;
+}
+
+// Gives each figure its phrase: the nearest pair first, each once.
+void pairUp(const Sentence& sentence, const Spots& spots, std::vector<Figure>& figures) {
+    struct Pair {
+        double far;
+        std::size_t figure;
+        std::size_t cue;
+    };
+
+    std::vector<Pair> pairs;
+    for (std::size_t f = 0; f < figures.size(); ++f) {
+        for (std::size_t c = 0; c < spots.facts.size(); ++c) {
+            const double far = distanceOf(sentence, spots, spots.facts[c], *figures[f].amount);
+            if (far >= 0 && far < kFarthest && isMoneyFact(tables().facts[spots.facts[c].row])) {
+                pairs.push_back({far, f, c});
+            }
+        }
+    }
+    std::stable_sort(pairs.begin(), pairs.end(),
+                     [](const Pair& a, const Pair& b) { return a.far < b.far; });
+    std::vector<bool> used(spots.facts.size(), false);
+    for (const Pair& pair : pairs) {
+        Figure& figure = figures[pair.figure];
+        if (used[pair.cue]) {
+            continue;
+        }
+        const std::string& fact = tables().facts[spots.facts[pair.cue].row];
+        if (!figure.fact.empty()) {
+            // "budget for the work, 80": the second phrase says the same.
+            used[pair.cue] = figure.fact == fact && pair.far < figure.far + 4.0;
+            continue;
+        }
+        figure.fact = fact;
+        figure.far = pair.far;
+        for (std::size_t c = 0; c < spots.facts.size(); ++c) {
+            used[c] = used[c] || spots.facts[c].span.begin == spots.facts[pair.cue].span.begin;
+        }
+    }
+}
+
+// "178-182", "two forty, maybe two thirty": two readings of one fact.
+void inherit(const Sentence& sentence, const Spots& spots, std::vector<Figure>& figures) {
+    constexpr std::size_t kNear = 8;
+    constexpr std::size_t kAtOnce = 2;
+    const auto alike = [&](const Figure& a, const Figure& b) {
+        const std::int64_t left = wholePrice(sentence, spots, *a.amount, a.amount->value);
+        const std::int64_t right = wholePrice(sentence, spots, *b.amount, b.amount->value);
+        return left > right / 10 * 6 && right > left / 10 * 6;
+    };
+    for (std::size_t i = 1; i < figures.size(); ++i) {
+        const Figure& last = figures[i - 1];
+        Figure& next = figures[i];
+        const std::size_t gap = next.amount->begin - last.amount->end;
+        const bool range = gap == 1 && markIs(sentence, last.amount->end, '-');
+        const bool weak = next.fact.empty() || next.far > 4.0 || range;
+        if (!last.fact.empty() && weak && gap <= kNear && next.fact != last.fact &&
+            (range || (alike(last, next) &&
+                       strokesBetween(sentence, last.amount->end, next.amount->begin) < 1))) {
+            next.fact = last.fact;
+            next.far = range ? 1.0 : 4.5;
+            next.inherited = true;
+        }
+    }
+    for (std::size_t i = figures.size(); i-- > 1;) {
+        Figure& first = figures[i - 1];
+        const Figure& next = figures[i];
+        const std::size_t gap = next.amount->begin - first.amount->end;
+        if (first.fact.empty() && !next.fact.empty() && gap <= kAtOnce && alike(first, next)) {
+            first.fact = next.fact;
+            first.far = next.far + 1.0;
+        }
+    }
+}
+
+// "with 5,000 of contingency on top": no budget of its own.
+bool isContingency(const Sentence& sentence, const Figure& figure) {
+    const Amount& amount = *figure.amount;
+    constexpr std::size_t kNear = 3;
+    for (std::size_t i = amount.begin > kNear ? amount.begin - kNear : 0; i < amount.end + kNear;
+         ++i) {
+        if (markIs(sentence, i, '.') || markIs(sentence, i, ';')) {
+            continue;
+        }
+        if (lower(sentence, i) == "contingency" && figure.far > 1.0) {
+            const std::string next = lower(sentence, i + 1);
+            return !isOneOf(next, {"included", "inclusive", "in"});
+        }
+    }
+    return false;
+}
+
+bool opensWithCorrection(const Sentence& sentence) {
+    return isOneOf(lower(sentence, 0),
+                   {"no", "actually", "sorry", "wait", "scratch", "correction", "make", "rather"});
+}
+
+}  // namespace
+
+// What one figure says, once it has its fact; empty where it says none.
+std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
+                                  const std::string& fact, double far, const Amount& amount,
+                                  std::int64_t& value) const {
+    constexpr double kOutright = 3.0;
+    const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
+    const bool asked = isAsked(sentence, amount) || wasOnlyOffered(sentence, amount);
+    if (fact.empty() || (ofWork && far > kOutright) ||
+        ((fact == "purchase" || fact == "resale") && asked) ||
+        isTakenBack(sentence, spots, amount)) {
+        return {};
+    }
+    if ((fact == "purchase" || fact == "resale") && isShortPrice(amount)) {
+        value *= 100'000;
+    }
+    // "Budget 6,800 for a new one": of one thing.
+    if (fact == "budget" && has("budget") && taken_ > 20 && !spots.acts.empty()) {
+        return {};
+    }
+    // "If I clear twenty-five": said outright of a sum, it is no day and no year.
+    const bool sum = far <= 1.0 && (fact == "profit" || fact == "budget") && value >= 15'000 &&
+                     value < kThousand;
+    // "It says ninety-four": of anything.
+    if (fact == "resale" && amount.kind == AmountKind::Plain && !amount.paired && value < 100'000 &&
+        far > 0) {
+        return {};
+    }
+    value = sum ? value * 1000 : wholePrice(sentence, spots, amount, value);
+    if (value < leastOf(fact) * 1000 || value > 100'000 * kThousand) {
+        return {};
+    }
+    // "38,500 put by for the work, none of it for a hot tub": outright, where the notes open.
+    constexpr int kOpening = 14;
+    constexpr double kAtOnce = 2.0;
+    const bool outright = taken_ <= kOpening && far <= kAtOnce;
+    const bool item = (!spots.objects.empty() && !outright) || spots.has(Cue::Open);
+    if (item && (fact == "budget" || fact == "profit" || spots.has(Cue::Open))) {
+        return {};
+    }
+    if (fact == "resale" && purchase_ > 0 && value < purchase_ / 10 * 6) {
+        return value <= purchase_ / 2 && !has("budget") ? "budget" : "";
+    }
+    return fact;
+}
+
+bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
+    // A price of work, but for what the opening of the notes says outright.
+    constexpr int kOpening = 14;
+    const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
+    if (ofWork && taken_ > kOpening) {
+        return false;
+    }
+    std::vector<Figure> figures = figuresOf(sentence, spots);
+    pairUp(sentence, spots, figures);
+    for (Figure& figure : figures) {
+        if (const std::string way = inOrOut(sentence, *figure.amount, taken_); !way.empty()) {
+            figure.fact = way;
+            figure.far = 0.5;
+        }
+    }
+    inherit(sentence, spots, figures);
+    bool any = false;
+    for (Figure& figure : figures) {
+        const Amount& amount = *figure.amount;
+        // "What are you paying?" "One eighty-five."
+        const bool answers =
+            isMoneyFact(asked_) && !any && (figure.far > 3.0 || figure.fact == "budget");
+        if (answers) {
+            figure.fact = asked_;
+            figure.far = 4.0;
+        }
+        // "The budget is fifty thousand. No, make that forty-six."
+        const bool corrects = !lastMoney_.empty() && lastDeal_ + 1 == taken_ && !any &&
+                              opensWithCorrection(sentence) && figure.far > 2.0;
+        if (corrects) {
+            figure.fact = lastMoney_;
+            figure.far = 2.0;
+        }
+        std::int64_t value = amount.value;
+        if (isContingency(sentence, figure)) {
+            continue;
+        }
+        const std::string fact = moneyFact(sentence, spots, figure.fact, figure.far, amount, value);
+        if (fact.empty()) {
+            continue;
+        }
+        // "One eighty-seven, one eighty-seven five": said once more, to the hundred.
+        const bool closer = any && lastMoney_ == fact && lastDeal_ == taken_ &&
+                            value > lastValue_ && value < lastValue_ + kThousand;
+        if (corrects || closer) {
+            facts_.pop_back();
+        }
+        if (fact == "purchase") {
+            purchase_ = value;
+        }
+        add(sentence, fact, moneyText(value),
+            figure.far < 1.0 && amount.kind == AmountKind::Money ? 92
+            : figure.far < 5.0                                   ? 84
+                                                                 : 70);
+        lastMoney_ = fact;
+        lastValue_ = value;
+        any = true;
+    }
+    return any;
+}
+
+}  // namespace ledgerboard::intake
