@@ -1,7 +1,6 @@
 #include "core/report/forms_html.h"
 
-#include <algorithm>
-
+#include "core/report/forms.h"
 #include "core/report/html_text.h"
 #include "core/report/money_text.h"
 
@@ -45,8 +44,7 @@ std::string page(const model::JobRows& rows, const std::string& title, const std
            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>" +
            htmlText(title + ", " + rows.job.name) + "</title>\n<style>" + kStyle +
            "</style>\n</head>\n<body>\n<h1>" + htmlText(title) + "</h1>\n<p>" +
-           htmlText(rows.job.name) +
-           (rows.job.address.empty() ? "" : ", " + htmlText(rows.job.address)) + "</p>\n" +
+           htmlText(houseText(rows.job)) + "</p>\n" +
            (under.empty() ? "" : "<p class=\"small\">" + htmlText(under) + "</p>\n") + body +
            "</body>\n</html>\n";
 }
@@ -64,167 +62,105 @@ std::string fields(const std::vector<std::string>& names) {
     return out + "</div>\n";
 }
 
-std::string checkWithLaw(const std::string& what) {
-    return "<p class=\"notice\">A plain form. Check with local law, or somebody licensed in it, "
-           "before anybody signs: what " +
-           htmlText(what) + " must say differs from place to place.</p>\n";
+std::string noticeHtml(const std::string& text) {
+    return "<p class=\"notice\">" + htmlText(text) + "</p>\n";
 }
 
-std::string crewName(const model::JobRows& rows, model::Id<Kind::Crew> crew) {
-    for (const auto& row : rows.crews) {
-        if (row.id == crew && !crew.isNil()) {
-            return row.name;
-        }
+// A table's head: each column's name and class.
+std::string tableHead(const std::vector<std::pair<const char*, const char*>>& columns) {
+    std::string out = "<table>\n<thead><tr>";
+    for (const auto& [name, looks] : columns) {
+        out += "<th scope=\"col\"" +
+               (*looks == '\0' ? "" : " class=\"" + std::string(looks) + "\"") + ">" + name +
+               "</th>";
     }
-    return "";
+    return out + "</tr></thead>\n<tbody>\n";
 }
 
-std::string bidLine(const model::Item& item) {
-    std::string what = std::string(model::wordOf(item.treatment)) + " " + item.object;
-    std::string more;
-    for (const auto& [name, text] : {std::pair{"", &item.selection},
-                                     {"", &item.instructions},
-                                     {"There now: ", &item.condition},
-                                     {"Hazards: ", &item.hazards}}) {
-        if (!text->empty()) {
-            const bool isEnded = more.empty() || more.back() == '.';
-            more += (more.empty() ? "" : isEnded ? " " : ". ") + std::string(name) + *text;
-        }
-    }
-    const std::string size =
-        item.quantity ? item.quantity->toString() + (item.unit.empty() ? "" : " " + item.unit) : "";
-    return "<tr><td>" + htmlText(what) +
-           (more.empty() ? "" : "<br/><span class=\"small\">" + htmlText(more) + "</span>") +
-           "</td><td class=\"n\">" + htmlText(size) +
+std::string bidLineHtml(const BidLine& line) {
+    return "<tr><td>" + htmlText(line.work) +
+           (line.more.empty() ? ""
+                              : "<br/><span class=\"small\">" + htmlText(line.more) + "</span>") +
+           "</td><td class=\"n\">" + htmlText(line.size) +
            "</td><td class=\"blank\"></td><td class=\"blank\"></td></tr>\n";
+}
+
+std::string formHtml(const model::JobRows& rows, const BlankForm& form) {
+    std::string body = noticeHtml(form.notice);
+    for (const auto& part : form.parts) {
+        body += part.isOnNewPage ? "<div class=\"page\"></div>\n" : "";
+        body += part.heading.empty() ? "" : "<h2>" + htmlText(part.heading) + "</h2>\n";
+        body += part.says.empty() ? "" : "<p>" + htmlText(part.says) + "</p>\n";
+        for (int k = 0; k < part.blankLines; ++k) {
+            body += "<div class=\"line\"></div>\n";
+        }
+        body += part.fields.empty() ? "" : fields(part.fields);
+    }
+    return page(rows, form.title, "", body);
 }
 
 }  // namespace
 
 std::string bidsHtml(const model::JobRows& rows, const compute::JobFigures& figures,
                      model::Id<Kind::Crew> crew, model::Date today) {
+    const BidScope scope = bidScopeOf(rows, figures, crew);
     std::string body;
-    std::size_t count = 0;
-    std::vector<model::Id<Kind::Space>> order;
-    for (const auto& space : figures.spaces) {
-        order.emplace_back(space.id);
-    }
-    for (const auto& space : order) {
-        std::string lines;
-        for (std::size_t k = 0; k < figures.scope.lines.size(); ++k) {
-            const auto& scope = figures.scope.lines[k];
-            if (scope.kind != compute::LineKind::Item || scope.space != space ||
-                scope.counting != compute::Counting::Counts ||
-                (!crew.isNil() && scope.crew != crew)) {
-                continue;
-            }
-            const auto found =
-                std::find_if(rows.items.begin(), rows.items.end(),
-                             [&](const auto& item) { return item.id == scope.item; });
-            if (found != rows.items.end()) {
-                lines += bidLine(*found);
-                ++count;
-            }
-        }
-        if (lines.empty()) {
-            continue;
-        }
-        std::string name = "No room";
-        for (const auto& row : rows.spaces) {
-            name = row.id == space ? row.name : name;
-        }
-        body += "<h2>" + htmlText(name) +
-                "</h2>\n<table>\n<thead><tr><th scope=\"col\">Work</th><th scope=\"col\" class=\"n "
-                "short\">"
-                "Size</th><th scope=\"col\" class=\"short\">Price</th><th scope=\"col\" "
-                "class=\"short\">Days</th></tr></thead>\n"
-                "<tbody>\n" +
-                lines + "</tbody>\n</table>\n";
-    }
-    if (count == 0) {
-        body =
-            "<p>There is no work to bid on" +
-            (crew.isNil() ? std::string(" yet.") : " for " + htmlText(crewName(rows, crew)) + ".") +
-            "</p>\n";
-    } else {
+    for (const auto& room : scope.rooms) {
         body +=
-            fields({"Bidder", "Licence and insurance", "Price in all", "Can start on, days",
-                    "Left out of this price", "Date, signature"}) +
-            "<p class=\"small\">Measure on site before you bid: sizes are the owner's. Permits, "
-            "local codes and licensed trades decide how the work is done.</p>\n";
+            "<h2>" + htmlText(room.name) + "</h2>\n" +
+            tableHead({{"Work", ""}, {"Size", "n short"}, {"Price", "short"}, {"Days", "short"}});
+        for (const auto& line : room.lines) {
+            body += bidLineHtml(line);
+        }
+        body += "</tbody>\n</table>\n";
     }
-    const std::string whose = crewName(rows, crew);
-    return page(rows, "Scope of work",
-                "To bid on, as of " + today.toString() + (whose.empty() ? "" : ", " + whose), body);
+    if (scope.rooms.empty()) {
+        body = "<p>" + htmlText(nothingToBidOn(scope)) + "</p>\n";
+    } else {
+        const FormPart end = bidderPart();
+        body += fields(end.fields) + "<p class=\"small\">" + htmlText(end.says) + "</p>\n";
+    }
+    return page(
+        rows, "Scope of work",
+        "To bid on, as of " + today.toString() + (scope.crew.empty() ? "" : ", " + scope.crew),
+        body);
 }
 
 std::string punchHtml(const model::JobRows& rows, const compute::PunchList& list,
                       model::Id<Kind::Crew> crew, model::Date today) {
+    const PunchSheet sheet = punchSheetOf(rows, list, crew, today);
     std::string body;
-    std::string space;
-    std::size_t count = 0;
-    for (const auto& read : list.all) {
-        const auto& punch = rows.punches[read.punch];
-        if (!read.isOpen || (!crew.isNil() && punch.crew != crew)) {
-            continue;
+    for (const auto& room : sheet.rooms) {
+        body += "<h2>" + htmlText(room.name) + "</h2>\n" +
+                tableHead({{"To put right", ""},
+                           {"Who", "name"},
+                           {"By", "short"},
+                           {"Fixed on, initials", "initials"}});
+        for (const auto& line : room.lines) {
+            body += "<tr><td><span class=\"box\"></span>" + htmlText(line.what) + "</td><td>" +
+                    htmlText(line.crew) + "</td><td>" + htmlText(line.by) +
+                    "</td><td class=\"blank\"></td></tr>\n";
         }
-        const std::string here = read.space.empty() ? "No room" : read.space;
-        if (here != space || count == 0) {
-            body += (count == 0 ? "" : "</tbody>\n</table>\n") + std::string("<h2>") +
-                    htmlText(here) +
-                    "</h2>\n<table>\n<thead><tr><th scope=\"col\">To put right</th><th "
-                    "scope=\"col\" class=\"name\">Who</th><th scope=\"col\" "
-                    "class=\"short\">By</th><th scope=\"col\" class=\"initials\">Fixed on, "
-                    "initials</th></tr></thead>\n<tbody>\n";
-            space = here;
-        }
-        body += "<tr><td><span class=\"box\"></span>" + htmlText(punch.what) + "</td><td>" +
-                htmlText(read.crew) + "</td><td>" +
-                (punch.dueOn ? htmlText(compute::dayWords(*punch.dueOn, today)) : "") +
-                (read.isLate ? " (late)" : "") + "</td><td class=\"blank\"></td></tr>\n";
-        ++count;
+        body += "</tbody>\n</table>\n";
     }
-    body += count == 0 ? "<p>Nothing is left to put right.</p>\n" : "</tbody>\n</table>\n";
-    const std::string whose = crewName(rows, crew);
+    if (sheet.open == 0) {
+        body = "<p>" + htmlText(nothingToPutRight()) + "</p>\n";
+    }
     return page(rows, "Punch list",
-                (whose.empty() ? std::string() : whose + ", ") + "as of " + today.toString() +
-                    (count == 0 ? ""
-                                : ", " + countText(static_cast<std::int64_t>(count), "item open",
-                                                   "items open")),
+                (sheet.crew.empty() ? std::string() : sheet.crew + ", ") + "as of " +
+                    today.toString() +
+                    (sheet.open == 0 ? ""
+                                     : ", " + countText(static_cast<std::int64_t>(sheet.open),
+                                                        "item open", "items open")),
                 body);
 }
 
 std::string changeFormHtml(const model::JobRows& rows) {
-    return page(rows, "Change order", "",
-                checkWithLaw("a change to a contract") +
-                    fields({"Number", "Date", "Contract", "Crew or firm"}) +
-                    "<h2>What is changed, and why</h2>\n<div class=\"line\"></div>\n<div "
-                    "class=\"line\"></div>\n<div class=\"line\"></div>\n<div "
-                    "class=\"line\"></div>\n" +
-                    fields({"Added to the contract sum (or taken off)", "Days added (or taken off)",
-                            "Contract sum before", "Contract sum with this change"}) +
-                    "<p>Work on this change begins once both have signed it.</p>\n" +
-                    fields({"Owner, signature and date", "Crew or firm, signature and date"}));
+    return formHtml(rows, changeForm());
 }
 
 std::string waiverFormHtml(const model::JobRows& rows) {
-    const auto form = [](const std::string& name, const std::string& says) {
-        return "<h2>" + name + "</h2>\n<p>" + says + "</p>\n" +
-               fields({"Claimant (crew or firm)", "Owner", "Amount", "Work up to this day",
-                       "Not covered: retainage, changes not signed, other",
-                       "Claimant, signature and date"});
-    };
-    return page(rows, "Lien waiver", "",
-                checkWithLaw("a lien waiver") +
-                    form("Conditional, on payment",
-                         "Once the amount below has been paid, the claimant gives up the right to "
-                         "a lien on this property for the work up to the day below. Until it is "
-                         "paid this paper has no effect.") +
-                    "<div class=\"page\"></div>\n" +
-                    form("Unconditional, payment received",
-                         "The claimant has received the amount below and gives up the right to a "
-                         "lien on this property for the work up to the day below. Do not sign "
-                         "before the money is there."));
+    return formHtml(rows, waiverForm());
 }
 
 }  // namespace ledgerboard::report

@@ -211,7 +211,7 @@ void addLooking(CLI::App& app, Spoken& s) {
 
     CLI::App* give =
         addVerb(app, s, "give", "A page or a list as a file",
-                "ledgerboard give week html week.html\n  ledgerboard give scope xlsx scope.xlsx\n  "
+                "ledgerboard give week pdf week.pdf\n  ledgerboard give scope xlsx scope.xlsx\n  "
                 "ledgerboard give schedule ics tile.ics --crew \"Tile crew\"\n  "
                 "ledgerboard give job zip quince-row.zip",
                 [&s](Session& session) { return verbGive(session, s.give); });
@@ -219,11 +219,12 @@ void addLooking(CLI::App& app, Spoken& s) {
                      "week, schedule, draw, bids (scope without prices), punch, change and waiver "
                      "(blank forms), job, or a kind such as scope")
         ->required();
-    give->add_option("FORMAT", s.give.format, "csv, json, xlsx, html, ics or zip, as fits")
+    give->add_option("FORMAT", s.give.format, "csv, json, xlsx, html, pdf, ics or zip, as fits")
         ->required();
     give->add_option("FILE", s.give.file, "Where to write it")->required();
     give->add_option("--crew", s.give.crew,
                      "With schedule, bids and punch: only what this crew is to know");
+    give->add_option("--paper", s.give.paper, "With pdf: letter (if not said) or a4");
 }
 
 void addClosing(CLI::App& app, Spoken& s) {

@@ -11,6 +11,7 @@
 #include "core/report/week_json.h"
 #include "core/report/week_page.h"
 
+#include "desktop/cli/give_pdf.h"
 #include "desktop/cli/listing.h"
 #include "desktop/cli/money_view.h"
 #include "desktop/cli/verbs.h"
@@ -31,7 +32,7 @@ Result<std::string> weekBytes(Session& session, const std::string& format) {
     const model::Date today = job.value().today;
     return model::guarded([&]() -> Result<std::string> {
         if (format != "html" && format != "json" && format != "xlsx") {
-            return model::wrongUse("FORMAT: week is given as html, json or xlsx");
+            return model::wrongUse("FORMAT: week is given as html, json, pdf or xlsx");
         }
         const report::WeekPage page =
             report::weekPage(rows, today, weekPictures(session, rows, today));
@@ -59,8 +60,9 @@ Result<std::string> jobJson(Session& session) {
     return document.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
 }
 
-// --crew, where it was said.
-Result<model::Id<model::Kind::Crew>> crewOf(Session& session, const std::string& name) {
+}  // namespace
+
+Result<model::Id<model::Kind::Crew>> crewToGive(Session& session, const std::string& name) {
     if (name.empty()) {
         return model::Id<model::Kind::Crew>();
     }
@@ -75,11 +77,13 @@ Result<model::Id<model::Kind::Crew>> crewOf(Session& session, const std::string&
     return model::Id<model::Kind::Crew>(found.value());
 }
 
+namespace {
+
 // A paper for others: "bids", "punch", "change" or "waiver".
 Result<std::string> paperBytes(Session& session, const std::string& what,
                                const std::string& crewName) {
     auto job = session.jobOnDay();
-    auto crew = crewOf(session, crewName);
+    auto crew = crewToGive(session, crewName);
     if (!job.ok() || !crew.ok()) {
         return job.ok() ? crew.error() : job.error();
     }
@@ -101,7 +105,7 @@ Result<std::string> scheduleBytes(Session& session, const std::string& crewName)
         return job.error();
     }
     const model::JobRows& rows = job.value().rows;
-    auto found = crewOf(session, crewName);
+    auto found = crewToGive(session, crewName);
     if (!found.ok()) {
         return found.error();
     }
@@ -147,7 +151,12 @@ Result<std::string> kindBytes(Session& session, const GiveOptions& options) {
                                "job nor a kind such as scope or spend");
     }
     if (options.format != "csv" && options.format != "json" && options.format != "xlsx") {
-        return model::wrongUse("FORMAT: " + options.what + " is given as csv, json or xlsx");
+        const std::string what = model::folded(options.what);
+        const std::string more = what == "punch" || what == "change" ? ", html, pdf"
+                                 : isGivenAsPdf(what)                ? ", pdf"
+                                                                     : "";
+        return model::wrongUse("FORMAT: " + options.what + " is given as csv, json" + more +
+                               " or xlsx");
     }
     return model::guarded([&]() -> Result<std::string> {
         auto read = listingOf(session, options.what);
@@ -167,30 +176,45 @@ Result<std::string> kindBytes(Session& session, const GiveOptions& options) {
     });
 }
 
-// The one format of a page, refused where another was asked for.
-Result<void> needFormat(const GiveOptions& options, std::string_view format) {
+// The one format of a page, refused where another was asked for; `formats` names all it has.
+Result<void> needFormat(const GiveOptions& options, std::string_view format,
+                        std::string_view formats) {
     if (options.format != format) {
-        return model::wrongUse("FORMAT: " + options.what + " is given as " + std::string(format));
+        return model::wrongUse("FORMAT: " + options.what + " is given as " + std::string(formats));
+    }
+    return {};
+}
+
+// --crew and --paper, where they go with what is given.
+Result<void> checkOptions(const GiveOptions& options, const std::string& what) {
+    const bool isPage = options.format == "html" || options.format == "pdf";
+    const bool forCrew = what == "schedule" || what == "bids" || (what == "punch" && isPage);
+    if (!options.crew.empty() && !forCrew) {
+        return model::wrongUse("--crew goes with schedule, and with bids and punch as html or pdf");
+    }
+    if (!options.paper.empty() && options.format != "pdf") {
+        return model::wrongUse("--paper goes with pdf");
     }
     return {};
 }
 
 Result<std::string> bytesFor(Session& session, const GiveOptions& options) {
     const std::string what = model::folded(options.what);
-    const bool forCrew =
-        what == "schedule" || what == "bids" || (what == "punch" && options.format == "html");
-    if (!options.crew.empty() && !forCrew) {
-        return model::wrongUse("--crew goes with schedule, and with bids and punch as html");
+    if (auto good = checkOptions(options, what); !good.ok()) {
+        return good.error();
+    }
+    if (options.format == "pdf" && isGivenAsPdf(what)) {
+        return pdfToGive(session, what, options);
     }
     if (what == "week") {
         return weekBytes(session, options.format);
     }
     if (what == "schedule") {
-        auto good = needFormat(options, "ics");
+        auto good = needFormat(options, "ics", "ics");
         return good.ok() ? scheduleBytes(session, options.crew) : Result<std::string>(good.error());
     }
     if (what == "bids" || what == "waiver" || (what == "change" && options.format == "html")) {
-        auto good = needFormat(options, "html");
+        auto good = needFormat(options, "html", "html or pdf");
         return good.ok() ? paperBytes(session, what, options.crew)
                          : Result<std::string>(good.error());
     }
@@ -247,8 +271,8 @@ Done giveJob(Session& session, const std::string& path) {
 
 Done verbGive(Session& session, const GiveOptions& options) {
     if (model::folded(options.what) == "job" && options.format == "zip") {
-        return options.crew.empty() ? giveJob(session, options.file)
-                                    : model::wrongUse("--crew goes with schedule");
+        auto good = checkOptions(options, "job");
+        return good.ok() ? giveJob(session, options.file) : good;
     }
     auto bytes = bytesFor(session, options);
     if (!bytes.ok()) {

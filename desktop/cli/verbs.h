@@ -77,7 +77,8 @@ struct DrawOptions {
 
 struct GiveOptions {
     std::string what, format, file;
-    std::string crew;  // of a schedule
+    std::string crew;   // of a schedule
+    std::string paper;  // of a PDF: letter or a4
 };
 
 struct PlanOptions {

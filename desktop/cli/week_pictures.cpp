@@ -20,31 +20,37 @@ std::string captionOf(const model::Photo& photo, const model::JobRows& rows) {
 
 }  // namespace
 
+std::optional<report::WeekPhoto> pagePicture(Session& session, const model::Photo& photo,
+                                             const std::string& timeZone) {
+    const auto bytes = store::Photos(session.bookPath()).read(photo.digest);
+    if (!bytes.ok()) {
+        return std::nullopt;
+    }
+    auto preview = intake::previewOf(bytes.value());
+    if (!preview.ok()) {
+        return std::nullopt;
+    }
+    report::WeekPhoto picture;
+    if (photo.takenAt) {
+        const auto day = session.surroundings().dayIn(*photo.takenAt, timeZone);
+        picture.takenOn = day.ok() ? day.value() : photo.takenAt->utcDate();
+    }
+    picture.mediaType = "image/jpeg";
+    picture.bytes = std::move(preview).value();
+    return picture;
+}
+
 std::vector<report::WeekPhoto> weekPictures(Session& session, const model::JobRows& rows,
                                             model::Date today) {
-    const store::Photos photos(session.bookPath());
     std::vector<report::WeekPhoto> pictures;
     for (const auto* photo : report::weekPhotos(rows, today)) {
         if (pictures.size() == kPictures) {
             break;
         }
-        const auto bytes = photos.read(photo->digest);
-        if (!bytes.ok()) {
-            continue;
+        if (auto picture = pagePicture(session, *photo, rows.job.timeZone)) {
+            picture->caption = captionOf(*photo, rows);
+            pictures.push_back(std::move(*picture));
         }
-        auto preview = intake::previewOf(bytes.value());
-        if (!preview.ok()) {
-            continue;
-        }
-        report::WeekPhoto picture;
-        picture.caption = captionOf(*photo, rows);
-        if (photo->takenAt) {
-            const auto day = session.surroundings().dayIn(*photo->takenAt, rows.job.timeZone);
-            picture.takenOn = day.ok() ? day.value() : photo->takenAt->utcDate();
-        }
-        picture.mediaType = "image/jpeg";
-        picture.bytes = std::move(preview).value();
-        pictures.push_back(std::move(picture));
     }
     return pictures;
 }

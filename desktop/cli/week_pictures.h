@@ -1,6 +1,8 @@
-// Which pictures stand on the week's page, as small as a page carries them?
+// Which pictures stand on the week's page and in a draw request, as small as a page carries them?
 #pragma once
 
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "core/model/date.h"
@@ -16,5 +18,11 @@ namespace ledgerboard::cli {
 [[nodiscard]] std::vector<report::WeekPhoto> weekPictures(Session& session,
                                                           const model::JobRows& rows,
                                                           model::Date today);
+
+// The preview of one photo with its day, without a caption; nothing where it can't be shown.
+// Requires: the session's book is open.
+[[nodiscard]] std::optional<report::WeekPhoto> pagePicture(Session& session,
+                                                           const model::Photo& photo,
+                                                           const std::string& timeZone);
 
 }  // namespace ledgerboard::cli

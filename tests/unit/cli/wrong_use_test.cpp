@@ -193,7 +193,7 @@ TEST_F(WrongUseTest, FilesThatAreNot) {
         {{"bring", "spend", wrong}, kCannotBeMet, "wrong.csv:2: column \"Date\""},
         {{"bring", "spend", wrong}, kCannotBeMet, "wrong.csv:3: column \"Amount\""},
         {{"bring", "gadgets", wrong}, kWrongUse, "gadgets"},
-        {{"give", "week", "pdf", folder_.file("w.pdf")}, kWrongUse, "html, json or xlsx"},
+        {{"give", "week", "txt", folder_.file("w.txt")}, kWrongUse, "html, json, pdf or xlsx"},
         {{"give", "scope", "html", folder_.file("s.html")}, kWrongUse, "csv, json or xlsx"},
         {{"give", "schedule", "csv", folder_.file("s.csv")}, kWrongUse, "given as ics"},
         {{"give", "scope", "csv", folder_.file("s.csv"), "--crew", "Tile"}, kWrongUse, "--crew"},
