@@ -25,8 +25,9 @@ PictureFolder::PictureFolder(QObject* parent) : RowList(parent) {
 void PictureFolder::refresh() {
     QFileInfoList files;
     for (const auto& folder : JobBook::here()->surroundings().pictureFolders) {
-        QDirIterator each(folder, {QStringLiteral("*.jpg"), QStringLiteral("*.jpeg")}, QDir::Files,
-                          QDirIterator::Subdirectories);
+        QDirIterator each(
+            folder, {QStringLiteral("*.jpg"), QStringLiteral("*.jpeg"), QStringLiteral("*.heic")},
+            QDir::Files, QDirIterator::Subdirectories);
         while (each.hasNext()) {
             each.next();
             files << each.fileInfo();

@@ -6,7 +6,7 @@
 #include <QTimeZone>
 
 #include "core/intake/photos/exif.h"
-#include "core/intake/photos/jpeg.h"
+#include "core/intake/photos/picture.h"
 #include "core/store/photos.h"
 #include "sync/exchange/device_photos.h"
 
@@ -53,7 +53,7 @@ Result<model::Id<model::Kind::Photo>> keepPicture(JobBook& book, const PictureWi
         return model::cannotBeMet(cannotBeRead(wish.path));
     }
     const std::string bytes = file.readAll().toStdString();
-    const auto size = intake::jpegSize(bytes);
+    const auto size = intake::pictureSize(bytes);
     if (!size.ok()) {
         return size.error();
     }

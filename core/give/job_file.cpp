@@ -1,7 +1,11 @@
 #include "core/give/job_file.h"
 
 #include <algorithm>
+#include <array>
+#include <filesystem>
+#include <fstream>
 #include <map>
+#include <optional>
 #include <set>
 
 #include "core/give/job_document.h"
@@ -28,8 +32,28 @@ constexpr const char* kReadMe =
     "To bring it into a book:  ledgerboard bring job FILE.zip\n"
     "The form of job.json is told in docs/job-file.md of the program's sources.\n";
 
-std::string photoName(const std::string& digest) {
-    return "photos/" + digest + ".jpg";
+// How a photo's file ends: as what it is, so that other programs open it.
+constexpr std::array kEndings = {".jpg", ".heic"};
+
+std::string photoName(const std::string& digest, const std::string& ending) {
+    return "photos/" + digest + ending;
+}
+
+std::string endingOf(const std::filesystem::path& photo) {
+    std::array<char, 8> beginning{};
+    std::ifstream(photo, std::ios::binary).read(beginning.data(), beginning.size());
+    // ISO/IEC 14496-12: a file of boxes begins with the length and the name of its first.
+    return kEndings[std::string_view(beginning.data(), beginning.size()).substr(4) == "ftyp"];
+}
+
+// What the photo is called in the zip; nothing where it is not there.
+std::optional<std::string> photoNameIn(const ZipReader& zip, const std::string& digest) {
+    for (const auto* ending : kEndings) {
+        if (zip.has(photoName(digest, ending))) {
+            return photoName(digest, ending);
+        }
+    }
+    return std::nullopt;
 }
 
 // What a record of this job is called in CSV: a name of its own, else its id.
@@ -111,7 +135,8 @@ Result<void> addPhotos(ZipWriter& zip, const store::Photos& photos,
                                     " is not on this device, so it is not in the file");
             continue;
         }
-        auto added = zip.addFile(photoName(digest), photos.pathOf(digest).string());
+        const auto path = photos.pathOf(digest);
+        auto added = zip.addFile(photoName(digest, endingOf(path)), path.string());
         if (!added.ok()) {
             return added.error();
         }
@@ -155,17 +180,18 @@ Result<void> keepPhotos(const ZipReader& zip, const store::Photos& photos,
         if (digest.empty() || !done.insert(digest).second) {
             continue;
         }
-        if (!store::Photos::isDigest(digest) || !zip.has(photoName(digest))) {
+        const auto name = store::Photos::isDigest(digest) ? photoNameIn(zip, digest) : std::nullopt;
+        if (!name) {
             brought.remarks.push_back("the picture of photo " + record->id.toString() +
                                       " is not in the file");
             continue;
         }
-        auto bytes = zip.read(photoName(digest), store::kLargestPhoto);
+        auto bytes = zip.read(*name, store::kLargestPhoto);
         if (!bytes.ok()) {
             return bytes.error();
         }
         if (store::Photos::digestOf(bytes.value()) != digest) {
-            return model::cannotBeMet(photoName(digest) +
+            return model::cannotBeMet(*name +
                                       ": its bytes are not those of its name; ask for the file "
                                       "again");
         }

@@ -3,6 +3,10 @@
 #include <algorithm>
 
 #include <QFontDatabase>
+#include <QtPlugin>
+
+// Whoever has the theme reads HEIC.
+Q_IMPORT_PLUGIN(HeifPictures)
 
 namespace ledgerboard::qml {
 

@@ -74,7 +74,7 @@ void addBeginning(CLI::App& app, Spoken& s) {
             "FILE", s.bring.file,
             "CSV with a row of headings; for job a zip that 'give job zip' made; for spend also a "
             "bank's download (OFX, QFX); for photos a "
-            "JPEG picture or a folder of them, if "
+            "JPEG or HEIC picture or a folder of them, if "
             "need be with a photos.csv that lists them (File, Space, Item, Stage, Taken at, Spot, "
             "Caption, For the lender)")
         ->required();

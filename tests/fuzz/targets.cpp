@@ -4,7 +4,7 @@
 #include "core/intake/files/csv.h"
 #include "core/intake/notes/read_notes.h"
 #include "core/intake/photos/exif.h"
-#include "core/intake/photos/jpeg.h"
+#include "core/intake/photos/picture.h"
 #include "core/intake/photos/preview.h"
 #include "core/model/check.h"
 #include "sync/exchange/peer_side.h"
@@ -15,6 +15,7 @@
 #include "sync/wire/messages.h"
 #include "sync/wire/photo_messages.h"
 
+#include "tests/support/heif_pictures.h"
 #include "tests/support/pictures.h"
 #include "tests/support/star.h"
 
@@ -117,7 +118,7 @@ void notes(std::string_view bytes) {
 
 void pictures(std::string_view bytes) {
     static_cast<void>(intake::cameraNoteOf(bytes));
-    static_cast<void>(intake::jpegSize(bytes));
+    static_cast<void>(intake::pictureSize(bytes));
     static_cast<void>(intake::previewOf(bytes));
 }
 
@@ -177,7 +178,11 @@ std::vector<Target> targets() {
          {"Kitchen. Replace the cabinets, 14 ft of counter, about 6,400.\nBath: keep the tub.",
           "hall bath 5x8 retile, check the subfloor? either vinyl or tile"},
          1},
-        {"pictures", pictures, {picture, tests::withOrientation(tests::paintedJpeg(9, 7), 6)}, 1},
+        {"pictures",
+         pictures,
+         {picture, tests::withOrientation(tests::paintedJpeg(9, 7), 6),
+          tests::paintedHeif(64, 48, "2026:05:08 14:05:00")},
+         1},
     };
 }
 

@@ -1,12 +1,13 @@
 // Protects the belt's tools that bring something in: photos, punch items, receipts. The taps that
 // were promised, what stands in the book afterwards, and that the bytes are there before the row.
 #include <QFile>
+#include <QImageReader>
 
 #include "core/store/photos.h"
 
 #include "mobile/site_photos.h"
 #include "mobile/sound_desk.h"
-#include "tests/support/pictures.h"
+#include "tests/support/heif_pictures.h"
 #include "tests/ui/phone_test.h"
 
 namespace ledgerboard::ui {
@@ -168,6 +169,28 @@ TEST_P(ToolsTest, AKeptPhotoIsOfTheDayTheCameraSays) {
     ASSERT_TRUE(photos.keepPicture(path, 0));
     // 14:05 in Chicago in May is 19:05 UTC.
     EXPECT_EQ(rowsOf(house_).photos.at(0).takenAt->toString(), "2026-05-08T19:05:00.000Z");
+}
+
+TEST_P(ToolsTest, ATelephonesHeicIsKeptAndShown) {
+    const QString path = QString::fromStdString(folder_.file("pictures/9.heic"));
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(QByteArray::fromStdString(ledgerboard::tests::paintedHeif(64, 48)));
+    file.close();
+    Thumb& thumb = hold();
+    phone::SitePhotos photos;
+    photos.setSpaceId(thumb.preferences().lastSpace());
+    ASSERT_TRUE(photos.keepPicture(path, 0));
+    expectKept(rowsOf(house_).photos.at(0));
+    // As every Image of the screens reads it, whose file has no ending.
+    QImageReader reader(QString::fromStdString(
+        store::Photos(house_.path).pathOf(rowsOf(house_).photos[0].digest).string()));
+    reader.setDecideFormatFromContent(true);
+    EXPECT_EQ(reader.size(), QSize(64, 48));
+    const QImage shown = reader.read();
+    EXPECT_GT(shown.pixelColor(8, 8).red(), 200);
+    EXPECT_GT(shown.pixelColor(56, 8).green(), 200);
+    EXPECT_GT(shown.pixelColor(8, 40).blue(), 200);
 }
 
 TEST_P(ToolsTest, WithoutAMicrophoneANoteIsTyped) {

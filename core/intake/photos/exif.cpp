@@ -6,6 +6,8 @@
 #include <libexif/exif-data.h>
 #include <memory>
 
+#include "core/intake/photos/heif.h"
+
 namespace ledgerboard::intake {
 
 namespace {
@@ -58,6 +60,11 @@ std::optional<int> offsetIn(const std::string& text) {
 
 CameraNote cameraNoteOf(std::string_view bytes) {
     CameraNote note;
+    const bool inHeif = isHeif(bytes);
+    const std::string inside = inHeif ? heifNote(bytes) : "";
+    if (inHeif) {
+        bytes = inside;
+    }
     const std::unique_ptr<ExifData, void (*)(ExifData*)> exif(
         exif_data_new_from_data(reinterpret_cast<const unsigned char*>(bytes.data()),
                                 static_cast<unsigned int>(bytes.size())),
@@ -66,7 +73,9 @@ CameraNote cameraNoteOf(std::string_view bytes) {
         return note;
     }
     const ExifEntry* held = exif_content_get_entry(exif->ifd[EXIF_IFD_0], EXIF_TAG_ORIENTATION);
-    if (held != nullptr && held->format == EXIF_FORMAT_SHORT && held->size >= 2) {
+    // A HEIF says by itself how it is turned; what the note says of that is not for its readers
+    // (ISO/IEC 23008-12, annex A).
+    if (!inHeif && held != nullptr && held->format == EXIF_FORMAT_SHORT && held->size >= 2) {
         const int said = exif_get_short(held->data, exif_data_get_byte_order(exif.get()));
         note.orientation = said >= 1 && said <= 8 ? said : 1;
     }

@@ -17,12 +17,13 @@ struct CameraTime {
 };
 
 struct CameraNote {
-    int orientation = 1;  // 1 to 8, as Exif numbers them; 1 where nothing is said
+    // 1 to 8, as Exif numbers them; 1 where nothing is said, and for HEIF, which says it elsewhere.
+    int orientation = 1;
     std::optional<CameraTime> takenAt;
     bool saysWhere = false;
 };
 
-// All of it empty where `bytes` are no JPEG with such a note, or it does not read.
+// All of it empty where `bytes` are no picture with such a note, or it does not read.
 [[nodiscard]] CameraNote cameraNoteOf(std::string_view bytes);
 
 }  // namespace ledgerboard::intake

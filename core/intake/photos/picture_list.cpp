@@ -23,11 +23,11 @@ bool isFileHeading(std::string_view heading) {
     return std::find(kFileHeadings.begin(), kFileHeadings.end(), key) != kFileHeadings.end();
 }
 
-bool isJpegName(const fs::path& path) {
+bool isPictureName(const fs::path& path) {
     std::string ending = path.extension().string();
     std::transform(ending.begin(), ending.end(), ending.begin(),
                    [](char c) { return static_cast<char>(c >= 'A' && c <= 'Z' ? c + 32 : c); });
-    return ending == ".jpg" || ending == ".jpeg";
+    return ending == ".jpg" || ending == ".jpeg" || ending == ".heic" || ending == ".heif";
 }
 
 std::vector<std::string> picturesIn(const fs::path& folder) {
@@ -35,7 +35,7 @@ std::vector<std::string> picturesIn(const fs::path& folder) {
     std::error_code problem;
     for (fs::directory_iterator at(folder, problem), end; !problem && at != end;
          at.increment(problem)) {
-        if (isJpegName(at->path())) {
+        if (isPictureName(at->path())) {
             names.push_back(at->path().filename().string());
         }
     }
@@ -81,7 +81,7 @@ Result<void> readPicture(ListedPicture& picture) {
     if (!bytes.ok()) {
         return bytes.error();
     }
-    auto size = jpegSize(bytes.value());
+    auto size = pictureSize(bytes.value());
     if (!size.ok()) {
         return size.error();
     }

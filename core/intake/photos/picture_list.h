@@ -1,6 +1,6 @@
 // Which picture does each row of a photos.csv name, and can it be taken?
 //
-// A picture is a JPEG file in the folder of the list or in a folder within it.
+// A picture is a JPEG or HEIC file in the folder of the list or in a folder within it.
 #pragma once
 
 #include <cstdint>
@@ -12,7 +12,7 @@
 #include "core/intake/files/headings.h"
 #include "core/intake/files/problems.h"
 #include "core/intake/photos/exif.h"
-#include "core/intake/photos/jpeg.h"
+#include "core/intake/photos/picture.h"
 
 namespace ledgerboard::intake {
 
@@ -37,14 +37,15 @@ struct ListedPicture {
                                                       Problems& problems);
 
 // Looks at each picture of `files`, one a row of `table`, in its order. Adds to `problems`: no
-// name, a path that leads out of `folder`, no such file, too large, not a JPEG picture, one picture
+// name, a path that leads out of `folder`, no such file, too large, not a picture, one picture
 // twice.
 [[nodiscard]] std::vector<ListedPicture> lookAtPictures(const std::filesystem::path& folder,
                                                         const CsvTable& table,
                                                         const std::vector<std::string>& files,
                                                         Problems& problems);
 
-// Pictures by their names (.jpg, .jpeg) right in `folder` that `listed` does not have, by name.
+// Pictures by their names (.jpg, .jpeg, .heic, .heif) right in `folder` that `listed` does not
+// have, by name.
 [[nodiscard]] std::vector<std::string> notListed(const std::filesystem::path& folder,
                                                  const std::vector<ListedPicture>& listed);
 

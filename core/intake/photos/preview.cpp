@@ -8,27 +8,14 @@
 #include <vector>
 
 #include "core/intake/photos/exif.h"
-#include "core/intake/photos/jpeg.h"
+#include "core/intake/photos/heif.h"
+#include "core/intake/photos/picture.h"
 
 namespace ledgerboard::intake {
 
 namespace {
 
 using model::Result;
-
-// Decoded pixels beyond this are no picture of a camera, and memory is not without end.
-constexpr std::int64_t kMostPixels = 50'000'000;
-
-struct Pixels {
-    int width = 0;
-    int height = 0;
-    std::vector<std::uint8_t> rgb;
-
-    [[nodiscard]] const std::uint8_t* at(int x, int y) const {
-        return rgb.data() + 3 * (static_cast<std::size_t>(y) * static_cast<std::size_t>(width) +
-                                 static_cast<std::size_t>(x));
-    }
-};
 
 // The smallest eighths at which the decoder still gives at least `wanted` of `whole` pixels.
 tjscalingfactor scaleFor(int whole, int wanted) {
@@ -44,7 +31,7 @@ tjscalingfactor scaleFor(int whole, int wanted) {
     return best;
 }
 
-Result<Pixels> decoded(std::string_view bytes, PictureSize size, bool onItsSide, int mostWidth) {
+Result<Pixels> jpegPixels(std::string_view bytes, PictureSize size, bool onItsSide, int mostWidth) {
     const int across = onItsSide ? size.height : size.width;
     const tjscalingfactor scale = scaleFor(across, std::min(across, mostWidth));
     Pixels out{TJSCALED(size.width, scale), TJSCALED(size.height, scale), {}};
@@ -127,23 +114,47 @@ Result<std::string> encoded(const Pixels& in, int quality) {
     return std::string(reinterpret_cast<const char*>(bytes), size);
 }
 
-Result<std::string> madeAnew(std::string_view bytes, int mostWidth, int quality) {
-    const auto size = jpegSize(bytes);
+// The picture as it is seen, at least `mostWidth` wide where it is that wide, and how large the
+// whole of it is: the decoded one's sizes are rounded already.
+struct Seen {
+    Pixels picture;
+    PictureSize whole;
+};
+
+Result<Seen> seen(std::string_view bytes, int mostWidth) {
+    if (isHeif(bytes)) {
+        auto pixels = heifPixels(bytes);
+        if (!pixels.ok()) {
+            return pixels.error();
+        }
+        const PictureSize whole{pixels.value().width, pixels.value().height};
+        return Seen{std::move(pixels).value(), whole};
+    }
+    const auto size = pictureSize(bytes);
     if (!size.ok()) {
         return size.error();
     }
     const int orientation = cameraNoteOf(bytes).orientation;
     const bool onItsSide = orientation >= 5;
-    auto pixels = decoded(bytes, size.value(), onItsSide, mostWidth);
+    const auto pixels = jpegPixels(bytes, size.value(), onItsSide, mostWidth);
     if (!pixels.ok()) {
         return pixels.error();
     }
-    Pixels picture = turned(pixels.value(), orientation);
+    const auto [width, height] = size.value();
+    return Seen{turned(pixels.value(), orientation),
+                onItsSide ? PictureSize{height, width} : PictureSize{width, height}};
+}
+
+Result<std::string> madeAnew(std::string_view bytes, int mostWidth, int quality) {
+    auto found = seen(bytes, mostWidth);
+    if (!found.ok()) {
+        return found.error();
+    }
+    Pixels& picture = found.value().picture;
     if (picture.width > mostWidth) {
-        // Of the whole picture's sizes: those of the decoded one are rounded already.
-        const double across = onItsSide ? size.value().height : size.value().width;
-        const double down = onItsSide ? size.value().width : size.value().height;
-        const auto height = static_cast<int>(std::lround(down * mostWidth / across));
+        const PictureSize whole = found.value().whole;
+        const auto height = static_cast<int>(
+            std::lround(static_cast<double>(whole.height) * mostWidth / whole.width));
         picture = shrunkOnItsSide(shrunkOnItsSide(picture, mostWidth),
                                   std::clamp(height, 1, picture.height));
     }

@@ -17,8 +17,9 @@ namespace ledgerboard::intake {
 inline constexpr int kPreviewWidth = 480;
 inline constexpr int kPreviewQuality = 80;  // of JPEG, 1 to 100
 
-// A smaller JPEG of the JPEG in `bytes`; one that is small enough already keeps its size. Errors
-// (CannotBeMet): not a JPEG picture, damaged or cut short, or far larger than a camera makes.
+// A smaller JPEG of the picture in `bytes`, JPEG or HEIF; one that is small enough already keeps
+// its size. Errors (CannotBeMet): no picture, damaged or cut short, or far larger than a camera
+// makes.
 [[nodiscard]] model::Result<std::string> previewOf(std::string_view bytes);
 
 inline constexpr int kCopyWidth = 2'048;

@@ -205,6 +205,31 @@ TEST_F(JobFileTest, APictureThatIsNotThereIsSaid) {
     EXPECT_THAT(brought.value().remarks.front(), HasSubstr("is not in the file"));
 }
 
+TEST_F(JobFileTest, AHeicKeepsItsEnding) {
+    // ISO/IEC 14496-12: the first box's length, then its name.
+    const std::string heic(
+        "\0\0\0\x18"
+        "ftypheic",
+        12);
+    const std::string digest = store::Photos::digestOf(heic);
+    ASSERT_TRUE(store::Photos(book_->path()).keep(heic).ok());
+    store::Action action("a telephone's picture");
+    model::Photo photo;
+    photo.id = book_->newId<Kind::Photo>(now_());
+    photo.job = job();
+    photo.digest = digest;
+    action.add(photo);
+    const auto done = book_->commit(action, now_());
+    ASSERT_TRUE(done.ok()) << done.error().message;
+    ASSERT_TRUE(giveJobFile(*book_, job(), folder_.file("job.zip"), now_()).ok());
+    auto zip = ZipReader::open(folder_.file("job.zip"));
+    ASSERT_TRUE(zip.ok());
+    EXPECT_TRUE(zip.value().has("photos/" + digest + ".heic"));
+    auto other = make("other.book", 8);
+    ASSERT_TRUE(bringJobFile(other, folder_.file("job.zip"), false, now_()).ok());
+    EXPECT_EQ(store::Photos(other.path()).read(digest).value(), heic);
+}
+
 TEST_F(JobFileTest, WhatANewerVersionKnowsIsNamedAndLeftOut) {
     json changed = json::parse(document());
     changed["records"]["items"][0]["colour"] = "red";

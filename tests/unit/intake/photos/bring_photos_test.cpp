@@ -151,7 +151,7 @@ TEST_F(BringPhotos, EverythingWrongIsToldAtOnce) {
     const std::string says = refused();
     for (const char* part :
          {"photos.csv:3: column \"File\": \"gone.jpg\" there is no such file",
-          "photos.csv:4: column \"File\": \"words.jpg\" is not a JPEG picture",
+          "photos.csv:4: column \"File\": \"words.jpg\" is not a JPEG or HEIC picture",
           "photos.csv:5: column \"File\": \"../house.book\" leads out of the folder",
           "photos.csv:6: column \"File\": \"/etc/hostname\" leads out of the folder",
           "photos.csv:7: column \"Space\": ", "photos.csv:8: column \"Item\": ",

@@ -98,7 +98,7 @@ TEST_F(PictureList, SaysWhatIsWrongWithAFile) {
     EXPECT_THAT(wrongWith("b.jpg"), HasSubstr("there is no such file"));
     EXPECT_THAT(wrongWith("words.jpeg"), HasSubstr("is it \"words.jpg\"?"));
     EXPECT_THAT(wrongWith("may"), HasSubstr("is not a file"));
-    EXPECT_THAT(wrongWith("words.jpg"), HasSubstr("is not a JPEG picture"));
+    EXPECT_THAT(wrongWith("words.jpg"), HasSubstr("is not a JPEG or HEIC picture"));
     EXPECT_THAT(wrongWith("nothing.jpg"), HasSubstr("is empty"));
     fs::resize_file(home_ / "words.jpg", store::kLargestPhoto + 1);  // a file with a hole
     EXPECT_THAT(wrongWith("words.jpg"), HasSubstr("larger than 64 MB"));

@@ -1,9 +1,11 @@
-#include "core/intake/photos/jpeg.h"
+#include "core/intake/photos/picture.h"
 
 #include <array>
 #include <memory>
 #include <string>
 #include <turbojpeg.h>
+
+#include "core/intake/photos/heif.h"
 
 namespace ledgerboard::intake {
 
@@ -15,13 +17,13 @@ struct Beginning {
     std::string_view what;
 };
 
-// How files begin that are taken for photos. Sources: PNG specification 5.2; RIFF header of WebP
-// (RFC 9649, 2.4); brands of ISO/IEC 23008-12 (HEIF) after an ISO 14496-12 "ftyp" box; GIF89a,
-// section 17; ISO 32000 (PDF), 7.5.2.
+// How files begin that people take for photos. Sources: PNG specification 5.2; RIFF header of WebP
+// (RFC 9649, 2.4); GIF89a, section 17; ISO 32000 (PDF), 7.5.2.
 constexpr std::array kBeginnings = {
-    Beginning{0, "\x89PNG", "a PNG picture"},   Beginning{8, "WEBP", "a WebP picture"},
-    Beginning{4, "ftypheic", "a HEIF picture"}, Beginning{4, "ftypmif1", "a HEIF picture"},
-    Beginning{0, "GIF8", "a GIF picture"},      Beginning{0, "%PDF", "a PDF document"},
+    Beginning{0, "\x89PNG", "a PNG picture"},
+    Beginning{8, "WEBP", "a WebP picture"},
+    Beginning{0, "GIF8", "a GIF picture"},
+    Beginning{0, "%PDF", "a PDF document"},
 };
 
 std::string whatItIs(std::string_view bytes) {
@@ -33,12 +35,15 @@ std::string whatItIs(std::string_view bytes) {
             return "is " + std::string(one.what);
         }
     }
-    return "is not a JPEG picture, or damaged";
+    return "is not a JPEG or HEIC picture, or damaged";
 }
 
 }  // namespace
 
-model::Result<PictureSize> jpegSize(std::string_view bytes) {
+model::Result<PictureSize> pictureSize(std::string_view bytes) {
+    if (isHeif(bytes)) {
+        return heifSize(bytes);
+    }
     const std::unique_ptr<void, int (*)(tjhandle)> reader(tjInitDecompress(), &tjDestroy);
     PictureSize size;
     int sampling = 0;
@@ -47,7 +52,7 @@ model::Result<PictureSize> jpegSize(std::string_view bytes) {
         tjDecompressHeader3(reader.get(), reinterpret_cast<const unsigned char*>(bytes.data()),
                             bytes.size(), &size.width, &size.height, &sampling, &colours) != 0 ||
         size.width < 1 || size.height < 1) {
-        return model::cannotBeMet(whatItIs(bytes) + ": photos are brought as JPEG; save it as one");
+        return model::cannotBeMet(whatItIs(bytes) + ": photos are JPEG or HEIC; save it as JPEG");
     }
     return size;
 }

@@ -1,7 +1,7 @@
-// Protects: the size of a picture is what its frame header says, and what is no JPEG is told so in
+// Protects: the size of a JPEG is what its frame header says, and what is no picture is told so in
 // words for the person who has to save it anew. The frame header is read here by hand, as ITU-T
 // T.81 (JPEG), B.2.2 lays it out: marker FFC0, length, precision, height, width.
-#include "core/intake/photos/jpeg.h"
+#include "core/intake/photos/picture.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -22,7 +22,7 @@ TEST(Jpeg, SizeIsThatOfTheFrameHeader) {
         const std::string bytes = tests::paintedJpeg(width, height);
         const auto frame = bytes.find("\xFF\xC0");
         ASSERT_NE(frame, std::string::npos);
-        const auto size = jpegSize(bytes);
+        const auto size = pictureSize(bytes);
         ASSERT_TRUE(size.ok()) << size.error().message;
         EXPECT_EQ(size.value().height, twoBytes(bytes, frame + 5));
         EXPECT_EQ(size.value().width, twoBytes(bytes, frame + 7));
@@ -34,23 +34,23 @@ TEST(Jpeg, SaysWhatAnotherFileIs) {
     const std::string jpeg = tests::paintedJpeg(64, 64);
     const std::vector<std::pair<std::string, std::string>> cases = {
         {"", "is empty"},
-        {"not a picture at all", "is not a JPEG picture"},
+        {"not a picture at all", "is not a JPEG or HEIC picture"},
         {std::string("\x89PNG\r\n\x1A\n\0\0\0\rIHDR", 16), "is a PNG picture"},
         {std::string("RIFF\x10\0\0\0WEBPVP8 ", 16), "is a WebP picture"},
         {std::string("\0\0\0\x18"
                      "ftypheic\0\0\0\0",
                      16),
-         "is a HEIF picture"},
+         "the picture is damaged, cut short or of a kind that is not read here"},
         {"%PDF-1.7", "is a PDF document"},
         {"GIF89a", "is a GIF picture"},
-        {jpeg.substr(0, 2), "is not a JPEG picture, or damaged"},
-        {jpeg.substr(0, jpeg.find("\xFF\xC0") + 4), "is not a JPEG picture, or damaged"},
+        {jpeg.substr(0, 2), "is not a JPEG or HEIC picture, or damaged"},
+        {jpeg.substr(0, jpeg.find("\xFF\xC0") + 4), "is not a JPEG or HEIC picture, or damaged"},
     };
     for (const auto& [bytes, says] : cases) {
-        const auto size = jpegSize(bytes);
+        const auto size = pictureSize(bytes);
         ASSERT_FALSE(size.ok()) << says;
         EXPECT_THAT(size.error().message, HasSubstr(says));
-        EXPECT_THAT(size.error().message, HasSubstr("save it as one"));
+        EXPECT_THAT(size.error().message, HasSubstr("save it as JPEG"));
     }
 }
 
