@@ -9,18 +9,18 @@ namespace ledgerboard::compute {
 
 using model::Money;
 
-std::vector<std::string> barredBy(const model::JobRows& rows, const model::Contract& contract,
-                                  model::Date today) {
-    std::vector<std::string> reasons;
+std::vector<BarOnPaying> barsOn(const model::JobRows& rows, const model::Contract& contract,
+                                model::Date today) {
+    std::vector<BarOnPaying> bars;
     if (contract.type == model::ContractKind::Order) {
-        return reasons;
+        return bars;
     }
     const auto crew = Positions<model::Crew>(rows.crews).of(contract.crew);
     if (crew) {
         const model::Crew& who = rows.crews[*crew];
         const auto until = insuredUntil(rows, who);
         if (until && *until < today) {
-            reasons.push_back("the insurance of " + who.name + " lapsed on " + until->toString());
+            bars.push_back({Bar::InsuranceLapsed, who.name, until});
         }
         const bool awaited =
             std::any_of(rows.papers.begin(), rows.papers.end(), [&](const model::Paper& paper) {
@@ -28,11 +28,32 @@ std::vector<std::string> barredBy(const model::JobRows& rows, const model::Contr
                        !paper.receivedOn;
             });
         if (awaited) {
-            reasons.push_back("a lien waiver of " + who.name + " has not come");
+            bars.push_back({Bar::WaiverAwaited, who.name, {}});
         }
     }
     if (contract.acceptedOn && !contract.waiverReceivedOn) {
-        reasons.emplace_back("the work was accepted and the final lien waiver has not come");
+        bars.push_back({Bar::FinalWaiver, {}, {}});
+    }
+    return bars;
+}
+
+std::vector<std::string> barredBy(const model::JobRows& rows, const model::Contract& contract,
+                                  model::Date today) {
+    std::vector<std::string> reasons;
+    for (const BarOnPaying& bar : barsOn(rows, contract, today)) {
+        switch (bar.why) {
+            case Bar::InsuranceLapsed:
+                reasons.push_back("the insurance of " + bar.who + " lapsed on " +
+                                  bar.on->toString());
+                break;
+            case Bar::WaiverAwaited:
+                reasons.push_back("a lien waiver of " + bar.who + " has not come");
+                break;
+            case Bar::FinalWaiver:
+                reasons.emplace_back(
+                    "the work was accepted and the final lien waiver has not come");
+                break;
+        }
     }
     return reasons;
 }

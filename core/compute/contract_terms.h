@@ -5,6 +5,7 @@
 // limits here are the owner's to set, none by default.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,6 +13,18 @@
 #include "core/model/rows.h"
 
 namespace ledgerboard::compute {
+
+// What bars a payment. `who` is the crew's name; `on` the day its insurance lapsed.
+enum class Bar { InsuranceLapsed, WaiverAwaited, FinalWaiver };
+
+struct BarOnPaying {
+    Bar why = Bar::InsuranceLapsed;
+    std::string who;
+    std::optional<model::Date> on;
+};
+
+[[nodiscard]] std::vector<BarOnPaying> barsOn(const model::JobRows& rows,
+                                              const model::Contract& contract, model::Date today);
 
 // Why nothing may be paid on a contract on `today`, each a clause for the owner: the crew's
 // insurance has lapsed; a lien waiver listed among the crew's papers has not come; the work was

@@ -43,6 +43,7 @@ constexpr Page kPages[] = {
     {"walk", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Walk"), "Ctrl+2"},
     {"scope", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Scope of work"), "Ctrl+3"},
     {"schedule", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Schedule"), "Ctrl+5"},
+    {"contracts", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Contracts and orders"), "Ctrl+6"},
     {"deal", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Deal"), "Ctrl+9"}};
 
 // Where the book's own words speak of the command line, those of the pages.
@@ -497,6 +498,10 @@ QString Desk::peerText() const {
            (peer.waiting == 0
                 ? tr("The peer has all that was written here.")
                 : tr("%n change(s) wait for the peer.", nullptr, static_cast<int>(peer.waiting)));
+}
+
+QString Desk::todayText() const {
+    return reading_.now == nullptr ? QString() : Said::text(reading_.now->today.toString());
 }
 
 QString Desk::asOfText() const {

@@ -58,6 +58,7 @@ class Desk : public QObject {
     Q_PROPERTY(QVariantList dividers READ dividers NOTIFY wordsChanged)
     Q_PROPERTY(QString peerText READ peerText NOTIFY changed)
     Q_PROPERTY(QString asOfText READ asOfText NOTIFY changed)
+    Q_PROPERTY(QString todayText READ todayText NOTIFY changed)
     Q_PROPERTY(bool isBusy READ isBusy NOTIFY busyChanged)
     Q_PROPERTY(QString keptText READ keptText NOTIFY keptChanged)
     Q_PROPERTY(QString notKeptText READ notKeptText NOTIFY keptChanged)
@@ -136,6 +137,8 @@ class Desk : public QObject {
     [[nodiscard]] QVariantList dividers() const;
     [[nodiscard]] QString peerText() const;
     [[nodiscard]] QString asOfText() const;
+    // The day at the house that is looked at, as it is typed.
+    [[nodiscard]] QString todayText() const;
 
     [[nodiscard]] bool isBusy() const { return isReading_ || weekUnderWay_; }
 

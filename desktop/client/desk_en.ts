@@ -241,6 +241,16 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::GoodsSheet</name>
+    <message numerus="yes">
+        <source>%n day(s) from order to delivery.</source>
+        <translation>
+            <numerusform>%n day from order to delivery.</numerusform>
+            <numerusform>%n days from order to delivery.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::JobList</name>
     <message numerus="yes">
         <source>%n job(s) not in the sums.</source>
@@ -254,6 +264,23 @@
         <translation>
             <numerusform>%n job cannot say yet what they will earn.</numerusform>
             <numerusform>%n jobs cannot say yet what they will earn.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::MoneyHead</name>
+    <message numerus="yes">
+        <source>%n change(s) asked and not decided; if signed %1.</source>
+        <translation>
+            <numerusform>%n change asked and not decided; if signed %1.</numerusform>
+            <numerusform>%n changes asked and not decided; if signed %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) without an amount: counted nowhere until it is entered.</source>
+        <translation>
+            <numerusform>%n row without an amount: counted nowhere until it is entered.</numerusform>
+            <numerusform>%n rows without an amount: counted nowhere until it is entered.</numerusform>
         </translation>
     </message>
 </context>
@@ -299,6 +326,23 @@
         <translation>
             <numerusform>%n already there as they are</numerusform>
             <numerusform>%n already there as they are</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::RecordSheet</name>
+    <message numerus="yes">
+        <source>%n row(s)</source>
+        <translation>
+            <numerusform>%n row</numerusform>
+            <numerusform>%n rows</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) dropped</source>
+        <translation>
+            <numerusform>%n row dropped</numerusform>
+            <numerusform>%n rows dropped</numerusform>
         </translation>
     </message>
 </context>

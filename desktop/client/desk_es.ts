@@ -9,6 +9,85 @@
     </message>
 </context>
 <context>
+    <name>ContractsPage</name>
+    <message>
+        <source>Contracts and orders</source>
+        <translation>Contratos y pedidos</translation>
+    </message>
+    <message>
+        <source>Arrived today</source>
+        <translation>Llegó hoy</translation>
+    </message>
+    <message>
+        <source>Signed today</source>
+        <translation>Firmado hoy</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation>Rechazado</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Ver todo</translation>
+    </message>
+    <message>
+        <source>New contract</source>
+        <translation>Nuevo contrato</translation>
+    </message>
+    <message>
+        <source>New change</source>
+        <translation>Nuevo cambio</translation>
+    </message>
+    <message>
+        <source>New delivery</source>
+        <translation>Nueva entrega</translation>
+    </message>
+    <message>
+        <source>Contracts</source>
+        <translation>Contratos</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Cambios</translation>
+    </message>
+    <message>
+        <source>Goods</source>
+        <translation>Materiales</translation>
+    </message>
+    <message>
+        <source>Nothing is signed yet</source>
+        <translation>Todavía no hay nada firmado</translation>
+    </message>
+    <message>
+        <source>A contract says what a crew does for which sum; an order, which goods are bought. What is signed here is committed, and bills and payments are held against it.</source>
+        <translation>Un contrato dice qué hace una cuadrilla y por cuánto; un pedido, qué materiales se compran. Lo que se firma aquí queda comprometido, y con ello se comparan facturas y pagos.</translation>
+    </message>
+    <message>
+        <source>The first contract</source>
+        <translation>El primer contrato</translation>
+    </message>
+    <message>
+        <source>No change was asked for</source>
+        <translation>No se ha pedido ningún cambio</translation>
+    </message>
+    <message>
+        <source>What is found on the way, or wished for later, is asked here with its sum and days. It counts from the day it is signed.</source>
+        <translation>Lo que se encuentra en el camino, o se desea después, se pide aquí con su importe y sus días. Cuenta desde el día en que se firma.</translation>
+    </message>
+    <message>
+        <source>The first change</source>
+        <translation>El primer cambio</translation>
+    </message>
+    <message>
+        <source>Nothing is waited for</source>
+        <translation>No se espera nada</translation>
+    </message>
+    <message>
+        <source>Items with days from order to delivery stand here with the day to order by, until their goods are there.</source>
+        <translation>Aquí están las partidas que tardan días del pedido a la entrega, con el día límite para pedir, hasta que llegan.</translation>
+    </message>
+</context>
+<context>
     <name>DayLine</name>
     <message>
         <source>As of today</source>
@@ -91,6 +170,276 @@
     <message>
         <source>Keys</source>
         <translation>Teclas</translation>
+    </message>
+</context>
+<context>
+    <name>FieldWords</name>
+    <message>
+        <source>Contract</source>
+        <translation>Contrato</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation>Cuadrilla</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Deposit</source>
+        <translation>Anticipo</translation>
+    </message>
+    <message>
+        <source>Retainage</source>
+        <translation>Retención</translation>
+    </message>
+    <message>
+        <source>Retainage until</source>
+        <translation>Retención hasta</translation>
+    </message>
+    <message>
+        <source>Payment steps</source>
+        <translation>Pasos de pago</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Firmado</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Inicio</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Fin</translation>
+    </message>
+    <message>
+        <source>Who buys what</source>
+        <translation>Quién compra qué</translation>
+    </message>
+    <message>
+        <source>Insurance seen</source>
+        <translation>Seguro visto</translation>
+    </message>
+    <message>
+        <source>Waiver received</source>
+        <translation>Renuncia recibida</translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation>Aceptado</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>Items</source>
+        <translation>Partidas</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>Paid from</source>
+        <translation>Se paga de</translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation>Rechazado</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation>Reparto</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Payee</source>
+        <translation>A quién</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <translation>Impuesto</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>Partida</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Vence</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>Pays</source>
+        <translation>Paga</translation>
+    </message>
+    <message>
+        <source>Paper seen</source>
+        <translation>Papel visto</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Desembolso</translation>
+    </message>
+    <message>
+        <source>Inspected</source>
+        <translation>Inspeccionado</translation>
+    </message>
+    <message>
+        <source>Funded</source>
+        <translation>Recibido</translation>
+    </message>
+    <message>
+        <source>Held back</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>Fee</source>
+        <translation>Cargo</translation>
+    </message>
+    <message>
+        <source>Lender line</source>
+        <translation>Renglón del prestamista</translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <translation>Permitido</translation>
+    </message>
+    <message>
+        <source>Why refused</source>
+        <translation>Por qué se negó</translation>
+    </message>
+    <message>
+        <source>Share lent</source>
+        <translation>Parte prestada</translation>
+    </message>
+    <message>
+        <source>Ordered</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Promised</source>
+        <translation>Prometido</translation>
+    </message>
+    <message>
+        <source>Arrived</source>
+        <translation>Llegó</translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation>Revisado</translation>
+    </message>
+    <message>
+        <source>Wrong or missing</source>
+        <translation>Mal o falta</translation>
+    </message>
+    <message>
+        <source>Bank writes</source>
+        <translation>El banco escribe</translation>
+    </message>
+    <message>
+        <source>Not ours</source>
+        <translation>No es nuestro</translation>
+    </message>
+    <message>
+        <source>Subcontract</source>
+        <translation>Subcontrato</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Invoice</source>
+        <translation>Factura</translation>
+    </message>
+    <message>
+        <source>Payment</source>
+        <translation>Pago</translation>
+    </message>
+    <message>
+        <source>Receipt</source>
+        <translation>Recibo</translation>
+    </message>
+    <message>
+        <source>Refund</source>
+        <translation>Reembolso</translation>
+    </message>
+    <message>
+        <source>Contingency</source>
+        <translation>Imprevistos</translation>
+    </message>
+    <message>
+        <source>New money</source>
+        <translation>Dinero nuevo</translation>
+    </message>
+    <message>
+        <source>Contract or order</source>
+        <translation>Contrato o pedido</translation>
+    </message>
+    <message>
+        <source>Change order</source>
+        <translation>Orden de cambio</translation>
+    </message>
+    <message>
+        <source>Bill, receipt or payment</source>
+        <translation>Factura, recibo o pago</translation>
+    </message>
+    <message>
+        <source>Line of a draw</source>
+        <translation>Renglón de un desembolso</translation>
+    </message>
+    <message>
+        <source>Delivery</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>Payee rule</source>
+        <translation>Regla de beneficiario</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+</context>
+<context>
+    <name>FilterNote</name>
+    <message>
+        <source>Only with:</source>
+        <translation>Solo con:</translation>
+    </message>
+    <message>
+        <source>All rows</source>
+        <translation>Todas las filas</translation>
     </message>
 </context>
 <context>
@@ -415,6 +764,34 @@
         <source>wider and narrower days</source>
         <translation>días más anchos y más estrechos</translation>
     </message>
+    <message>
+        <source>contracts, changes, goods</source>
+        <translation>contratos, cambios, materiales</translation>
+    </message>
+    <message>
+        <source>edits the cell; on a figure, all of the row</source>
+        <translation>edita la celda; en una cifra, toda la fila</translation>
+    </message>
+    <message>
+        <source>all of the row, field by field</source>
+        <translation>toda la fila, campo por campo</translation>
+    </message>
+    <message>
+        <source>a new one</source>
+        <translation>una nueva</translation>
+    </message>
+    <message>
+        <source>signed today; goods: arrived today</source>
+        <translation>firmado hoy; materiales: llegó hoy</translation>
+    </message>
+    <message>
+        <source>a change: refused today</source>
+        <translation>un cambio: rechazado hoy</translation>
+    </message>
+    <message>
+        <source>drops the row</source>
+        <translation>quita la fila</translation>
+    </message>
 </context>
 <context>
     <name>NewJob</name>
@@ -492,6 +869,21 @@
     <message>
         <source>Week to</source>
         <translation>Semana al</translation>
+    </message>
+</context>
+<context>
+    <name>RecordPanel</name>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
@@ -1077,14 +1469,6 @@
     <message>
         <source>Scope of work</source>
         <translation>Alcance de la obra</translation>
-    </message>
-    <message>
-        <source>Only with:</source>
-        <translation>Solo con:</translation>
-    </message>
-    <message>
-        <source>All rows</source>
-        <translation>Todas las filas</translation>
     </message>
     <message>
         <source>New item</source>
@@ -1819,6 +2203,220 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::ChangeSheet</name>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>Contract</source>
+        <translation>Contrato</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Firmado</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation>Rechazado</translation>
+    </message>
+    <message>
+        <source>Paid from</source>
+        <translation>Se paga de</translation>
+    </message>
+    <message>
+        <source>Asked, neither signed nor refused</source>
+        <translation>Pedidos, ni firmados ni rechazados</translation>
+    </message>
+    <message>
+        <source>That change is signed already: Ctrl+Z takes it back, or clear the day it was signed.</source>
+        <translation>Ese cambio ya está firmado: Ctrl+Z lo deshace, o borre el día de la firma.</translation>
+    </message>
+    <message>
+        <source>Enter what the change adds before it is signed; 0 where nothing.</source>
+        <translation>Escriba lo que suma el cambio antes de firmarlo; 0 si nada.</translation>
+    </message>
+    <message>
+        <source>Signed: %1, %2</source>
+        <translation>Firmado: %1, %2</translation>
+    </message>
+    <message>
+        <source>That change is signed: what was signed is not refused. Clear the day it was signed first.</source>
+        <translation>Ese cambio está firmado: lo firmado no se rechaza. Borre primero el día de la firma.</translation>
+    </message>
+    <message>
+        <source>Refused: %1</source>
+        <translation>Rechazado: %1</translation>
+    </message>
+    <message>
+        <source>For %1.</source>
+        <translation>Para %1.</translation>
+    </message>
+    <message>
+        <source>It counts nowhere until it is signed.</source>
+        <translation>No cuenta en ninguna parte hasta que se firme.</translation>
+    </message>
+    <message>
+        <source>Say what it is to be paid from.</source>
+        <translation>Diga de qué se va a pagar.</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::ContractSheet</name>
+    <message>
+        <source>Contract</source>
+        <translation>Contrato</translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation>Cuadrilla</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Cambios</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Visto</translation>
+    </message>
+    <message>
+        <source>Billed</source>
+        <translation>Facturado</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Pagado</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>To bill</source>
+        <translation>Por facturar</translation>
+    </message>
+    <message>
+        <source>Pay today</source>
+        <translation>Pagar hoy</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Firmado</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Orders of goods</source>
+        <translation>Pedidos de materiales</translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation>sin firmar</translation>
+    </message>
+    <message>
+        <source>barred</source>
+        <translation>vedado</translation>
+    </message>
+    <message>
+        <source>the insurance of %1 lapsed on %2</source>
+        <translation>el seguro de %1 venció el %2</translation>
+    </message>
+    <message>
+        <source>a lien waiver of %1 has not come</source>
+        <translation>no ha llegado una renuncia de gravamen de %1</translation>
+    </message>
+    <message>
+        <source>the work was accepted and the final lien waiver has not come</source>
+        <translation>el trabajo se aceptó y no ha llegado la renuncia final de gravamen</translation>
+    </message>
+    <message>
+        <source>Nothing may be paid: %1.</source>
+        <translation>No se debe pagar nada: %1.</translation>
+    </message>
+    <message>
+        <source>Once that is cleared, %1 can be paid.</source>
+        <translation>Resuelto eso, se pueden pagar %1.</translation>
+    </message>
+    <message>
+        <source>Billed %1, paid %2, held %3, owed %4.</source>
+        <translation>Facturado %1, pagado %2, retenido %3, se debe %4.</translation>
+    </message>
+    <message>
+        <source>Paid ahead of work seen: %1, %2 of the contract.</source>
+        <translation>Pagado por delante del trabajo visto: %1, el %2 del contrato.</translation>
+    </message>
+    <message>
+        <source>Billed beyond the contract: %1.</source>
+        <translation>Facturado de más sobre el contrato: %1.</translation>
+    </message>
+    <message>
+        <source>Its deposit is %1 beyond the limit set for the job.</source>
+        <translation>Su anticipo pasa en %1 del límite fijado para la obra.</translation>
+    </message>
+    <message>
+        <source>Insured until %1.</source>
+        <translation>Asegurado hasta el %1.</translation>
+    </message>
+    <message>
+        <source>No insurance date was entered.</source>
+        <translation>No se anotó fecha del seguro.</translation>
+    </message>
+    <message>
+        <source>%1 held back of each bill.</source>
+        <translation>Se retiene %1 de cada factura.</translation>
+    </message>
+    <message>
+        <source>Accepted %1.</source>
+        <translation>Aceptado el %1.</translation>
+    </message>
+    <message>
+        <source>Final lien waiver of %1.</source>
+        <translation>Renuncia final de gravamen del %1.</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>firmado</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>rechazado</translation>
+    </message>
+    <message>
+        <source>asked, not signed</source>
+        <translation>pedido, sin firmar</translation>
+    </message>
+    <message>
+        <source>Changes: %1.</source>
+        <translation>Cambios: %1.</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::DealView</name>
     <message>
         <source>Resale</source>
@@ -2089,6 +2687,72 @@
         <source>Schedule</source>
         <translation>Calendario</translation>
     </message>
+    <message>
+        <source>Contracts and orders</source>
+        <translation>Contratos y pedidos</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::GoodsSheet</name>
+    <message>
+        <source>Goods for</source>
+        <translation>Materiales para</translation>
+    </message>
+    <message>
+        <source>Under</source>
+        <translation>Bajo</translation>
+    </message>
+    <message>
+        <source>Order by</source>
+        <translation>Pedir antes del</translation>
+    </message>
+    <message>
+        <source>Ordered</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Promised</source>
+        <translation>Prometido</translation>
+    </message>
+    <message>
+        <source>Arrived</source>
+        <translation>Llegó</translation>
+    </message>
+    <message>
+        <source>Wrong or missing</source>
+        <translation>Mal o falta</translation>
+    </message>
+    <message>
+        <source>To be ordered</source>
+        <translation>Por pedir</translation>
+    </message>
+    <message>
+        <source>Ordered, not there yet</source>
+        <translation>Pedido, aún no llega</translation>
+    </message>
+    <message>
+        <source>There</source>
+        <translation>Aquí</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>hacia el %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) from order to delivery.</source>
+        <translation>
+            <numerusform>%n día del pedido a la entrega.</numerusform>
+            <numerusform>%n días del pedido a la entrega.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Planned on site from %1.</source>
+        <translation>Planeado en obra desde el %1.</translation>
+    </message>
+    <message>
+        <source>Quoted at %1.</source>
+        <translation>Cotizado en %1.</translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::JobList</name>
@@ -2112,6 +2776,79 @@
         <translation>
             <numerusform>%n obra no puede decir aún cuánto ganará.</numerusform>
             <numerusform>%n obras no pueden decir aún cuánto ganarán.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::MoneyHead</name>
+    <message>
+        <source>Committed</source>
+        <translation>Comprometido</translation>
+    </message>
+    <message>
+        <source>signed, with changes</source>
+        <translation>firmado, con cambios</translation>
+    </message>
+    <message>
+        <source>Billed</source>
+        <translation>Facturado</translation>
+    </message>
+    <message>
+        <source>bills, receipts and fees</source>
+        <translation>facturas, recibos y cargos</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Pagado</translation>
+    </message>
+    <message>
+        <source>that left the account</source>
+        <translation>lo que salió de la cuenta</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>retainage not yet released</source>
+        <translation>retención aún no liberada</translation>
+    </message>
+    <message>
+        <source>Owed</source>
+        <translation>Se debe</translation>
+    </message>
+    <message>
+        <source>billed less held and paid</source>
+        <translation>facturado menos retenido y pagado</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 por %2</translation>
+    </message>
+    <message>
+        <source>Paid ahead of work seen: %1.</source>
+        <translation>Pagado por delante del trabajo visto: %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Owed and barred: %1.</source>
+        <translation>Se debe y está vedado: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change(s) asked and not decided; if signed %1.</source>
+        <translation>
+            <numerusform>%n cambio pedido y sin decidir; si se firma %1.</numerusform>
+            <numerusform>%n cambios pedidos y sin decidir; si se firman %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) without an amount: counted nowhere until it is entered.</source>
+        <translation>
+            <numerusform>%n fila sin importe: no cuenta hasta que se anote.</numerusform>
+            <numerusform>%n filas sin importe: no cuentan hasta que se anoten.</numerusform>
         </translation>
     </message>
 </context>
@@ -2182,6 +2919,90 @@
     <message>
         <source>row %1</source>
         <translation>fila %1</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::RecordForm</name>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Nothing is filled in yet: Enter on a line, or begin to type.</source>
+        <translation>Todavía no hay nada anotado: Enter en una línea, o empiece a escribir.</translation>
+    </message>
+    <message>
+        <source>Added: %1</source>
+        <translation>Añadido: %1</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Cómo es</translation>
+    </message>
+    <message>
+        <source>One of: %1</source>
+        <translation>Uno de: %1</translation>
+    </message>
+    <message>
+        <source>A day: 2026-05-22, or 22 May 2026</source>
+        <translation>Un día: 2026-05-22</translation>
+    </message>
+    <message>
+        <source>“yes”, or nothing</source>
+        <translation>«sí», o nada</translation>
+    </message>
+    <message>
+        <source>Name and percent, with semicolons between: rough passed 45; done 55</source>
+        <translation>Nombre y porcentaje, separados por punto y coma: rough passed 45; done 55</translation>
+    </message>
+    <message>
+        <source>Item = sum, with semicolons between: Kitchen/outlets=830; Attic/insulation=120</source>
+        <translation>Partida = importe, separados por punto y coma: Kitchen/outlets=830; Attic/insulation=120</translation>
+    </message>
+    <message>
+        <source>Items with semicolons between: Kitchen/outlets; Attic/insulation</source>
+        <translation>Partidas separadas por punto y coma: Kitchen/outlets; Attic/insulation</translation>
+    </message>
+    <message>
+        <source>A percent: 10</source>
+        <translation>Un porcentaje: 10</translation>
+    </message>
+    <message>
+        <source>New: %1</source>
+        <translation>Nuevo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::RecordSheet</name>
+    <message numerus="yes">
+        <source>%n row(s)</source>
+        <translation>
+            <numerusform>%n fila</numerusform>
+            <numerusform>%n filas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) dropped</source>
+        <translation>
+            <numerusform>%n fila quitada</numerusform>
+            <numerusform>%n filas quitadas</numerusform>
+        </translation>
     </message>
 </context>
 <context>

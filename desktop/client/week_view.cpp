@@ -1,6 +1,7 @@
 #include "desktop/client/week_view.h"
 
 #include <algorithm>
+#include <map>
 
 #include <QDir>
 #include <QFileInfo>
@@ -23,9 +24,15 @@ namespace {
 
 // A page of the folder by the name that core knows it by; empty while it is not there.
 QString keyOfPage(const std::string& name) {
-    const QString key = name == "Scope of work" ? QStringLiteral("scope")
-                        : name == "Deal"        ? QStringLiteral("deal")
-                                                : QString();
+    static const std::map<std::string, const char*> kKeys = {
+        {"Scope of work", "scope"}, {"Alternates", "alternates"},
+        {"Schedule", "schedule"},   {"Contracts and orders", "contracts"},
+        {"Spend", "spend"},         {"Draws", "draws"},
+        {"Deal", "deal"},           {"Punch list", "punch"},
+        {"Closing", "closing"},     {"Price book", "prices"},
+        {"Devices", "devices"}};
+    const auto found = kKeys.find(name);
+    const QString key = found == kKeys.end() ? QString() : QLatin1String(found->second);
     return Desk::here()->hasPage(key) ? key : QString();
 }
 

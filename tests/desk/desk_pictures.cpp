@@ -93,6 +93,50 @@ const std::vector<Scene>& scenes() {
              hand.keys(Qt::Key_Down, 3);
              hand.key(Qt::Key_Return);
          }},
+        {"contracts",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_6, Qt::ControlModifier);
+             hand.keys(Qt::Key_Down, 3);
+         }},
+        {"contracts-barred",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_6, Qt::ControlModifier);
+             (void)hand.desk().lookAt(QStringLiteral("2026-05-29"));
+             hand.keys(Qt::Key_Down, 3);
+         }},
+        {"contracts-changes",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_6, Qt::ControlModifier);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+         }},
+        {"contracts-goods",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_6, Qt::ControlModifier);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+         }},
+        {"contracts-whole",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_6, Qt::ControlModifier);
+             hand.keys(Qt::Key_Down, 3);
+             hand.key(Qt::Key_I, Qt::ControlModifier);
+             hand.keys(Qt::Key_Down, 2);
+             hand.key(Qt::Key_Return);
+             hand.type(QStringLiteral("ti"));
+         }},
+        {"contracts-empty",
+         [](Hand& hand) {
+             hand.type(QStringLiteral("9 Birch Lane"));
+             hand.key(Qt::Key_Return);
+             hand.key(Qt::Key_Return);
+             hand.key(Qt::Key_6, Qt::ControlModifier);
+         },
+         false},
         {"deal",
          [](Hand& hand) {
              openHouse(hand);

@@ -24,6 +24,12 @@ Rectangle {
             area.selectAll();
     }
 
+    // The names below go with what is typed.
+    function edited() {
+        editor.choice = -1;
+        editor.choices = area.text === "" ? [] : editor.sheet.choices(area.text);
+    }
+
     function release() {
         area.focus = false;
         editor.choices = [];
@@ -51,10 +57,7 @@ Rectangle {
         font.family: Theme.words
         font.pixelSize: Theme.bodySize
         Accessible.name: editor.sheet.itemText
-        onTextEdited: {
-            editor.choice = -1;
-            editor.choices = text === "" ? [] : editor.sheet.choices(text);
-        }
+        onTextEdited: editor.edited()
         Keys.onPressed: event => {
             event.accepted = true;
             if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)

@@ -70,6 +70,7 @@ FocusScope {
         sourceComponent: Desk.state !== Desk.Open ? startPage
                          : Desk.page === "week" ? weekPage
                          : Desk.page === "walk" ? walkPage
+                         : Desk.page === "contracts" ? contractsPage
                          : Desk.page === "deal" ? dealPage
                          : Desk.page === "schedule" ? schedulePage
                          : Desk.page === "scope" ? scopePage : jobsPage
@@ -114,6 +115,12 @@ FocusScope {
             onPageAsked: key => folder.turnTo(key)
             onScopeAsked: filter => folder.openScope(filter)
         }
+    }
+
+    Component {
+        id: contractsPage
+
+        ContractsPage { objectName: "contractsPage" }
     }
 
     Component {

@@ -70,6 +70,18 @@ FocusScope {
             ["Ctrl+K", qsTr("keeps these days as the planned ones")],
             [qsTr("Ctrl and +, \u2212"), qsTr("wider and narrower days")]
         ],
+        contracts: [
+            ["Ctrl+E", qsTr("contracts, changes, goods")],
+            ["\u2190 \u2191 \u2192 \u2193", qsTr("another cell; with Shift, several rows")],
+            ["Enter, F2", qsTr("edits the cell; on a figure, all of the row")],
+            [qsTr("Letters"), qsTr("filter the rows; Backspace and Esc undo that")],
+            ["Ctrl+I", qsTr("all of the row, field by field")],
+            ["Ctrl+N", qsTr("a new one")],
+            ["Ctrl+S", qsTr("signed today; goods: arrived today")],
+            ["Ctrl+R", qsTr("a change: refused today")],
+            ["Ctrl+C", qsTr("copies the rows for a spreadsheet")],
+            ["Ctrl+Del", qsTr("drops the row")]
+        ],
         scope: [
             ["\u2190 \u2191 \u2192 \u2193", qsTr("another cell; with Shift, several rows")],
             ["Enter, F2", qsTr("edits the cell; Enter keeps, Esc leaves it")],

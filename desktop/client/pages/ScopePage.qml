@@ -63,34 +63,9 @@ FocusScope {
                 wrapMode: Text.NoWrap
             }
 
-            RowLayout {
-                spacing: Theme.gap(2)
-                visible: sheet.filter !== ""
-
-                Words {
-                    text: qsTr("Only with:")
-                    color: Theme.pencil
-                    font.pixelSize: Theme.smallSize
-                }
-
-                Words {
-                    objectName: "filterText"
-                    text: sheet.filter
-                    font.bold: true
-                    wrapMode: Text.NoWrap
-                    elide: Text.ElideRight
-                    Layout.maximumWidth: Theme.gap(60)
-                }
-
-                QuietLink {
-                    objectName: "clearFilter"
-                    text: qsTr("All rows")
-                    hint: "Esc"
-                    onClicked: {
-                        sheet.filter = "";
-                        page.toSheet();
-                    }
-                }
+            FilterNote {
+                sheet: sheet
+                onCleared: page.toSheet()
             }
 
             Item { Layout.fillWidth: true }

@@ -13,6 +13,8 @@ FocusScope {
     property string editorName: "cellEditor"
     // What stands in a sheet without rows.
     property Component nothing: null
+    // Letters begin to fill in the cell, rather than to filter the rows.
+    property bool typesInto: false
     property bool editing: false
     readonly property int rowHeight: Theme.gap(7)
     readonly property int firstCell: sheet.hasChips ? 1 : 0
@@ -55,6 +57,14 @@ FocusScope {
         }
         view.editing = true;
         editor.begin(view.sheet.cellText(), all);
+    }
+
+    function type(letter: string) {
+        if (!view.sheet.canEdit())
+            return;
+        view.editing = true;
+        editor.begin(letter, false);
+        editor.edited();
     }
 
     function keep(down: int, right: int) {
@@ -135,7 +145,9 @@ FocusScope {
             const control = (event.modifiers & Qt.ControlModifier) !== 0;
             const screen = Math.max(1, Math.floor(list.height / view.rowHeight) - 1);
             event.accepted = true;
-            if (event.key === Qt.Key_Down)
+            if (control && (event.key === Qt.Key_Return || event.key === Qt.Key_Enter))
+                event.accepted = false;
+            else if (event.key === Qt.Key_Down)
                 view.sheet.move(1, 0, shift);
             else if (event.key === Qt.Key_Up)
                 view.sheet.move(-1, 0, shift);
@@ -154,6 +166,8 @@ FocusScope {
             else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter
                      || event.key === Qt.Key_F2)
                 view.edit(true);
+            else if (event.key === Qt.Key_Escape && view.sheet.filter === "")
+                event.accepted = false;
             else if (event.key === Qt.Key_Escape)
                 view.sheet.filter = "";
             else if (event.key === Qt.Key_Backspace)
@@ -168,7 +182,9 @@ FocusScope {
                 view.sheet.copyRows();
             else if (event.key === Qt.Key_V && control)
                 view.pasteAsked();
-            else if (!control && event.text.length === 1 && event.text >= " ")
+            else if (view.typesInto && !control && event.text.length === 1 && event.text > " ")
+                view.type(event.text);
+            else if (!view.typesInto && !control && event.text.length === 1 && event.text >= " ")
                 view.sheet.filter = view.sheet.filter + event.text;
             else
                 event.accepted = false;

@@ -1,0 +1,162 @@
+#include "desktop/client/money/field_words.h"
+
+namespace ledgerboard::desk {
+
+namespace {
+
+namespace f = model::field;
+using model::FieldCode;
+using model::Kind;
+
+struct Heading {
+    FieldCode field;
+    const char* words;
+};
+
+constexpr Heading kHeadings[] = {
+    {f::Contract::name, QT_TRANSLATE_NOOP("FieldWords", "Contract")},
+    {f::Contract::type, QT_TRANSLATE_NOOP("FieldWords", "Kind")},
+    {f::Contract::crew, QT_TRANSLATE_NOOP("FieldWords", "Crew")},
+    {f::Contract::sum, QT_TRANSLATE_NOOP("FieldWords", "Sum")},
+    {f::Contract::deposit, QT_TRANSLATE_NOOP("FieldWords", "Deposit")},
+    {f::Contract::retainage, QT_TRANSLATE_NOOP("FieldWords", "Retainage")},
+    {f::Contract::retainageUntil, QT_TRANSLATE_NOOP("FieldWords", "Retainage until")},
+    {f::Contract::paymentSteps, QT_TRANSLATE_NOOP("FieldWords", "Payment steps")},
+    {f::Contract::signedOn, QT_TRANSLATE_NOOP("FieldWords", "Signed")},
+    {f::Contract::startOn, QT_TRANSLATE_NOOP("FieldWords", "Start")},
+    {f::Contract::finishOn, QT_TRANSLATE_NOOP("FieldWords", "Finish")},
+    {f::Contract::whoBuysWhat, QT_TRANSLATE_NOOP("FieldWords", "Who buys what")},
+    {f::Contract::insuranceSeen, QT_TRANSLATE_NOOP("FieldWords", "Insurance seen")},
+    {f::Contract::waiverReceivedOn, QT_TRANSLATE_NOOP("FieldWords", "Waiver received")},
+    {f::Contract::acceptedOn, QT_TRANSLATE_NOOP("FieldWords", "Accepted")},
+    {f::Contract::note, QT_TRANSLATE_NOOP("FieldWords", "Note")},
+    {f::Change::name, QT_TRANSLATE_NOOP("FieldWords", "Change")},
+    {f::Change::contract, QT_TRANSLATE_NOOP("FieldWords", "Contract")},
+    {f::Change::items, QT_TRANSLATE_NOOP("FieldWords", "Items")},
+    {f::Change::amount, QT_TRANSLATE_NOOP("FieldWords", "Amount")},
+    {f::Change::days, QT_TRANSLATE_NOOP("FieldWords", "Days")},
+    {f::Change::paidFrom, QT_TRANSLATE_NOOP("FieldWords", "Paid from")},
+    {f::Change::askedOn, QT_TRANSLATE_NOOP("FieldWords", "Asked")},
+    {f::Change::signedOn, QT_TRANSLATE_NOOP("FieldWords", "Signed")},
+    {f::Change::refusedOn, QT_TRANSLATE_NOOP("FieldWords", "Refused")},
+    {f::Change::why, QT_TRANSLATE_NOOP("FieldWords", "Why")},
+    {f::Change::split, QT_TRANSLATE_NOOP("FieldWords", "Split")},
+    {f::Spend::type, QT_TRANSLATE_NOOP("FieldWords", "Kind")},
+    {f::Spend::spentOn, QT_TRANSLATE_NOOP("FieldWords", "Date")},
+    {f::Spend::payee, QT_TRANSLATE_NOOP("FieldWords", "Payee")},
+    {f::Spend::amount, QT_TRANSLATE_NOOP("FieldWords", "Amount")},
+    {f::Spend::tax, QT_TRANSLATE_NOOP("FieldWords", "Tax")},
+    {f::Spend::item, QT_TRANSLATE_NOOP("FieldWords", "Item")},
+    {f::Spend::contract, QT_TRANSLATE_NOOP("FieldWords", "Contract")},
+    {f::Spend::crew, QT_TRANSLATE_NOOP("FieldWords", "Crew")},
+    {f::Spend::dueOn, QT_TRANSLATE_NOOP("FieldWords", "Due")},
+    {f::Spend::held, QT_TRANSLATE_NOOP("FieldWords", "Held")},
+    {f::Spend::pays, QT_TRANSLATE_NOOP("FieldWords", "Pays")},
+    {f::Spend::split, QT_TRANSLATE_NOOP("FieldWords", "Split")},
+    {f::Spend::paperSeen, QT_TRANSLATE_NOOP("FieldWords", "Paper seen")},
+    {f::Spend::note, QT_TRANSLATE_NOOP("FieldWords", "Note")},
+    {f::Draw::number, QT_TRANSLATE_NOOP("FieldWords", "Draw")},
+    {f::Draw::askedOn, QT_TRANSLATE_NOOP("FieldWords", "Asked")},
+    {f::Draw::inspectedOn, QT_TRANSLATE_NOOP("FieldWords", "Inspected")},
+    {f::Draw::fundedOn, QT_TRANSLATE_NOOP("FieldWords", "Funded")},
+    {f::Draw::amount, QT_TRANSLATE_NOOP("FieldWords", "Amount")},
+    {f::Draw::holdback, QT_TRANSLATE_NOOP("FieldWords", "Held back")},
+    {f::Draw::fee, QT_TRANSLATE_NOOP("FieldWords", "Fee")},
+    {f::Draw::note, QT_TRANSLATE_NOOP("FieldWords", "Note")},
+    {f::DrawLine::lenderLine, QT_TRANSLATE_NOOP("FieldWords", "Lender line")},
+    {f::DrawLine::asked, QT_TRANSLATE_NOOP("FieldWords", "Asked")},
+    {f::DrawLine::allowed, QT_TRANSLATE_NOOP("FieldWords", "Allowed")},
+    {f::DrawLine::whyRefused, QT_TRANSLATE_NOOP("FieldWords", "Why refused")},
+    {f::LenderLine::name, QT_TRANSLATE_NOOP("FieldWords", "Lender line")},
+    {f::LenderLine::amount, QT_TRANSLATE_NOOP("FieldWords", "Amount")},
+    {f::LenderLine::shareLent, QT_TRANSLATE_NOOP("FieldWords", "Share lent")},
+    {f::Delivery::item, QT_TRANSLATE_NOOP("FieldWords", "Item")},
+    {f::Delivery::orderedOn, QT_TRANSLATE_NOOP("FieldWords", "Ordered")},
+    {f::Delivery::promisedOn, QT_TRANSLATE_NOOP("FieldWords", "Promised")},
+    {f::Delivery::arrivedOn, QT_TRANSLATE_NOOP("FieldWords", "Arrived")},
+    {f::Delivery::lookedAtOn, QT_TRANSLATE_NOOP("FieldWords", "Looked at")},
+    {f::Delivery::wrongOrMissing, QT_TRANSLATE_NOOP("FieldWords", "Wrong or missing")},
+    {f::PayeeRule::words, QT_TRANSLATE_NOOP("FieldWords", "Bank writes")},
+    {f::PayeeRule::payee, QT_TRANSLATE_NOOP("FieldWords", "Payee")},
+    {f::PayeeRule::item, QT_TRANSLATE_NOOP("FieldWords", "Item")},
+    {f::PayeeRule::contract, QT_TRANSLATE_NOOP("FieldWords", "Contract")},
+    {f::PayeeRule::crew, QT_TRANSLATE_NOOP("FieldWords", "Crew")},
+    {f::PayeeRule::notOurs, QT_TRANSLATE_NOOP("FieldWords", "Not ours")},
+};
+
+struct Word {
+    const char* stored;
+    const char* words;
+};
+
+constexpr Word kWords[] = {
+    {"subcontract", QT_TRANSLATE_NOOP("FieldWords", "Subcontract")},
+    {"order", QT_TRANSLATE_NOOP("FieldWords", "Order")},
+    {"invoice", QT_TRANSLATE_NOOP("FieldWords", "Invoice")},
+    {"payment", QT_TRANSLATE_NOOP("FieldWords", "Payment")},
+    {"receipt", QT_TRANSLATE_NOOP("FieldWords", "Receipt")},
+    {"fee", QT_TRANSLATE_NOOP("FieldWords", "Fee")},
+    {"refund", QT_TRANSLATE_NOOP("FieldWords", "Refund")},
+    {"contingency", QT_TRANSLATE_NOOP("FieldWords", "Contingency")},
+    {"new money", QT_TRANSLATE_NOOP("FieldWords", "New money")},
+};
+
+constexpr Heading kTitles[] = {
+    {static_cast<FieldCode>(Kind::Contract), QT_TRANSLATE_NOOP("FieldWords", "Contract or order")},
+    {static_cast<FieldCode>(Kind::Change), QT_TRANSLATE_NOOP("FieldWords", "Change order")},
+    {static_cast<FieldCode>(Kind::Spend),
+     QT_TRANSLATE_NOOP("FieldWords", "Bill, receipt or payment")},
+    {static_cast<FieldCode>(Kind::Draw), QT_TRANSLATE_NOOP("FieldWords", "Draw")},
+    {static_cast<FieldCode>(Kind::DrawLine), QT_TRANSLATE_NOOP("FieldWords", "Line of a draw")},
+    {static_cast<FieldCode>(Kind::LenderLine), QT_TRANSLATE_NOOP("FieldWords", "Lender line")},
+    {static_cast<FieldCode>(Kind::Delivery), QT_TRANSLATE_NOOP("FieldWords", "Delivery")},
+    {static_cast<FieldCode>(Kind::PayeeRule), QT_TRANSLATE_NOOP("FieldWords", "Payee rule")},
+};
+
+}  // namespace
+
+QString FieldWords::heading(FieldCode field) {
+    for (const auto& one : kHeadings) {
+        if (one.field == field) {
+            return tr(one.words);
+        }
+    }
+    const auto heading = model::fieldOf(field)->heading;
+    return QString::fromUtf8(heading.data(), static_cast<qsizetype>(heading.size()));
+}
+
+QString FieldWords::word(std::string_view stored) {
+    for (const auto& one : kWords) {
+        if (stored == one.stored) {
+            return tr(one.words);
+        }
+    }
+    return QString::fromUtf8(stored.data(), static_cast<qsizetype>(stored.size()));
+}
+
+QString FieldWords::yes() {
+    return tr("yes");
+}
+
+QString FieldWords::kind(Kind kind) {
+    for (const auto& one : kTitles) {
+        if (one.field == static_cast<FieldCode>(kind)) {
+            return tr(one.words);
+        }
+    }
+    const auto title = model::infoOf(kind).title;
+    return QString::fromUtf8(title.data(), static_cast<qsizetype>(title.size()));
+}
+
+const std::vector<FieldCode>& FieldWords::fields(Kind kind) {
+    static const auto kAll = [] {
+        std::vector<std::vector<FieldCode>> all(model::kinds().size() + 2);
+        for (const auto& one : kHeadings) {
+            all[static_cast<std::size_t>(model::kindOf(one.field))].push_back(one.field);
+        }
+        return all;
+    }();
+    return kAll.at(static_cast<std::size_t>(kind));
+}
+
+}  // namespace ledgerboard::desk
