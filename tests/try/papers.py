@@ -1,7 +1,8 @@
 #!/usr/bin/python3
 """Do the PDFs say what --json says, as poppler reads them, and do they keep to their sheets?
 
-Usage: papers.py PROGRAM FOLDER   (FOLDER holds quince-row.book of the demo; needs poppler-utils)
+Usage: papers.py PROGRAM FOLDER   (FOLDER holds quince-row.book of the demo, of which a copy is used;
+       needs poppler-utils)
 Protects: every figure of the week and the draw; fonts embedded; the same bytes twice; no price in
 a scope to bid on or a punch sheet; nothing beyond the margins, however long a word; a misuse gives
 an error that says what is wrong and leaves no file.
@@ -15,11 +16,10 @@ import sys
 from decimal import ROUND_HALF_UP, Decimal
 
 PROGRAM, FOLDER = sys.argv[1], pathlib.Path(sys.argv[2])
-BASE = [PROGRAM, "--book", str(FOLDER / "quince-row.book")]
-DAY = ["--as-of", "2026-05-22"]
 PAPERS = FOLDER / "papers"
-shutil.rmtree(PAPERS, ignore_errors=True)
-PAPERS.mkdir(parents=True)
+BOOK = PAPERS / "quince-row.book"
+BASE = [PROGRAM, "--book", str(BOOK)]
+DAY = ["--as-of", "2026-05-22"]
 
 
 def give(what, *words, day=DAY, name=None, base=BASE):
@@ -36,6 +36,25 @@ def asked(*words, day=DAY):
 
 def poppler(program, *words):
     return subprocess.run([program, *words], check=True, capture_output=True, text=True).stdout
+
+
+def make_book():
+    """A copy of the demo's, with three photos of its own: pages of a paper, as pictures."""
+    shutil.rmtree(PAPERS, ignore_errors=True)
+    (PAPERS / "photos").mkdir(parents=True)
+    for path in FOLDER.glob("quince-row.book*"):
+        if path.is_file():
+            shutil.copy(path, PAPERS)
+    bids = give("bids")
+    rows = ["File,Space,Item,Stage,Taken at,Caption,For the lender"]
+    for page, item in enumerate(("Bathroom/shower tile", "Kitchen/countertop", "Entry/wood floor"), 1):
+        poppler("pdftoppm", "-jpeg", "-r", str(40 + page), "-f", str(page), "-singlefile", str(bids),
+                str(PAPERS / "photos" / f"{page}"))
+        space = item.split("/")[0]
+        rows.append(f"{page}.jpg,{space},{item},during,2026-05-2{page - 1}T15:00:00Z,seen,yes")
+    (PAPERS / "photos" / "photos.csv").write_text("\n".join(rows) + "\n")
+    subprocess.run(BASE + ["bring", "photos", str(PAPERS / "photos")], check=True,
+                   capture_output=True)
 
 
 def text_of(path, *words):
@@ -285,21 +304,22 @@ def check_misuse():
         (BASE + ["--as-of", "2026-13-40", "give", "draw", "pdf", out], 2, "--as-of"),
         (BASE + ["give", "bids", "pdf", PAPERS / "no" / "folder.pdf"], 1, "cannot be written"),
         (BASE + ["give", "bids", "pdf", folder], 1, "is a folder"),
-        (BASE + ["give", "bids", "pdf", FOLDER / "quince-row.book"], 1, "database"),
+        (BASE + ["give", "bids", "pdf", BOOK], 1, "database"),
         (empty + ["give", "draw", "pdf", out], 1, "no loan"),
         ([PROGRAM, "--book", PAPERS / "none.book", "give", "week", "pdf", out], 3, "none.book"),
     ]
-    before = (FOLDER / "quince-row.book").read_bytes()
+    before = (BOOK).read_bytes()
     files = sorted(PAPERS.rglob("*"))
     for words, status, says in cases:
         done = subprocess.run([str(word) for word in words], capture_output=True, text=True)
         if done.returncode != status or says not in done.stderr:
             fail(" ".join(map(str, words[3:])), done.returncode, done.stderr)
     assert sorted(PAPERS.rglob("*")) == files, "a misuse left a file behind"
-    assert (FOLDER / "quince-row.book").read_bytes() == before
+    assert (BOOK).read_bytes() == before
     return len(cases)
 
 
+make_book()
 check_week()
 check_draw()
 check_bids()
