@@ -30,10 +30,6 @@ bool isList(FieldType type) {
            type == FieldType::Steps || type == FieldType::ItemAmounts;
 }
 
-bool meansDevice(const model::Field& field) {
-    return field.type == FieldType::Ref && field.meant == Kind::Device;
-}
-
 json jsonOf(const model::Field& field, const Value& value) {
     if (field.type == FieldType::Flag) {
         return std::get<std::int64_t>(value) != 0;  // "no" was said, which is not silence
@@ -160,6 +156,10 @@ Result<json> parsed(std::string_view text, const std::string& place) {
 }
 
 }  // namespace
+
+bool meansDevice(const model::Field& field) {
+    return field.type == FieldType::Ref && field.meant == Kind::Device;
+}
 
 Result<std::string> jobDocument(const store::Book& book, model::Id<Kind::Job> job,
                                 model::Instant now) {

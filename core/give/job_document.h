@@ -21,6 +21,9 @@ namespace ledgerboard::give {
 
 constexpr int kJobForm = 1;
 
+// Whether a field names a device: those of another book say nothing in this one.
+[[nodiscard]] bool meansDevice(const model::Field& field);
+
 // Errors: as Book::records; no such job.
 [[nodiscard]] model::Result<std::string> jobDocument(const store::Book& book,
                                                      model::Id<model::Kind::Job> job,

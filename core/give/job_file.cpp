@@ -161,9 +161,7 @@ Result<std::vector<const store::Record*>> newOnes(const store::Book& book, const
         const auto fields = model::infoOf(record.kind).fields;
         bool same = !known.value()->gone;
         for (std::size_t k = 0; k < fields.size(); ++k) {
-            const bool isDevice =
-                fields[k].type == model::FieldType::Ref && fields[k].meant == Kind::Device;
-            same = same && (isDevice || known.value()->values[k] == record.values[k]);
+            same = same && (meansDevice(fields[k]) || known.value()->values[k] == record.values[k]);
         }
         ++(same ? brought.same : brought.differ);
     }

@@ -67,21 +67,37 @@ icalcomponent* eventOf(const ScheduleDay& day, const std::string& place, model::
     return event;
 }
 
+// What RFC 7986 gives a whole calendar.
+void addNames(icalcomponent* calendar, const CalendarName& called, model::Instant now) {
+    add(calendar, icalproperty_new_name(called.name.c_str()));
+    // Older calendar programs know the name by this.
+    icalproperty* shown = icalproperty_new_x(called.name.c_str());
+    icalproperty_set_x_name(shown, "X-WR-CALNAME");
+    add(calendar, shown);
+    const std::string holds =
+        "Work, deliveries, last days to order, inspections and decisions at " + called.place +
+        ", as planned on " + now.utcDate().toString() + ".";
+    add(calendar, icalproperty_new_description(holds.c_str()));
+    add(calendar, icalproperty_new_uid(called.id.c_str()));
+    add(calendar, icalproperty_new_lastmodified(utcOf(now)));
+    icaldurationtype aDay = icaldurationtype_null_duration();
+    aDay.days = 1;
+    icalproperty* interval = icalproperty_new_refreshinterval(aDay);
+    // The standard has no default for its type: it has to be said.
+    icalproperty_set_parameter(interval, icalparameter_new_value(ICAL_VALUE_DURATION));
+    add(calendar, interval);
+}
+
 }  // namespace
 
 model::Result<std::string> scheduleIcs(const compute::ScheduleDays& schedule,
-                                       const std::string& name, const std::string& place,
-                                       model::Instant now) {
+                                       const CalendarName& called, model::Instant now) {
     const Component calendar(icalcomponent_new_vcalendar());
     add(calendar.get(), icalproperty_new_version("2.0"));
     add(calendar.get(), icalproperty_new_prodid("-//Ledgerboard//Ledgerboard//EN"));
-    add(calendar.get(), icalproperty_new_name(name.c_str()));
-    // Older calendar programs know the name by this.
-    icalproperty* shown = icalproperty_new_x(name.c_str());
-    icalproperty_set_x_name(shown, "X-WR-CALNAME");
-    add(calendar.get(), shown);
+    addNames(calendar.get(), called, now);
     for (const ScheduleDay& day : schedule.days) {
-        icalcomponent_add_component(calendar.get(), eventOf(day, place, now));
+        icalcomponent_add_component(calendar.get(), eventOf(day, called.place, now));
     }
     const std::unique_ptr<char, decltype(&icalmemory_free_buffer)> text(
         icalcomponent_as_ical_string_r(calendar.get()), &icalmemory_free_buffer);

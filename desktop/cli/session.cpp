@@ -209,6 +209,15 @@ void Session::printTable(const report::Table& table) {
         table, {surroundings_.width, script(), surroundings_.isTerminal && surroundings_.unicode});
 }
 
+std::string zoneOf(const store::Book& book, Id<Kind::Job> job) {
+    const auto jobs = book.rows<model::Job>();
+    std::string zone;
+    for (const auto& one : jobs.ok() ? jobs.value() : std::vector<model::Job>()) {
+        zone = one.id == job ? one.timeZone : zone;
+    }
+    return zone;
+}
+
 Result<void> refuseBook(const std::string& path) {
     std::string begins(16, '\0');
     if (std::ifstream existing(path, std::ios::binary); existing.read(begins.data(), 16)) {

@@ -92,6 +92,9 @@ class Session {
 
 // Writes a file aside and renames it, so that it is there whole or not at all. Refuses to replace
 // a book. Errors name the file.
+// The time zone of a job; empty where it names none or can't be read.
+[[nodiscard]] std::string zoneOf(const store::Book& book, model::Id<model::Kind::Job> job);
+
 [[nodiscard]] model::Result<void> writeFile(const std::string& path, const std::string& bytes);
 
 }  // namespace ledgerboard::cli

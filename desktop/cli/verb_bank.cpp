@@ -155,11 +155,7 @@ Done bringDownload(Session& session, const BringOptions& options) {
     if (!readDownload) {
         return model::cannotBeMet(options.file + ": bank downloads can't be read here");
     }
-    auto rows = session.rows();
-    if (!rows.ok()) {
-        return rows.error();
-    }
-    auto printed = readDownload(options.file, rows.value().job.timeZone);
+    auto printed = readDownload(options.file, zoneOf(*session.book().value(), job.value()));
     if (!printed.ok()) {
         return printed.error();
     }

@@ -110,9 +110,10 @@ Result<std::string> scheduleBytes(Session& session, const std::string& crewName)
         return found.error();
     }
     const auto crew = found.value();
-    std::string name = rows.job.name;
+    give::CalendarName called{rows.job.id.raw().toString(), rows.job.name, rows.job.name};
     if (!crew.isNil()) {
-        name += ", " + session.finder().value()->nameOf(crew.raw());
+        called.id += "-" + crew.raw().toString();
+        called.name += ", " + session.finder().value()->nameOf(crew.raw());
     }
     return model::guarded([&]() -> Result<std::string> {
         const auto figures = compute::figuresOf(rows, job.value().today);
@@ -123,7 +124,7 @@ Result<std::string> scheduleBytes(Session& session, const std::string& crewName)
                 "there is nothing with a day to put into a calendar: 'ledgerboard plan' says what "
                 "is missing");
         }
-        return give::scheduleIcs(schedule, name, rows.job.name, session.now());
+        return give::scheduleIcs(schedule, called, session.now());
     });
 }
 

@@ -1,4 +1,5 @@
 // read and bring: walk notes and files.
+#include <fstream>
 #include <iterator>
 
 #include <nlohmann/json.hpp>
@@ -157,6 +158,20 @@ Done bringJob(Session& session, const BringOptions& options) {
 
 }  // namespace
 
+namespace {
+
+// Enough of a file to tell what it is; nothing of one that can't be read, which whoever reads it
+// whole says.
+std::string beginningOf(const std::string& path) {
+    std::string bytes(intake::kBeginning, '\0');
+    std::ifstream file(path, std::ios::binary);
+    file.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    bytes.resize(static_cast<std::size_t>(file.gcount()));
+    return bytes;
+}
+
+}  // namespace
+
 Done verbBring(Session& session, const BringOptions& options) {
     if (auto good = session.refusePast("bring", false); !good.ok()) {
         return good.error();
@@ -169,8 +184,7 @@ Done verbBring(Session& session, const BringOptions& options) {
         return bringJob(session, options);
     }
     if (model::kindNamed(options.kind) == model::Kind::Spend) {
-        auto bytes = intake::readWholeFile(options.file);
-        if (bytes.ok() && intake::isBankDownload(bytes.value())) {
+        if (intake::isBankDownload(beginningOf(options.file))) {
             return bringDownload(session, options);
         }
     }
@@ -187,11 +201,7 @@ Done verbBring(Session& session, const BringOptions& options) {
     intake::BringOptions how{options.match, options.tryOnly};
     const auto& instantIn = session.surroundings().instantIn;
     if (photos && instantIn) {
-        const auto jobs = book.value()->rows<model::Job>();
-        std::string zone;
-        for (const auto& job : jobs.ok() ? jobs.value() : std::vector<model::Job>()) {
-            zone = job.id == meant ? job.timeZone : zone;
-        }
+        const std::string zone = zoneOf(*book.value(), meant);
         how.atHouse = [&instantIn, zone](const std::string& local) {
             return instantIn(local, zone);
         };

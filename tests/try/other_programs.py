@@ -103,6 +103,23 @@ def check_calendar():
             calendar = icalendar.Calendar.from_ical(file.read())
         return {str(event["UID"]): event for event in calendar.walk("VEVENT")}
 
+    # RFC 7986: what a whole calendar says of itself; 5.3: the same UID for the same calendar.
+    with open(give("schedule", "ics"), "rb") as file:
+        calendar = icalendar.Calendar.from_ical(file.read())
+    job = asked("list", "jobs")["jobs"][0]
+    same("calendar, UID", job["id"], str(calendar["UID"]))
+    same("calendar, NAME", job["name"], str(calendar["NAME"]))
+    assert str(calendar["DESCRIPTION"]).startswith("Work, deliveries"), calendar["DESCRIPTION"]
+    interval = calendar["REFRESH-INTERVAL"]
+    same("calendar, REFRESH-INTERVAL", ("DURATION", "P1D"),
+         (interval.params["VALUE"], interval if isinstance(interval, str)
+          else interval.to_ical().decode()))
+    assert re.fullmatch(r"\d{8}T\d{6}Z", calendar["LAST-MODIFIED"].to_ical().decode()
+                        if hasattr(calendar["LAST-MODIFIED"], "to_ical")
+                        else calendar["LAST-MODIFIED"])
+    for name in ("NAME", "UID", "LAST-MODIFIED", "REFRESH-INTERVAL"):
+        assert not isinstance(calendar[name], list), f"{name} stands twice"
+
     whole = events(give("schedule", "ics"))
     again = events(give("schedule", "ics"))
     same("calendar, entries after a second export", sorted(whole), sorted(again))

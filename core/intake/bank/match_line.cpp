@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "core/intake/bank/payee_words.h"
+#include "core/intake/bank/row_of.h"
 
 namespace ledgerboard::intake {
 
@@ -34,13 +35,6 @@ bool movesMoney(const Spend& spend, bool out) {
 
 std::string dayText(const Spend& spend) {
     return spend.spentOn ? " of " + spend.spentOn->toString() : "";
-}
-
-template <class List, class Id>
-const typename List::value_type* rowOf(const List& list, Id id) {
-    const auto found =
-        std::find_if(list.begin(), list.end(), [&](const auto& row) { return row.id == id; });
-    return found == list.end() || id.isNil() ? nullptr : &*found;
 }
 
 bool filedAlike(const Spend& a, const Spend& b) {

@@ -5,6 +5,7 @@
 #include "core/compute/bank_lines.h"
 #include "core/intake/bank/file_line.h"
 #include "core/intake/bank/payee_words.h"
+#include "core/intake/bank/row_of.h"
 #include "core/model/overflow.h"
 
 namespace ledgerboard::intake {
@@ -21,9 +22,8 @@ constexpr std::size_t kWordsOfRule = 3;  // enough to tell a payee, few enough t
 
 // The line is of a row of spend that the owner named.
 Result<void> matchSpend(const model::JobRows& rows, model::RawId target, LineMatch& match) {
-    const auto found = std::find_if(rows.spends.begin(), rows.spends.end(),
-                                    [&](const auto& row) { return row.id.raw() == target; });
-    if (found == rows.spends.end()) {
+    const auto* found = rowOf(rows.spends, model::Id<Kind::Spend>(target));
+    if (found == nullptr) {
         return model::cannotBeMet("that row of spend is dropped or was replaced");
     }
     if (found->type == model::SpendKind::Invoice) {
@@ -190,9 +190,8 @@ Result<Decided> settleIn(store::Book& book, model::JobRows rows, model::Id<Kind:
                          const LineDecision& decision, store::LogPosition position,
                          model::Instant now) {
     const compute::SettledLines filed(rows);
-    const auto found = std::find_if(rows.bank_lines.begin(), rows.bank_lines.end(),
-                                    [&](const auto& line) { return line.id == id; });
-    if (found == rows.bank_lines.end() || !filed.isWaiting(*found)) {
+    const auto* found = rowOf(rows.bank_lines, id);
+    if (found == nullptr || !filed.isWaiting(*found)) {
         return model::cannotBeMet(
             "that line is settled already: to take it back, 'ledgerboard undo', or drop its row of "
             "spend and it waits again");

@@ -11,7 +11,6 @@ namespace {
 using model::Result;
 using nlohmann::json;
 
-constexpr std::size_t kBeginning = 4096;  // an OFX header is far shorter
 constexpr std::size_t kLongestText = 400;
 
 std::string textOf(const json& line, const char* name) {

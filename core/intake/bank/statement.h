@@ -30,6 +30,9 @@ struct Statement {
     std::vector<StatementLine> lines;
 };
 
+// How much of a file is looked at to tell whether it is a download.
+inline constexpr std::size_t kBeginning = 4096;  // bytes
+
 // Whether these bytes begin as an OFX download does.
 [[nodiscard]] bool isBankDownload(std::string_view bytes);
 

@@ -32,7 +32,9 @@ ScheduleDay tile() {
 }
 
 std::string textOf(const ScheduleDays& days) {
-    return give::scheduleIcs(days, "14 Quince Row, Tile crew", "14 Quince Row", kNow).value();
+    return give::scheduleIcs(days, {"job-and-crew", "14 Quince Row, Tile crew", "14 Quince Row"},
+                             kNow)
+        .value();
 }
 
 // RFC 5545, 3.6.1: DTEND is the first day after; 3.3.11: commas and semicolons take a backslash;
@@ -47,6 +49,16 @@ TEST(ScheduleIcs, WholeDaysUntilTheDayAfterTheLast) {
     EXPECT_THAT(text, HasSubstr("20 % shown\\; the finish waits\\, and so on"));
     EXPECT_THAT(text, HasSubstr("\r\nNAME:14 Quince Row\\, Tile crew\r\n"));
     EXPECT_TRUE(text.ends_with("END:VCALENDAR\r\n"));
+}
+
+// RFC 7986, 5.1 to 5.4 and 5.7: of a whole calendar, before its entries.
+TEST(ScheduleIcs, SaysOfItselfWhatARefresherWantsToKnow) {
+    const std::string text = textOf({{tile()}, 0});
+    const std::string head = text.substr(0, text.find("BEGIN:VEVENT"));
+    EXPECT_THAT(head, HasSubstr("\r\nUID:job-and-crew\r\n"));
+    EXPECT_THAT(head, HasSubstr("\r\nLAST-MODIFIED:20260522T120000Z\r\n"));
+    EXPECT_THAT(head, HasSubstr("\r\nREFRESH-INTERVAL;VALUE=DURATION:P1D\r\n"));
+    EXPECT_THAT(head, HasSubstr("\r\nDESCRIPTION:Work\\, deliveries"));
 }
 
 TEST(ScheduleIcs, TheSameThingKeepsItsUidAndTwoThingsOfOneItemDiffer) {
