@@ -185,6 +185,23 @@ FocusScope {
                     }
                 }
 
+                Repeater {
+                    model: picture.plot.marksStops ? picture.plot.stops : 0
+
+                    Rectangle {
+                        required property int index
+                        readonly property real up: picture.plot.upOf(index, line.index)
+
+                        visible: up >= 0
+                        x: picture.plot.acrossOf(index) * field.width - width / 2
+                        y: (1 - up) * field.height - height / 2
+                        width: 9
+                        height: 9
+                        radius: 4.5
+                        color: line.tone
+                    }
+                }
+
                 Rectangle {
                     x: line.modelData.endAcross * field.width - width / 2
                     y: (1 - line.modelData.endUp) * field.height - height / 2

@@ -73,7 +73,8 @@ struct PlotData {
     QList<int> listed;  // stops that the table has
     double today = -1;  // share across; below 0 where it is not on the chart
     QString todayText;
-    QString spoken;  // the drawing in words
+    QString spoken;           // the drawing in words
+    bool marksStops = false;  // a mark at each figure of each stop
 };
 
 class Plot : public QObject {
@@ -88,6 +89,7 @@ class Plot : public QObject {
     Q_PROPERTY(int todayStop READ todayStop NOTIFY changed)
     Q_PROPERTY(double today READ today NOTIFY changed)
     Q_PROPERTY(QString todayText READ todayText NOTIFY changed)
+    Q_PROPERTY(bool marksStops READ marksStops NOTIFY changed)
     Q_PROPERTY(QString spoken READ spoken NOTIFY changed)
 
   public:
@@ -119,6 +121,8 @@ class Plot : public QObject {
     [[nodiscard]] double today() const { return data_.today; }
 
     [[nodiscard]] QString todayText() const { return data_.todayText; }
+
+    [[nodiscard]] bool marksStops() const { return data_.marksStops; }
 
     [[nodiscard]] QString spoken() const { return data_.spoken; }
 

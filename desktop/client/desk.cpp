@@ -42,6 +42,7 @@ constexpr Page kPages[] = {
     {"week", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "This week"), "Ctrl+1"},
     {"walk", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Walk"), "Ctrl+2"},
     {"scope", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Scope of work"), "Ctrl+3"},
+    {"alternates", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Alternates"), "Ctrl+4"},
     {"schedule", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Schedule"), "Ctrl+5"},
     {"contracts", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Contracts and orders"), "Ctrl+6"},
     {"deal", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Deal"), "Ctrl+9"}};

@@ -193,6 +193,44 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::AlternatesView</name>
+    <message numerus="yes">
+        <source>%n open</source>
+        <translation>
+            <numerusform>%n open</numerusform>
+            <numerusform>%n open</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n decided</source>
+        <translation>
+            <numerusform>%n decided</numerusform>
+            <numerusform>%n decided</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) later</source>
+        <translation>
+            <numerusform>%n day later</numerusform>
+            <numerusform>%n days later</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) sooner</source>
+        <translation>
+            <numerusform>%n day sooner</numerusform>
+            <numerusform>%n days sooner</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It can wait %n working day(s) beyond that before the finish moves; from then a day costs %1.</source>
+        <translation>
+            <numerusform>It can wait %n working day beyond that before the finish moves; from then a day costs %1.</numerusform>
+            <numerusform>It can wait %n working days beyond that before the finish moves; from then a day costs %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::DealView</name>
     <message numerus="yes">
         <source>%n week(s) later</source>

@@ -2,6 +2,99 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
+    <name>AlternateDelegate</name>
+    <message>
+        <source>Decided for “%1”. Why? Enter keeps it, Esc leaves it open.</source>
+        <translation>Decidido por “%1”. ¿Por qué? Intro lo guarda, Esc lo deja abierto.</translation>
+    </message>
+</context>
+<context>
+    <name>AlternatesPage</name>
+    <message>
+        <source>Weighing the options…</source>
+        <translation>Sopesando las opciones…</translation>
+    </message>
+    <message>
+        <source>Alternates</source>
+        <translation>Alternativas</translation>
+    </message>
+    <message>
+        <source>Carry meanwhile</source>
+        <translation>Contar mientras tanto</translation>
+    </message>
+    <message>
+        <source>Decide for it</source>
+        <translation>Decidirse por ella</translation>
+    </message>
+    <message>
+        <source>There are no alternates. One is an open decision with two or more options; one of them may be to leave things as they are. They come from the walk: “either refinish the floor or lay new for about 2,400”.</source>
+        <translation>No hay alternativas. Una es una decisión abierta con dos o más opciones; una de ellas puede ser dejar las cosas como están. Salen del recorrido: “either refinish the floor or lay new for about 2,400”.</translation>
+    </message>
+    <message>
+        <source>To the walk</source>
+        <translation>Al recorrido</translation>
+    </message>
+    <message>
+        <source>Every alternate is decided.</source>
+        <translation>Todas las alternativas están decididas.</translation>
+    </message>
+    <message>
+        <source>Decided</source>
+        <translation>Decididas</translation>
+    </message>
+    <message>
+        <source>Ask for the change order</source>
+        <translation>Pedir la orden de cambio</translation>
+    </message>
+</context>
+<context>
+    <name>AlternatesSum</name>
+    <message>
+        <source>Best together</source>
+        <translation>Lo mejor en conjunto</translation>
+    </message>
+    <message>
+        <source>Costs no more than</source>
+        <translation>No cuesta más de</translation>
+    </message>
+    <message>
+        <source>Work ends by</source>
+        <translation>La obra acaba antes del</translation>
+    </message>
+    <message>
+        <source>At a chance of, %</source>
+        <translation>Con una probabilidad, %</translation>
+    </message>
+    <message>
+        <source>What each cost earns</source>
+        <translation>Lo que gana cada coste</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>Dibujo</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>There is but one set to choose, so there is nothing to draw.</source>
+        <translation>Solo hay un conjunto que elegir, así que no hay nada que dibujar.</translation>
+    </message>
+    <message>
+        <source>Costs</source>
+        <translation>Cuesta</translation>
+    </message>
+    <message>
+        <source>Work ends</source>
+        <translation>Acaba la obra</translation>
+    </message>
+    <message>
+        <source>Earns</source>
+        <translation>Gana</translation>
+    </message>
+</context>
+<context>
     <name>AnswerList</name>
     <message>
         <source>Asked every week</source>
@@ -443,6 +536,29 @@
     </message>
 </context>
 <context>
+    <name>FrontierPlot</name>
+    <message>
+        <source>, the work ends %1</source>
+        <translation>, la obra acaba el %1</translation>
+    </message>
+    <message>
+        <source>earns</source>
+        <translation>gana</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como mucho %1</translation>
+    </message>
+    <message>
+        <source>carried now</source>
+        <translation>contado ahora</translation>
+    </message>
+    <message>
+        <source>What each cost earns: </source>
+        <translation>Lo que gana cada coste: </translation>
+    </message>
+</context>
+<context>
     <name>JobDelegate</name>
     <message>
         <source>…</source>
@@ -791,6 +907,30 @@
     <message>
         <source>drops the row</source>
         <translation>quita la fila</translation>
+    </message>
+    <message>
+        <source>another alternate</source>
+        <translation>otra alternativa</translation>
+    </message>
+    <message>
+        <source>another of its options</source>
+        <translation>otra de sus opciones</translation>
+    </message>
+    <message>
+        <source>decides for the option in hand; then say why</source>
+        <translation>se decide por la opción en la mano; luego diga por qué</translation>
+    </message>
+    <message>
+        <source>carries it: it counts until it is decided</source>
+        <translation>la cuenta mientras no se decida</translation>
+    </message>
+    <message>
+        <source>asks for the change order a decision wants</source>
+        <translation>pide la orden de cambio que quiere una decisión</translation>
+    </message>
+    <message>
+        <source>the table behind the picture, and back</source>
+        <translation>la tabla detrás del dibujo, y de vuelta</translation>
     </message>
 </context>
 <context>
@@ -2203,6 +2343,256 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::AlternatesView</name>
+    <message>
+        <source>The money can&apos;t be below 0.</source>
+        <translation>El dinero no puede ser menos de 0.</translation>
+    </message>
+    <message>
+        <source>The chance is between 0 and 100, such as 80.</source>
+        <translation>La probabilidad está entre 0 y 100, como 80.</translation>
+    </message>
+    <message>
+        <source>Say why: it is kept beside the decision, for when you ask yourself later.</source>
+        <translation>Diga por qué: se guarda junto a la decisión, para cuando se lo pregunte más tarde.</translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be chosen: %2. Decide that one anew first.</source>
+        <translation>%1 no se puede elegir: %2. Decida primero aquella de nuevo.</translation>
+    </message>
+    <message>
+        <source>Decided: %1</source>
+        <translation>Decidido: %1</translation>
+    </message>
+    <message>
+        <source>%1 is the one that is carried.</source>
+        <translation>%1 es la que ya se cuenta.</translation>
+    </message>
+    <message>
+        <source>Carried meanwhile: %1</source>
+        <translation>Se cuenta mientras tanto: %1</translation>
+    </message>
+    <message>
+        <source>Change order asked for: %1. It counts once it is signed.</source>
+        <translation>Orden de cambio pedida: %1. Cuenta cuando esté firmada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open</source>
+        <translation>
+            <numerusform>%n abierta</numerusform>
+            <numerusform>%n abiertas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n decided</source>
+        <translation>
+            <numerusform>%n decidida</numerusform>
+            <numerusform>%n decididas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Costs</source>
+        <translation>Cuesta</translation>
+    </message>
+    <message>
+        <source>Moves the finish</source>
+        <translation>Mueve el final</translation>
+    </message>
+    <message>
+        <source>Adds to the sale</source>
+        <translation>Suma a la venta</translation>
+    </message>
+    <message>
+        <source>Profit, likely</source>
+        <translation>Ganancia, probable</translation>
+    </message>
+    <message>
+        <source>at the low value</source>
+        <translation>con el valor bajo</translation>
+    </message>
+    <message>
+        <source>at the high value</source>
+        <translation>con el valor alto</translation>
+    </message>
+    <message>
+        <source>Worth it from</source>
+        <translation>Vale la pena desde</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>la mejor</translation>
+    </message>
+    <message>
+        <source>carried meanwhile</source>
+        <translation>se cuenta mientras tanto</translation>
+    </message>
+    <message>
+        <source>in no set</source>
+        <translation>en ningún conjunto</translation>
+    </message>
+    <message>
+        <source>not at all</source>
+        <translation>nada</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) later</source>
+        <translation>
+            <numerusform>%n día más tarde</numerusform>
+            <numerusform>%n días más tarde</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) sooner</source>
+        <translation>
+            <numerusform>%n día antes</numerusform>
+            <numerusform>%n días antes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It has no cost yet.</source>
+        <translation>Todavía no tiene coste.</translation>
+    </message>
+    <message>
+        <source>Nobody said what it adds to the sale.</source>
+        <translation>Nadie dijo cuánto suma a la venta.</translation>
+    </message>
+    <message>
+        <source>The ceiling of the street cuts %1 off.</source>
+        <translation>El techo de la calle le quita %1.</translation>
+    </message>
+    <message>
+        <source>else it becomes “%1”</source>
+        <translation>si no, queda “%1”</translation>
+    </message>
+    <message>
+        <source>else nothing is done</source>
+        <translation>si no, no se hace nada</translation>
+    </message>
+    <message>
+        <source>No day to decide by is known; undecided, %1.</source>
+        <translation>No se sabe hasta qué día decidir; %1.</translation>
+    </message>
+    <message>
+        <source>Was to be decided by %1; %2.</source>
+        <translation>Había que decidir antes del %1; %2.</translation>
+    </message>
+    <message>
+        <source>Decide by %1; %2.</source>
+        <translation>Decidir antes del %1; %2.</translation>
+    </message>
+    <message>
+        <source>Each day after that costs %1: it holds up the finish.</source>
+        <translation>Cada día después cuesta %1: retrasa el final.</translation>
+    </message>
+    <message numerus="yes">
+        <source>It can wait %n working day(s) beyond that before the finish moves; from then a day costs %1.</source>
+        <translation>
+            <numerusform>Puede esperar %n día laborable más antes de que se mueva el final; desde entonces un día cuesta %1.</numerusform>
+            <numerusform>Puede esperar %n días laborables más antes de que se mueva el final; desde entonces un día cuesta %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each day after that costs up to %1, if it holds up the finish: no plan tells.</source>
+        <translation>Cada día después cuesta hasta %1, si retrasa el final: ningún plan lo dice.</translation>
+    </message>
+    <message>
+        <source>because %1</source>
+        <translation>porque %1</translation>
+    </message>
+    <message>
+        <source>%1 of it is not in the budget: the baseline stays as it was frozen, and a change order carries the difference.</source>
+        <translation>%1 no está en el presupuesto: la línea base queda como se fijó, y una orden de cambio lleva la diferencia.</translation>
+    </message>
+    <message>
+        <source>Its change order is asked for and counts once it is signed.</source>
+        <translation>Su orden de cambio está pedida y cuenta cuando esté firmada.</translation>
+    </message>
+    <message>
+        <source>none of them</source>
+        <translation>ninguna de ellas</translation>
+    </message>
+    <message>
+        <source>costs %1, ends the work on %2 and earns %3</source>
+        <translation>cuesta %1, acaba la obra el %2 y gana %3</translation>
+    </message>
+    <message>
+        <source>costs %1 and earns %2</source>
+        <translation>cuesta %1 y gana %2</translation>
+    </message>
+    <message>
+        <source>, %1 at that chance</source>
+        <translation>, %1 con esa probabilidad</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>There is none: %1.</source>
+        <translation>No hay ninguno: %1.</translation>
+    </message>
+    <message>
+        <source>It %1.</source>
+        <translation>Lo mejor %1.</translation>
+    </message>
+    <message>
+        <source>It is what is carried now.</source>
+        <translation>Es lo que se cuenta ahora.</translation>
+    </message>
+    <message>
+        <source>What is carried now %1: %2 less.</source>
+        <translation>Lo que se cuenta ahora %1: %2 menos.</translation>
+    </message>
+    <message>
+        <source>%1: with “%2” instead, the best that can be had earns %3 less.</source>
+        <translation>%1: con “%2” en su lugar, lo mejor que se puede tener gana %3 menos.</translation>
+    </message>
+    <message>
+        <source>%1: without it, the best that can be had earns %2 less.</source>
+        <translation>%1: sin ella, lo mejor que se puede tener gana %2 menos.</translation>
+    </message>
+    <message>
+        <source>The search was stopped before it was sure: a better set may exist. Decide some first.</source>
+        <translation>La búsqueda se detuvo antes de estar segura: puede haber un conjunto mejor. Decida primero algunas.</translation>
+    </message>
+    <message>
+        <source>carried</source>
+        <translation>se cuenta</translation>
+    </message>
+    <message>
+        <source>The resale of %1 is the house with none of these; together no more than the street&apos;s ceiling of %2.</source>
+        <translation>La reventa de %1 es la casa sin ninguna de estas; juntas no más que el techo de la calle, %2.</translation>
+    </message>
+    <message>
+        <source>The resale of %1 is the house with none of these.</source>
+        <translation>La reventa de %1 es la casa sin ninguna de estas.</translation>
+    </message>
+    <message>
+        <source>Selling takes %1 of what is added; a day costs %2. Before income tax.</source>
+        <translation>Vender se lleva %1 de lo que se suma; un día cuesta %2. Antes del impuesto sobre la renta.</translation>
+    </message>
+    <message>
+        <source>Days are those by which the finish of the plan moves.</source>
+        <translation>Los días son los que se mueve el final del plan.</translation>
+    </message>
+    <message>
+        <source>No plan tells: days are those of the options, as if the finish waited.</source>
+        <translation>Ningún plan lo dice: los días son los de las opciones, como si el final esperara.</translation>
+    </message>
+    <message>
+        <source>Not entered, so counted as nothing: %1.</source>
+        <translation>Sin escribir, así que no cuenta: %1.</translation>
+    </message>
+    <message>
+        <source>There are too many sets to list: some that are missing may beat some that are here.</source>
+        <translation>Hay demasiados conjuntos: alguno que falta puede ser mejor que alguno que está.</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::ChangeSheet</name>
     <message>
         <source>Change</source>
@@ -2690,6 +3080,10 @@
     <message>
         <source>Contracts and orders</source>
         <translation>Contratos y pedidos</translation>
+    </message>
+    <message>
+        <source>Alternates</source>
+        <translation>Alternativas</translation>
     </message>
 </context>
 <context>

@@ -35,6 +35,11 @@ void openScope(Hand& hand) {
     hand.key(Qt::Key_3, Qt::ControlModifier);
 }
 
+void openAlternates(Hand& hand) {
+    openHouse(hand);
+    hand.key(Qt::Key_4, Qt::ControlModifier);
+}
+
 void openSchedule(Hand& hand) {
     openHouse(hand);
     hand.key(Qt::Key_5, Qt::ControlModifier);
@@ -149,6 +154,24 @@ const std::vector<Scene>& scenes() {
              hand.keys(Qt::Key_Left, 10);
              hand.tabTo(QStringLiteral("whatIf2"));
              hand.keys(Qt::Key_Right, 6);
+         }},
+        {"alternates", openAlternates},
+        {"alternates-deciding",
+         [](Hand& hand) {
+             openAlternates(hand);
+             hand.key(Qt::Key_T);
+             hand.key(Qt::Key_Escape);
+             hand.key(Qt::Key_Right);
+             hand.key(Qt::Key_Return);
+             hand.type(QStringLiteral("the stairs are steep"));
+         }},
+        {"alternates-decided",
+         [](Hand& hand) {
+             openAlternates(hand);
+             hand.key(Qt::Key_Right);
+             hand.key(Qt::Key_Return);
+             hand.type(QStringLiteral("the stairs are steep"));
+             hand.key(Qt::Key_Return);
          }},
         {"schedule", openSchedule},
         {"schedule-crews",

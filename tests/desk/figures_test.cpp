@@ -2,6 +2,7 @@
 // pages are opened, what they say is read off them, and held against `--json`.
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 #include <nlohmann/json.hpp>
 
@@ -10,6 +11,7 @@
 #include <QProcess>
 
 #include "tests/desk/desk_test.h"
+#include "tests/desk/more_alternates.h"
 #include "tests/desk/said_figures.h"
 #include "tests/unit/cli/command_line.h"
 
@@ -220,6 +222,60 @@ TEST_F(FiguresTest, TheDealAndWhatIf) {
     hand.key(Qt::Key_R, Qt::ControlModifier);
     EXPECT_TRUE(hand.said("dealThen").isEmpty());
     EXPECT_EQ(hand.said("profitCell"), cells);
+}
+
+// Every figure of every option, the best set, and what each sum of money buys.
+TEST_F(FiguresTest, TheAlternates) {
+    const std::string book = demo();
+    addAlternates(book);
+    const json choose = asked(book, {"choose"});
+    Hand& hand = open(book);
+    hand.key(Qt::Key_4, Qt::ControlModifier);
+    QStringList figures;
+    for (const auto& alternate : choose["alternates"]) {
+        const auto each = [&](const std::function<QString(const json&)>& say) {
+            for (const auto& option : alternate["options"]) {
+                figures << say(option);
+            }
+        };
+        const auto money = [](const char* key, bool sign) {
+            return [key, sign](const json& option) { return wholeOf(option[key], sign); };
+        };
+        each(money("cost", false));
+        each([](const json& option) {
+            const int days = option["finish_days"].get<int>();
+            return days == 0   ? QStringLiteral("not at all")
+                   : days == 1 ? QStringLiteral("1 day later")
+                               : QStringLiteral("%1 days later").arg(days);
+        });
+        each([](const json& option) {
+            const bool isNothing = option["cost"] == "0.00" && !option["has_value"].get<bool>();
+            return option["has_value"].get<bool>() || isNothing ? wholeOf(option["value_likely"])
+                                                                : QStringLiteral("\u2013");
+        });
+        each(money("net_likely", true));
+        each(money("net_low", true));
+        each(money("net_high", true));
+        each(money("break_even_value", false));
+    }
+    EXPECT_EQ(hand.said("optionFigure"), figures);
+    const auto& best = choose["best"];
+    EXPECT_EQ(hand.said("bestFigures"),
+              QStringList{
+                  QStringLiteral("It costs %1, ends the work on %2 and earns %3.")
+                      .arg(wholeOf(best["cost"]), dayOf(best["finish_on"]), wholeOf(best["net"]))});
+    hand.key(Qt::Key_T);
+    QStringList costs;
+    QStringList ends;
+    QStringList nets;
+    for (const auto& set : choose["frontier"]) {
+        costs << wholeOf(set["cost"]);
+        ends << dayOf(set["finish_on"]);
+        nets << wholeOf(set["net"]);
+    }
+    EXPECT_EQ(hand.said("setCost"), costs);
+    EXPECT_EQ(hand.said("setFinish"), ends);
+    EXPECT_EQ(hand.said("setNet"), nets);
 }
 
 // The days, floats and last days to order of every item, as the foot tells them one after the

@@ -72,6 +72,7 @@ FocusScope {
                          : Desk.page === "walk" ? walkPage
                          : Desk.page === "contracts" ? contractsPage
                          : Desk.page === "deal" ? dealPage
+                         : Desk.page === "alternates" ? alternatesPage
                          : Desk.page === "schedule" ? schedulePage
                          : Desk.page === "scope" ? scopePage : jobsPage
         onLoaded: item.forceActiveFocus()
@@ -133,6 +134,15 @@ FocusScope {
         id: walkPage
 
         WalkPage { objectName: "walkPage" }
+    }
+
+    Component {
+        id: alternatesPage
+
+        AlternatesPage {
+            objectName: "alternatesPage"
+            onPageAsked: key => folder.turnTo(key)
+        }
     }
 
     Component {

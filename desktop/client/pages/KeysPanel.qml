@@ -57,6 +57,14 @@ FocusScope {
             ["Ctrl+Enter", qsTr("keeps what was not dropped")],
             ["Ctrl+O", qsTr("a file of notes")]
         ],
+        alternates: [
+            ["\u2191 \u2193", qsTr("another alternate")],
+            ["\u2190 \u2192", qsTr("another of its options")],
+            ["Enter", qsTr("decides for the option in hand; then say why")],
+            ["C", qsTr("carries it: it counts until it is decided")],
+            ["Ctrl+E", qsTr("asks for the change order a decision wants")],
+            ["T", qsTr("the table behind the picture, and back")]
+        ],
         schedule: [
             ["\u2191 \u2193", qsTr("another item; its days stand at the foot")],
             ["Enter", qsTr("takes the item in hand, and lets it go")],
