@@ -71,6 +71,28 @@ bool ClauseRules::wantsPart(std::size_t act) const {
     return false;
 }
 
+bool ClauseRules::newPart(std::size_t act) const {
+    const ActSpot& spot = spots_.acts[act];
+    const std::size_t at = spot.span.end;
+    if (!row(act).fresh || row(act).side != Side::After || spot.passive ||
+        !wordIs(sentence_, at - 1, "new") || at >= sentence_.tokens.size() ||
+        sentence_.tokens[at].kind != TokenKind::Word) {
+        return false;
+    }
+    const auto holds = [&](const auto& list, std::size_t i) {
+        return std::any_of(list.begin(), list.end(),
+                           [&](const auto& one) { return one.span.holds(i); });
+    };
+    const bool known = holds(spots_.acts, at) || holds(spots_.objects, at) ||
+                       holds(spots_.cues, at) || holds(spots_.spaces, at);
+    const std::size_t end = at + 1;
+    const bool closes = end >= sentence_.tokens.size() ||
+                        sentence_.tokens[end].kind == TokenKind::Mark ||
+                        wordIs(sentence_, end, "for") || wordIs(sentence_, end, "on") ||
+                        wordIs(sentence_, end, "in") || wordIs(sentence_, end, "and");
+    return !known && closes;
+}
+
 bool ClauseRules::newAllRound(std::size_t act) const {
     const std::size_t end = spots_.acts[act].span.end;
     for (const std::string_view word :

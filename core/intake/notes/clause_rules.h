@@ -23,6 +23,8 @@ class ClauseRules {
     // "the newel post gets a long bolt", "they need new cranks": what is wanted is no thing of its
     // own but a part.
     [[nodiscard]] bool wantsPart(std::size_t act) const;
+    // "won't stay up: new balance", "new guts for it": a part that no table knows.
+    [[nodiscard]] bool newPart(std::size_t act) const;
     // "new throughout": nothing follows that could be its object.
     [[nodiscard]] bool newAllRound(std::size_t act) const;
     // "the vanity has swollen doors and has to go": a part, and not what is spoken of.

@@ -4,6 +4,7 @@
 
 #include "core/intake/notes/clause_events.h"
 #include "core/intake/notes/clause_rules.h"
+#include "core/intake/notes/link_rules.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -299,12 +300,24 @@ class Clauses : ClauseRules {
         if (row(act).weight == 0) {
             return takeNone(act);
         }
-        if (onlyLeads(act) || takeInner(act) || takeAttribute(act)) {
+        if (onlyLeads(act) || takeInner(act) || takeAttribute(act) || takeAlong(act)) {
             return;
         }
         if (spot.names) {
             closeList();
             bonds_.idle.push_back({static_cast<std::uint32_t>(act), false});
+            return;
+        }
+        if (holdsThing(act)) {
+            return;
+        }
+        if (listsAll(act) || listsOwn(act)) {
+            takeListed(act);
+            return;
+        }
+        if (sumsUp(act)) {
+            takeListed(act);
+            now_.said = true;
             return;
         }
         const Side side = row(act).side;
@@ -315,6 +328,117 @@ class Clauses : ClauseRules {
             return openList(act);
         }
         takeLeft(act);
+    }
+
+    // "Railing is loose; tighten and paint.": the second is done to the same thing, where it can
+    // be.
+    bool takeAlong(std::size_t act) {
+        const bool joined = row(act).phrase.starts_with("and ") && row(act).object != kNone &&
+                            row(act).treatment == model::Treatment::Refinish;
+        const bool next =
+            !bonds_.bonds.empty() && !bonds_.bonds.back().wanted && !bonds_.bonds.back().kept &&
+            spots_.acts[bonds_.bonds.back().act].span.end == spots_.acts[act].span.begin;
+        if (!joined || !next || hasRight(act)) {
+            return false;
+        }
+        static const std::vector<std::string_view> kSurfaces = {"drywall", "plaster", "wallpaper"};
+        const std::size_t thing = bonds_.bonds.back().spot;
+        const ObjectRow& object = tables().objects[spots_.objects[thing].object];
+        if (!canBeRefinished(object) ||
+            std::find(kSurfaces.begin(), kSurfaces.end(), object.name) != kSurfaces.end()) {
+            return false;
+        }
+        bonds_.bonds.push_back({.spot = thing, .act = static_cast<std::uint32_t>(act)});
+        return true;
+    }
+
+    // "scrape and | paint the outside": the name of the thing begins within the phrase.
+    bool holdsThing(std::size_t act) {
+        const Span& span = spots_.acts[act].span;
+        bool any = false;
+        for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
+            const ObjectSpot& object = spots_.objects[i];
+            if (object.span.begin > span.begin && object.span.begin < span.end &&
+                object.span.end > span.end && !object.landmark && fits(act, i)) {
+                bonds_.bonds.push_back({.spot = i, .act = static_cast<std::uint32_t>(act)});
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    // "Paint, walls and ceiling both.": an order by itself, and then what of.
+    [[nodiscard]] bool listsOwn(std::size_t act) const {
+        const Span& span = spots_.acts[act].span;
+        if (span.begin != from_ || span.end != span.begin + 1 || row(act).object == kNone ||
+            row(act).treatment != model::Treatment::Refinish ||
+            span.end >= sentence_.tokens.size() || !isMark(sentence_.tokens[span.end], ",:")) {
+            return false;
+        }
+        std::size_t things = 0;
+        for (std::size_t i = next_ + 1; i < events_.size(); ++i) {
+            if (events_[i].kind == Kind::Act) {
+                return false;
+            }
+            if (events_[i].kind == Kind::Stop || events_[i].kind == Kind::Turn) {
+                break;
+            }
+            if (events_[i].kind == Kind::Thing) {
+                ++things;
+                if (!fits(act, events_[i].index)) {
+                    return false;
+                }
+            }
+        }
+        return things > 0;
+    }
+
+    // "Paint everything, walls, ceilings and trim.": the list says what all is.
+    [[nodiscard]] bool listsAll(std::size_t act) const {
+        const std::size_t end = spots_.acts[act].span.end;
+        if (end >= sentence_.tokens.size() || !isMark(sentence_.tokens[end], ",:") ||
+            !(wordIs(sentence_, end - 1, "everyth") || wordIs(sentence_, end - 1, "all"))) {
+            return false;
+        }
+        std::size_t things = 0;
+        for (std::size_t i = next_ + 1; i < events_.size(); ++i) {
+            const Kind kind = events_[i].kind;
+            if (kind == Kind::Act || kind == Kind::Pronoun) {
+                return false;
+            }
+            if (kind == Kind::Stop || kind == Kind::Turn) {
+                break;
+            }
+            things += kind == Kind::Thing ? 1 : 0;
+        }
+        return things > 1;
+    }
+
+    // "Everything in it is to be replaced, tub, sink and toilet.": what follows is what goes.
+    void takeListed(std::size_t act) {
+        while (next_ + 1 < events_.size() && events_[next_ + 1].kind != Kind::Stop &&
+               events_[next_ + 1].kind != Kind::Act && events_[next_ + 1].kind != Kind::Turn) {
+            ++next_;
+            if (events_[next_].kind == Kind::Thing && fits(act, events_[next_].index)) {
+                bonds_.bonds.push_back(
+                    {.spot = events_[next_].index, .act = static_cast<std::uint32_t>(act)});
+            }
+        }
+    }
+
+    // Whether what follows a treatment said of "everything" is a bare list of things.
+    [[nodiscard]] bool sumsUp(std::size_t act) const {
+        const std::size_t end = spots_.acts[act].span.end;
+        const bool all = std::any_of(
+            sentence_.tokens.begin(),
+            sentence_.tokens.begin() + static_cast<std::ptrdiff_t>(spots_.acts[act].span.begin),
+            [](const Token& token) {
+                return token.word != kUnknown &&
+                       (token.word == tables().id("everyth") || token.word == tables().id("all"));
+            });
+        return all && now_.pronoun && end < sentence_.tokens.size() &&
+               isMark(sentence_.tokens[end], ",:-") && next_ + 2 < events_.size() &&
+               events_[next_ + 2].kind == Kind::Thing;
     }
 
     // "needs scraping", "need to be jacked up": the treatment after it says what is needed.
@@ -339,6 +463,13 @@ class Clauses : ClauseRules {
             const std::size_t begin = spots_.objects[i].span.begin;
             if (!spots_.objects[i].landmark && begin >= end && begin <= end + 2) {
                 bonds_.bonds.push_back({.spot = i, .act = static_cast<std::uint32_t>(act)});
+                // "The closet has no doors, hang some.": the doors.
+                endSubject();
+                now_.topic = {i};
+                while (next_ + 1 < events_.size() && events_[next_ + 1].kind == Kind::Thing &&
+                       events_[next_ + 1].index <= i) {
+                    ++next_;
+                }
             }
         }
     }
@@ -524,6 +655,10 @@ class Clauses : ClauseRules {
             }
         }
         const bool own = row(act).object != kNone && !pronoun;
+        if (!things.empty() && newPart(act)) {
+            bondAll(act, things, true);
+            return;
+        }
         const bool bareNew =
             row(act).fresh && row(act).side == Side::After && !pronoun && !newAllRound(act);
         if (things.empty() || own || bareNew) {

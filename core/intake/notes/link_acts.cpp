@@ -46,7 +46,9 @@ class ActPreparer : SpottedWords {
     void markPassive() {
         for (ActSpot& act : spots_.acts) {
             for (const CueSpot& cue : spots_.cues) {
-                if (cue.cue == Cue::Passive && cue.span.end == act.span.begin) {
+                // "needs two more outlets" is no passive either.
+                const bool more = row(act).phrase.ends_with(" more");
+                if (cue.cue == Cue::Passive && cue.span.end == act.span.begin && !more) {
                     // "we are replacing it" is no passive; "it wants replacing" is.
                     const std::string_view last = sentence_.tokens[act.span.end - 1].text;
                     act.passive = !last.ends_with("ing") || word(cue.span.begin, "need") ||
@@ -86,6 +88,28 @@ class ActPreparer : SpottedWords {
 
     // Drops what only looks like a treatment.
     void dropNoOrders() {
+        // "Paint, and it's done": the work is, not the thing.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const std::size_t at = act.span.begin;
+            const bool done = (row(act).phrase == "is done" || row(act).phrase == "are done" ||
+                               row(act).phrase == "out of here");
+            return done && (word(at, "it") || word(at, "we") || word(at, "i") ||
+                            (at > 0 && (word(at - 1, "it") || word(at - 1, "we") ||
+                                        word(at - 1, "that") || word(at - 1, "i"))) ||
+                            (at > 1 && word(at - 1, "is") && word(at - 2, "i")));
+        });
+        // "solid ones": what they are like.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            return row(act).treatment == model::Treatment::Keep &&
+                   act.span.end == act.span.begin + 1 && word(act.span.end, "one");
+        });
+        // "Somebody put a fist through it": told.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const std::size_t at = act.span.begin;
+            return at > 0 && row(act).fresh && word(at, "put") &&
+                   (word(at - 1, "somebodi") || word(at - 1, "someon") || word(at - 1, "who") ||
+                    word(at - 1, "they") || word(at - 1, "he") || word(at - 1, "she"));
+        });
         // "has one of those fluorescent boxes"
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             return row(act).fresh && word(act.span.end - 1, "one") && word(act.span.end, "of");

@@ -161,6 +161,18 @@ void settleFamilies(std::vector<Found>& found) {
             laid[endOf(f)].push_back(f.object);
         }
     }
+    // "The floor was refinished last year, leave it": one floor, kept once.
+    std::unordered_set<std::string> keptFloors;
+    for (const Found& f : found) {
+        if (f.treatment == Treatment::Keep && f.object != kFloor &&
+            tables().objects[f.object].family == "floor") {
+            keptFloors.insert(endOf(f));
+        }
+    }
+    std::erase_if(found, [&](const Found& f) {
+        return f.treatment == Treatment::Keep && f.object == kFloor &&
+               keptFloors.contains(endOf(f));
+    });
     std::unordered_set<std::string> replaced;
     std::erase_if(found, [&](const Found& f) {
         const auto at = laid.find(endOf(f));

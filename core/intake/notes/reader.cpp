@@ -115,6 +115,7 @@ void Reader::take(Sentence& sentence) {
                          {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_});
         takeFragment(sentence, spots, placed, linked);
         takeMeasured(sentence, spots, placed, linked);
+        takeLaid(sentence, spots, linked);
         takeTroubles(spots, linked);
         takeYears(sentence, spots, linked);
         noteCautions(sentence, spots);

@@ -57,6 +57,7 @@ class Reader {
     void takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed, Linked& linked);
     static void takeMeasured(const Sentence& sentence, Spots& spots, const Placed& placed,
                              Linked& linked);
+    static void takeLaid(const Sentence& sentence, Spots& spots, Linked& linked);
     static void takeTroubles(Spots& spots, Linked& linked);
     static void takeYears(const Sentence& sentence, Spots& spots, Linked& linked);
     void keepTopic(const Sentence& sentence, const Spots& spots);

@@ -6,6 +6,8 @@
 
 namespace ledgerboard::intake {
 
+using model::Treatment;
+
 namespace {
 
 constexpr int kGutGoesOn = 3;  // sentences
@@ -113,6 +115,29 @@ bool standsAlone(const Sentence& sentence, const Spots& spots, std::size_t from,
     return isFragment(sentence, spots, begin, end);
 }
 
+// Whether no treatment stands in its part of the line: "BR2: carpet, paint".
+bool isBare(const Sentence& sentence, const Spots& spots, std::size_t from, const Span& span) {
+    const auto parts = [&](std::size_t at) {
+        const Token& token = sentence.tokens[at];
+        return token.kind == TokenKind::Mark && token.mark != '\'' && token.mark != '+';
+    };
+    const auto acts = [&](std::size_t at) {
+        return std::any_of(spots.acts.begin(), spots.acts.end(),
+                           [&](const ActSpot& act) { return act.span.holds(at); });
+    };
+    for (std::size_t i = span.begin; i-- > from && !parts(i);) {
+        if (acts(i)) {
+            return false;
+        }
+    }
+    for (std::size_t i = span.end; i < sentence.tokens.size() && !parts(i); ++i) {
+        if (acts(i)) {
+            return false;
+        }
+    }
+    return true;
+}
+
 }  // namespace
 
 // "Mouse droppings in the drawers.": what nobody wants is to be looked into.
@@ -192,8 +217,45 @@ void Reader::takeMeasured(const Sentence& sentence, Spots& spots, const Placed& 
                        ((amount.kind == AmountKind::Measured || amount.kind == AmountKind::Money) &&
                         amount.begin >= object.span.end && amount.begin <= object.span.end + 1);
             });
-        if (!measured || object.landmark || object.material ||
+        // Shorthand lists what is to be had: "carpet, paint, closet doors".
+        const bool asks = !sentence.tokens.empty() && sentence.tokens.back().mark == '?';
+        const bool listed = sentence.terse && !asks && !placed.onlyPlace && !spots.acts.empty() &&
+                            isBare(sentence, spots, placed.from, object.span);
+        if (!(measured || listed) || object.landmark || object.material ||
             !standsAlone(sentence, spots, placed.from, object.span)) {
+            return false;
+        }
+        implyAct(spots, linked, loose, kImplied);
+        return true;
+    });
+}
+
+// "Carpet and paint.", "this one gets paint and carpet": what is laid, named beside an order to
+// paint.
+void Reader::takeLaid(const Sentence& sentence, Spots& spots, Linked& linked) {
+    static const std::uint32_t kImplied = actNamed("implied by the list");
+    if (kImplied == kNone || spots.has(Cue::Negation) || spots.has(Cue::Chatter)) {
+        return;
+    }
+    const auto joint = [&](std::size_t at) {
+        return wordIs(sentence, at, "and") ||
+               (at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Mark &&
+                sentence.tokens[at].mark == ',');
+    };
+    std::erase_if(linked.loose, [&](std::size_t loose) {
+        const ObjectSpot object = spots.objects[loose];
+        const bool laid = tables().objects[object.object].family == "floor" && !object.landmark;
+        const bool beside =
+            std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                const bool paints = tables().acts[act.row].treatment == Treatment::Refinish &&
+                                    tables().acts[act.row].object != kNone;
+                const bool after = object.span.begin == act.span.end + 1 && joint(act.span.end);
+                const bool before = object.span.end + 1 == act.span.begin && joint(object.span.end);
+                const bool and2 = object.span.end == act.span.begin &&
+                                  tables().acts[act.row].phrase.starts_with("and ");
+                return paints && (after || before || and2);
+            });
+        if (!laid || !beside) {
             return false;
         }
         implyAct(spots, linked, loose, kImplied);

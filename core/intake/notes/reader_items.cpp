@@ -82,6 +82,13 @@ void layOn(const ActRow& row, Found& found) {
                                                          tables().objectNamed("floor joists")};
     const bool lays = row.object != kNone && (row.fresh || row.treatment == Treatment::Add ||
                                               row.treatment == Treatment::Replace);
+    // "Retile the shower"
+    static const std::uint32_t kShower = tables().objectNamed("shower");
+    static const std::uint32_t kShowerTile = tables().objectNamed("shower tile");
+    if (lays && row.object == tables().objectNamed("tile") && found.object == kShower) {
+        found.object = kShowerTile;
+        return;
+    }
     const bool on = std::find(kSurfaces.begin(), kSurfaces.end(), found.object) != kSurfaces.end();
     if (!lays || !on || row.object == kWalls) {
         return;
@@ -120,6 +127,11 @@ void nameRight(const ActRow& row, Found& found) {
     if (found.object == kStump && found.treatment == Treatment::Repair) {
         found.treatment = Treatment::Remove;
     }
+    // Caulk is renewed; the tub is not mended.
+    static const std::uint32_t kCaulk = tables().objectNamed("caulk");
+    if (row.object == kCaulk && row.treatment == Treatment::Repair) {
+        found.object = kCaulk;
+    }
     layOn(row, found);
     // Paint is scraped off a floor; a floor is not.
     static const std::uint32_t kCeiling = tables().objectNamed("ceiling");
@@ -145,6 +157,15 @@ void nameRight(const ActRow& row, Found& found) {
         row.object == kWalls) {
         found.object = kWalls;
     }
+    // "The pantry wants paint": its walls.
+    const bool room =
+        std::any_of(tables().spaces.begin(), tables().spaces.end(), [&](const SpaceRow& space) {
+            return space.kind == SpaceKind::Room &&
+                   space.name == tables().objects[found.object].name;
+        });
+    if (room && found.treatment == Treatment::Refinish) {
+        found.object = kWalls;
+    }
     // Wallpaper is stripped off, not down.
     if (found.object == kWallpaper && row.phrase.starts_with("strip")) {
         found.treatment = Treatment::Remove;
@@ -162,6 +183,38 @@ bool saysMore(const Sentence& sentence, std::size_t begin, std::size_t end) {
         more = more || sentence.tokens[i].kind == TokenKind::Word;
     }
     return more;
+}
+
+// "A few shingles", "two sections of fence": not the whole of it.
+bool isPartOf(const Sentence& sentence, const Spots& spots, const Span& span) {
+    static const std::vector<std::string_view> kPieces = {
+        "shingles", "slates", "boards", "bricks", "planks", "tiles", "pavers", "floorboards"};
+    static const std::vector<std::string_view> kSections = {
+        "section", "sections", "length", "lengths", "stretch", "piece", "pieces"};
+    const auto text = [&](std::size_t at) {
+        return at < sentence.tokens.size() ? plainWord(sentence.tokens[at].text) : std::string();
+    };
+    const auto in = [](const auto& list, const std::string& word) {
+        return std::find(list.begin(), list.end(), word) != list.end();
+    };
+    std::size_t at = span.begin;
+    if (at > 1 && text(at - 1) == "of" && in(kSections, text(at - 2))) {
+        return true;
+    }
+    if (!in(kPieces, text(span.end - 1))) {
+        return false;
+    }
+    constexpr std::size_t kNear = 4;
+    constexpr std::int64_t kSmall = 20'000;  // thousandths
+    for (std::size_t i = at > kNear ? at - kNear : 0; i < at; ++i) {
+        if (text(i) == "few" || text(i) == "some" || text(i) == "couple" || text(i) == "several") {
+            return true;
+        }
+    }
+    return std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+        return amount.kind == AmountKind::Plain && amount.end <= at && amount.end + 2 >= at &&
+               amount.value <= kSmall;
+    });
 }
 
 // "was serviced in spring", "have just been painted": told of, and over.
@@ -263,6 +316,11 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         found.treatment = Treatment::Add;
     }
     nameRight(row, found);
+    if (found.treatment == Treatment::Replace && said.spot != kNone &&
+        isPartOf(sentence, spots, spots.objects[said.spot].span)) {
+        found.treatment = Treatment::Repair;
+        found.fresh = false;
+    }
     // "replaced 2019", "new windows already": done, not to be done.
     const bool toDo = found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
                       found.treatment == Treatment::Repair ||

@@ -208,8 +208,9 @@ bool beginsUnmarked(const std::vector<Token>& tokens, std::size_t at) {
 
 class Cutter {
   public:
-    Cutter(Speller& speller, const Legend& legend, const std::function<void(Sentence&)>& use)
-        : speller_(speller), legend_(legend), use_(use) {}
+    Cutter(Speller& speller, const Legend& legend, bool terse,
+           const std::function<void(Sentence&)>& use)
+        : speller_(speller), legend_(legend), terse_(terse), use_(use) {}
 
     void add(const NoteLine& line) {
         if (line.opens) {
@@ -299,12 +300,14 @@ class Cutter {
         sentence.heading = first_.heading;
         sentence.bullet = first_.bullet;
         sentence.spoken = first_.spoken && pieces_ == 0;
+        sentence.terse = terse_;
         ++pieces_;
         use_(sentence);
     }
 
     Speller& speller_;
     const Legend& legend_;
+    bool terse_;
     const std::function<void(Sentence&)>& use_;
     std::vector<Token> block_;
     NoteLine first_;
@@ -315,11 +318,39 @@ class Cutter {
 
 }  // namespace
 
+namespace {
+
+// Shorthand leaves out the small words: fewer than one word in ten is one.
+bool isTerse(const std::vector<NoteLine>& lines) {
+    static constexpr std::array<std::string_view, 13> kSmall = {
+        "the", "a", "an", "is", "it", "i", "we", "and", "that", "this", "to", "in", "of"};
+    constexpr std::size_t kEnough = 30;
+    constexpr std::size_t kLooked = 5000;
+    std::size_t words = 0;
+    std::size_t small = 0;
+    for (const NoteLine& line : lines) {
+        std::size_t at = 0;
+        while (at < line.text.size() && words < kLooked) {
+            const std::size_t end = std::min(line.text.find(' ', at), line.text.size());
+            const std::string word = plainWord(line.text.substr(at, end - at));
+            const bool letter = !word.empty() && word.front() >= 'a' && word.front() <= 'z';
+            words += letter ? 1 : 0;
+            small += std::find(kSmall.begin(), kSmall.end(), word) != kSmall.end() ? 1 : 0;
+            at = end + 1;
+        }
+    }
+    return words >= kEnough && small * 10 < words;
+}
+
+}  // namespace
+
 void eachSentence(std::string_view notes, Speller& speller,
                   const std::function<void(Sentence&)>& use) {
     const std::vector<NoteLine> lines = noteLines(notes);
+    const bool terse = isTerse(lines);
+    speller.setTerse(terse);
     const Legend legend(lines, speller);
-    Cutter cutter(speller, legend, use);
+    Cutter cutter(speller, legend, terse, use);
     for (const NoteLine& line : lines) {
         if (!legend.explains(line.number)) {
             cutter.add(line);

@@ -22,6 +22,7 @@ struct Sentence {
     bool heading = false;    // marked as a heading
     bool bullet = false;
     bool spoken = false;  // a speaker's name stands before it
+    bool terse = false;   // of notes in shorthand
 };
 
 // Calls `use` with each sentence in order. A stretch without any full stop is parted where talk

@@ -1,6 +1,7 @@
 #include "core/intake/notes/spaces.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace ledgerboard::intake {
 
@@ -90,7 +91,8 @@ class Finder {
     std::vector<SpaceSpot> run() {
         std::size_t at = takeNamedRoom();
         while (at < tokens_.size()) {
-            at = tokens_[at].kind == TokenKind::Word ? takeAt(at) : at + 1;
+            const bool half = tokens_[at].value == 500 && tokens_[at].word != kUnknown;
+            at = tokens_[at].kind == TokenKind::Word || half ? takeAt(at) : at + 1;
         }
         return std::move(spots_);
     }
@@ -114,7 +116,7 @@ class Finder {
             }
             names.push_back(tables().qualifiers[qualifier.row]);
             base = qualifier.end;
-            if (base < tokens_.size() && isHyphen(tokens_, base)) {
+            if (base < tokens_.size() && (isHyphen(tokens_, base) || isApostrophe(base))) {
                 ++base;
             }
             const Found room = longest(tokens_, base, From::Space);
@@ -139,6 +141,9 @@ class Finder {
     std::size_t takeUnlisted(std::size_t at) {
         static const WordId kBed = tables().id("bed");
         const std::size_t next = at + 1;
+        if (const std::size_t end = takeOwned(at); end > at) {
+            return end;
+        }
         if (next >= tokens_.size() || tokens_[at].word == kUnknown) {
             return next;
         }
@@ -174,6 +179,41 @@ class Finder {
         }
         push(at, at + 2, plainWord(tokens_[at].text) + " room", SpaceKind::Room, false);
         return at + 2;
+    }
+
+    // "kids'": the mark belongs to the word.
+    [[nodiscard]] bool isApostrophe(std::size_t at) const {
+        return at < tokens_.size() && tokens_[at].kind == TokenKind::Mark &&
+               tokens_[at].mark == '\'' && tokens_[at].glued;
+    }
+
+    // "Dad's room", "the girls' room": a room known by whose it is. Its end; `at` where there is
+    // none.
+    std::size_t takeOwned(std::size_t at) {
+        const std::string word = plainWord(tokens_[at].text);
+        const bool single = word.size() > 3 && word.ends_with("'s");
+        const bool plural = word.size() > 2 && word.ends_with('s') && isApostrophe(at + 1);
+        std::size_t room = at + (plural ? 2 : 1);
+        // "it's room enough"
+        static const std::vector<std::string_view> kNone = {"it's",   "that's", "there's", "here's",
+                                                            "what's", "he's",   "she's",   "who's"};
+        if ((!single && !plural) || room >= tokens_.size() ||
+            std::find(kNone.begin(), kNone.end(), word) != kNone.end()) {
+            return at;
+        }
+        static const WordId kOld = tables().id("old");
+        room += tokens_[room].word == kOld && room + 1 < tokens_.size() ? 1 : 0;
+        // "somebody's" is two words of one text.
+        while (room < tokens_.size() && tokens_[room].text.data() == tokens_[at].text.data()) {
+            ++room;
+        }
+        if (room >= tokens_.size() || !isRoomWord(room)) {
+            return at;
+        }
+        const std::string key = word + (plural ? "'" : "") + " room";
+        push(at, room + 1, key, SpaceKind::Room, false);
+        spots_.back().shown = key;
+        return room + 1;
     }
 
     [[nodiscard]] static bool qualifies(const SpaceRow& row, std::uint8_t flag) {
@@ -315,8 +355,43 @@ class Finder {
                 count = std::max(count, smallNumber(tokens_, i));
             }
         }
+        const bool sort = key == "bedroom" || key == "bathroom" || key == "porch" || key == "hall";
+        if (const auto [name, end] =
+                sort && whole.flag == 0 ? whichOf(whole.end) : std::pair(std::string(), whole.end);
+            !name.empty()) {
+            push(start, end, name + " " + key, kind, false, count);
+            spots_.back().shown = name + " " + key;
+            return end;
+        }
         push(start, whole.end, key, kind, whole.flag != 0, count);
         return whole.end;
+    }
+
+    // "the bedroom at the front", "the bathroom upstairs": which of several, said after; and where
+    // that ends. Empty where it is not said.
+    [[nodiscard]] std::pair<std::string, std::size_t> whichOf(std::size_t at) const {
+        const auto is = [&](std::size_t i, std::string_view stem) {
+            return i < tokens_.size() && tokens_[i].word != kUnknown &&
+                   tokens_[i].word == tables().id(stem);
+        };
+        for (const std::string_view level : {"upstair", "downstair"}) {
+            if (is(at, level)) {
+                return {std::string(level) + "s", at + 1};
+            }
+        }
+        if (!is(at, "at") && !is(at, "in") && !is(at, "on")) {
+            return {std::string(), at};
+        }
+        std::size_t next = at + 1;
+        next += is(next, "the") ? 1 : 0;
+        for (const std::string_view side : {"front", "back", "rear"}) {
+            const bool of = is(next + 1, "of") && !is(next + 3, "hous");
+            if (is(next, side) && !of) {
+                const std::size_t end = is(next + 1, "of") ? next + 4 : next + 1;
+                return {side == "rear" ? "back" : std::string(side), end};
+            }
+        }
+        return {std::string(), at};
     }
 
     // "bedroom 2", "bedrooms 1, 2 and 3".

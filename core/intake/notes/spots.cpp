@@ -340,10 +340,28 @@ class Finder {
         if (last.ends_with('s') || last.ends_with('S')) {
             return false;
         }
+        // "tile ok", "paint peeling": something is said of it at once.
+        const bool subject =
+            std::any_of(found_.acts.begin(), found_.acts.end(), [&](const ActSpot& act) {
+                return act.span.begin == span.end && tables().acts[act.row].side == Side::Before &&
+                       tables().acts[act.row].object == kNone;
+            });
+        if (subject) {
+            return false;
+        }
         if (span.begin == 0 || last.ends_with("ed")) {
             return true;
         }
         const Token& before = tokens_[span.begin - 1];
+        // "the tile here is fine": a noun.
+        static const std::vector<WordId> kArticles = {
+            tables().id("the"),   tables().id("this"), tables().id("that"),    tables().id("these"),
+            tables().id("those"), tables().id("my"),   tables().id("our"),     tables().id("your"),
+            tables().id("a"),     tables().id("old"),  tables().id("existing")};
+        if (before.kind == TokenKind::Word && before.word != kUnknown &&
+            std::find(kArticles.begin(), kArticles.end(), before.word) != kArticles.end()) {
+            return false;
+        }
         static const WordId kIs = tables().id("is");
         static const WordId kBe = tables().id("be");
         const bool going = before.word != kUnknown && (before.word == kIs || before.word == kBe ||

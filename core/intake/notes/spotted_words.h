@@ -31,7 +31,9 @@ class SpottedWords {
     // "paint over the valve": the preposition belongs to the treatment.
     [[nodiscard]] bool withinAct(const Span& span) const {
         return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-            return act.span.begin < span.begin && span.begin < act.span.end;
+            // "cracks all along the wall": the place of the fault, not what is at fault.
+            const bool along = row(act).side == Side::Before && word(span.begin, "along");
+            return act.span.begin < span.begin && span.begin < act.span.end && !along;
         });
     }
 

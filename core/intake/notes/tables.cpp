@@ -134,6 +134,11 @@ class Loader {
             if (phrase.empty()) {
                 continue;
             }
+            if (from == From::Object || from == From::Space) {
+                for (const std::string_view word : split(phrase, ' ')) {
+                    into_.lexicon.addName(word);
+                }
+            }
             // "house!" means a heading alone, not a word in a sentence.
             const bool only = phrase.ends_with('!');
             // "oak~" names a material, and the object only where no other stands by it.

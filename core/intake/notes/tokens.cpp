@@ -137,7 +137,9 @@ class Cutter {
         const bool small = thousandths % 1000 == 0 && whole <= 999;
         push(Token{.kind = TokenKind::Number,
                    .text = text_.substr(begin, at_ - begin),
-                   .word = small ? lexicon_.find("#" + std::to_string(whole)) : kUnknown,
+                   .word = small                ? lexicon_.find("#" + std::to_string(whole))
+                           : thousandths == 500 ? lexicon_.find("half")
+                                                : kUnknown,
                    .value = thousandths});
     }
 

@@ -289,6 +289,23 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (cueBefore(sentence, spots, Cue::Passing, begin)) {
         return Role::Ignored;
     }
+    // "You come in by the kitchen, and the kitchen is where the money goes.": what the talk turns
+    // to, where no work was spoken of yet.
+    const bool worked2 = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.begin < begin && tables().acts[act.row].weight > 0;
+    });
+    const bool things = !spots.objects.empty() && spots.objects.front().span.begin < begin;
+    const std::size_t lead =
+        begin > 0 && spots.endOf(Cue::Small, begin - 1) == begin ? begin - 1 : begin;
+    const bool opensClause =
+        lead > 0 && (isMark(sentence.tokens[lead - 1], ",;:-") ||
+                     wordIs(sentence, lead - 1, "and") || wordIs(sentence, lead - 1, "but"));
+    const bool is = spots.endOf(Cue::Passive, spot.span.end) > spot.span.end ||
+                    wordIs(sentence, spot.span.end, "has") ||
+                    wordIs(sentence, spot.span.end, "have");
+    if (spot.kind == SpaceKind::Room && opensClause && is && !worked2 && !things) {
+        return Role::Move;
+    }
     const bool before =
         std::any_of(spots.objects.begin(), spots.objects.end(),
                     [&](const ObjectSpot& object) { return object.span.end <= begin; });
@@ -320,6 +337,10 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
             if (wordIs(sentence, at - 1, word)) {
                 return Role::Local;
             }
+        }
+        // "plank through here and on into the hall"
+        if (at > 1 && wordIs(sentence, at - 1, "into") && wordIs(sentence, at - 2, "on")) {
+            return Role::Local;
         }
     }
     if (spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {

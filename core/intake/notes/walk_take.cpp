@@ -162,12 +162,48 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
             named.push_back(&spot);
         }
     }
+    // "Roof: two layers, replace": a label that is a thing of the place as well.
+    if (named.size() == 1 && named.front()->headingOnly && end < sentence.tokens.size()) {
+        const Span& name = named.front()->span;
+        const bool thing =
+            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+                return object.span.begin <= name.begin && object.span.end >= name.end;
+            });
+        if (thing) {
+            const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+            if (here == nullptr || here->kind != named.front()->kind) {
+                moveTo(named);
+                placed.moved = true;
+            }
+            return;
+        }
+    }
     // "OUTSIDE THE HOUSE": the whole house is not meant where a part of it is named.
     const bool part = std::any_of(named.begin(), named.end(), [](const SpaceSpot* spot) {
         return spot->kind != SpaceKind::Whole;
     });
     if (part) {
         std::erase_if(named, [](const SpaceSpot* spot) { return spot->kind == SpaceKind::Whole; });
+    }
+    // "Bath, upstairs": the storey tells the room from others; "Upstairs, the bathroom" says only
+    // where one goes.
+    if (named.size() == 2 &&
+        (named[0]->kind == SpaceKind::Level) != (named[1]->kind == SpaceKind::Level)) {
+        const SpaceSpot* level = named[0]->kind == SpaceKind::Level ? named[0] : named[1];
+        SpaceSpot room = *(level == named[0] ? named[1] : named[0]);
+        const bool bare = room.kind == SpaceKind::Room && room.key.find(' ') == std::string::npos;
+        if (room.kind == SpaceKind::Room) {
+            level_ = level->key;
+            if (bare && sentence.alone && level == named[1]) {
+                room.key = level->key + " " + room.key;
+                room.shown = level->shown + " " + room.shown;
+            }
+            moveTo({&room});
+            placed.from = end;
+            placed.moved = true;
+            placed.onlyPlace = end >= sentence.tokens.size();
+            return;
+        }
     }
     // "LAUNDRY PORCH": one name made of two.
     if (named.size() == 2 && named[0]->span.end == named[1]->span.begin &&

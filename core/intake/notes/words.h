@@ -31,12 +31,18 @@ class Lexicon {
     // kUnknown when no table holds it.
     [[nodiscard]] WordId find(const std::string& stem) const;
     void addRespelling(std::string word, std::string meaning);
+    // A whole word of a thing, a room or a treatment: what shorthand may be short for.
+    void addName(std::string_view word);
+    // The word of the names that `shortened` stands for: "chand" is chandelier, "vnty" is vanity.
+    // Empty where none is alike.
+    [[nodiscard]] std::string fullWord(const std::string& shortened) const;
     // What `word` is short for, or nullptr.
     [[nodiscard]] const std::string* respelling(const std::string& word) const;
 
   private:
     std::unordered_map<std::string, WordId> ids_;
     std::unordered_map<std::string, std::string> respellings_;
+    std::vector<std::vector<std::string>> names_;  // by first letter
 };
 
 // Turns written words into ids, remembering those it has met.
@@ -46,6 +52,9 @@ class Speller {
     ~Speller();
     Speller(const Speller&) = delete;
     Speller& operator=(const Speller&) = delete;
+
+    // Whether words that no table holds are read as shorthand for words of the tables.
+    void setTerse(bool terse) { terse_ = terse; }
 
     // The ids that `word` stands for, one or more; valid until the next call.
     const std::vector<WordId>& idsOf(std::string_view word);
@@ -58,6 +67,7 @@ class Speller {
     const Lexicon& lexicon_;
     sb_stemmer* stemmer_;
     std::unordered_map<std::string, std::vector<WordId>> met_;
+    bool terse_ = false;
 };
 
 // Lower case of ASCII letters; curly apostrophes made straight; at most 48 bytes are looked at.
