@@ -6,6 +6,8 @@
 #include <QSettings>
 #include <QUrl>
 
+#include "core/qml/demo_house.h"
+
 #include "mobile/new_job.h"
 #include "mobile/said.h"
 
@@ -161,6 +163,22 @@ bool JobBook::beginJob(const QString& name, const QString& builtYear, const QStr
     }
     say({}, {}, false);
     return openPath(made.value());
+}
+
+bool JobBook::openDemo() {
+    QDir().mkpath(surroundings_.bookFolder);
+    const std::string path =
+        QDir(surroundings_.bookFolder).filePath(tr("demo house.book")).toStdString();
+    if (!QFileInfo::exists(QString::fromStdString(path))) {
+        auto made = qml::makeDemo(path, instant(), surroundings_.random,
+                                  qml::demoWeeksUntil(instant().utcDate()));
+        if (!made.ok()) {
+            say({}, Said::trouble(made.error()), false);
+            return false;
+        }
+    }
+    say({}, {}, false);
+    return openPath(path);
 }
 
 model::Id<model::Kind::Person> JobBook::by() const {

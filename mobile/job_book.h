@@ -60,6 +60,9 @@ class JobBook : public QObject {
     // A new book with a job in it, its rooms in walking order. Errors are told by notKeptText.
     Q_INVOKABLE bool beginJob(const QString& name, const QString& builtYear,
                               const QStringList& rooms);
+    // The invented house of the demo, in its seventh week now; made in the folder for books unless
+    // it is there.
+    Q_INVOKABLE bool openDemo();
     Q_INVOKABLE void undo();
     Q_INVOKABLE void forgetKept();
     // Reads the job anew.

@@ -1184,6 +1184,10 @@
         <source>Join one by a code</source>
         <translation>Unirse con un código</translation>
     </message>
+    <message>
+        <source>Look at a house made up for show</source>
+        <translation>Ver una casa inventada de muestra</translation>
+    </message>
 </context>
 <context>
     <name>StepsPicker</name>
@@ -1413,6 +1417,10 @@
     <message>
         <source>Undone: %1</source>
         <translation>Deshecho: %1</translation>
+    </message>
+    <message>
+        <source>demo house.book</source>
+        <translation>casa de muestra.book</translation>
     </message>
 </context>
 <context>

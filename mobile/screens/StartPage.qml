@@ -61,6 +61,14 @@ Item {
             text: qsTr("Open a book")
             onClicked: files.open()
         }
+
+        ActionButton {
+            objectName: "openDemo"
+            width: parent.width
+            visible: JobBook.state === JobBook.NoBook
+            text: qsTr("Look at a house made up for show")
+            onClicked: JobBook.openDemo()
+        }
     }
 
     BeginPage {

@@ -97,6 +97,19 @@ TEST_P(WalkTest, AJobIsBegunFromNothing) {
     EXPECT_TRUE(thumb.says("Nothing to be done here yet."));
 }
 
+// Whoever has no house yet looks at the one of the demo, in its seventh week today: begun on Monday
+// 6 April 2026, so on Friday 15 May, a week before its own Friday, on Monday 30 March.
+TEST_P(WalkTest, TheDemoHouseIsThereForWhoHasNone) {
+    Thumb& thumb = hold("");
+    thumb.tap("openDemo");
+    ASSERT_TRUE(thumb.wait([&] { return thumb.book().state() == phone::JobBook::Open; }));
+    const auto& rows = thumb.book().now()->rows;
+    EXPECT_EQ(rows.job.name, "14 Quince Row");
+    EXPECT_EQ(rows.job.beginOn, model::Date::parse("2026-03-30").value());
+    EXPECT_GT(rows.items.size(), 50U);
+    EXPECT_TRUE(thumb.book().isOwner());
+}
+
 TEST_P(WalkTest, AJobWithoutANameIsNotBegunAndSaysWhy) {
     Thumb& thumb = hold("");
     thumb.tap("begin");

@@ -1,6 +1,7 @@
-#include "desktop/client/demo_house.h"
+#include "core/qml/demo_house.h"
 
 #include <filesystem>
+#include <regex>
 
 #include <QFile>
 #include <QString>
@@ -15,7 +16,7 @@
 #include "core/report/week_page.h"
 #include "core/store/book.h"
 
-namespace ledgerboard::desk {
+namespace ledgerboard::qml {
 
 using model::Result;
 
@@ -28,13 +29,24 @@ std::string fileOf(const char* name) {
     return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
 }
 
-model::Date day(int month, int dayOfMonth) {
-    return model::Date::fromYmd(2026, month, dayOfMonth).value();
+// `text` with every day in it, as 2026-05-22, so many days later.
+std::string later(const std::string& text, int days) {
+    static const std::regex kDay(R"(\b20\d\d-[01]\d-[0-3]\d\b)");
+    std::string out;
+    auto from = text.cbegin();
+    for (std::sregex_iterator at(text.begin(), text.end(), kDay), end; at != end; ++at) {
+        out.append(from, (*at)[0].first);
+        const auto day = model::Date::parse((*at)[0].str());
+        out += day.ok() ? (day.value() + days).toString() : (*at)[0].str();
+        from = (*at)[0].second;
+    }
+    return out.append(from, text.cend());
 }
 
 class Maker {
   public:
-    Maker(store::Book& book, model::Instant now) : book_(book), now_(now) {}
+    Maker(store::Book& book, model::Instant now, int weeks)
+        : book_(book), now_(now), days_(7 * weeks) {}
 
     Result<void> make() {
         for (const auto step : {&Maker::begin, &Maker::bringBeginning, &Maker::freeze,
@@ -47,6 +59,10 @@ class Maker {
     }
 
   private:
+    [[nodiscard]] model::Date day(int month, int dayOfMonth) const {
+        return model::Date::fromYmd(2026, month, dayOfMonth).value() + days_;
+    }
+
     // The job and its fields, one a row of job.csv under the catalog's headings.
     Result<void> begin() {
         model::Job job;
@@ -54,7 +70,7 @@ class Maker {
         job.name = kName;
         store::Action action(std::string("start ") + kName);
         action.add(job);
-        auto table = intake::readCsv(fileOf("job.csv"), "job.csv");
+        auto table = intake::readCsv(later(fileOf("job.csv"), days_), "job.csv");
         if (!table.ok()) {
             return table.error();
         }
@@ -73,7 +89,7 @@ class Maker {
     }
 
     Result<void> bring(const char* kind, const char* file) {
-        auto report = intake::bring(book_, job_, kind, file, fileOf(file), {}, now_);
+        auto report = intake::bring(book_, job_, kind, file, later(fileOf(file), days_), {}, now_);
         return report.ok() ? Result<void>() : Result<void>(report.error());
     }
 
@@ -115,7 +131,7 @@ class Maker {
         baseline.frozenOn = day(4, 3);
         baseline.contingency = frozen.contingency;
         baseline.finishOn = frozen.finishOn;
-        store::Action action("baseline of 2026-04-03");
+        store::Action action("baseline of " + baseline.frozenOn->toString());
         action.add(baseline);
         for (const auto& item : frozen.items) {
             model::BaselineItem one;
@@ -163,26 +179,32 @@ class Maker {
         auto page =
             report::weekPage(compute::asOf(std::move(rows).value(), day(5, 15)), day(5, 15));
         page.review.id = book_.newId<model::Kind::Review>(now_);
-        store::Action action("keep the review of 2026-05-15");
+        store::Action action("keep the review of " + day(5, 15).toString());
         action.add(page.review);
         return book_.commit(action, now_);
     }
 
     store::Book& book_;
     model::Instant now_;
+    int days_;
     model::Id<model::Kind::Job> job_;
 };
 
 }  // namespace
 
-Result<void> makeDemo(const std::string& path, model::Instant now,
-                      const model::FillRandom& random) {
+int demoWeeksUntil(model::Date today) {
+    const int days = today - model::Date::parse(kDemoDay).value();
+    return (days - ((days % 7) + 7) % 7) / 7;
+}
+
+Result<void> makeDemo(const std::string& path, model::Instant now, const model::FillRandom& random,
+                      int weeks) {
     // Where something is there already, this fails and nothing is removed.
     auto book = store::Book::create(path, "Wren", now, random);
     if (!book.ok()) {
         return book.error();
     }
-    auto done = model::guarded([&] { return Maker(book.value(), now).make(); });
+    auto done = model::guarded([&] { return Maker(book.value(), now, weeks).make(); });
     if (!done.ok()) {
         { const store::Book closed = std::move(book).value(); }
         std::error_code ignored;
@@ -193,4 +215,4 @@ Result<void> makeDemo(const std::string& path, model::Instant now,
     return done;
 }
 
-}  // namespace ledgerboard::desk
+}  // namespace ledgerboard::qml
