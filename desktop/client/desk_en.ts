@@ -368,6 +368,61 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::PriceSheet</name>
+    <message numerus="yes">
+        <source>%n price(s)</source>
+        <translation>
+            <numerusform>%n price</numerusform>
+            <numerusform>%n prices</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them price items of this job</source>
+        <translation>
+            <numerusform>%n of them price items of this job</numerusform>
+            <numerusform>%n of them price items of this job</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) from order to delivery.</source>
+        <translation>
+            <numerusform>%n day from order to delivery.</numerusform>
+            <numerusform>%n days from order to delivery.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::PunchSheet</name>
+    <message numerus="yes">
+        <source>%n open</source>
+        <translation>
+            <numerusform>%n open</numerusform>
+            <numerusform>%n open</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n late</source>
+        <translation>
+            <numerusform>%n late</numerusform>
+            <numerusform>%n late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a cost</source>
+        <translation>
+            <numerusform>%n without a cost</numerusform>
+            <numerusform>%n without a cost</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::RecordSheet</name>
     <message numerus="yes">
         <source>%n row(s)</source>

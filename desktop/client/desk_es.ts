@@ -523,6 +523,130 @@
         <source>yes</source>
         <translation>sí</translation>
     </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Hasta el</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Encontrado</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coste</translation>
+    </message>
+    <message>
+        <source>Charge back to</source>
+        <translation>A cargo de</translation>
+    </message>
+    <message>
+        <source>Charge back</source>
+        <translation>A cargo</translation>
+    </message>
+    <message>
+        <source>Object</source>
+        <translation>Objeto</translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation>Tratamiento</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>Low</source>
+        <translation>Bajo</translation>
+    </message>
+    <message>
+        <source>High</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Waste</source>
+        <translation>Merma</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Paquete</translation>
+    </message>
+    <message>
+        <source>Lead days</source>
+        <translation>Días de entrega</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Oficio</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>As of</source>
+        <translation>De fecha</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Dejar</translation>
+    </message>
+    <message>
+        <source>Inspect</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation>Limpiar</translation>
+    </message>
+    <message>
+        <source>Repair</source>
+        <translation>Reparar</translation>
+    </message>
+    <message>
+        <source>Refinish</source>
+        <translation>Renovar</translation>
+    </message>
+    <message>
+        <source>Replace</source>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>Relocate</source>
+        <translation>Mover</translation>
+    </message>
+    <message>
+        <source>Punch item</source>
+        <translation>Remate</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Precio</translation>
+    </message>
 </context>
 <context>
     <name>FilterNote</name>
@@ -932,6 +1056,38 @@
         <source>the table behind the picture, and back</source>
         <translation>la tabla detrás del dibujo, y de vuelta</translation>
     </message>
+    <message>
+        <source>a new price</source>
+        <translation>un precio nuevo</translation>
+    </message>
+    <message>
+        <source>all that is known of it</source>
+        <translation>todo lo que se sabe de él</translation>
+    </message>
+    <message>
+        <source>drops the price</source>
+        <translation>quita el precio</translation>
+    </message>
+    <message>
+        <source>accepts it: it was looked at and is right</source>
+        <translation>lo acepta: se miró y está bien</translation>
+    </message>
+    <message>
+        <source>sends it back, with what is not right</source>
+        <translation>lo devuelve, con lo que no está bien</translation>
+    </message>
+    <message>
+        <source>open only, and all of it</source>
+        <translation>solo lo abierto, y todo</translation>
+    </message>
+    <message>
+        <source>a new punch item</source>
+        <translation>un remate nuevo</translation>
+    </message>
+    <message>
+        <source>the sheets for the crew leads (PDF)</source>
+        <translation>las hojas para los jefes de cuadrilla (PDF)</translation>
+    </message>
 </context>
 <context>
     <name>NewJob</name>
@@ -1009,6 +1165,147 @@
     <message>
         <source>Week to</source>
         <translation>Semana al</translation>
+    </message>
+</context>
+<context>
+    <name>PriceSheet</name>
+    <message>
+        <source>Object</source>
+        <translation>Objeto</translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation>Tratamiento</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>Low</source>
+        <translation>Bajo</translation>
+    </message>
+    <message>
+        <source>High</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Waste</source>
+        <translation>Merma</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>As of</source>
+        <translation>De fecha</translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation>Usado</translation>
+    </message>
+</context>
+<context>
+    <name>PricesPage</name>
+    <message>
+        <source>Price book</source>
+        <translation>Libro de precios</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Todo</translation>
+    </message>
+    <message>
+        <source>New price</source>
+        <translation>Precio nuevo</translation>
+    </message>
+    <message>
+        <source>Paste rows</source>
+        <translation>Pegar filas</translation>
+    </message>
+    <message>
+        <source>There is no price yet</source>
+        <translation>Todavía no hay precios</translation>
+    </message>
+    <message>
+        <source>A price says what a unit of some work costs, in material and labour, and where that was heard. Items of every job in this book without a price of their own are priced by it.</source>
+        <translation>Un precio dice lo que cuesta una unidad de un trabajo, en material y mano de obra, y de dónde se supo. Las partidas de todas las obras de este libro sin precio propio se valoran con él.</translation>
+    </message>
+    <message>
+        <source>The first price</source>
+        <translation>El primer precio</translation>
+    </message>
+</context>
+<context>
+    <name>PunchPage</name>
+    <message>
+        <source>Punch list</source>
+        <translation>Lista de remates</translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation>Aceptado</translation>
+    </message>
+    <message>
+        <source>Not right</source>
+        <translation>No está bien</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Todo</translation>
+    </message>
+    <message>
+        <source>Open only</source>
+        <translation>Solo abiertos</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Nuevo</translation>
+    </message>
+    <message>
+        <source>For the crews</source>
+        <translation>Para las cuadrillas</translation>
+    </message>
+    <message>
+        <source>What is not right yet? Enter sends it back, Esc leaves it.</source>
+        <translation>¿Qué no está bien todavía? Intro lo devuelve, Esc lo deja.</translation>
+    </message>
+    <message>
+        <source>The sheets for the crew leads</source>
+        <translation>Las hojas para los jefes de cuadrilla</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Nothing is left to put right</source>
+        <translation>No queda nada por rematar</translation>
+    </message>
+    <message>
+        <source>Nothing was found yet</source>
+        <translation>Todavía no se encontró nada</translation>
+    </message>
+    <message>
+        <source>What is found on a walk through the rooms stands here, with who puts it right and by when, until a look accepts it. Ctrl+O shows what was accepted.</source>
+        <translation>Lo que se encuentra al recorrer los cuartos está aquí, con quién lo remata y hasta cuándo, hasta que una mirada lo acepta. Ctrl+O muestra lo aceptado.</translation>
+    </message>
+    <message>
+        <source>What is found on a walk through the rooms stands here, with who puts it right and by when, until a look accepts it.</source>
+        <translation>Lo que se encuentra al recorrer los cuartos está aquí, con quién lo remata y hasta cuándo, hasta que una mirada lo acepta.</translation>
+    </message>
+    <message>
+        <source>A punch item</source>
+        <translation>Un remate</translation>
     </message>
 </context>
 <context>
@@ -3085,6 +3382,14 @@
         <source>Alternates</source>
         <translation>Alternativas</translation>
     </message>
+    <message>
+        <source>Punch list</source>
+        <translation>Lista de remates</translation>
+    </message>
+    <message>
+        <source>Price book</source>
+        <translation>Libro de precios</translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::GoodsSheet</name>
@@ -3313,6 +3618,217 @@
     <message>
         <source>row %1</source>
         <translation>fila %1</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::PriceSheet</name>
+    <message>
+        <source>No trade</source>
+        <translation>Sin oficio</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n price(s)</source>
+        <translation>
+            <numerusform>%n precio</numerusform>
+            <numerusform>%n precios</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them price items of this job</source>
+        <translation>
+            <numerusform>%n de ellos valora partidas de esta obra</numerusform>
+            <numerusform>%n de ellos valoran partidas de esta obra</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It prices no item of this job.</source>
+        <translation>No valora ninguna partida de esta obra.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n más</numerusform>
+            <numerusform>%n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Used by %1.</source>
+        <translation>Lo usan %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) from order to delivery.</source>
+        <translation>
+            <numerusform>%n día del pedido a la entrega.</numerusform>
+            <numerusform>%n días del pedido a la entrega.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody said where this price came from.</source>
+        <translation>Nadie dijo de dónde salió este precio.</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::PunchSheet</name>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation>Cuadrilla</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Hasta el</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Está</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coste</translation>
+    </message>
+    <message>
+        <source>By crew</source>
+        <translation>Por cuadrilla</translation>
+    </message>
+    <message>
+        <source>By space</source>
+        <translation>Por espacio</translation>
+    </message>
+    <message>
+        <source>Nobody yet</source>
+        <translation>Nadie todavía</translation>
+    </message>
+    <message>
+        <source>No space</source>
+        <translation>Sin espacio</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>aceptado</translation>
+    </message>
+    <message>
+        <source>said fixed</source>
+        <translation>dicen que está</translation>
+    </message>
+    <message>
+        <source>not right, late</source>
+        <translation>no está bien, con retraso</translation>
+    </message>
+    <message>
+        <source>not right</source>
+        <translation>no está bien</translation>
+    </message>
+    <message>
+        <source>open, late</source>
+        <translation>abierto, con retraso</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open</source>
+        <translation>
+            <numerusform>%n abierta</numerusform>
+            <numerusform>%n abiertas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n late</source>
+        <translation>
+            <numerusform>%n con retraso</numerusform>
+            <numerusform>%n con retraso</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to put right</source>
+        <translation>%1 para rematar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a cost</source>
+        <translation>
+            <numerusform>%n sin coste</numerusform>
+            <numerusform>%n sin coste</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 charged back to %2</source>
+        <translation>%1 a cargo de %2</translation>
+    </message>
+    <message>
+        <source>too many to walk it yet</source>
+        <translation>demasiados para recorrerla todavía</translation>
+    </message>
+    <message>
+        <source>Found %1.</source>
+        <translation>Encontrado el %1.</translation>
+    </message>
+    <message>
+        <source>%1 is charged back to %2.</source>
+        <translation>%1 va a cargo de %2.</translation>
+    </message>
+    <message>
+        <source>No day</source>
+        <translation>Sin día</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>That is accepted already: Ctrl+Z takes it back, or send it back.</source>
+        <translation>Eso ya está aceptado: Ctrl+Z lo deshace, o devuélvalo.</translation>
+    </message>
+    <message>
+        <source>Accepted: %1</source>
+        <translation>Aceptado: %1</translation>
+    </message>
+    <message>
+        <source>Sent back: %1</source>
+        <translation>Devuelto: %1</translation>
+    </message>
+    <message>
+        <source>Say what is not right yet: the crew reads it.</source>
+        <translation>Diga qué no está bien todavía: la cuadrilla lo lee.</translation>
+    </message>
+    <message>
+        <source>punch list</source>
+        <translation>lista de remates</translation>
+    </message>
+    <message>
+        <source>punch list, %1</source>
+        <translation>lista de remates, %1</translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be written: %2.</source>
+        <translation>No se puede escribir %1: %2.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>después</translation>
     </message>
 </context>
 <context>

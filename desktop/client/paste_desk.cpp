@@ -15,7 +15,7 @@ namespace ledgerboard::desk {
 
 namespace {
 
-constexpr const char* kScope = "scope";
+constexpr const char* kPrices = "prices";
 constexpr const char* kWhat = "pasted rows";
 constexpr int kMostProblems = 1'000;
 
@@ -28,11 +28,11 @@ QStringList cellsOf(const std::string& line) {
 }
 
 // Whether the first row names columns: two of them at the least, among them what is done to what.
-bool hasHeadings(const std::string& text) {
+bool hasHeadings(const std::string& text, model::Kind kind) {
     int known = 0;
     for (const auto& cell : cellsOf(firstLine(text))) {
         const std::string key = intake::headingKey(cell.trimmed().toStdString());
-        for (const auto& field : model::infoOf(model::Kind::Item).fields) {
+        for (const auto& field : model::infoOf(kind).fields) {
             bool isIt = key == intake::headingKey(field.heading);
             for (const auto& other : intake::synonyms()) {
                 if (other.field == field.code) {
@@ -50,11 +50,28 @@ bool hasHeadings(const std::string& text) {
     return known >= 2;
 }
 
-std::string sheetHeadings(qsizetype cells) {
-    QStringList titles;
+// The fields of the sheet's columns, from the left.
+std::vector<model::FieldCode> sheetFields(model::Kind kind) {
+    namespace f = model::field;
+    if (kind == model::Kind::Price) {
+        return {f::Price::object, f::Price::treatment, f::Price::unit, f::Price::material,
+                f::Price::labour, f::Price::low,       f::Price::high, f::Price::waste,
+                f::Price::source, f::Price::asOf};
+    }
+    std::vector<model::FieldCode> fields;
     for (const auto& column : scopeColumns()) {
-        if (column.field != 0 && titles.size() < cells) {
-            titles << Said::text(model::fieldOf(column.field)->heading);
+        if (column.field != 0) {
+            fields.push_back(column.field);
+        }
+    }
+    return fields;
+}
+
+std::string sheetHeadings(qsizetype cells, model::Kind kind) {
+    QStringList titles;
+    for (const auto field : sheetFields(kind)) {
+        if (titles.size() < cells) {
+            titles << Said::text(model::fieldOf(field)->heading);
         }
     }
     return titles.join(QLatin1Char('\t')).toStdString() + "\n";
@@ -85,21 +102,22 @@ void PasteDesk::tryText(const QString& text) {
         emit changed();
         return;
     }
-    madeHeadings_ = !hasHeadings(bytes_);
+    const auto kind = kind_ == QLatin1String(kPrices) ? model::Kind::Price : model::Kind::Item;
+    madeHeadings_ = !hasHeadings(bytes_, kind);
     if (madeHeadings_) {
-        bytes_.insert(0, sheetHeadings(cellsOf(firstLine(bytes_)).size()));
+        bytes_.insert(0, sheetHeadings(cellsOf(firstLine(bytes_)).size(), kind));
     }
     isWorking_ = true;
     emit changed();
     inBackground(
         desk.pool(), this,
-        [path = desk.bookPath(), around = desk.surroundings(), job = desk.job(), bytes = bytes_,
-         at = desk.instant()] {
+        [path = desk.bookPath(), around = desk.surroundings(), job = desk.job(),
+         what = kind_.toStdString(), bytes = bytes_, at = desk.instant()] {
             auto book = store::Book::open(path, around.random);
             if (!book.ok()) {
                 return Tried{{}, Said::text(book.error().message)};
             }
-            auto trial = intake::tryBring(book.value(), job, kScope, kWhat, bytes, at);
+            auto trial = intake::tryBring(book.value(), job, what, kWhat, bytes, at);
             return trial.ok() ? Tried{std::move(trial).value(), {}}
                               : Tried{{}, Said::text(trial.error().message)};
         },
@@ -126,15 +144,16 @@ void PasteDesk::bring() {
 
     inBackground(
         desk.pool(), this,
-        [path = desk.bookPath(), around = desk.surroundings(), job = desk.job(), bytes = bytes_,
-         leaveOut = trial_.wrongLines, at = desk.instant()] {
+        [path = desk.bookPath(), around = desk.surroundings(), job = desk.job(),
+         what = kind_.toStdString(), bytes = bytes_, leaveOut = trial_.wrongLines,
+         at = desk.instant()] {
             auto book = store::Book::open(path, around.random);
             if (!book.ok()) {
                 return Brought{0, Said::text(book.error().message)};
             }
             intake::BringOptions options;
             options.leaveOut = leaveOut;
-            auto report = intake::bring(book.value(), job, kScope, kWhat, bytes, options, at);
+            auto report = intake::bring(book.value(), job, what, kWhat, bytes, options, at);
             return report.ok() ? Brought{report.value().added + report.value().changed, {}}
                                : Brought{0, Said::text(report.error().message)};
         },

@@ -1,4 +1,5 @@
-// What of the rows copied from a spreadsheet can come into the scope, and what is wrong where?
+// What of the rows copied from a spreadsheet can come into the scope or the price book, and what is
+// wrong where?
 //
 // Tried in the background first: nothing comes in before the owner says so, and then only the rows
 // that nothing is wrong with, as one action. Rows are numbered as they were copied, from 1. Where
@@ -32,6 +33,7 @@ struct PasteProblem {
 class PasteDesk : public QObject {
     Q_OBJECT
     QML_ELEMENT
+    Q_PROPERTY(QString kind MEMBER kind_)
     Q_PROPERTY(bool isOpen READ isOpen NOTIFY changed)
     Q_PROPERTY(bool isWorking READ isWorking NOTIFY changed)
     Q_PROPERTY(QString refused READ refused NOTIFY changed)
@@ -75,7 +77,8 @@ class PasteDesk : public QObject {
     void changed();
 
   private:
-    std::string bytes_;  // with a row of headings
+    QString kind_ = QStringLiteral("scope");  // of rows, as `bring` names it: or "prices"
+    std::string bytes_;                       // with a row of headings
     bool madeHeadings_ = false;
     intake::BringTrial trial_;
     bool isOpen_ = false;

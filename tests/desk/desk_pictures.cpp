@@ -173,6 +173,27 @@ const std::vector<Scene>& scenes() {
              hand.type(QStringLiteral("the stairs are steep"));
              hand.key(Qt::Key_Return);
          }},
+        {"punch",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_1, Qt::AltModifier);
+             hand.keys(Qt::Key_Down, 6);
+         }},
+        {"punch-back",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_1, Qt::AltModifier);
+             hand.key(Qt::Key_G, Qt::ControlModifier);
+             hand.keys(Qt::Key_Down, 9);
+             hand.key(Qt::Key_R, Qt::ControlModifier);
+             hand.type(QStringLiteral("still loose at the top"));
+         }},
+        {"prices",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_3, Qt::AltModifier);
+             hand.keys(Qt::Key_Down, 5);
+         }},
         {"schedule", openSchedule},
         {"schedule-crews",
          [](Hand& hand) {

@@ -82,6 +82,28 @@ constexpr Heading kHeadings[] = {
     {f::PayeeRule::contract, QT_TRANSLATE_NOOP("FieldWords", "Contract")},
     {f::PayeeRule::crew, QT_TRANSLATE_NOOP("FieldWords", "Crew")},
     {f::PayeeRule::notOurs, QT_TRANSLATE_NOOP("FieldWords", "Not ours")},
+    {f::Punch::what, QT_TRANSLATE_NOOP("FieldWords", "What")},
+    {f::Punch::space, QT_TRANSLATE_NOOP("FieldWords", "Space")},
+    {f::Punch::crew, QT_TRANSLATE_NOOP("FieldWords", "Crew")},
+    {f::Punch::dueOn, QT_TRANSLATE_NOOP("FieldWords", "By")},
+    {f::Punch::foundOn, QT_TRANSLATE_NOOP("FieldWords", "Found")},
+    {f::Punch::item, QT_TRANSLATE_NOOP("FieldWords", "Item")},
+    {f::Punch::cost, QT_TRANSLATE_NOOP("FieldWords", "Cost")},
+    {f::Punch::chargeBackTo, QT_TRANSLATE_NOOP("FieldWords", "Charge back to")},
+    {f::Punch::chargeBack, QT_TRANSLATE_NOOP("FieldWords", "Charge back")},
+    {f::Price::object, QT_TRANSLATE_NOOP("FieldWords", "Object")},
+    {f::Price::treatment, QT_TRANSLATE_NOOP("FieldWords", "Treatment")},
+    {f::Price::unit, QT_TRANSLATE_NOOP("FieldWords", "Unit")},
+    {f::Price::material, QT_TRANSLATE_NOOP("FieldWords", "Material")},
+    {f::Price::labour, QT_TRANSLATE_NOOP("FieldWords", "Labour")},
+    {f::Price::low, QT_TRANSLATE_NOOP("FieldWords", "Low")},
+    {f::Price::high, QT_TRANSLATE_NOOP("FieldWords", "High")},
+    {f::Price::waste, QT_TRANSLATE_NOOP("FieldWords", "Waste")},
+    {f::Price::pack, QT_TRANSLATE_NOOP("FieldWords", "Pack")},
+    {f::Price::leadDays, QT_TRANSLATE_NOOP("FieldWords", "Lead days")},
+    {f::Price::trade, QT_TRANSLATE_NOOP("FieldWords", "Trade")},
+    {f::Price::source, QT_TRANSLATE_NOOP("FieldWords", "Source")},
+    {f::Price::asOf, QT_TRANSLATE_NOOP("FieldWords", "As of")},
 };
 
 struct Word {
@@ -99,6 +121,15 @@ constexpr Word kWords[] = {
     {"refund", QT_TRANSLATE_NOOP("FieldWords", "Refund")},
     {"contingency", QT_TRANSLATE_NOOP("FieldWords", "Contingency")},
     {"new money", QT_TRANSLATE_NOOP("FieldWords", "New money")},
+    {"keep", QT_TRANSLATE_NOOP("FieldWords", "Keep")},
+    {"inspect", QT_TRANSLATE_NOOP("FieldWords", "Inspect")},
+    {"clean", QT_TRANSLATE_NOOP("FieldWords", "Clean")},
+    {"repair", QT_TRANSLATE_NOOP("FieldWords", "Repair")},
+    {"refinish", QT_TRANSLATE_NOOP("FieldWords", "Refinish")},
+    {"replace", QT_TRANSLATE_NOOP("FieldWords", "Replace")},
+    {"remove", QT_TRANSLATE_NOOP("FieldWords", "Remove")},
+    {"add", QT_TRANSLATE_NOOP("FieldWords", "Add")},
+    {"relocate", QT_TRANSLATE_NOOP("FieldWords", "Relocate")},
 };
 
 constexpr Heading kTitles[] = {
@@ -111,6 +142,8 @@ constexpr Heading kTitles[] = {
     {static_cast<FieldCode>(Kind::LenderLine), QT_TRANSLATE_NOOP("FieldWords", "Lender line")},
     {static_cast<FieldCode>(Kind::Delivery), QT_TRANSLATE_NOOP("FieldWords", "Delivery")},
     {static_cast<FieldCode>(Kind::PayeeRule), QT_TRANSLATE_NOOP("FieldWords", "Payee rule")},
+    {static_cast<FieldCode>(Kind::Punch), QT_TRANSLATE_NOOP("FieldWords", "Punch item")},
+    {static_cast<FieldCode>(Kind::Price), QT_TRANSLATE_NOOP("FieldWords", "Price")},
 };
 
 }  // namespace

@@ -95,6 +95,9 @@ class RecordSheet : public Sheet {
 
     [[nodiscard]] int columnTotal() const override { return static_cast<int>(columns_.size()); }
 
+    // Takes the lines anew: what is asked for is something else.
+    void reread() { read(); }
+
     // Begins to show what lies on the desk: last thing in a constructor.
     void begin();
 

@@ -73,6 +73,8 @@ FocusScope {
                          : Desk.page === "contracts" ? contractsPage
                          : Desk.page === "deal" ? dealPage
                          : Desk.page === "alternates" ? alternatesPage
+                         : Desk.page === "punch" ? punchPage
+                         : Desk.page === "prices" ? pricesPage
                          : Desk.page === "schedule" ? schedulePage
                          : Desk.page === "scope" ? scopePage : jobsPage
         onLoaded: item.forceActiveFocus()
@@ -143,6 +145,18 @@ FocusScope {
             objectName: "alternatesPage"
             onPageAsked: key => folder.turnTo(key)
         }
+    }
+
+    Component {
+        id: pricesPage
+
+        PricesPage { objectName: "pricesPage" }
+    }
+
+    Component {
+        id: punchPage
+
+        PunchPage { objectName: "punchPage" }
     }
 
     Component {

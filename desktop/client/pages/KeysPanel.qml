@@ -65,6 +65,28 @@ FocusScope {
             ["Ctrl+E", qsTr("asks for the change order a decision wants")],
             ["T", qsTr("the table behind the picture, and back")]
         ],
+        prices: [
+            ["\u2190 \u2191 \u2192 \u2193", qsTr("another cell; with Shift, several rows")],
+            ["Enter, F2", qsTr("edits the cell; Enter keeps, Esc leaves it")],
+            [qsTr("Letters"), qsTr("filter the rows; Backspace and Esc undo that")],
+            ["Ctrl+N", qsTr("a new price")],
+            ["Ctrl+I", qsTr("all that is known of it")],
+            ["Ctrl+V", qsTr("brings in rows copied from a spreadsheet")],
+            ["Ctrl+C", qsTr("copies the rows for a spreadsheet")],
+            ["Ctrl+Del", qsTr("drops the price")]
+        ],
+        punch: [
+            ["\u2190 \u2191 \u2192 \u2193", qsTr("another cell; with Shift, several rows")],
+            ["Enter, F2", qsTr("edits the cell; Enter keeps, Esc leaves it")],
+            [qsTr("Letters"), qsTr("filter the rows; Backspace and Esc undo that")],
+            ["Ctrl+S", qsTr("accepts it: it was looked at and is right")],
+            ["Ctrl+R", qsTr("sends it back, with what is not right")],
+            ["Ctrl+G", qsTr("by space or by crew")],
+            ["Ctrl+O", qsTr("open only, and all of it")],
+            ["Ctrl+N", qsTr("a new punch item")],
+            ["Ctrl+I", qsTr("all that is known of it")],
+            ["Ctrl+P", qsTr("the sheets for the crew leads (PDF)")]
+        ],
         schedule: [
             ["\u2191 \u2193", qsTr("another item; its days stand at the foot")],
             ["Enter", qsTr("takes the item in hand, and lets it go")],
