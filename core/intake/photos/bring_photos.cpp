@@ -22,7 +22,6 @@ namespace fs = std::filesystem;
 namespace f = model::field;
 using model::FieldCode;
 using model::Kind;
-using model::RawId;
 using model::Result;
 using model::Value;
 
