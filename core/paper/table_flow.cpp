@@ -18,6 +18,9 @@ constexpr double kChip = 25;           // width of a chip
 constexpr double kMostWhole = 0.5;     // of the width, for headings in one line
 constexpr double kMostFigures = 0.72;  // of the width, where words share it
 
+// In how many lines may the heading of a column of figures stand?
+enum class Heads { OneLine, TwoLines, ByWord };
+
 // Text of a cell, laid: its lines and the smaller ones below.
 struct LaidCell {
     std::vector<Laid> parts;
@@ -65,25 +68,35 @@ class TableFlow {
                 table_.columns[column].fit == Fit::Figure ? Side::Right : Side::Left};
     }
 
+    // A heading in as many lines as `heads` allows, broken where that makes it narrowest.
+    [[nodiscard]] double headWidth(const std::string& heading, Heads heads) const {
+        const auto widthOf = [&](const std::string& words) {
+            return pen_.lay(words, headStyle(Side::Right), 0).width();
+        };
+        double narrowest = widthOf(heading);
+        if (heads == Heads::OneLine) {
+            return narrowest;
+        }
+        for (std::size_t at = heading.find(' '); at != std::string::npos;
+             at = heading.find(' ', at + 1)) {
+            const std::string rest = heading.substr(at + 1);
+            narrowest = std::min(
+                narrowest,
+                std::max(widthOf(heading.substr(0, at)),
+                         heads == Heads::TwoLines ? widthOf(rest) : headWidth(rest, heads)));
+        }
+        return narrowest;
+    }
+
     // What a column of figures needs, at the size as it is.
-    [[nodiscard]] double figureWidth(std::size_t column, bool hasWholeHeads) const {
+    [[nodiscard]] double figureWidth(std::size_t column, Heads heads) const {
         double widest = 0;
         for (std::size_t row = 0; row < table_.rows.size(); ++row) {
             const Cell& cell = table_.rows[row][column];
             widest = std::max(widest,
                               pen_.lay(cell.text, styleOf(column, cell, isTotal(row)), 0).width());
         }
-        // Its heading may be broken where room is short, but not within a word.
-        std::string word;
-        for (const char letter : table_.columns[column].heading + "\n") {
-            if (letter == '\n' || (letter == ' ' && !hasWholeHeads)) {
-                widest = std::max(widest, pen_.lay(word, headStyle(Side::Right), 0).width());
-                word.clear();
-            } else {
-                word += letter;
-            }
-        }
-        return widest + 1;
+        return std::max(widest, headWidth(table_.columns[column].heading, heads)) + 1;
     }
 
     [[nodiscard]] Style headStyle(Side side) const {
@@ -91,10 +104,10 @@ class TableFlow {
     }
 
     // Sets the columns of figures to what they need; returns their sum.
-    double setFigureWidths(bool hasWholeHeads) {
+    double setFigureWidths(Heads heads) {
         widths_.assign(table_.columns.size(), 0);
         for (std::size_t k = 0; k < widths_.size(); ++k) {
-            widths_[k] = table_.columns[k].fit == Fit::Figure ? figureWidth(k, hasWholeHeads) : 0;
+            widths_[k] = table_.columns[k].fit == Fit::Figure ? figureWidth(k, heads) : 0;
         }
         return std::accumulate(widths_.begin(), widths_.end(), 0.0);
     }
@@ -108,13 +121,16 @@ class TableFlow {
         const double whole = flow_.width() - kGap * static_cast<double>(count - 1);
         const double most = whole * (shares > 0 ? kMostFigures : 1);
         size_ = flow_.sheet().body;
-        double figures = setFigureWidths(true);
+        double figures = setFigureWidths(Heads::OneLine);
         if (figures > whole * kMostWhole) {
-            figures = setFigureWidths(false);
+            figures = setFigureWidths(Heads::TwoLines);
+        }
+        if (figures > most) {
+            figures = setFigureWidths(Heads::ByWord);
         }
         while (figures > most && size_ > kSmallest) {
             size_ -= 0.5;
-            figures = setFigureWidths(false);
+            figures = setFigureWidths(Heads::ByWord);
         }
         const double shrink = figures > most ? most / figures : 1;
         for (std::size_t k = 0; k < count; ++k) {

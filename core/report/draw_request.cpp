@@ -54,9 +54,9 @@ RequestPhoto requestPhoto(const JobRows& rows, const model::Item& item, const mo
     return {photo, shows};
 }
 
-std::vector<RequestPhoto> photosOf(const JobRows& rows, const compute::LenderLineFigures& figures) {
+std::vector<RequestPhoto> photosOf(const JobRows& rows, const std::vector<std::size_t>& items) {
     std::vector<RequestPhoto> photos;
-    for (const std::size_t k : figures.items) {
+    for (const std::size_t k : items) {
         for (const auto& photo : rows.photos) {
             if (photo.item == rows.items[k].id && isForLender(photo)) {
                 photos.push_back(requestPhoto(rows, rows.items[k], photo));
@@ -72,19 +72,19 @@ std::vector<RequestPhoto> photosOf(const JobRows& rows, const compute::LenderLin
 
 RequestLine lineOf(const JobRows& rows, const compute::JobFigures& figures,
                    const compute::LenderLineFigures& line) {
-    RequestLine out{line, true, {}, photosOf(rows, line)};
-    for (const std::size_t k : line.items) {
-        const auto& item = rows.items[k];
-        for (std::size_t at = 0; at < figures.scope.lines.size(); ++at) {
-            const auto& scope = figures.scope.lines[at];
-            if (scope.kind == compute::LineKind::Item && scope.item == item.id) {
-                const std::string space = spaceName(rows, item.space);
-                out.work.push_back({space + (space.empty() ? "" : ": ") +
-                                        std::string(model::wordOf(item.treatment)) + " " +
-                                        item.object,
-                                    figures.lines[at].seen});
-            }
+    std::vector<std::size_t> items = line.items;
+    for (std::size_t k = 0; !line.line && k < rows.items.size(); ++k) {  // the whole work loan
+        if (figures.scope.lines[k].counting == compute::Counting::Counts) {
+            items.push_back(k);
         }
+    }
+    RequestLine out{line, true, {}, photosOf(rows, items)};
+    for (const std::size_t k : items) {
+        const auto& item = rows.items[k];
+        const std::string space = spaceName(rows, item.space);
+        out.work.push_back({space + (space.empty() ? "" : ": ") +
+                                std::string(model::wordOf(item.treatment)) + " " + item.object,
+                            figures.lines[k].seen});
     }
     return out;
 }

@@ -110,6 +110,16 @@ TEST(DrawRequest, PicturesForTheLenderLatestFirstWithoutCaptions) {
     EXPECT_EQ(drawRequestOf(job.rows, kToday).lines[0].photos.size(), kMostPicturesALine);
 }
 
+TEST(DrawRequest, TheWholeLoanAsOneLineShowsAllWorkThatCounts) {
+    Lent job;
+    job.rows.lender_lines.clear();
+    job.item("siding", "0").treatment = Treatment::Keep;  // which is no work
+    const auto request = drawRequestOf(job.rows, kToday);
+    ASSERT_EQ(request.lines.size(), 1U);
+    ASSERT_EQ(request.lines[0].work.size(), 2U);
+    EXPECT_THAT(request.lines[0].work[1].what, testing::HasSubstr("walls"));
+}
+
 TEST(DrawRequest, WithoutALoanThereAreNoLines) {
     const SampleJob job;
     EXPECT_TRUE(drawRequestOf(job.rows, kToday).lines.empty());
