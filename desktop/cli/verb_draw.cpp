@@ -1,6 +1,7 @@
 // draw: what can be requested from the lender now, and asking for it.
 #include <nlohmann/json.hpp>
 
+#include "core/compute/draw_ask.h"
 #include "core/report/draw_text.h"
 #include "core/report/money_text.h"
 
@@ -70,14 +71,6 @@ json drawJson(const MoneyView& view) {
             {"left_out", work::absentJson(now.leftOut)}};
 }
 
-std::int64_t nextNumber(const model::JobRows& rows) {
-    std::int64_t number = 0;
-    for (const model::Draw& draw : rows.draws) {
-        number = std::max(number, draw.number.value_or(0));
-    }
-    return number + 1;
-}
-
 model::Result<void> checkAsk(const compute::DrawsNow& now) {
     if (!now.byLines) {
         return model::cannotBeMet(
@@ -100,26 +93,22 @@ Done ask(Session& session, const MoneyView& view, const store::LogPosition& read
         return fine.error();
     }
     store::Book& book = *session.book().value();
-    model::Draw draw;
+    compute::DrawAsk asked = compute::drawAskOf(view.rows, now, day);
+    model::Draw& draw = asked.draw;
     draw.id = book.newId<Kind::Draw>(session.now());
-    draw.job = view.rows.job.id;
-    draw.number = nextNumber(view.rows);
-    draw.askedOn = day;
     store::Action action("ask for draw " + std::to_string(*draw.number), readAt);
     action.add(draw);
     json lines = json::array();
+    for (model::DrawLine& line : asked.lines) {
+        line.id = book.newId<Kind::DrawLine>(session.now());
+        line.draw = draw.id;
+        action.add(line);
+    }
     for (const compute::LenderLineFigures& line : now.lines) {
-        if (line.draw == Money{}) {
-            continue;
+        if (line.draw != Money{}) {
+            lines.push_back(
+                {{"lender_line", line.name}, {"asked", percentJson(line.inPlace.allowed)}});
         }
-        model::DrawLine asked;
-        asked.id = book.newId<Kind::DrawLine>(session.now());
-        asked.job = draw.job;
-        asked.draw = draw.id;
-        asked.lenderLine = view.rows.lender_lines[*line.line].id;
-        asked.asked = line.inPlace.allowed;
-        action.add(asked);
-        lines.push_back({{"lender_line", line.name}, {"asked", percentJson(line.inPlace.allowed)}});
     }
     if (auto done = book.commit(action, session.now()); !done.ok()) {
         return done.error();

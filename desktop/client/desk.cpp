@@ -45,8 +45,11 @@ constexpr Page kPages[] = {
     {"alternates", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Alternates"), "Ctrl+4"},
     {"schedule", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Schedule"), "Ctrl+5"},
     {"contracts", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Contracts and orders"), "Ctrl+6"},
+    {"spend", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Spend"), "Ctrl+7"},
+    {"draws", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Draws"), "Ctrl+8"},
     {"deal", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Deal"), "Ctrl+9"},
     {"punch", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Punch list"), "Alt+1"},
+    {"closing", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Closing"), "Alt+2"},
     {"prices", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Price book"), "Alt+3"}};
 
 // Where the book's own words speak of the command line, those of the pages.

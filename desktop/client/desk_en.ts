@@ -231,6 +231,33 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::BankSheet</name>
+    <message numerus="yes">
+        <source>%n other line(s) filed with it</source>
+        <translation>
+            <numerusform>%n other line filed with it</numerusform>
+            <numerusform>%n other lines filed with it</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::ClosingView</name>
+    <message numerus="yes">
+        <source>%1 of %n item(s) finished.</source>
+        <translation>
+            <numerusform>%1 of %n item finished.</numerusform>
+            <numerusform>%1 of %n items finished.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) stand between this job and finished.</source>
+        <translation>
+            <numerusform>%n thing stands between this job and finished.</numerusform>
+            <numerusform>%n things stand between this job and finished.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::DealView</name>
     <message numerus="yes">
         <source>%n week(s) later</source>
@@ -275,6 +302,23 @@
         <translation>
             <numerusform>%n change waits for the peer.</numerusform>
             <numerusform>%n changes wait for the peer.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::DrawsView</name>
+    <message numerus="yes">
+        <source>%n item(s) point at no lender line: nothing is lent on them.</source>
+        <translation>
+            <numerusform>%n item points at no lender line: nothing is lent on it.</numerusform>
+            <numerusform>%n items point at no lender line: nothing is lent on them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Draw %1 asked for: %2 over %n line(s)</source>
+        <translation>
+            <numerusform>Draw %1 asked for: %2 over %n line</numerusform>
+            <numerusform>Draw %1 asked for: %2 over %n lines</numerusform>
         </translation>
     </message>
 </context>
@@ -515,6 +559,16 @@
         <translation>
             <numerusform>%n row copied</numerusform>
             <numerusform>%n rows copied</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::SpendSheet</name>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
         </translation>
     </message>
 </context>

@@ -102,6 +102,57 @@
     </message>
 </context>
 <context>
+    <name>BankWords</name>
+    <message>
+        <source>the row %1</source>
+        <translation>la fila %1</translation>
+    </message>
+    <message>
+        <source>draw %1</source>
+        <translation>desembolso %1</translation>
+    </message>
+    <message>
+        <source>not ours</source>
+        <translation>no es nuestro</translation>
+    </message>
+    <message>
+        <source>the whole job</source>
+        <translation>toda la obra</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <extracomment>A kind of spend and what it is for: &quot;Receipt for Kitchen/cabinets&quot;</extracomment>
+        <translation>%1 para %2</translation>
+    </message>
+</context>
+<context>
+    <name>ClosingPage</name>
+    <message>
+        <source>Closing</source>
+        <translation>Cierre</translation>
+    </message>
+    <message>
+        <source>There is nothing to finish yet</source>
+        <translation>Todavía no hay nada que terminar</translation>
+    </message>
+    <message>
+        <source>Once there is a scope of work, what is still to be done, signed, paid and filed stands here.</source>
+        <translation>Cuando haya un alcance de obra, aquí estará lo que falta por hacer, firmar, pagar y archivar.</translation>
+    </message>
+    <message>
+        <source>What releases each crew, in this order (common practice, no source)</source>
+        <translation>Qué libera a cada cuadrilla, en este orden (práctica común, sin fuente)</translation>
+    </message>
+    <message>
+        <source>The folder of the house</source>
+        <translation>La carpeta de la casa</translation>
+    </message>
+    <message>
+        <source>Forms of waivers, retainage and leave to occupy differ by place: a local lawyer and the building office decide.</source>
+        <translation>Las formas de renuncia, retención y permiso de ocupar cambian según el lugar: deciden un abogado local y la oficina de obras.</translation>
+    </message>
+</context>
+<context>
     <name>ContractsPage</name>
     <message>
         <source>Contracts and orders</source>
@@ -263,6 +314,89 @@
     <message>
         <source>Keys</source>
         <translation>Teclas</translation>
+    </message>
+</context>
+<context>
+    <name>DrawsPage</name>
+    <message>
+        <source>The request to the lender</source>
+        <translation>La solicitud al prestamista</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Desembolsos</translation>
+    </message>
+    <message>
+        <source>For the lender</source>
+        <translation>Para el prestamista</translation>
+    </message>
+    <message>
+        <source>Ask for it today</source>
+        <translation>Pedirlo hoy</translation>
+    </message>
+    <message>
+        <source>The request (PDF)</source>
+        <translation>La solicitud (PDF)</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Ver todo</translation>
+    </message>
+    <message>
+        <source>New line</source>
+        <translation>Nuevo renglón</translation>
+    </message>
+    <message>
+        <source>New draw</source>
+        <translation>Nuevo desembolso</translation>
+    </message>
+    <message>
+        <source>Lender&apos;s lines</source>
+        <translation>Renglones del prestamista</translation>
+    </message>
+    <message>
+        <source>Draws so far</source>
+        <translation>Desembolsos hasta hoy</translation>
+    </message>
+    <message>
+        <source>Pictures</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>The lender&apos;s lines are not entered</source>
+        <translation>Faltan los renglones del prestamista</translation>
+    </message>
+    <message>
+        <source>There is no loan for the work</source>
+        <translation>No hay préstamo para la obra</translation>
+    </message>
+    <message>
+        <source>The lender pays out by lines: carpentry, plumbing and so on, each with its amount and the share lent. Items of the scope point at a line by their field “Lender line”. The loan itself is entered with: ledgerboard set job “Work loan” 80000</source>
+        <translation>El prestamista paga por renglones: carpintería, plomería, etc., cada uno con su importe y la parte prestada. Las partidas señalan un renglón con su campo «Lender line». El préstamo mismo se anota con: ledgerboard set job "Work loan" 80000</translation>
+    </message>
+    <message>
+        <source>The first line</source>
+        <translation>El primer renglón</translation>
+    </message>
+    <message>
+        <source>No draw was asked for yet</source>
+        <translation>Todavía no se ha pedido ningún desembolso</translation>
+    </message>
+    <message>
+        <source>A draw is asked for when work is in place; the lender comes to look, then the money arrives.</source>
+        <translation>Se pide cuando hay trabajo hecho; el prestamista viene a ver, y luego llega el dinero.</translation>
+    </message>
+    <message>
+        <source>There are no pictures of the site</source>
+        <translation>No hay fotos de la obra</translation>
+    </message>
+    <message>
+        <source>A phone takes them, room by room. Those you let the lender see go with the request.</source>
+        <translation>Las toma un teléfono, cuarto por cuarto. Las que usted deja ver al prestamista van con la solicitud.</translation>
     </message>
 </context>
 <context>
@@ -1087,6 +1221,50 @@
     <message>
         <source>the sheets for the crew leads (PDF)</source>
         <translation>las hojas para los jefes de cuadrilla (PDF)</translation>
+    </message>
+    <message>
+        <source>bills and receipts, the bank, payee rules</source>
+        <translation>facturas y recibos, el banco, reglas</translation>
+    </message>
+    <message>
+        <source>a new entry; Ctrl+Enter keeps it</source>
+        <translation>una entrada nueva; Ctrl+Enter la guarda</translation>
+    </message>
+    <message>
+        <source>an invoice: enters its payment</source>
+        <translation>una factura: anota su pago</translation>
+    </message>
+    <message>
+        <source>its paper was seen, or was not</source>
+        <translation>su papel se vio, o no</translation>
+    </message>
+    <message>
+        <source>the bank: takes the guess</source>
+        <translation>el banco: acepta lo supuesto</translation>
+    </message>
+    <message>
+        <source>the bank: files the line to what you name</source>
+        <translation>el banco: asigna la línea a lo que usted nombre</translation>
+    </message>
+    <message>
+        <source>the bank: a new row of the line</source>
+        <translation>el banco: una fila nueva de la línea</translation>
+    </message>
+    <message>
+        <source>the bank: the line is not ours</source>
+        <translation>el banco: la línea no es nuestra</translation>
+    </message>
+    <message>
+        <source>the lender&apos;s lines, draws so far, pictures</source>
+        <translation>renglones, desembolsos, fotos</translation>
+    </message>
+    <message>
+        <source>asks for what can be drawn; a picture: for the lender, or not</source>
+        <translation>pide lo que se puede; una foto: para el prestamista, o no</translation>
+    </message>
+    <message>
+        <source>the request to the lender (PDF)</source>
+        <translation>la solicitud al prestamista (PDF)</translation>
     </message>
 </context>
 <context>
@@ -1929,6 +2107,109 @@
     <message>
         <source>No row has all of “%1”. Esc shows every row.</source>
         <translation>Ninguna fila tiene todo “%1”. Esc muestra todas.</translation>
+    </message>
+</context>
+<context>
+    <name>SpendPage</name>
+    <message>
+        <source>Spend</source>
+        <translation>Gastos</translation>
+    </message>
+    <message>
+        <source>Pay it</source>
+        <translation>Pagarla</translation>
+    </message>
+    <message>
+        <source>Paper seen</source>
+        <translation>Papel visto</translation>
+    </message>
+    <message>
+        <source>Take the guess</source>
+        <translation>Aceptar lo supuesto</translation>
+    </message>
+    <message>
+        <source>File it</source>
+        <translation>Asignarla</translation>
+    </message>
+    <message>
+        <source>A new row of it</source>
+        <translation>Una fila nueva</translation>
+    </message>
+    <message>
+        <source>Not ours</source>
+        <translation>No es nuestro</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Ver todo</translation>
+    </message>
+    <message>
+        <source>New rule</source>
+        <translation>Nueva regla</translation>
+    </message>
+    <message>
+        <source>New entry</source>
+        <translation>Nueva entrada</translation>
+    </message>
+    <message>
+        <source>Bills and receipts</source>
+        <translation>Facturas y recibos</translation>
+    </message>
+    <message>
+        <source>The bank (%1 wait)</source>
+        <translation>El banco (%1 esperan)</translation>
+    </message>
+    <message>
+        <source>The bank</source>
+        <translation>El banco</translation>
+    </message>
+    <message>
+        <source>Payee rules</source>
+        <translation>Reglas de beneficiarios</translation>
+    </message>
+    <message>
+        <source>What is it for? An item, a contract, a crew, an invoice it pays, a draw, or “job”; Shift+Enter learns no rule</source>
+        <translation>¿Para qué es? Una partida, un contrato, una cuadrilla, una factura que paga, un desembolso, u «obra»; Mayús+Enter no aprende regla</translation>
+    </message>
+    <message>
+        <source>Lines of the bank that may be its payment; a click lets one go with it</source>
+        <translation>Líneas del banco que pueden ser su pago; con un clic una va con ella</translation>
+    </message>
+    <message>
+        <source>goes with it: %1</source>
+        <translation>va con ella: %1</translation>
+    </message>
+    <message>
+        <source>Picture of the paper</source>
+        <translation>Foto del papel</translation>
+    </message>
+    <message>
+        <source>Nothing was spent yet</source>
+        <translation>Todavía no se ha gastado nada</translation>
+    </message>
+    <message>
+        <source>A bill is what is owed, a payment what left the account, a receipt both at once. Enter the first here; those a phone begins on site come in by themselves.</source>
+        <translation>Una factura es lo que se debe, un pago lo que salió de la cuenta, un recibo las dos cosas. Anote aquí lo primero; lo que un teléfono empieza en obra llega solo.</translation>
+    </message>
+    <message>
+        <source>The first entry</source>
+        <translation>La primera entrada</translation>
+    </message>
+    <message>
+        <source>No line of the bank waits</source>
+        <translation>Ninguna línea del banco espera</translation>
+    </message>
+    <message>
+        <source>Lines of a bank&apos;s download (OFX or QFX) that nobody has said what they are for stand here. Bring one in with: ledgerboard bring spend may.ofx</source>
+        <translation>Aquí están las líneas de una descarga del banco (OFX o QFX) de las que nadie ha dicho para qué son. Tráigala con: ledgerboard bring spend may.ofx</translation>
+    </message>
+    <message>
+        <source>No rule was learnt yet</source>
+        <translation>Todavía no se ha aprendido ninguna regla</translation>
+    </message>
+    <message>
+        <source>When a line of the bank is filed, lines of the same payee are taken for the same from then on. Such rules stand here, to be changed or dropped.</source>
+        <translation>Cuando se asigna una línea del banco, las del mismo beneficiario se toman por lo mismo desde entonces. Aquí están esas reglas, para cambiarlas o quitarlas.</translation>
     </message>
 </context>
 <context>
@@ -2890,6 +3171,80 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::BankSheet</name>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>The bank writes</source>
+        <translation>El banco escribe</translation>
+    </message>
+    <message>
+        <source>Taken for</source>
+        <translation>Se toma por</translation>
+    </message>
+    <message>
+        <source>Sure</source>
+        <translation>Seguro</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Nothing in the book says what it is for: name it, or make it a new row.</source>
+        <translation>Nada en el libro dice para qué es: nómbrelo, o haga una fila nueva.</translation>
+    </message>
+    <message>
+        <source>%1, sure by %2 of 100: %3</source>
+        <translation>%1, seguro en %2 de 100: %3</translation>
+    </message>
+    <message>
+        <source>The bank notes: %1</source>
+        <translation>El banco anota: %1</translation>
+    </message>
+    <message>
+        <source>It counts nowhere until it is filed or left out.</source>
+        <translation>No cuenta en ninguna parte hasta que se asigne o se deje fuera.</translation>
+    </message>
+    <message>
+        <source>Left out: it is not ours</source>
+        <translation>Dejada fuera: no es nuestra</translation>
+    </message>
+    <message>
+        <source>Filed: %1</source>
+        <translation>Asignada: %1</translation>
+    </message>
+    <message>
+        <source>From now on “%1” is taken for the same</source>
+        <translation>Desde ahora «%1» se toma por lo mismo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other line(s) filed with it</source>
+        <translation>
+            <numerusform>%n línea más asignada con ella</numerusform>
+            <numerusform>%n líneas más asignadas con ella</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Name what it is for: an item, a contract, a crew, an invoice it pays, another row, a draw, or “job”.</source>
+        <translation>Nombre para qué es: una partida, un contrato, una cuadrilla, una factura que paga, otra fila, un desembolso, u «obra».</translation>
+    </message>
+    <message>
+        <source>job</source>
+        <translation>obra</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::ChangeSheet</name>
     <message>
         <source>Change</source>
@@ -2958,6 +3313,95 @@
     <message>
         <source>Say what it is to be paid from.</source>
         <translation>Diga de qué se va a pagar.</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::ClosingView</name>
+    <message>
+        <source>Scope items</source>
+        <translation>Partidas</translation>
+    </message>
+    <message>
+        <source>Open decisions</source>
+        <translation>Decisiones abiertas</translation>
+    </message>
+    <message>
+        <source>Changes neither signed nor refused</source>
+        <translation>Cambios ni firmados ni rechazados</translation>
+    </message>
+    <message>
+        <source>Open cautions</source>
+        <translation>Precauciones abiertas</translation>
+    </message>
+    <message>
+        <source>Punch items</source>
+        <translation>Pendientes</translation>
+    </message>
+    <message>
+        <source>Inspections</source>
+        <translation>Inspecciones</translation>
+    </message>
+    <message>
+        <source>Missing papers</source>
+        <translation>Papeles que faltan</translation>
+    </message>
+    <message>
+        <source>Receipts without an amount</source>
+        <translation>Recibos sin importe</translation>
+    </message>
+    <message>
+        <source>Held back or owed</source>
+        <translation>Retenido o debido</translation>
+    </message>
+    <message>
+        <source>Lender&apos;s draws</source>
+        <translation>Desembolsos del prestamista</translation>
+    </message>
+    <message>
+        <source>have you?</source>
+        <translation>¿lo tiene?</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>todavía no</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n item(s) finished.</source>
+        <translation>
+            <numerusform>%1 de %n partida terminada.</numerusform>
+            <numerusform>%1 de %n partidas terminadas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing that the book knows of stands between this job and finished.</source>
+        <translation>Nada que el libro sepa separa esta obra de estar terminada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) stand between this job and finished.</source>
+        <translation>
+            <numerusform>%n cosa separa esta obra de estar terminada.</numerusform>
+            <numerusform>%n cosas separan esta obra de estar terminada.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: held %2, left to pay %3</source>
+        <translation>%1: retenido %2, por pagar %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3</source>
+        <translation>%1 de %2 %3</translation>
+    </message>
+    <message>
+        <source>Keep back %1 to %2, 1.5 to 2 times the %3 left to do.</source>
+        <translation>Retenga de %1 a %2, de 1.5 a 2 veces los %3 por hacer.</translation>
     </message>
 </context>
 <context>
@@ -3390,6 +3834,186 @@
         <source>Price book</source>
         <translation>Libro de precios</translation>
     </message>
+    <message>
+        <source>Spend</source>
+        <translation>Gastos</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Desembolsos</translation>
+    </message>
+    <message>
+        <source>Closing</source>
+        <translation>Cierre</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::DrawSheet</name>
+    <message>
+        <source>Draw</source>
+        <translation>Desembolso</translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Visited</source>
+        <translation>Visita</translation>
+    </message>
+    <message>
+        <source>Funded</source>
+        <translation>Recibido</translation>
+    </message>
+    <message>
+        <source>Received</source>
+        <translation>Recibido</translation>
+    </message>
+    <message>
+        <source>Held back</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>Fee</source>
+        <translation>Cargo</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Asked for</source>
+        <translation>Pedidos</translation>
+    </message>
+    <message>
+        <source>Draw %1</source>
+        <translation>Desembolso %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 asked</source>
+        <translation>%1 %2 pedido</translation>
+    </message>
+    <message>
+        <source>, %1 allowed</source>
+        <translation>, %1 permitido</translation>
+    </message>
+    <message>
+        <source>It does not say its lines.</source>
+        <translation>No dice sus renglones.</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::DrawsView</name>
+    <message>
+        <source>Can be asked for now</source>
+        <translation>Se puede pedir ahora</translation>
+    </message>
+    <message>
+        <source>the final draw</source>
+        <translation>el desembolso final</translation>
+    </message>
+    <message>
+        <source>by what you have seen</source>
+        <translation>por lo que usted ha visto</translation>
+    </message>
+    <message>
+        <source>Would arrive</source>
+        <translation>Llegaría</translation>
+    </message>
+    <message>
+        <source>less the fee of %1</source>
+        <translation>menos el cargo de %1</translation>
+    </message>
+    <message>
+        <source>Held back</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>this draw with it</source>
+        <translation>con este incluido</translation>
+    </message>
+    <message>
+        <source>Paid or asked before</source>
+        <translation>Pagado o pedido antes</translation>
+    </message>
+    <message>
+        <source>before fees</source>
+        <translation>antes de cargos</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Límite</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>cuts %1 of this draw</source>
+        <translation>quita %1 de este</translation>
+    </message>
+    <message>
+        <source>of all draws</source>
+        <translation>de todos</translation>
+    </message>
+    <message>
+        <source>Nothing can be asked for now.</source>
+        <translation>Ahora no se puede pedir nada.</translation>
+    </message>
+    <message>
+        <source>The fee eats it: wait.</source>
+        <translation>El cargo se lo come: espere.</translation>
+    </message>
+    <message>
+        <source>By the plan, ask next on %1 for %2; the money comes %3.</source>
+        <translation>Según el plan, pida el %1 por %2; el dinero llega el %3.</translation>
+    </message>
+    <message>
+        <source>There are no lender lines, so the whole loan stands as one; a draw is asked for by the lender&apos;s lines.</source>
+        <translation>No hay renglones del prestamista, así que todo el préstamo cuenta como uno; se pide por renglones.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) point at no lender line: nothing is lent on them.</source>
+        <translation>
+            <numerusform>%n partida no señala renglón: no se presta nada por ella.</numerusform>
+            <numerusform>%n partidas no señalan renglón: no se presta nada por ellas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Seen is what you marked yourself. A visit often allows 5 to 15 points less (common practice, no source).</source>
+        <translation>Visto es lo que usted mismo marcó. Una visita suele permitir de 5 a 15 puntos menos (práctica común, sin fuente).</translation>
+    </message>
+    <message>
+        <source>A draw is asked for by the lender&apos;s lines, and there are none: enter them first.</source>
+        <translation>Se pide por los renglones del prestamista, y no hay: anótelos primero.</translation>
+    </message>
+    <message>
+        <source>Nothing can be asked for now; the lines say why.</source>
+        <translation>Ahora no se puede pedir nada; los renglones dicen por qué.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Draw %1 asked for: %2 over %n line(s)</source>
+        <translation>
+            <numerusform>Desembolso %1 pedido: %2 en %n renglón</numerusform>
+            <numerusform>Desembolso %1 pedido: %2 en %n renglones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>draw request %1.pdf</source>
+        <translation>solicitud de desembolso %1.pdf</translation>
+    </message>
+    <message>
+        <source>There is nothing to ask the lender for now.</source>
+        <translation>Ahora no hay nada que pedir al prestamista.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2</source>
+        <translation>No se pudo escribir %1: %2</translation>
+    </message>
+    <message>
+        <source>The request is in %1</source>
+        <translation>La solicitud está en %1</translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::GoodsSheet</name>
@@ -3476,6 +4100,61 @@
             <numerusform>%n obra no puede decir aún cuánto ganará.</numerusform>
             <numerusform>%n obras no pueden decir aún cuánto ganarán.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::LenderSheet</name>
+    <message>
+        <source>Line</source>
+        <translation>Renglón</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Lent, %</source>
+        <translation>Prestado, %</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Visto</translation>
+    </message>
+    <message>
+        <source>Held back</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>This draw</source>
+        <translation>Este pedido</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>Por qué no</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No item that counts points at this line.</source>
+        <translation>Ninguna partida que cuenta señala este renglón.</translation>
+    </message>
+    <message>
+        <source>Seen: %1.</source>
+        <translation>Visto: %1.</translation>
+    </message>
+    <message>
+        <source>Asked for and not yet funded: %1.</source>
+        <translation>Pedido y aún no recibido: %1.</translation>
+    </message>
+    <message>
+        <source>Refused before: %1 asked, %2 allowed%3.</source>
+        <translation>Negado antes: %1 pedido, %2 permitido%3.</translation>
     </message>
 </context>
 <context>
@@ -3618,6 +4297,49 @@
     <message>
         <source>row %1</source>
         <translation>fila %1</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::PhotoSheet</name>
+    <message>
+        <source>For the lender</source>
+        <translation>Para el prestamista</translation>
+    </message>
+    <message>
+        <source>Shows</source>
+        <translation>Muestra</translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <translation>Leyenda</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Tomada</translation>
+    </message>
+    <message>
+        <source>Not for the lender</source>
+        <translation>No son para el prestamista</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>It goes with the request, where a line is asked for that it shows.</source>
+        <translation>Va con la solicitud, donde se pide un renglón que muestra.</translation>
+    </message>
+    <message>
+        <source>Only the owner sees it; Ctrl+S lets it go with the request.</source>
+        <translation>Solo el dueño la ve; Ctrl+S la deja ir con la solicitud.</translation>
+    </message>
+    <message>
+        <source>No longer for the lender: %1</source>
+        <translation>Ya no es para el prestamista: %1</translation>
+    </message>
+    <message>
+        <source>For the lender: %1</source>
+        <translation>Para el prestamista: %1</translation>
     </message>
 </context>
 <context>
@@ -3916,6 +4638,33 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::RuleSheet</name>
+    <message>
+        <source>The bank writes</source>
+        <translation>El banco escribe</translation>
+    </message>
+    <message>
+        <source>Payee</source>
+        <translation>A quién</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>Partida</translation>
+    </message>
+    <message>
+        <source>Contract</source>
+        <translation>Contrato</translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation>Cuadrilla</translation>
+    </message>
+    <message>
+        <source>Not ours</source>
+        <translation>No es nuestro</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::ScheduleView</name>
     <message>
         <source>%1 starts %2</source>
@@ -4200,6 +4949,156 @@
             <numerusform>%n fila copiada</numerusform>
             <numerusform>%n filas copiadas</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::SpendForm</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>the same sum and payee</source>
+        <translation>el mismo importe y beneficiario</translation>
+    </message>
+    <message>
+        <source>the same sum</source>
+        <translation>el mismo importe</translation>
+    </message>
+    <message>
+        <source>the same payee, another sum</source>
+        <translation>el mismo beneficiario, otro importe</translation>
+    </message>
+    <message>
+        <source>another sum</source>
+        <translation>otro importe</translation>
+    </message>
+    <message>
+        <source>Kind: say whether it is an invoice, a payment, a receipt, a fee or a refund</source>
+        <translation>Tipo: diga si es factura, pago, recibo, cargo o reembolso</translation>
+    </message>
+    <message>
+        <source>Tax: it is more than the whole sum</source>
+        <translation>Impuesto: es más que todo el importe</translation>
+    </message>
+    <message>
+        <source>The bank&apos;s line is of another sum: leave it out of this row, or put the sum right</source>
+        <translation>La línea del banco es de otro importe: déjela fuera de esta fila, o corrija el importe</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::SpendSheet</name>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Payee</source>
+        <translation>A quién</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Vence</translation>
+    </message>
+    <message>
+        <source>To pay</source>
+        <translation>Por pagar</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>To be completed</source>
+        <translation>Por completar</translation>
+    </message>
+    <message>
+        <source>Without a day, billed</source>
+        <translation>Sin día, facturado</translation>
+    </message>
+    <message>
+        <source>%1, billed</source>
+        <extracomment>A month and its year, in Qt&apos;s letters</extracomment>
+        <translation>%1, facturado</translation>
+    </message>
+    <message>
+        <source>MMMM yyyy</source>
+        <translation>MMMM 'de' yyyy</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n partida</numerusform>
+            <numerusform>%n partidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the whole job</source>
+        <translation>toda la obra</translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation>no visto</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>por venir</translation>
+    </message>
+    <message>
+        <source>Paper not seen: %1</source>
+        <translation>Papel no visto: %1</translation>
+    </message>
+    <message>
+        <source>Paper seen: %1</source>
+        <translation>Papel visto: %1</translation>
+    </message>
+    <message>
+        <source>A payment is entered from an invoice of which something is still to be paid.</source>
+        <translation>Un pago se anota desde una factura de la que aún queda algo por pagar.</translation>
+    </message>
+    <message>
+        <source>Its amount is still to come; until then it counts nowhere.</source>
+        <translation>Su importe está por venir; hasta entonces no cuenta.</translation>
+    </message>
+    <message>
+        <source>Begun with a picture; enter its amount: until then it counts nowhere.</source>
+        <translation>Empezado con una foto; anote su importe: hasta entonces no cuenta.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>, tax in it %1</source>
+        <translation>, impuesto incluido %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Still to be paid: %1.</source>
+        <translation>Por pagar todavía: %1.</translation>
+    </message>
+    <message>
+        <source>The bank&apos;s line: %1.</source>
+        <translation>La línea del banco: %1.</translation>
     </message>
 </context>
 <context>

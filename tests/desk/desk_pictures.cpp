@@ -13,6 +13,8 @@
 #include <QFileInfo>
 #include <QGuiApplication>
 
+#include "core/intake/bank/bring_bank.h"
+
 #include "tests/desk/hand.h"
 
 namespace {
@@ -43,6 +45,29 @@ void openAlternates(Hand& hand) {
 void openSchedule(Hand& hand) {
     openHouse(hand);
     hand.key(Qt::Key_5, Qt::ControlModifier);
+}
+
+// With three lines of the bank that wait.
+void openSpendWithBank(Hand& hand) {
+    openHouse(hand);
+    const auto line = [](const char* id, int day, std::int64_t minor, const char* payee) {
+        return ledgerboard::intake::StatementLine{
+            "4417",
+            id,
+            ledgerboard::model::Date::fromYmd(2026, 5, day).value(),
+            ledgerboard::model::Money::fromMinor(minor),
+            payee,
+            {}};
+    };
+    const ledgerboard::intake::Statement statement{
+        "USD",
+        {line("bk-a", 19, -4'075, "CORNER GROCERY 9"), line("bk-b", 20, -14'875, "QUARRY OFFICE"),
+         line("bk-c", 21, -22'500, "POS LUMBER YARD 2")}};
+    (void)ledgerboard::intake::bringBank(hand.desk().book(), hand.desk().job(), statement,
+                                         "may.ofx", false, hand.desk().instant());
+    hand.desk().refresh();
+    hand.settle();
+    hand.key(Qt::Key_7, Qt::ControlModifier);
 }
 
 const std::vector<Scene>& scenes() {
@@ -142,6 +167,67 @@ const std::vector<Scene>& scenes() {
              hand.key(Qt::Key_6, Qt::ControlModifier);
          },
          false},
+        {"spend",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_7, Qt::ControlModifier);
+         }},
+        {"spend-entry",
+         [](Hand& hand) {
+             openSpendWithBank(hand);
+             hand.key(Qt::Key_N, Qt::ControlModifier);
+             hand.keys(Qt::Key_Down, 2);
+             hand.type(QStringLiteral("Quarry office"));
+             hand.key(Qt::Key_Return);
+             hand.type(QStringLiteral("148.75"));
+             hand.key(Qt::Key_Return);
+             hand.click(QStringLiteral("bankFit"));
+         }},
+        {"spend-bank",
+         [](Hand& hand) {
+             openSpendWithBank(hand);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+             hand.key(Qt::Key_Down);
+         }},
+        {"spend-file",
+         [](Hand& hand) {
+             openSpendWithBank(hand);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+             hand.key(Qt::Key_F, Qt::ControlModifier);
+             hand.type(QStringLiteral("ti"));
+         }},
+        {"spend-rules",
+         [](Hand& hand) {
+             openSpendWithBank(hand);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+             hand.key(Qt::Key_X, Qt::ControlModifier);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+         }},
+        {"draws",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_8, Qt::ControlModifier);
+             hand.keys(Qt::Key_Down, 2);
+         }},
+        {"draws-asked",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_8, Qt::ControlModifier);
+             hand.key(Qt::Key_S, Qt::ControlModifier);
+         }},
+        {"draws-pictures",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_8, Qt::ControlModifier);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+             hand.key(Qt::Key_S, Qt::ControlModifier);
+         }},
+        {"closing",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_2, Qt::AltModifier);
+         }},
         {"deal",
          [](Hand& hand) {
              openHouse(hand);

@@ -23,6 +23,20 @@ class MoneyFiguresTest : public DeskTest {
         return json::parse(answer.out, nullptr, false);
     }
 
+    // What the items of a name say that stand within one of another name.
+    QStringList saidWithin(const QString& name, const QString& outerName) {
+        QStringList list;
+        for (const auto* item : hand_->all(name, true)) {
+            for (const QQuickItem* outer = item->parentItem(); outer; outer = outer->parentItem()) {
+                if (outer->objectName() == outerName) {
+                    list << item->property("text").toString();
+                    break;
+                }
+            }
+        }
+        return list;
+    }
+
     static std::string text(const json& value) {
         return value.is_string() ? value.get<std::string>() : std::string();
     }
@@ -72,6 +86,91 @@ TEST_F(MoneyFiguresTest, ContractsAreTheListed) {
         const auto at = names.indexOf(QString::fromStdString(text(one["name"])));
         ASSERT_GE(at, 0) << one.dump();
         EXPECT_EQ(sums[at], wholeOf(one["sum"])) << one.dump();
+    }
+}
+
+TEST_F(MoneyFiguresTest, SpendIsTheListedAndItsMonthsAddUpToWhatWasBilled) {
+    const std::string book = demo();
+    const json listed = asked(book, {"list", "spend"}).front();
+    const json total = asked(book, {"week"})["total"];
+    Laid laid;
+    laid.size = QSize(1920, 4000);  // so that every row is there to be read
+    Hand& hand = open(book, laid);
+    hand.key(Qt::Key_7, Qt::ControlModifier);
+    QStringList amounts;
+    for (const auto& one : listed) {
+        amounts << (one.contains("amount") && one["amount"].is_string() ? wholeOf(one["amount"])
+                                                                        : QString("to come"));
+    }
+    QStringList shown = hand.said("cell4");
+    amounts.sort();
+    shown.sort();
+    EXPECT_EQ(shown, amounts);
+    // Months are shown whole, so their sum may be off by half a unit for each.
+    qint64 billed = 0;
+    const QStringList months = hand.said("headingSum");
+    for (QString month : months) {
+        billed += month.remove(QLatin1Char(',')).toLongLong();
+    }
+    const auto exact = model::Money::parse(total["billed"].get<std::string>()).value().minor();
+    EXPECT_NEAR(static_cast<double>(billed), static_cast<double>(exact) / 100.0,
+                0.5 * static_cast<double>(months.size()));
+}
+
+TEST_F(MoneyFiguresTest, DrawsAreTheVerbs) {
+    const std::string book = demo();
+    const json draw = asked(book, {"draw"});
+    Hand& hand = open(book);
+    hand.key(Qt::Key_8, Qt::ControlModifier);
+    const QStringList figures = hand.saidAcross("moneyFigure");
+    ASSERT_EQ(figures.size(), 5);
+    EXPECT_EQ(figures[0], wholeOf(draw["total"]));
+    EXPECT_EQ(figures[1], wholeOf(draw["net"]));
+    EXPECT_EQ(figures[2], wholeOf(draw["held_back"]));
+    EXPECT_EQ(figures[3], wholeOf(draw["paid_before"]));
+    EXPECT_EQ(figures[4], wholeOf(draw["limit"]));
+    QStringList cells;
+    for (const auto& line : draw["lines"]) {
+        cells << QString::fromStdString(text(line["lender_line"])) << wholeOf(line["amount"])
+              << wholeOf(line["held_back"]) << wholeOf(line["paid_before"]) << wholeOf(line["draw"])
+              << QString::fromStdString(text(line["why_not"]));
+    }
+    QStringList shown;
+    const QStringList names = hand.said("cell0");
+    for (qsizetype k = 0; k < names.size(); ++k) {
+        shown << names[k];
+        for (const char* column : {"cell1", "cell4", "cell5", "cell6", "cell7"}) {
+            shown << hand.said(column).value(k);
+        }
+    }
+    EXPECT_EQ(shown, cells);
+}
+
+TEST_F(MoneyFiguresTest, ClosingIsTheVerbs) {
+    const std::string book = demo();
+    const json close = asked(book, {"close"});
+    Hand& hand = open(book);
+    hand.key(Qt::Key_2, Qt::AltModifier);
+    EXPECT_TRUE(hand.said("closingSum")
+                    .value(0)
+                    .startsWith(QStringLiteral("%1 of %2 items finished. %3 things stand")
+                                    .arg(close["finished"].get<int>())
+                                    .arg(close["items"].get<int>())
+                                    .arg(close["stands_between"].size())));
+    QStringList names;
+    QStringList figures;
+    for (const auto& one : close["stands_between"]) {
+        names << QString::fromStdString(text(one["what"]));
+        if (one["amount"].is_string() && one["amount"] != "0.00") {
+            figures << wholeOf(one["amount"]);
+        }
+    }
+    EXPECT_EQ(saidWithin("lineWhat", "stands"), names);
+    EXPECT_EQ(saidWithin("lineFigure", "stands"), figures);
+    for (const auto& release : close["releases"]) {
+        EXPECT_TRUE(hand.says(QStringLiteral("held %1, left to pay %2")
+                                  .arg(wholeOf(release["held"]), wholeOf(release["left_to_pay"]))))
+            << release["name"];
     }
 }
 

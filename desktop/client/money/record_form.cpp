@@ -30,6 +30,10 @@ void RecordForm::look() {
     if (!isOpen_) {
         return;
     }
+    if (awaited_ != nullptr && awaited_ == now()) {
+        return;  // the row that was written anew is not read yet
+    }
+    awaited_.reset();
     if (now() == nullptr || (!isNew_ && namesIn(now()).kindOf(id_) == Kind::None)) {
         close();
         return;
@@ -132,19 +136,20 @@ bool RecordForm::put(const QString& text) {
         look();
         return true;
     }
-    const bool isAnew =
-        model::fieldOf(field)->merge == model::Merge::Kept && !model::isEmpty(valueAt(place()));
     const QString shown =
         model::isEmpty(value.value()) ? tr("nothing") : typedText(now(), field, value.value());
     const QString said =
         tr("%1, %2: %3")
             .arg(Said::text(namesIn(now()).nameOf(id_)), FieldWords::heading(field), shown);
-    const bool done =
-        desk.keep(setField(desk.book(), now(), field, id_, value.value(), desk.instant()), said);
-    if (done && isAnew) {
-        close();  // the row that was open is no more: another stands in its place
+    model::RawId stands;
+    const auto action =
+        setField(desk.book(), now(), field, id_, value.value(), desk.instant(), stands);
+    if (!desk.keep(action, said)) {
+        return false;
     }
-    return done;
+    awaited_ = stands == id_ ? nullptr : now();
+    id_ = stands;
+    return true;
 }
 
 bool RecordForm::keepNew() {

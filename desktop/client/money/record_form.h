@@ -82,6 +82,9 @@ class RecordForm : public Sheet {
 
     [[nodiscard]] model::Kind kind() const { return kind_; }
 
+    // The record that is open; nil for a new one.
+    [[nodiscard]] const model::RawId& record() const { return id_; }
+
     [[nodiscard]] std::shared_ptr<const JobNow> now() const;
     void look();
 
@@ -93,6 +96,7 @@ class RecordForm : public Sheet {
     model::RawId id_;
     std::vector<model::FieldCode> fields_;
     Draft draft_;
+    std::shared_ptr<const JobNow> awaited_;  // read before the row that is open was written anew
     bool isOpen_ = false;
     bool isNew_ = false;
 };

@@ -74,12 +74,13 @@ QString wholeName(const std::shared_ptr<const JobNow>& now, const model::Field& 
 }
 
 // A spend written anew with another fact; payments of it and the bank's line follow.
-void writeAnew(store::Book& book, const JobNow& now, const model::RawId& id, model::Instant at,
-               model::FieldCode field, const Value& value, store::Action& action) {
+model::RawId writeAnew(store::Book& book, const JobNow& now, const model::RawId& id,
+                       model::Instant at, model::FieldCode field, const Value& value,
+                       store::Action& action) {
     const auto found = std::find_if(now.rows.spends.begin(), now.rows.spends.end(),
                                     [&](const auto& row) { return row.id.raw() == id; });
     if (found == now.rows.spends.end()) {
-        return;
+        return id;
     }
     model::Spend fresh = *found;
     fresh.id = book.newId<Kind::Spend>(at);
@@ -96,6 +97,7 @@ void writeAnew(store::Book& book, const JobNow& now, const model::RawId& id, mod
             action.set(line.id.raw(), f::BankLine::spend, fresh.id.raw());
         }
     }
+    return fresh.id.raw();
 }
 
 }  // namespace
@@ -218,13 +220,12 @@ Result<Value> readField(const std::shared_ptr<const JobNow>& now, model::FieldCo
 
 store::Action setField(store::Book& book, const std::shared_ptr<const JobNow>& now,
                        model::FieldCode code, const model::RawId& id, const Value& value,
-                       model::Instant at) {
+                       model::Instant at, model::RawId& stands) {
     const model::Field& field = *model::fieldOf(code);
     store::Action action("set " + namesIn(now).nameOf(id) + ", " + std::string(field.heading));
-    const bool isSaidFact = field.merge == model::Merge::Kept && field.kind == Kind::Spend &&
-                            !model::isEmpty(valueIn(*now, code, id));
-    if (isSaidFact) {
-        writeAnew(book, *now, id, at, code, value, action);
+    stands = id;
+    if (field.merge == model::Merge::Kept && field.kind == Kind::Spend) {
+        stands = writeAnew(book, *now, id, at, code, value, action);
     } else {
         action.set(id, code, value);
     }

@@ -1,8 +1,8 @@
 // What does typing in a field of any record write into the book?
 //
 // Values are read as the command line's `set` and `add` read them; words of a list may also be
-// typed as the page says them. A fact that is said (a spend's date, sum or kind) is never edited:
-// the row is written anew in place of the old one, and what pointed at that follows.
+// typed as the page says them. A fact (a spend's date, sum or kind) is never edited: the row is
+// written anew in place of the old one, and what pointed at that follows.
 // Threads: the UI's.
 #pragma once
 
@@ -48,10 +48,13 @@ using Draft = std::map<model::FieldCode, model::Value>;
 [[nodiscard]] model::Result<model::Value> readField(const std::shared_ptr<const JobNow>& now,
                                                     model::FieldCode field, const QString& text);
 
-// Puts a value into a field of a record that is there.
+// Puts a value into a field of a record that is there. `stands` then holds the id of the record
+// that has it: another where the row was written anew, which is so for every fact of a spend, said
+// or not, since only that can be undone.
 [[nodiscard]] store::Action setField(store::Book& book, const std::shared_ptr<const JobNow>& now,
                                      model::FieldCode field, const model::RawId& id,
-                                     const model::Value& value, model::Instant at);
+                                     const model::Value& value, model::Instant at,
+                                     model::RawId& stands);
 
 // A new record of the job with the values of the draft.
 [[nodiscard]] store::Action newRecord(const JobNow& now, model::Kind kind, const model::RawId& id,

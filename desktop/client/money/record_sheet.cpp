@@ -182,7 +182,14 @@ bool RecordSheet::put(const QString& text) {
 
 bool RecordSheet::write(model::FieldCode field, const model::Value& value, const QString& said) {
     Desk& desk = *Desk::here();
-    return desk.keep(setField(desk.book(), now_, field, idInHand(), value, desk.instant()), said);
+    model::RawId stands;
+    const auto action =
+        setField(desk.book(), now_, field, idInHand(), value, desk.instant(), stands);
+    if (!desk.keep(action, said)) {
+        return false;
+    }
+    want(stands, column());
+    return true;
 }
 
 bool RecordSheet::setToday(const QString& name) {

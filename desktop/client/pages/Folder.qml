@@ -71,6 +71,9 @@ FocusScope {
                          : Desk.page === "week" ? weekPage
                          : Desk.page === "walk" ? walkPage
                          : Desk.page === "contracts" ? contractsPage
+                         : Desk.page === "spend" ? spendPage
+                         : Desk.page === "draws" ? drawsPage
+                         : Desk.page === "closing" ? closingPage
                          : Desk.page === "deal" ? dealPage
                          : Desk.page === "alternates" ? alternatesPage
                          : Desk.page === "punch" ? punchPage
@@ -124,6 +127,27 @@ FocusScope {
         id: contractsPage
 
         ContractsPage { objectName: "contractsPage" }
+    }
+
+    Component {
+        id: spendPage
+
+        SpendPage { objectName: "spendPage" }
+    }
+
+    Component {
+        id: drawsPage
+
+        DrawsPage { objectName: "drawsPage" }
+    }
+
+    Component {
+        id: closingPage
+
+        ClosingPage {
+            objectName: "closingPage"
+            onPageAsked: key => folder.turnTo(key)
+        }
     }
 
     Component {

@@ -112,6 +112,35 @@ FocusScope {
             ["Ctrl+C", qsTr("copies the rows for a spreadsheet")],
             ["Ctrl+Del", qsTr("drops the row")]
         ],
+        spend: [
+            ["Ctrl+E", qsTr("bills and receipts, the bank, payee rules")],
+            ["Enter, F2", qsTr("edits the cell; on a figure, all of the row")],
+            [qsTr("Letters"), qsTr("filter the rows; Backspace and Esc undo that")],
+            ["Ctrl+N", qsTr("a new entry; Ctrl+Enter keeps it")],
+            ["Ctrl+I", qsTr("all of the row, field by field")],
+            ["Ctrl+P", qsTr("an invoice: enters its payment")],
+            ["Ctrl+S", qsTr("its paper was seen, or was not")],
+            ["Ctrl+T", qsTr("the bank: takes the guess")],
+            ["Ctrl+F", qsTr("the bank: files the line to what you name")],
+            ["Enter", qsTr("the bank: a new row of the line")],
+            ["Ctrl+X", qsTr("the bank: the line is not ours")],
+            ["Ctrl+Del", qsTr("drops the row")]
+        ],
+        draws: [
+            ["Ctrl+E", qsTr("the lender's lines, draws so far, pictures")],
+            ["Enter, F2", qsTr("edits the cell; on a figure, all of the row")],
+            [qsTr("Letters"), qsTr("filter the rows; Backspace and Esc undo that")],
+            ["Ctrl+S", qsTr("asks for what can be drawn; a picture: for the lender, or not")],
+            ["Ctrl+P", qsTr("the request to the lender (PDF)")],
+            ["Ctrl+I", qsTr("all of the row, field by field")],
+            ["Ctrl+N", qsTr("a new one")],
+            ["Ctrl+Del", qsTr("drops the row")]
+        ],
+        closing: [
+            ["Tab", qsTr("the next part of the page")],
+            ["\u2191 \u2193", qsTr("up and down the page; in a list, another line")],
+            ["Enter", qsTr("on a line: the page it leads to")]
+        ],
         scope: [
             ["\u2190 \u2191 \u2192 \u2193", qsTr("another cell; with Shift, several rows")],
             ["Enter, F2", qsTr("edits the cell; Enter keeps, Esc leaves it")],

@@ -6,7 +6,7 @@ import Ledgerboard.Desk
 Column {
     id: figures
 
-    required property MoneyHead head
+    required property var head
     // Sentences below: those that speak of a payment that must not be made are barred.
     property string barred: ""
     property var sentences: []
