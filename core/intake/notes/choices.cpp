@@ -31,6 +31,20 @@ bool saysOpen(const Sentence& sentence, const CueSpot& cue) {
            (cue.span.begin == 0 && isMark(sentence.tokens[cue.span.end], ".-"));
 }
 
+// "The old owner couldn't decide": whose choice it was is over.
+bool ofOthers(const Sentence& sentence, const CueSpot& cue) {
+    constexpr std::size_t kNear = 3;
+    for (std::size_t i = cue.span.begin > kNear ? cue.span.begin - kNear : 0; i < cue.span.begin;
+         ++i) {
+        for (const std::string_view word : {"owner", "seller", "they", "somebodi", "whoever"}) {
+            if (wordIs(sentence, i, word)) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 // "might be", "maybe twenty": doubt about how things are, not about what to do.
 bool hintsAtWork(const Sentence& sentence, const Spots& spots, const CueSpot& cue) {
     for (const std::string_view word : {"be", "need", "have", "want", "is"}) {
@@ -141,9 +155,18 @@ bool pricedBothWays(const Sentence& sentence, const Spots& spots, int materials)
 
 Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     Openness open;
+    // "Counters are going either way.": that much is settled.
+    for (std::size_t i = 1; i + 1 < sentence.tokens.size(); ++i) {
+        if (wordIs(sentence, i, "either") && wordIs(sentence, i + 1, "way") &&
+            !wordIs(sentence, i - 1, "go") && !spots.has(Cue::Open) &&
+            std::any_of(spots.acts.begin(), spots.acts.end(),
+                        [&](const ActSpot& act) { return act.span.end <= i; })) {
+            return open;
+        }
+    }
     std::set<WordId> materials;
     for (const CueSpot& cue : spots.cues) {
-        if (cue.cue == Cue::Open && saysOpen(sentence, cue)) {
+        if (cue.cue == Cue::Open && saysOpen(sentence, cue) && !ofOthers(sentence, cue)) {
             open.surely = true;
         } else if (cue.cue == Cue::Undecided && !open.hinted && hintsAtWork(sentence, spots, cue)) {
             open.hinted = true;
@@ -186,7 +209,16 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
         either = either || (cue.cue == Cue::Either && open.both && matter &&
                             cue.span.begin < lastOr && !wordIs(sentence, cue.span.end, "way"));
     }
-    open.priced = pricedBothWays(sentence, spots, open.materials);
+    // "This could be a closet or it could be a second bath."
+    for (std::size_t i = 0; i + 1 < sentence.tokens.size() && open.both; ++i) {
+        const bool could = wordIs(sentence, i, "could") &&
+                           (wordIs(sentence, i + 1, "be") || wordIs(sentence, i + 1, "becom") ||
+                            wordIs(sentence, i + 1, "go"));
+        const bool things = spots.objects.size() + spots.spaces.size() > 0;
+        either = either || (could && i < lastOr && things);
+    }
+    // "in 412k / out 589k" are sums of the deal.
+    open.priced = spots.facts.size() < 2 && pricedBothWays(sentence, spots, open.materials);
     open.choice = either || orWork || open.priced ||
                   (question && open.both && open.materials > 1) ||
                   (open.both && open.materials > 1 && spots.amounts.size() > 1);

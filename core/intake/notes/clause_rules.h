@@ -13,6 +13,10 @@ class ClauseRules {
     ClauseRules(const Sentence& sentence, const Spots& spots)
         : sentence_(sentence), spots_(spots) {}
 
+    [[nodiscard]] const Sentence& sentence() const { return sentence_; }
+
+    [[nodiscard]] const Spots& spots() const { return spots_; }
+
     [[nodiscard]] const ActRow& row(std::size_t act) const;
     // "nail pops across the ceiling": a word that leads on to the second thing.
     [[nodiscard]] bool reaches(std::size_t begin, std::size_t end) const;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/clause_events.h"
+#include "core/intake/notes/clause_lists.h"
 #include "core/intake/notes/clause_rules.h"
 #include "core/intake/notes/link_rules.h"
 #include "core/intake/notes/speech.h"
@@ -311,11 +312,11 @@ class Clauses : ClauseRules {
         if (holdsThing(act)) {
             return;
         }
-        if (listsAll(act) || listsOwn(act)) {
+        if (listsAll(*this, events_, next_, act) || listsOwn(*this, events_, next_, from_, act)) {
             takeListed(act);
             return;
         }
-        if (sumsUp(act)) {
+        if (now_.pronoun && sumsUp(*this, events_, next_, act)) {
             takeListed(act);
             now_.said = true;
             return;
@@ -367,53 +368,6 @@ class Clauses : ClauseRules {
         return any;
     }
 
-    // "Paint, walls and ceiling both.": an order by itself, and then what of.
-    [[nodiscard]] bool listsOwn(std::size_t act) const {
-        const Span& span = spots_.acts[act].span;
-        if (span.begin != from_ || span.end != span.begin + 1 || row(act).object == kNone ||
-            row(act).treatment != model::Treatment::Refinish ||
-            span.end >= sentence_.tokens.size() || !isMark(sentence_.tokens[span.end], ",:")) {
-            return false;
-        }
-        std::size_t things = 0;
-        for (std::size_t i = next_ + 1; i < events_.size(); ++i) {
-            if (events_[i].kind == Kind::Act) {
-                return false;
-            }
-            if (events_[i].kind == Kind::Stop || events_[i].kind == Kind::Turn) {
-                break;
-            }
-            if (events_[i].kind == Kind::Thing) {
-                ++things;
-                if (!fits(act, events_[i].index)) {
-                    return false;
-                }
-            }
-        }
-        return things > 0;
-    }
-
-    // "Paint everything, walls, ceilings and trim.": the list says what all is.
-    [[nodiscard]] bool listsAll(std::size_t act) const {
-        const std::size_t end = spots_.acts[act].span.end;
-        if (end >= sentence_.tokens.size() || !isMark(sentence_.tokens[end], ",:") ||
-            !(wordIs(sentence_, end - 1, "everyth") || wordIs(sentence_, end - 1, "all"))) {
-            return false;
-        }
-        std::size_t things = 0;
-        for (std::size_t i = next_ + 1; i < events_.size(); ++i) {
-            const Kind kind = events_[i].kind;
-            if (kind == Kind::Act || kind == Kind::Pronoun) {
-                return false;
-            }
-            if (kind == Kind::Stop || kind == Kind::Turn) {
-                break;
-            }
-            things += kind == Kind::Thing ? 1 : 0;
-        }
-        return things > 1;
-    }
-
     // "Everything in it is to be replaced, tub, sink and toilet.": what follows is what goes.
     void takeListed(std::size_t act) {
         while (next_ + 1 < events_.size() && events_[next_ + 1].kind != Kind::Stop &&
@@ -424,21 +378,6 @@ class Clauses : ClauseRules {
                     {.spot = events_[next_].index, .act = static_cast<std::uint32_t>(act)});
             }
         }
-    }
-
-    // Whether what follows a treatment said of "everything" is a bare list of things.
-    [[nodiscard]] bool sumsUp(std::size_t act) const {
-        const std::size_t end = spots_.acts[act].span.end;
-        const bool all = std::any_of(
-            sentence_.tokens.begin(),
-            sentence_.tokens.begin() + static_cast<std::ptrdiff_t>(spots_.acts[act].span.begin),
-            [](const Token& token) {
-                return token.word != kUnknown &&
-                       (token.word == tables().id("everyth") || token.word == tables().id("all"));
-            });
-        return all && now_.pronoun && end < sentence_.tokens.size() &&
-               isMark(sentence_.tokens[end], ",:-") && next_ + 2 < events_.size() &&
-               events_[next_ + 2].kind == Kind::Thing;
     }
 
     // "needs scraping", "need to be jacked up": the treatment after it says what is needed.
@@ -581,7 +520,7 @@ class Clauses : ClauseRules {
         if (isDoing(act)) {
             return;
         }
-        const bool part = wantsPart(act);
+        const bool part = wantsPart(act) || newPart(act);
         if (now_.open != kNone && !now_.pending.empty()) {
             splitPending();
         } else if (now_.open != kNone && !now_.list.empty()) {

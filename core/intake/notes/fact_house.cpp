@@ -265,7 +265,8 @@ bool FactReader::takeLabelled(const Sentence& sentence, const Spots& spots) {
 
 // Which count a question or a label asks for; empty for none.
 std::string FactReader::roomFact(const Sentence& sentence) {
-    for (std::size_t i = 0; i < sentence.tokens.size() && i < 4; ++i) {
+    const bool asks = markIs(sentence, sentence.tokens.size() - 1, '?');
+    for (std::size_t i = 0; i < sentence.tokens.size() && (asks || i < 4); ++i) {
         const std::string word = lower(sentence, i);
         if (word == "bedrooms" || word == "beds" || word == "bedroom" || word == "bed") {
             return "bedrooms";

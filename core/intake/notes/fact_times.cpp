@@ -258,12 +258,17 @@ void pairTimes(const Sentence& sentence, const Spots& spots, std::vector<TimeSpa
         std::size_t cue;
     };
 
+    // "9 wks / 28 DOM": the days on the market have their own figure.
+    const bool counted = std::any_of(spans.begin(), spans.end(), [](const TimeSpan& span) {
+        return span.fact == "days_on_market";
+    });
     std::vector<Pair> pairs;
     for (std::size_t s = 0; s < spans.size(); ++s) {
         for (std::size_t c = 0; c < spots.facts.size(); ++c) {
             const std::string& fact = tables().facts[spots.facts[c].row];
             const auto& cue = spots.facts[c].span;
-            if (fact != "days_on_market" && fact != "duration_days" && fact != "begin") {
+            if ((fact != "days_on_market" || counted) && fact != "duration_days" &&
+                fact != "begin") {
                 continue;
             }
             const bool before = cue.end <= spans[s].begin;

@@ -20,12 +20,34 @@ class ActPreparer : SpottedWords {
     }
 
     void run() {
+        readStaining();
         markPassive();
         dropNoOrders();
         dropTold();
     }
 
   private:
+    // "wants staining": what is done, not a stain.
+    void readStaining() {
+        static const std::uint32_t kRestain = [] {
+            const auto& acts = tables().acts;
+            for (std::uint32_t i = 0; i < acts.size(); ++i) {
+                if (acts[i].phrase == "restain") {
+                    return i;
+                }
+            }
+            return kNone;
+        }();
+        for (ActSpot& act : spots_.acts) {
+            const bool one = act.span.end == act.span.begin + 1;
+            if (one && row(act).treatment == model::Treatment::Inspect &&
+                plainWord(sentence_.tokens[act.span.begin].text) == "staining" &&
+                kRestain != kNone) {
+                act.row = kRestain;
+            }
+        }
+    }
+
     // Whether another treatment closes what this one opens: "want | the chimney | swept".
     [[nodiscard]] bool isWhat(const ActSpot& act) const {
         constexpr std::size_t kFar = 7;
@@ -98,6 +120,37 @@ class ActPreparer : SpottedWords {
                                         word(at - 1, "that") || word(at - 1, "i"))) ||
                             (at > 1 && word(at - 1, "is") && word(at - 2, "i")));
         });
+        // "under nine coats of paint": how it is now.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            constexpr std::size_t kFar = 5;
+            for (std::size_t i = act.span.begin > kFar ? act.span.begin - kFar : 0;
+                 i < act.span.begin; ++i) {
+                if (word(i, "under") && row(act).treatment == model::Treatment::Refinish) {
+                    return true;
+                }
+            }
+            return false;
+        });
+        // "so the hood can go straight out": where it leads, not that it is to be gone.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const bool goes = row(act).treatment == model::Treatment::Remove &&
+                              (word(act.span.end - 1, "go") || word(act.span.end - 1, "goes"));
+            bool leads = false;
+            for (const std::string_view way :
+                 {"straight", "through", "into", "on", "over", "between", "against", "under",
+                  "from", "along", "all", "right"}) {
+                leads = leads || word(act.span.end, way);
+            }
+            return goes && leads;
+        });
+        // "Get up in the attic and find out why": the tail is another treatment's.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            return act.tail.end > act.tail.begin &&
+                   std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& other) {
+                       return other.span.begin > act.span.begin &&
+                              other.span.begin < act.tail.begin && other.span.end > act.tail.begin;
+                   });
+        });
         // "solid ones": what they are like.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
             return row(act).treatment == model::Treatment::Keep &&
@@ -144,8 +197,7 @@ class ActPreparer : SpottedWords {
                                                return object.span.end <= act.span.begin &&
                                                       object.span.end + 4 >= act.span.begin;
                                            });
-            return okay && act.span.end == act.span.begin + 1 && !after &&
-                   sentence_.tokens.size() > 2;
+            return okay && act.span.end == act.span.begin + 1 && !after;
         });
         // "I want that.": all that is said of it; "I want that looked at" is another matter.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {

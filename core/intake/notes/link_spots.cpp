@@ -340,8 +340,15 @@ class Preparer : SpottedWords {
                 continue;
             }
             // Something else must be what is spoken of, close by.
-            const bool earlier = i > 0 && partedBy(sentence_, spots_, objects[i - 1].span.end,
-                                                   objects[i].span.begin) < 3.0;
+            // "six of them cracked by the faucet"
+            const bool them =
+                std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
+                    return cue.cue == Cue::Pronoun && cue.span.end < lead &&
+                           word(cue.span.begin, "them") && !before_.empty();
+                });
+            const bool earlier =
+                them || (i > 0 && partedBy(sentence_, spots_, objects[i - 1].span.end,
+                                           objects[i].span.begin) < 3.0);
             const bool later =
                 i + 1 < objects.size() &&
                 partedBy(sentence_, spots_, objects[i].span.end, objects[i + 1].span.begin) < 4.0;

@@ -157,6 +157,7 @@ class Linker {
         };
         return word(end, "too") || word(end, "also") || word(end, "likewis") ||
                word(end, "ditto") || (word(end, "as") && word(end + 1, "well")) ||
+               (word(end, "with") && (word(end + 1, "it") || word(end + 1, "them"))) ||
                (word(end, "is") && word(end + 1, "too")) || (word(end, "same")) ||
                before("ditto") || before("likewis");
     }

@@ -83,6 +83,17 @@ void settleReplacing(std::vector<Found>& left) {
     std::erase_if(left, [&](const Found& f) {
         return f.treatment == Treatment::Replace && !f.fresh && f.weight < ordered;
     });
+    // "Oak, beat up, sand and finish": so does one that is not followed up.
+    const bool worked = std::any_of(left.begin(), left.end(), [](const Found& f) {
+        return (f.treatment == Treatment::Refinish || f.treatment == Treatment::Repair) &&
+               f.weight == 3;
+    });
+    const bool fresh = std::any_of(left.begin(), left.end(), [](const Found& f) {
+        return isNew(f) && (f.fresh || f.weight == 3);
+    });
+    if (worked && !fresh) {
+        std::erase_if(left, [](const Found& f) { return f.treatment == Treatment::Replace; });
+    }
     if (has(left, Treatment::Replace)) {
         std::erase_if(left, [](const Found& f) {
             return f.treatment == Treatment::Remove || f.treatment == Treatment::Add;

@@ -41,6 +41,8 @@ class Reader {
                                      const std::vector<std::uint32_t>& named) const;
     void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                    const Linked& linked, const Openness& open);
+    void cleanPlace(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                    const Linked& linked);
     void nameOutside(Found& found) const;
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked, const Openness& open);
@@ -51,7 +53,9 @@ class Reader {
     void countMaterials(const Sentence& sentence, const Spots& spots, const std::string& place);
     void noteCautions(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] bool recallPart(const Spots& spots, ObjectSpot& spot) const;
-    void recall(Spots& spots) const;
+    [[nodiscard]] std::uint32_t boardsOf(const Sentence& sentence, const Spots& spots,
+                                         const ObjectSpot& spot) const;
+    void recall(const Sentence& sentence, Spots& spots) const;
     void extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                       const Linked& linked);
     void takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed, Linked& linked);

@@ -41,6 +41,18 @@ std::vector<std::uint32_t> matterOf(const Spots& spots, const Placed& placed,
     return matter;
 }
 
+// "Take it out, it's eight thousand with the beam": what was spoken of before is the matter.
+bool saysItFirst(const Sentence& sentence, const Spots& spots) {
+    if (spots.acts.empty()) {
+        return false;
+    }
+    const std::size_t at = spots.acts.front().span.begin;
+    const bool it = wordIs(sentence, at + 1, "it") || wordIs(sentence, at + 1, "them") ||
+                    wordIs(sentence, at + 1, "that");
+    const bool first = spots.objects.empty() || spots.objects.front().span.begin > at;
+    return it && first;
+}
+
 }  // namespace
 
 // Whether the sentence is about an open choice; then what it says of treatments is no item.
@@ -63,8 +75,13 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     const bool section = section_ == Section::Open && (hasMatter || !spots.spaces.empty());
     const std::vector<std::string>& here = walk_.current();
     std::string place = here.empty() ? "whole house" : here.front();
-    if (!placed.parts.empty() && !placed.parts.front().keys.empty()) {
-        place = placed.parts.front().keys.front();
+    // "Take it out, or leave it and spend the money on the bath": where the first of it is said.
+    const std::size_t said = spots.acts.empty() ? placed.from : spots.acts.front().span.begin;
+    for (const Placing& part : placed.parts) {
+        if (!part.keys.empty() && (part.span.holds(said) || spots.acts.empty())) {
+            place = part.keys.front();
+            break;
+        }
     }
     if (!placed.moved && !dead && goesOn(sentence, spots, open, shownAs(place), hasMatter)) {
         if (hasMatter || open.materials > 0 || !spots.amounts.empty()) {
@@ -94,10 +111,12 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
             return spot.span.begin >= placed.from && spot.kind == SpaceKind::Room;
         });
     const bool ofSpace = matter.empty() && named != spots.spaces.end();
-    if (matter.empty()) {
-        matter = before_;
+    if (matter.empty() || saysItFirst(sentence, spots)) {
+        matter.insert(matter.begin(), before_.begin(), before_.end());
     }
-    if (matter.empty() && !ofSpace) {
+    // "The garage itself: tear it down or prop it up?"
+    const bool ofPlace = matter.empty() && !ofSpace && open.choice && place != "whole house";
+    if (matter.empty() && !ofSpace && !ofPlace) {
         choicePending_ = open.surely;
         return open.surely;
     }
@@ -109,7 +128,9 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (walk_.find(place) == nullptr) {
         walk_.learn(place, alternate.space, SpaceKind::Room);
     }
-    alternate.question = ofSpace ? named->shown : tables().objects[matter.front()].name;
+    alternate.question = ofSpace   ? named->shown
+                         : ofPlace ? alternate.space
+                                   : tables().objects[matter.front()].name;
     alternate.source = {sourceOf(sentence), sentence.line, open.surely ? 88 : 70};
     doubtWhatWasSaid(open, hasMatter, alternate);
     if (hasMatter) {

@@ -53,7 +53,8 @@ bool isCounted(const Sentence& sentence, const Spots& spots) {
                        sentence.tokens[object.span.end].kind == TokenKind::Mark;
             });
         const bool closes = amount.end >= sentence.tokens.size() ||
-                            sentence.tokens[amount.end].kind == TokenKind::Mark;
+                            sentence.tokens[amount.end].kind == TokenKind::Mark ||
+                            wordIs(sentence, amount.end, "of");
         return amount.kind == AmountKind::Plain && amount.value <= 60'000 && after && closes;
     });
 }
@@ -291,7 +292,17 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
     constexpr std::size_t kBare = 9;
     const bool bare = sentence.bullet && sentence.alone && !asks && !placed.moved &&
                       sentence.tokens.size() <= kBare && !sentence.heading;
-    const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured || bare;
+    // "Then plank.", "And carpet.", "Plank again."
+    constexpr std::size_t kShort = 7;
+    bool next = false;
+    for (const std::string_view lead : {"then", "and", "plus", "also", "just"}) {
+        next = next || wordIs(sentence, placed.from, lead);
+    }
+    for (const std::size_t loose : linked.loose) {
+        next = next || wordIs(sentence, spots.objects[loose].span.end, "again");
+    }
+    const bool said = next && sentence.tokens.size() <= kShort && !asks && spots.acts.empty();
+    const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured || bare || said;
     if (kImplied == kNone || !wanted || linked.loose.empty() || !linked.said.empty() ||
         !isFragment(sentence, spots, placed.from, sentence.tokens.size())) {
         return;

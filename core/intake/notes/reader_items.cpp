@@ -1,7 +1,7 @@
 // The part of the reader that makes items of what was linked.
 #include <algorithm>
 
-#include "core/intake/notes/link_rules.h"
+#include "core/intake/notes/item_names.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/sureness.h"
 
@@ -68,114 +68,6 @@ bool yearsAgo(const Sentence& sentence, std::size_t begin) {
     return false;
 }
 
-// "Tile the walls", "drywall the ceiling", "carpet the bedrooms": the thing laid, not what it is
-// laid on.
-void layOn(const ActRow& row, Found& found) {
-    static const std::uint32_t kTile = tables().objectNamed("tile");
-    static const std::uint32_t kWalls = tables().objectNamed("walls");
-    static const std::uint32_t kFloor = tables().objectNamed("floor");
-    static const std::vector<std::uint32_t> kSurfaces = {kWalls,
-                                                         kFloor,
-                                                         tables().objectNamed("ceiling"),
-                                                         tables().objectNamed("framing"),
-                                                         tables().objectNamed("rafters"),
-                                                         tables().objectNamed("floor joists")};
-    const bool lays = row.object != kNone && (row.fresh || row.treatment == Treatment::Add ||
-                                              row.treatment == Treatment::Replace);
-    // "Retile the shower"
-    static const std::uint32_t kShower = tables().objectNamed("shower");
-    static const std::uint32_t kShowerTile = tables().objectNamed("shower tile");
-    if (lays && row.object == tables().objectNamed("tile") && found.object == kShower) {
-        found.object = kShowerTile;
-        return;
-    }
-    const bool on = std::find(kSurfaces.begin(), kSurfaces.end(), found.object) != kSurfaces.end();
-    if (!lays || !on || row.object == kWalls) {
-        return;
-    }
-    static const std::uint32_t kWallTile = tables().objectNamed("wall tile");
-    static const std::uint32_t kFloorTile = tables().objectNamed("floor tile");
-    const bool tile = row.object == kTile;
-    found.object = tile && found.object == kWalls   ? kWallTile
-                   : tile && found.object == kFloor ? kFloorTile
-                                                    : row.object;
-}
-
-// What the words come to in the trade: the floor that is sanded is wood, a lamp that is rewired is
-// mended, what every house has is not taken out for good.
-void nameRight(const ActRow& row, Found& found) {
-    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
-    static const std::uint32_t kFloor = tables().objectNamed("floor");
-    static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
-    if (found.object == kFloor && found.treatment == Treatment::Refinish) {
-        found.object = kWoodFloor;
-    }
-    // A floor is sealed to last, a gutter to hold water.
-    const bool seals = row.phrase.find("seal") != std::string::npos;
-    if (seals && found.treatment == Treatment::Refinish &&
-        (tables().objects[found.object].trade == "roofing" ||
-         tables().objects[found.object].trade == "gutters" ||
-         tables().objects[found.object].name == "gutters")) {
-        found.treatment = Treatment::Repair;
-    }
-    const bool laid = tables().objects[found.object].family == "floor";
-    if (seals && laid && found.treatment == Treatment::Repair) {
-        found.treatment = Treatment::Refinish;
-    }
-    // A stump that is ground is gone.
-    static const std::uint32_t kStump = tables().objectNamed("stump");
-    if (found.object == kStump && found.treatment == Treatment::Repair) {
-        found.treatment = Treatment::Remove;
-    }
-    // Caulk is renewed; the tub is not mended.
-    static const std::uint32_t kCaulk = tables().objectNamed("caulk");
-    if (row.object == kCaulk && row.treatment == Treatment::Repair) {
-        found.object = kCaulk;
-    }
-    layOn(row, found);
-    // Paint is scraped off a floor; a floor is not.
-    static const std::uint32_t kCeiling = tables().objectNamed("ceiling");
-    if (row.phrase.find("scrape") != std::string::npos && found.object != kWallpaper &&
-        found.object != kCeiling && canBeRefinished(tables().objects[found.object])) {
-        found.treatment = Treatment::Refinish;
-    }
-    // What every house has is not taken out for good.
-    if (found.treatment == Treatment::Remove && tables().objects[found.object].essential &&
-        row.weight > 1) {
-        found.treatment = Treatment::Replace;
-    }
-    // A lamp that is rewired is mended; of anything else it is the wiring that is new.
-    static const std::uint32_t kWiring = tables().objectNamed("wiring");
-    if (row.object == kWiring && found.object != kWiring && found.treatment == Treatment::Replace) {
-        const bool lamp = tables().objects[found.object].family == "light";
-        found.treatment = lamp ? Treatment::Repair : Treatment::Replace;
-        found.object = lamp ? found.object : kWiring;
-    }
-    // Paint goes on the walls once the paper is off.
-    static const std::uint32_t kWalls = tables().objectNamed("walls");
-    if (found.object == kWallpaper && found.treatment == Treatment::Refinish &&
-        row.object == kWalls) {
-        found.object = kWalls;
-    }
-    // "The pantry wants paint": its walls.
-    const bool room =
-        std::any_of(tables().spaces.begin(), tables().spaces.end(), [&](const SpaceRow& space) {
-            return space.kind == SpaceKind::Room &&
-                   space.name == tables().objects[found.object].name;
-        });
-    if (room && found.treatment == Treatment::Refinish) {
-        found.object = kWalls;
-    }
-    // Wallpaper is stripped off, not down.
-    if (found.object == kWallpaper && row.phrase.starts_with("strip")) {
-        found.treatment = Treatment::Remove;
-    }
-}
-
-}  // namespace
-
-namespace {
-
 // Whether a word stands from `begin` to `end`: "Island - new" says nothing of one that is there.
 bool saysMore(const Sentence& sentence, std::size_t begin, std::size_t end) {
     bool more = false;
@@ -183,38 +75,6 @@ bool saysMore(const Sentence& sentence, std::size_t begin, std::size_t end) {
         more = more || sentence.tokens[i].kind == TokenKind::Word;
     }
     return more;
-}
-
-// "A few shingles", "two sections of fence": not the whole of it.
-bool isPartOf(const Sentence& sentence, const Spots& spots, const Span& span) {
-    static const std::vector<std::string_view> kPieces = {
-        "shingles", "slates", "boards", "bricks", "planks", "tiles", "pavers", "floorboards"};
-    static const std::vector<std::string_view> kSections = {
-        "section", "sections", "length", "lengths", "stretch", "piece", "pieces"};
-    const auto text = [&](std::size_t at) {
-        return at < sentence.tokens.size() ? plainWord(sentence.tokens[at].text) : std::string();
-    };
-    const auto in = [](const auto& list, const std::string& word) {
-        return std::find(list.begin(), list.end(), word) != list.end();
-    };
-    std::size_t at = span.begin;
-    if (at > 1 && text(at - 1) == "of" && in(kSections, text(at - 2))) {
-        return true;
-    }
-    if (!in(kPieces, text(span.end - 1))) {
-        return false;
-    }
-    constexpr std::size_t kNear = 4;
-    constexpr std::int64_t kSmall = 20'000;  // thousandths
-    for (std::size_t i = at > kNear ? at - kNear : 0; i < at; ++i) {
-        if (text(i) == "few" || text(i) == "some" || text(i) == "couple" || text(i) == "several") {
-            return true;
-        }
-    }
-    return std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
-        return amount.kind == AmountKind::Plain && amount.end <= at && amount.end + 2 >= at &&
-               amount.value <= kSmall;
-    });
 }
 
 // "was serviced in spring", "have just been painted": told of, and over.
@@ -314,6 +174,11 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     } else if (row.treatment == Treatment::Add && row.weight > 0 && row.weight < 3 &&
                !tables().objects[said.object].freshAdds) {
         found.treatment = Treatment::Add;
+    }
+    // "It's off its track, put it back": what is there is mended.
+    if (row.treatment == Treatment::Add && row.phrase.starts_with("put ") &&
+        row.phrase.ends_with("back") && !absent(sentence, spots, said)) {
+        found.treatment = Treatment::Repair;
     }
     nameRight(row, found);
     if (found.treatment == Treatment::Replace && said.spot != kNone &&
@@ -434,123 +299,6 @@ void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said
     }
 }
 
-// The porch that a thing names as its place; empty where it names none.
-std::string Reader::porchOf(const ObjectSpot& spot) const {
-    const std::string& name = tables().objects[spot.object].name;
-    const bool part = name.starts_with("porch ") || (name == "steps" && spot.porch);
-    if (!part) {
-        return {};
-    }
-    for (const KnownSpace& space : walk_.known()) {
-        if (space.key.ends_with("porch")) {
-            return space.key;
-        }
-    }
-    return "front porch";
-}
-
-std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& placed,
-                                           const Said& said) {
-    const ObjectRow& object = tables().objects[said.object];
-    if (said.spot != kNone && !spots.objects[said.spot].place.empty()) {
-        const std::string& place = spots.objects[said.spot].place;
-        walk_.learn(place, place, SpaceKind::Room);
-        return {place};
-    }
-    for (const Placing& part : placed.parts) {
-        if (part.span.holds(said.at)) {
-            return part.keys;
-        }
-    }
-    std::vector<std::string> keys = walk_.current();
-    // "Stairs and upstairs hall": the treads are the stairs', the walls the hall's.
-    if (keys.size() > 1) {
-        static const std::vector<std::string_view> kOfStairs = {"stair treads", "balusters",
-                                                                "newel post", "railing", "stairs"};
-        const bool ofStairs =
-            std::find(kOfStairs.begin(), kOfStairs.end(), object.name) != kOfStairs.end();
-        const auto stairs = std::find(keys.begin(), keys.end(), "stairs");
-        if (stairs != keys.end() && ofStairs) {
-            return {"stairs"};
-        }
-        if (stairs != keys.end()) {
-            keys.erase(stairs);
-        }
-    }
-    const auto outside = [&](const std::string& key) {
-        // An outbuilding has a roof and walls of its own.
-        static const std::vector<std::string_view> kOutbuildings = {
-            "garage", "workshop", "carriage house", "guest house", "boathouse", "well house"};
-        const KnownSpace* space = walk_.find(key);
-        const bool building =
-            std::find(kOutbuildings.begin(), kOutbuildings.end(), key) != kOutbuildings.end();
-        return space != nullptr &&
-               (space->kind == SpaceKind::Outside || (building && walk_.underHeading()));
-    };
-    // "Outside … the barn we leave": an outbuilding is its own space.
-    static const std::vector<std::string_view> kSpaces = {"deck", "barn", "boathouse", "shed"};
-    const bool space = std::find(kSpaces.begin(), kSpaces.end(), object.name) != kSpaces.end();
-    if (space && (keys.empty() || keys.front() == "exterior")) {
-        walk_.learn(object.name, object.name, SpaceKind::Outside);
-        return {object.name};
-    }
-    // What is the house's own outdoors, seen from the yard or the porch.
-    static const std::vector<std::string_view> kOfHouse = {"driveway",      "walkway", "sewer line",
-                                                           "septic system", "gutters", "downspouts",
-                                                           "fascia",        "siding"};
-    const bool ofHouse = std::find(kOfHouse.begin(), kOfHouse.end(), object.name) != kOfHouse.end();
-    const bool yard = !keys.empty() && (keys.front().ends_with("yard") || keys.front() == "garden");
-    static const std::vector<std::string_view> kAlways = {"driveway", "walkway", "sewer line",
-                                                          "septic system"};
-    const bool always = std::find(kAlways.begin(), kAlways.end(), object.name) != kAlways.end();
-    if ((ofHouse && yard) || always) {
-        walk_.learn("exterior", "outside", SpaceKind::Outside);
-        return {"exterior"};
-    }
-    // "Porch steps", "porch ceiling": the porch's.
-    const std::string porch =
-        said.spot == kNone ? std::string() : porchOf(spots.objects[said.spot]);
-    if (!porch.empty() && (keys.empty() || keys.front().find("porch") == std::string::npos)) {
-        walk_.learn(porch, porch, SpaceKind::Outside);
-        return {porch};
-    }
-    // A deck is a place of its own, and its parts are in it.
-    static const std::vector<std::string_view> kOfDeck = {"deck boards", "deck frame", "ledger",
-                                                          "deck post"};
-    const bool ofDeck = std::find(kOfDeck.begin(), kOfDeck.end(), object.name) != kOfDeck.end();
-    if (ofDeck && (keys.empty() || keys.front() == "exterior" || keys.front().ends_with("yard"))) {
-        walk_.learn("deck", "deck", SpaceKind::Outside);
-        return {"deck"};
-    }
-    // A garage door is the garage's, wherever it is spoken of.
-    static const std::vector<std::string_view> kOfGarage = {"garage door", "garage door opener",
-                                                            "garage door panel"};
-    const bool ofGarage =
-        std::find(kOfGarage.begin(), kOfGarage.end(), object.name) != kOfGarage.end();
-    if (ofGarage && (keys.empty() || keys.front().find("garage") == std::string::npos)) {
-        walk_.learn("garage", "garage", SpaceKind::Room);
-        return {"garage"};
-    }
-    // "Door to the yard, fine. Fridge stays.": a fridge stands in the room before.
-    static const std::vector<std::string_view> kIndoor = {"appliances", "cabinets", "counters"};
-    static const std::vector<std::string_view> kOfRooms = {
-        "sink",       "faucet",      "toilet",      "bathtub",
-        "backsplash", "vinyl floor", "vinyl plank", "carpet"};
-    const bool indoor = std::find(kIndoor.begin(), kIndoor.end(), object.trade) != kIndoor.end() ||
-                        std::find(kOfRooms.begin(), kOfRooms.end(), object.name) != kOfRooms.end();
-    if (indoor && !keys.empty() && outside(keys.front()) && !walk_.lastRoom().empty()) {
-        return {walk_.lastRoom()};
-    }
-    if (object.place == Place::Outside && (keys.empty() || !outside(keys.front()))) {
-        walk_.learn("exterior", "outside", SpaceKind::Outside);
-        keys = {"exterior"};
-    } else if (keys.empty()) {
-        walk_.learn("whole house", "whole house", SpaceKind::Whole);
-        keys = {"whole house"};
-    }
-    return keys;
-}
-
 // "The flashing is loose, so repair the roof": the order answers the condition.
 bool Reader::answered(const Sentence& sentence, const Spots& spots, const Linked& linked,
                       const Said& said) const {
@@ -571,16 +319,6 @@ bool Reader::answered(const Sentence& sentence, const Spots& spots, const Linked
         }
         return false;
     });
-}
-
-// "Siding is sound, paint all": out of doors the walls are the siding.
-void Reader::nameOutside(Found& found) const {
-    static const std::uint32_t kWalls = tables().objectNamed("walls");
-    static const std::uint32_t kSiding = tables().objectNamed("siding");
-    if (found.object == kWalls && found.place == "exterior" &&
-        found.treatment == Treatment::Refinish) {
-        found.object = kSiding;
-    }
 }
 
 void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
@@ -627,7 +365,7 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
         const bool trouble = tables().objects[found.object].family == "trouble";
         if (trouble &&
             (found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
-             found.treatment == Treatment::Refinish)) {
+             found.treatment == Treatment::Repair || found.treatment == Treatment::Refinish)) {
             continue;
         }
         for (const std::string& place : placesFor(spots, placed, said)) {

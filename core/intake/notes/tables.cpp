@@ -2,6 +2,7 @@
 
 #include <array>
 #include <charconv>
+#include <utility>
 
 #include "core/intake/notes/tokens.h"
 #include "core/intake/tables/embedded.h"
@@ -149,6 +150,25 @@ class Loader {
         }
     }
 
+    [[nodiscard]] Home homeNamed(std::string_view word) {
+        static constexpr std::array<std::pair<std::string_view, Home>, 8> kHomes = {
+            {{"", Home::Anywhere},
+             {"room", Home::Room},
+             {"stairs", Home::Stairs},
+             {"outside", Home::Outside},
+             {"house", Home::House},
+             {"deck", Home::Deck},
+             {"garage", Home::Garage},
+             {"self", Home::Self}}};
+        for (const auto& [name, home] : kHomes) {
+            if (name == word) {
+                return home;
+            }
+        }
+        fault(where_ + "no such home: " + std::string(word));
+        return Home::Anywhere;
+    }
+
     void loadObject(const Cells& cells) {
         ObjectRow row;
         // "house!" is a name to write, not a word to look for.
@@ -158,6 +178,7 @@ class Loader {
         row.place = cells[3] == "in"    ? Place::Inside
                     : cells[3] == "out" ? Place::Outside
                                         : Place::Anywhere;
+        row.home = homeNamed(cells[7]);
         row.freshAdds = cells[4] == "a";
         row.essential = cells[4] == "e";
         for (std::string_view hazard : split(cells[5], ',')) {

@@ -21,11 +21,24 @@ inline constexpr std::uint32_t kNone = 0xFFFFFFFF;
 
 enum class Place : std::uint8_t { Inside, Anywhere, Outside };
 
+// To what an object belongs, wherever it is spoken of.
+enum class Home : std::uint8_t {
+    Anywhere,
+    Room,     // a room indoors: seen from the yard, it is in the room before
+    Stairs,   // the stairs, where they share a heading with a hall
+    Outside,  // the house's outdoors, always
+    House,    // the outside of the house, also where the speaker stands in the yard or on the deck
+    Deck,     // the deck, which is a space of its own
+    Garage,
+    Self  // a space of its own
+};
+
 struct ObjectRow {
     std::string name;
     std::string trade;
     std::string unit;
     Place place = Place::Anywhere;
+    Home home = Home::Anywhere;
     bool hasDoing = false;   // one of its names ends in -ing
     bool hasDone = false;    // one of its names ends in -ed
     bool freshAdds = false;  // "a new one" adds it; else it replaces the old one

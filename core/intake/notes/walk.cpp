@@ -210,6 +210,11 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
             keys.push_back(key);
         }
     }
+    // "Outside, the deck.": the deck.
+    if (keys.size() == 2 && keys.front() == "exterior" &&
+        spots.back()->kind == SpaceKind::Outside) {
+        keys.erase(keys.begin());
+    }
     if (!keys.empty()) {
         sinceMove_ = 0;
         stand(std::move(keys));

@@ -2,6 +2,7 @@
 // name the place of an object, or pass it?
 #include <algorithm>
 
+#include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
 
@@ -252,7 +253,7 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (begin > 0 &&
         (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
          wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&
-        spot.kind == SpaceKind::Room) {
+        (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside)) {
         return Role::Ignored;
     }
     // "Third floor. This is the fifth bedroom.": another name for where one stands.
@@ -285,6 +286,15 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     }
     if (first && !alias) {
         return spot.kind == SpaceKind::Whole ? Role::Local : Role::Move;
+    }
+    // "the little one, the nursery let's call it"
+    const std::size_t after = spot.span.end;
+    bool called = false;
+    for (std::size_t i = after; i < after + 4 && i < sentence.tokens.size(); ++i) {
+        called = called || (wordIs(sentence, i, "call") && wordIs(sentence, i + 1, "it"));
+    }
+    if (called && spot.kind == SpaceKind::Room) {
+        return Role::Move;
     }
     if (cueBefore(sentence, spots, Cue::Passing, begin)) {
         return Role::Ignored;
@@ -389,6 +399,22 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return cue.cue == Cue::Stop && cue.span.begin < name.end && name.begin < cue.span.end &&
                (cue.span.begin < name.begin || cue.span.end > name.end);
     });
+    // "Hall bath is the only full bath": the same room once more.
+    for (std::size_t i = 0; i < index; ++i) {
+        const Span& other = spots.spaces[i].span;
+        const bool alike = headOf(spots.spaces[i].key) == headOf(spots.spaces[index].key);
+        const bool is = wordIs(sentence, other.end, "is") ||
+                        sentence.tokens[other.end - 1].text.ends_with("'s");
+        if (alike && is && name.begin <= other.end + 5 && name.begin > other.end) {
+            return Role::Ignored;
+        }
+    }
+    // "I have boards in my barn": not of this house.
+    if (name.begin > 1 && wordIs(sentence, name.begin - 1, "my") &&
+        (wordIs(sentence, name.begin - 2, "in") || wordIs(sentence, name.begin - 2, "at")) &&
+        spots.spaces[index].kind == SpaceKind::Outside) {
+        return Role::Ignored;
+    }
     // "rewiring the house", "through the house"
     const bool house = spots.spaces[index].key == "whole house" && name.begin > 1 &&
                        wordIs(sentence, name.begin - 1, "the") && worksOn(spots, name.begin - 1);

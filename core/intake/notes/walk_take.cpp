@@ -305,7 +305,9 @@ const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, s
         const bool first = std::any_of(
             spots.objects.begin(), spots.objects.end(),
             [&](const ObjectSpot& object) { return object.span.begin == spot.span.end; });
-        if (begin < from || !room || spot.headingOnly || adverb || counted || first ||
+        const bool short2 =
+            spot.headingOnly && !(spot.kind == SpaceKind::Room && isNamed(sentence, spots, begin));
+        if (begin < from || !room || short2 || adverb || counted || first ||
             saysOnlyWhere(sentence, spots, begin)) {
             continue;
         }

@@ -45,5 +45,25 @@ TEST(NotesChoices, SoftWordsLeaveNothingOpen) {
     EXPECT_THAT(itemsOf(notes), Contains("kitchen: refinish walls"));
 }
 
+TEST(NotesChoices, ItIsWhatWasSpokenOfBefore) {
+    const Draft draft = draftOf(
+        "Kitchen. The wall to the dining room. Take it out, it's eight thousand with the beam, or "
+        "leave it and spend the money on the bath. I go back and forth.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "kitchen");
+    EXPECT_EQ(draft.alternates[0].question, "walls");
+}
+
+TEST(NotesChoices, WhatOthersCouldNotDecideIsOver) {
+    EXPECT_THAT(
+        draftOf("Kitchen. The old owner couldn't decide between blue and green. Paint.").alternates,
+        IsEmpty());
+}
+
+TEST(NotesChoices, EitherWayIsSettled) {
+    EXPECT_THAT(itemsOf("Kitchen. Counters are going either way, new ones in quartz."),
+                Contains("kitchen: replace countertop"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

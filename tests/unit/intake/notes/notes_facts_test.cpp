@@ -66,5 +66,60 @@ TEST(NotesFacts, PartsOfABath) {
     EXPECT_THAT(factsOf("Two full baths and a powder room."), UnorderedElementsAre("baths 2.5"));
 }
 
+TEST(NotesFacts, EachFigureHasItsOwnPhrase) {
+    EXPECT_THAT(factsOf("buy 98k / reno 37k / sell 169k / 9 wks / 28 DOM\n"),
+                UnorderedElementsAre("purchase 98000.00", "budget 37000.00", "resale 169000.00",
+                                     "duration_days 63", "days_on_market 28"));  // 9 x 7
+    EXPECT_THAT(factsOf("Two hundred thousand to buy, sixty to fix, three twenty-five to sell."),
+                UnorderedElementsAre("purchase 200000.00", "budget 60000.00", "resale 325000.00"));
+}
+
+TEST(NotesFacts, LabelsOfALine) {
+    EXPECT_THAT(factsOf("Purchase price: $142,000\nYear built: 1961\nBedrooms: 3\nBaths: 1\n"),
+                UnorderedElementsAre("purchase 142000.00", "built 1961", "bedrooms 3", "baths 1"));
+    EXPECT_THAT(factsOf("BED 1: new carpet\n"), IsEmpty());
+}
+
+TEST(NotesFacts, QuestionsAndTheirAnswers) {
+    EXPECT_THAT(factsOf("LEE: Built?\nJO: Seventy-nine.\nLEE: Square feet?\nJO: Sixteen hundred.\n"
+                        "LEE: Paying?\nJO: Two thirty-one.\n"),
+                UnorderedElementsAre("built 1979", "area_sqft 1600", "purchase 231000.00"));
+}
+
+TEST(NotesFacts, ASumIsCorrectedInTheNextSentence) {
+    EXPECT_THAT(factsOf("The budget is fifty thousand dollars. No, make that forty-six thousand."),
+                UnorderedElementsAre("budget 46000.00"));
+    EXPECT_THAT(factsOf("We gave one eighty-seven for it, one eighty-seven five."),
+                UnorderedElementsAre("purchase 187500.00"));
+}
+
+TEST(NotesFacts, WhatOthersAskedIsNoFact) {
+    EXPECT_THAT(factsOf("Price: $199,000 (they asked $215,000)."),
+                UnorderedElementsAre("purchase 199000.00"));
+    EXPECT_THAT(factsOf("Rehab: $58,000, contingency of $5,000 on top."),
+                UnorderedElementsAre("budget 58000.00"));
+}
+
+TEST(NotesFacts, CountsOfRooms) {
+    EXPECT_THAT(factsOf("Built in 1983. It has nine rooms, four of them bedrooms, three baths."),
+                UnorderedElementsAre("built 1983", "rooms 9", "bedrooms 4", "baths 3"));
+    EXPECT_THAT(factsOf("Built in 1922, two bedrooms upstairs and one down and a single bath."),
+                UnorderedElementsAre("built 1922", "bedrooms 3", "baths 1"));
+    // Two homes, each with two bedrooms and a bath.
+    EXPECT_THAT(factsOf("Built in 1947, each side is two bedrooms and one bath."),
+                UnorderedElementsAre("built 1947", "bedrooms 4", "baths 2"));
+}
+
+TEST(NotesFacts, AFigureWithACommaIsNoYear) {
+    EXPECT_THAT(factsOf("1,950 sf on the tax roll but I paced it at 1,880.\n"),
+                UnorderedElementsAre("area_sqft 1950", "area_sqft 1880"));
+}
+
+TEST(NotesFacts, ATermOfALoanIsNoDuration) {
+    EXPECT_THAT(factsOf("We paid 279,000. The hard money guy gave us six months but I want to be "
+                        "done in fifteen weeks."),
+                UnorderedElementsAre("purchase 279000.00", "duration_days 105"));  // 15 x 7
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

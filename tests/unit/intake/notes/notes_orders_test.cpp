@@ -13,6 +13,7 @@ using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::IsSupersetOf;
 using testing::Not;
+using testing::UnorderedElementsAre;
 
 TEST(NotesOrders, TheOrderAnswersTheCondition) {
     EXPECT_THAT(itemsOf("Outside. The flashing is loose at the chimney, so repair the roof there."),
@@ -104,6 +105,46 @@ TEST(NotesOrders, AHintIsLessSureThanAnOrder) {
     // How high the scale reaches is weighed on notes (sureness.cpp); the order of the two is not.
     EXPECT_GE(draft.items[0].source.sure, draft.items[1].source.sure + 15);
     EXPECT_LE(draft.items[1].source.sure, 65);
+}
+
+TEST(NotesOrders, ReplaceIsNoAdding) {
+    EXPECT_THAT(itemsOf("Hall bath. The fan makes noise but doesn't move any air. Replace it."),
+                ElementsAre("hall bath: replace bath fan"));
+}
+
+TEST(NotesOrders, AListBehindItsOrder) {
+    EXPECT_THAT(itemsOf("Hall. Paint everything, walls, ceilings and trim."),
+                UnorderedElementsAre("hall: refinish walls", "hall: refinish ceiling",
+                                     "hall: refinish trim"));
+    EXPECT_THAT(itemsOf("Bathroom. Everything is to be replaced, tub, sink and toilet."),
+                UnorderedElementsAre("bathroom: replace bathtub", "bathroom: replace sink",
+                                     "bathroom: replace toilet"));
+}
+
+TEST(NotesOrders, TightenAndPaint) {
+    EXPECT_THAT(itemsOf("Hall. Railing is loose; tighten and paint."),
+                UnorderedElementsAre("hall: repair railing", "hall: refinish railing"));
+}
+
+TEST(NotesOrders, CarpetAndPaint) {
+    EXPECT_THAT(itemsOf("Den. Carpet and paint."),
+                UnorderedElementsAre("den: replace carpet", "den: refinish walls"));
+}
+
+TEST(NotesOrders, SomePiecesAreNotTheWhole) {
+    EXPECT_THAT(itemsOf("Outside. A few shingles are missing, replace those."),
+                ElementsAre("outside: repair roof"));
+    EXPECT_THAT(itemsOf("Kitchen. One window won't stay up: new balance."),
+                ElementsAre("kitchen: repair windows"));
+}
+
+TEST(NotesOrders, WhereAThingLeadsIsNoRemoval) {
+    EXPECT_THAT(itemsOf("Kitchen. The stove stays so the hood can go straight out."),
+                ElementsAre("kitchen: keep stove"));
+}
+
+TEST(NotesOrders, OkayByItselfSaysNothing) {
+    EXPECT_THAT(itemsOf("Kitchen. That wall's soft. Okay."), ElementsAre("kitchen: inspect walls"));
 }
 
 }  // namespace

@@ -95,5 +95,35 @@ TEST(NotesWalk, FixturesNamedLikeRooms) {
                 IsSupersetOf({"bathroom: replace bathtub", "bathroom: replace toilet"}));
 }
 
+TEST(NotesWalk, ALabelThatIsAThing) {
+    EXPECT_THAT(itemsOf("Outside\n- Roof: 2015, fine\n- Driveway: cracked, patch\n"),
+                ElementsAre("outside: keep roof", "outside: repair driveway"));
+}
+
+TEST(NotesWalk, ARoomByWhoseItIs) {
+    EXPECT_THAT(itemsOf("Den first. The girls' room. Carpet goes."),
+                ElementsAre("girls' room: remove carpet"));
+}
+
+TEST(NotesWalk, WhichOfSeveralSaidAfter) {
+    EXPECT_THAT(itemsOf("Hall first. Then the bedroom at the front. Carpet goes."),
+                ElementsAre("front bedroom: remove carpet"));
+}
+
+TEST(NotesWalk, AStoreyBesideARoom) {
+    EXPECT_THAT(itemsOf("Bath, upstairs\nToilet runs, rebuild the tank.\n"),
+                ElementsAre("upstairs bath: repair toilet"));
+}
+
+TEST(NotesWalk, TheSameRoomOnceMore) {
+    EXPECT_THAT(itemsOf("Hall bath is the only full bath. New toilet."),
+                ElementsAre("hall bath: replace toilet"));
+}
+
+TEST(NotesWalk, TheEndOfTheHallIsNoTreatment) {
+    EXPECT_THAT(itemsOf("Den. New window. At the end of the hall is the big bedroom. Carpet goes."),
+                ElementsAre("den: replace windows", "big bedroom: remove carpet"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

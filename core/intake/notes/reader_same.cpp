@@ -1,0 +1,235 @@
+// The part of the reader that holds on to what was said before: "same in here", "the door" just
+// spoken of.
+#include <algorithm>
+
+#include "core/intake/notes/reader.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+bool isMark(const Token& token, std::string_view marks) {
+    return token.kind == TokenKind::Mark && marks.find(token.mark) != std::string_view::npos;
+}
+
+std::string singular(const std::string& name) {
+    return name.ends_with('s') && !name.ends_with("ss") ? name.substr(0, name.size() - 1) : name;
+}
+
+// Whether an object is one of those named, or of their family.
+bool isOneOf(const std::vector<std::uint32_t>& named, std::uint32_t object) {
+    return std::any_of(named.begin(), named.end(), [&](std::uint32_t one) {
+        const std::string& family = tables().objects[one].family;
+        return one == object || (!family.empty() && family == tables().objects[object].family);
+    });
+}
+
+}  // namespace
+
+// "BED 2: same, 10 m2": a plain "same" at the start of a clause.
+void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
+    static const WordId kSame = tables().id("same");
+    const bool opens =
+        begin < sentence.tokens.size() && kSame != kUnknown &&
+        sentence.tokens[begin].word == kSame &&
+        (begin + 1 == sentence.tokens.size() || sentence.tokens[begin + 1].kind == TokenKind::Mark);
+    // "is to have the same carpet": what was said of the carpet before.
+    std::size_t at = begin;
+    for (const ObjectSpot& object : spots.objects) {
+        const std::size_t before = object.span.begin;
+        const bool same = before > 0 && kSame != kUnknown && !object.material &&
+                          sentence.tokens[before - 1].word == kSame;
+        if (same && at == begin && !opens) {
+            at = before - 1;
+        }
+    }
+    if ((opens || at != begin) && !spots.has(Cue::Same)) {
+        spots.cues.push_back({{at, at + 1}, Cue::Same});
+        std::stable_sort(
+            spots.cues.begin(), spots.cues.end(),
+            [](const CueSpot& a, const CueSpot& b) { return a.span.begin < b.span.begin; });
+    }
+}
+
+// "Same again, paint and carpet": after the comma it is said what, and nothing else is meant.
+bool Reader::saysWhatAgain(const Sentence& sentence, const Spots& spots, const Span& cue) {
+    constexpr std::size_t kLeast = 2;
+    if (cue.end >= sentence.tokens.size() || !isMark(sentence.tokens[cue.end], ",:-")) {
+        return false;
+    }
+    std::size_t said = 0;
+    for (const ObjectSpot& object : spots.objects) {
+        said += object.span.begin > cue.end ? 1 : 0;
+    }
+    bool orders = false;
+    for (const ActSpot& act : spots.acts) {
+        const bool own = act.span.begin > cue.end && tables().acts[act.row].object != kNone;
+        said += own ? 1 : 0;
+        orders = orders || own;
+    }
+    return said >= kLeast && orders;
+}
+
+// "Same in here", "same floor", "ditto": what was said of the space before holds here too.
+void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
+    hearSame(sentence, spots, begin);
+    // "Same in all three, paint and new carpet": it is said what.
+    const bool said = spots.has(Cue::Rooms) &&
+                      std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+                          return tables().acts[act.row].weight > 1;
+                      });
+    if (said) {
+        return;
+    }
+    if (!spots.has(Cue::Same) || walk_.current().empty() || isDead(sentence, spots, 0, 3)) {
+        return;
+    }
+    const Span cue = std::find_if(spots.cues.begin(), spots.cues.end(), [](const CueSpot& spot) {
+                         return spot.cue == Cue::Same;
+                     })->span;
+    if (saysWhatAgain(sentence, spots, cue)) {
+        return;
+    }
+    // Named objects narrow what is copied.
+    std::vector<std::uint32_t> named;
+    for (const ObjectSpot& object : spots.objects) {
+        if (object.span.begin <= cue.end + 4) {
+            named.push_back(object.object);
+        }
+    }
+    const std::string here = walk_.current().front();
+    const std::string from = sameAs(spots, cue.end, here, named);
+    // They have had their say.
+    std::erase_if(spots.objects, [&](const ObjectSpot& object) {
+        return object.span.begin <= cue.end + 4 && object.span.end > cue.begin;
+    });
+    copySame(sentence, from, here, named);
+}
+
+// Where it was said that is meant: a space named after the word, else the one before this.
+std::string Reader::sameAs(const Spots& spots, std::size_t after, const std::string& here,
+                           const std::vector<std::uint32_t>& named) const {
+    std::string from = walk_.before(here);
+    for (const SpaceSpot& space : spots.spaces) {
+        if (space.span.begin >= after && space.key != here && walk_.find(space.key) != nullptr) {
+            from = space.key;
+        }
+    }
+    // "Carpet again, same treatment": where it was last spoken of.
+    const bool holds = std::any_of(found_.begin(), found_.end(), [&](const Found& found) {
+        return found.place == from && found.weight > 1 && isOneOf(named, found.object);
+    });
+    if (!named.empty() && !holds) {
+        for (std::size_t i = found_.size(); i-- > 0;) {
+            if (found_[i].place != here && found_[i].weight > 1 &&
+                isOneOf(named, found_[i].object)) {
+                return found_[i].place;
+            }
+        }
+    }
+    return from;
+}
+
+void Reader::copySame(const Sentence& sentence, const std::string& from, const std::string& here,
+                      const std::vector<std::uint32_t>& named) {
+    const std::size_t saidBefore = found_.size();
+    for (std::size_t k = 0; k < saidBefore && found_.size() < kMostItems; ++k) {
+        if (found_[k].place != from || found_[k].weight <= 1 ||
+            !(named.empty() || isOneOf(named, found_[k].object))) {
+            continue;
+        }
+        Found copy = found_[k];
+        copy.place = here;
+        copy.item.source = {sourceOf(sentence), sentence.line, 60};
+        copy.item.quantity.reset();
+        copy.item.cost.reset();
+        found_.push_back(std::move(copy));
+    }
+}
+
+// "Cabinets are solid, doors get painted": the doors of the cabinets.
+bool Reader::recallPart(const Spots& spots, ObjectSpot& spot) const {
+    constexpr std::size_t kFresh = 3;
+    for (const KindRow& kind : tables().kinds) {
+        if (kind.whole == kNone || kind.general != spot.object) {
+            continue;
+        }
+        const bool here =
+            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
+                return other.object == kind.whole && other.span.end <= spot.span.begin;
+            });
+        const auto last =
+            recent_.begin() + static_cast<std::ptrdiff_t>(std::min(kFresh, recent_.size()));
+        if (here || std::find(recent_.begin(), last, kind.whole) != last) {
+            spot.object = kind.object;
+            return true;
+        }
+    }
+    return false;
+}
+
+// "The porch floor has a soft board. Replace the board.": the boards of what was just spoken of;
+// kNone where that has none.
+std::uint32_t Reader::boardsOf(const Sentence& sentence, const Spots& spots,
+                               const ObjectSpot& spot) const {
+    static const std::vector<std::uint32_t> kWholes = {
+        tables().objectNamed("porch floor"), tables().objectNamed("deck boards"),
+        tables().objectNamed("fence"), tables().objectNamed("siding")};
+    static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
+    const std::string word = plainWord(sentence.tokens[spot.span.begin].text);
+    if (spot.object != kWoodFloor || (word != "board" && word != "boards")) {
+        return kNone;
+    }
+    constexpr std::size_t kFresh = 2;
+    std::vector<std::uint32_t> named;
+    for (const ObjectSpot& other : spots.objects) {
+        if (other.span.end <= spot.span.begin) {
+            named.insert(named.begin(), other.object);
+        }
+    }
+    for (std::size_t i = 0; i < recent_.size() && i < kFresh; ++i) {
+        named.push_back(recent_[i]);
+    }
+    for (const std::uint32_t one : named) {
+        if (std::find(kWholes.begin(), kWholes.end(), one) != kWholes.end()) {
+            return one;
+        }
+    }
+    return kNone;
+}
+
+// "The door" is the patio door just spoken of.
+void Reader::recall(const Sentence& sentence, Spots& spots) const {
+    for (ObjectSpot& spot : spots.objects) {
+        if (spot.span.end != spot.span.begin + 1 || recallPart(spots, spot)) {
+            continue;
+        }
+        if (const std::uint32_t whole = boardsOf(sentence, spots, spot); whole != kNone) {
+            spot.object = whole;
+            continue;
+        }
+        const std::string& plain = tables().objects[spot.object].name;
+        const std::string head = plain.substr(plain.rfind(' ') + 1);
+        // "The up and over door is bent, new door": what the sentence named before comes first.
+        std::vector<std::uint32_t> named;
+        for (const ObjectSpot& other : spots.objects) {
+            if (other.span.end <= spot.span.begin && !other.material) {
+                named.insert(named.begin(), other.object);
+            }
+        }
+        named.insert(named.end(), recent_.begin(), recent_.end());
+        for (const std::uint32_t recent : named) {
+            const std::string& name = tables().objects[recent].name;
+            const bool place =
+                tables().objects[recent].place == tables().objects[spot.object].place ||
+                tables().objects[recent].place == Place::Anywhere;
+            const bool narrower = singular(name).ends_with(" " + singular(head)) && place;
+            if (narrower && recent != spot.object) {
+                spot.object = recent;
+                break;
+            }
+        }
+    }
+}
+
+}  // namespace ledgerboard::intake
