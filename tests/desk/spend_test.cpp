@@ -1,9 +1,13 @@
 // Protects the page Spend: entries by real keys, kept as one and undone; a said amount is corrected
 // by a row in place of the old one; what a phone began is completed; lines of the bank are filed,
 // made new rows or left out, each undone; rules are listed and dropped.
+#include <QBuffer>
+#include <QImage>
+
 #include "core/compute/as_of.h"
 #include "core/intake/bank/bring_bank.h"
 #include "core/intake/bank/settle_line.h"
+#include "core/store/photos.h"
 
 #include "tests/desk/desk_test.h"
 
@@ -239,6 +243,60 @@ TEST_F(SpendTest, ALineBecomesANewRow) {
     EXPECT_TRUE(intake::waitingLines(rows()).empty());
     undo();
     EXPECT_EQ(intake::waitingLines(rows()).size(), 1u);
+}
+
+// As a phone leaves it: a receipt with a picture and no amount.
+TEST_F(SpendTest, ThePictureOfAReceiptStandsBesideItsFields) {
+    book_ = demo();
+    {
+        QImage image(60, 90, QImage::Format_RGB32);
+        image.fill(Qt::white);
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        ASSERT_TRUE(buffer.open(QIODevice::WriteOnly));
+        ASSERT_TRUE(image.save(&buffer, "JPG"));
+        const auto digest = store::Photos(book_).keep(bytes.toStdString());
+        ASSERT_TRUE(digest.ok());
+        auto book = store::Book::open(book_, ledgerboard::tests::fixedChance(5));
+        ASSERT_TRUE(book.ok());
+        model::Photo photo;
+        photo.id = book.value().newId<model::Kind::Photo>(noonOnThatFriday());
+        photo.job = book.value().rows<model::Job>().value().front().id;
+        photo.purpose = model::Purpose::Receipt;
+        photo.digest = digest.value();
+        model::Spend receipt;
+        receipt.id = book.value().newId<model::Kind::Spend>(noonOnThatFriday());
+        receipt.job = photo.job;
+        receipt.type = model::SpendKind::Receipt;
+        receipt.spentOn = may(22);
+        receipt.payee = "Paper shop";
+        receipt.photo = photo.id;
+        store::Action action("receipt");
+        action.add(photo);
+        action.add(receipt);
+        ASSERT_TRUE(book.value().commit(action, noonOnThatFriday()).ok());
+    }
+    Hand& hand = open(book_);
+    hand.key(Qt::Key_7, Qt::ControlModifier);
+    hand.type("paper shop");
+    EXPECT_TRUE(hand.says("Begun with a picture; enter its amount"));
+    hand.key(Qt::Key_I, Qt::ControlModifier);
+    EXPECT_EQ(hand.all("paperPicture").size(), 1u);
+    // Two facts one after the other: the fields stay open on the row in its place.
+    hand.keys(Qt::Key_Down, 3);
+    hand.type("12.50");
+    hand.key(Qt::Key_Return);
+    hand.keys(Qt::Key_Up, 3);
+    hand.key(Qt::Key_Return);
+    hand.type("2026-05-21");
+    hand.key(Qt::Key_Return);
+    EXPECT_EQ(hand.all("paperPicture").size(), 1u);
+    const auto made = of("Paper shop", 1'250);
+    ASSERT_EQ(made.size(), 1u);
+    EXPECT_EQ(made[0].spentOn, may(21));
+    undo();
+    undo();
+    EXPECT_TRUE(of("Paper shop", 1'250).empty());
 }
 
 TEST_F(SpendTest, PapersAreTickedAsSeen) {

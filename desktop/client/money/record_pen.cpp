@@ -48,7 +48,7 @@ QString storedWord(const model::Field& field, const QString& typed) {
     const QString wanted = typed.toCaseFolded();
     QStringList begun;
     for (const auto& word : field.words) {
-        const QString stored = Said::text(word);
+        QString stored = Said::text(word);
         const QString shown = FieldWords::word(word).toCaseFolded();
         if (stored.isEmpty()) {
             continue;

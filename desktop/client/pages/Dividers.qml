@@ -14,6 +14,10 @@ Rectangle {
         day.edit();
     }
 
+    // All of them stand above the foot, however low the window.
+    readonly property int step: Math.max(Theme.gap(8), Math.min(Theme.gap(11),
+        (height - Theme.gap(5) - gap.y - gap.height - foot.implicitHeight - Theme.gap(7)) / Desk.dividers.length))
+
     color: Theme.plaster
 
     Rectangle {
@@ -46,7 +50,7 @@ Rectangle {
             onClicked: dividers.turned("jobs")
         }
 
-        Item { width: 1; height: Theme.gap(3) }
+        Item { id: gap; width: 1; height: Theme.gap(3) }
 
         Repeater {
             model: Desk.dividers
@@ -59,8 +63,8 @@ Rectangle {
 
                 objectName: "divider-" + modelData.key
                 width: dividers.width
-                height: Theme.gap(11)
-                reach: Theme.gap(11)
+                height: dividers.step
+                reach: dividers.step
                 text: modelData.name
                 Accessible.description: modelData.shortcut
                 onClicked: dividers.turned(modelData.key)
@@ -121,6 +125,7 @@ Rectangle {
     }
 
     Column {
+        id: foot
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom; bottomMargin: Theme.gap(4) }
         leftPadding: Theme.edge
         rightPadding: Theme.gap(3)
