@@ -50,7 +50,8 @@ constexpr Page kPages[] = {
     {"deal", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Deal"), "Ctrl+9"},
     {"punch", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Punch list"), "Alt+1"},
     {"closing", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Closing"), "Alt+2"},
-    {"prices", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Price book"), "Alt+3"}};
+    {"prices", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Price book"), "Alt+3"},
+    {"devices", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Devices"), "Alt+4"}};
 
 // Where the book's own words speak of the command line, those of the pages.
 QString whyNot(const std::string& path, const QString& said) {

@@ -445,13 +445,6 @@
 <context>
     <name>ledgerboard::desk::PunchSheet</name>
     <message numerus="yes">
-        <source>%n open</source>
-        <translation>
-            <numerusform>%n open</numerusform>
-            <numerusform>%n open</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n late</source>
         <translation>
             <numerusform>%n late</numerusform>
@@ -463,6 +456,13 @@
         <translation>
             <numerusform>%n without a cost</numerusform>
             <numerusform>%n without a cost</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to put right</source>
+        <translation>
+            <numerusform>%n to put right</numerusform>
+            <numerusform>%n to put right</numerusform>
         </translation>
     </message>
 </context>

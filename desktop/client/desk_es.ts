@@ -298,6 +298,101 @@
     </message>
 </context>
 <context>
+    <name>DevicesPage</name>
+    <message>
+        <source>Devices</source>
+        <translation>Aparatos</translation>
+    </message>
+    <message>
+        <source>The peer</source>
+        <translation>El punto de encuentro</translation>
+    </message>
+    <message>
+        <source>Stop the peer here</source>
+        <translation>Parar aquí el punto de encuentro</translation>
+    </message>
+    <message>
+        <source>Start the peer here</source>
+        <translation>Arrancar aquí el punto de encuentro</translation>
+    </message>
+    <message>
+        <source>Meet it now</source>
+        <translation>Encontrarse ahora</translation>
+    </message>
+    <message>
+        <source>Who has what</source>
+        <translation>Quién tiene qué</translation>
+    </message>
+    <message>
+        <source> (this one)</source>
+        <translation> (este)</translation>
+    </message>
+    <message>
+        <source>Yes, shut it out: its copy is wiped when it next calls</source>
+        <translation>Sí, excluirlo: su copia se borra cuando vuelva a llamar</translation>
+    </message>
+    <message>
+        <source>Shut the device in hand out</source>
+        <translation>Excluir el aparato en la mano</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Supr</translation>
+    </message>
+    <message>
+        <source>Two values for one thing</source>
+        <translation>Dos valores para una cosa</translation>
+    </message>
+    <message>
+        <source>No two devices changed one thing apart from each other.</source>
+        <translation>No hay dos aparatos que cambiaran una cosa por separado.</translation>
+    </message>
+    <message>
+        <source>; it stands meanwhile</source>
+        <translation>; vale mientras tanto</translation>
+    </message>
+    <message>
+        <source>This is right</source>
+        <translation>Este es el correcto</translation>
+    </message>
+    <message>
+        <source>A way in</source>
+        <translation>Una entrada</translation>
+    </message>
+    <message>
+        <source>Other devices come in through a peer: start one first.</source>
+        <translation>Otros aparatos entran por un punto de encuentro: arranque primero uno.</translation>
+    </message>
+    <message>
+        <source>An owner sees everything. A crew lead sees that crew’s work, and no money. A viewer sees progress, draws and the photos meant for the lender.</source>
+        <translation>Un dueño lo ve todo. Un jefe de cuadrilla ve el trabajo de esa cuadrilla, y nada de dinero. Un observador ve el avance, los desembolsos y las fotos para el prestamista.</translation>
+    </message>
+    <message>
+        <source>Who it is, where the book does not know it</source>
+        <translation>Quién es, si el libro no lo sabe</translation>
+    </message>
+    <message>
+        <source>Open a way in</source>
+        <translation>Abrir una entrada</translation>
+    </message>
+    <message>
+        <source>The way in as a picture for a phone</source>
+        <translation>La entrada como dibujo para un teléfono</translation>
+    </message>
+    <message>
+        <source>Typed: address %1, code %2</source>
+        <translation>Escrito: dirección %1, código %2</translation>
+    </message>
+    <message>
+        <source>Set aside</source>
+        <translation>Apartado</translation>
+    </message>
+    <message>
+        <source>Nothing was set aside: every device wrote only what it may.</source>
+        <translation>No se apartó nada: cada aparato escribió solo lo que puede.</translation>
+    </message>
+</context>
+<context>
     <name>Dividers</name>
     <message>
         <source>All jobs</source>
@@ -376,7 +471,7 @@
     </message>
     <message>
         <source>The lender pays out by lines: carpentry, plumbing and so on, each with its amount and the share lent. Items of the scope point at a line by their field “Lender line”. The loan itself is entered with: ledgerboard set job “Work loan” 80000</source>
-        <translation>El prestamista paga por renglones: carpintería, plomería, etc., cada uno con su importe y la parte prestada. Las partidas señalan un renglón con su campo «Lender line». El préstamo mismo se anota con: ledgerboard set job "Work loan" 80000</translation>
+        <translation>El prestamista paga por renglones: carpintería, plomería, etc., cada uno con su importe y la parte prestada. Las partidas señalan un renglón con su campo «Lender line». El préstamo mismo se anota con: ledgerboard set job &quot;Work loan&quot; 80000</translation>
     </message>
     <message>
         <source>The first line</source>
@@ -1266,6 +1361,30 @@
         <source>the request to the lender (PDF)</source>
         <translation>la solicitud al prestamista (PDF)</translation>
     </message>
+    <message>
+        <source>another device</source>
+        <translation>otro aparato</translation>
+    </message>
+    <message>
+        <source>starts or stops the peer on this computer</source>
+        <translation>arranca o para el punto de encuentro en este ordenador</translation>
+    </message>
+    <message>
+        <source>meets the peer now</source>
+        <translation>se encuentra ahora con el punto de encuentro</translation>
+    </message>
+    <message>
+        <source>opens a way in for another device</source>
+        <translation>abre una entrada para otro aparato</translation>
+    </message>
+    <message>
+        <source>shuts the device in hand out; twice, to be sure</source>
+        <translation>excluye el aparato en la mano; dos veces, para estar seguro</translation>
+    </message>
+    <message>
+        <source>puts the way in away</source>
+        <translation>guarda la entrada</translation>
+    </message>
 </context>
 <context>
     <name>NewJob</name>
@@ -1343,53 +1462,6 @@
     <message>
         <source>Week to</source>
         <translation>Semana al</translation>
-    </message>
-</context>
-<context>
-    <name>PriceSheet</name>
-    <message>
-        <source>Object</source>
-        <translation>Objeto</translation>
-    </message>
-    <message>
-        <source>Treatment</source>
-        <translation>Tratamiento</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Unidad</translation>
-    </message>
-    <message>
-        <source>Material</source>
-        <translation>Material</translation>
-    </message>
-    <message>
-        <source>Labour</source>
-        <translation>Mano de obra</translation>
-    </message>
-    <message>
-        <source>Low</source>
-        <translation>Bajo</translation>
-    </message>
-    <message>
-        <source>High</source>
-        <translation>Alto</translation>
-    </message>
-    <message>
-        <source>Waste</source>
-        <translation>Merma</translation>
-    </message>
-    <message>
-        <source>Source</source>
-        <translation>Fuente</translation>
-    </message>
-    <message>
-        <source>As of</source>
-        <translation>De fecha</translation>
-    </message>
-    <message>
-        <source>Used</source>
-        <translation>Usado</translation>
     </message>
 </context>
 <context>
@@ -3846,6 +3918,133 @@
         <source>Closing</source>
         <translation>Cierre</translation>
     </message>
+    <message>
+        <source>Devices</source>
+        <translation>Aparatos</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::DevicesView</name>
+    <message>
+        <source>Asking the peer…</source>
+        <translation>Preguntando al punto de encuentro…</translation>
+    </message>
+    <message>
+        <source>This book has met no peer yet: start one here.</source>
+        <translation>Este libro aún no tiene punto de encuentro: arranque uno aquí.</translation>
+    </message>
+    <message>
+        <source>Meeting the peer…</source>
+        <translation>Encontrándose…</translation>
+    </message>
+    <message>
+        <source>Met the peer: %1 sent, %2 received.</source>
+        <translation>Encuentro hecho: %1 enviados, %2 recibidos.</translation>
+    </message>
+    <message>
+        <source>This book meets the peer at %1, which runs elsewhere.</source>
+        <translation>Este libro se encuentra en %1, que corre en otro sitio.</translation>
+    </message>
+    <message>
+        <source>The peer runs and has this book.</source>
+        <translation>El punto de encuentro corre y tiene este libro.</translation>
+    </message>
+    <message>
+        <source>a device of your own</source>
+        <translation>un aparato propio</translation>
+    </message>
+    <message>
+        <source>the lead of %1</source>
+        <translation>el jefe de %1</translation>
+    </message>
+    <message>
+        <source>a viewer of %1, as for the lender</source>
+        <translation>un observador de %1, como para el prestamista</translation>
+    </message>
+    <message>
+        <source>Asking the peer for a way in…</source>
+        <translation>Pidiendo una entrada…</translation>
+    </message>
+    <message>
+        <source>For %1, within ten minutes. Show it to nobody else.</source>
+        <translation>Para %1, en diez minutos. No se la enseñe a nadie más.</translation>
+    </message>
+    <message>
+        <source>That device is shut out already.</source>
+        <translation>Ese aparato ya está excluido.</translation>
+    </message>
+    <message>
+        <source>Telling the peer…</source>
+        <translation>Avisando al punto de encuentro…</translation>
+    </message>
+    <message>
+        <source>Shut out: %1. Its copy is wiped when it next calls.</source>
+        <translation>Excluido: %1. Su copia se borra cuando vuelva a llamar.</translation>
+    </message>
+    <message>
+        <source>%1 is shut out here; the next meeting tells the peer.</source>
+        <translation>%1 está excluido aquí; el próximo encuentro lo avisa.</translation>
+    </message>
+    <message>
+        <source>%1 is %2</source>
+        <translation>%1 es %2</translation>
+    </message>
+    <message>
+        <source>This book meets the peer at %1.</source>
+        <translation>Este libro se encuentra en %1.</translation>
+    </message>
+    <message>
+        <source>This book has met no peer yet. A peer keeps a whole copy of it, and phones meet through it. It can run on this computer, while this program is open.</source>
+        <translation>Este libro aún no tiene punto de encuentro. Guarda una copia entera, y los teléfonos se encuentran en él. Puede correr en este ordenador mientras este programa esté abierto.</translation>
+    </message>
+    <message>
+        <source>The peer runs on this computer.</source>
+        <translation>El punto de encuentro corre en este ordenador.</translation>
+    </message>
+    <message>
+        <source>It does not run on this computer now.</source>
+        <translation>Ahora no corre en este ordenador.</translation>
+    </message>
+    <message>
+        <source>It runs elsewhere.</source>
+        <translation>Corre en otro sitio.</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nunca</translation>
+    </message>
+    <message>
+        <source>a device without a name</source>
+        <translation>un aparato sin nombre</translation>
+    </message>
+    <message>
+        <source>shut out</source>
+        <translation>excluido</translation>
+    </message>
+    <message>
+        <source>owner</source>
+        <translation>dueño</translation>
+    </message>
+    <message>
+        <source>crew lead</source>
+        <translation>jefe de cuadrilla</translation>
+    </message>
+    <message>
+        <source>viewer</source>
+        <translation>observador</translation>
+    </message>
+    <message>
+        <source>This is what the book knows; when each last met the peer, the peer would say: %1</source>
+        <translation>Esto es lo que sabe el libro; cuándo se encontró cada uno lo diría el punto de encuentro: %1</translation>
+    </message>
+    <message>
+        <source>(a newer field)</source>
+        <translation>(un campo más nuevo)</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::DrawSheet</name>
@@ -4300,6 +4499,17 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::PeerRun</name>
+    <message>
+        <source>The program %1 could not be started: %2.</source>
+        <translation>No se pudo arrancar el programa %1: %2.</translation>
+    </message>
+    <message>
+        <source>The peer ended by itself: %1</source>
+        <translation>El punto de encuentro terminó solo: %1</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::PhotoSheet</name>
     <message>
         <source>For the lender</source>
@@ -4388,6 +4598,50 @@
         <source>Nobody said where this price came from.</source>
         <translation>Nadie dijo de dónde salió este precio.</translation>
     </message>
+    <message>
+        <source>Object</source>
+        <translation>Objeto</translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation>Tratamiento</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>Low</source>
+        <translation>Bajo</translation>
+    </message>
+    <message>
+        <source>High</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Waste</source>
+        <translation>Merma</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>As of</source>
+        <translation>De fecha</translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation>Usado</translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::PunchSheet</name>
@@ -4456,22 +4710,11 @@
         <translation>abierto</translation>
     </message>
     <message numerus="yes">
-        <source>%n open</source>
-        <translation>
-            <numerusform>%n abierta</numerusform>
-            <numerusform>%n abiertas</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n late</source>
         <translation>
             <numerusform>%n con retraso</numerusform>
             <numerusform>%n con retraso</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>%1 to put right</source>
-        <translation>%1 para rematar</translation>
     </message>
     <message numerus="yes">
         <source>%n without a cost</source>
@@ -4551,6 +4794,17 @@
     <message>
         <source>after</source>
         <translation>después</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to put right</source>
+        <translation>
+            <numerusform>%n por rematar</numerusform>
+            <numerusform>%n por rematar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of cost</source>
+        <translation>%1 de coste</translation>
     </message>
 </context>
 <context>
@@ -5039,7 +5293,7 @@
     </message>
     <message>
         <source>MMMM yyyy</source>
-        <translation>MMMM 'de' yyyy</translation>
+        <translation>MMMM &apos;de&apos; yyyy</translation>
     </message>
     <message numerus="yes">
         <source>%n item(s)</source>

@@ -6,6 +6,7 @@
 
 #include <QCommandLineParser>
 #include <QDir>
+#include <QFileInfo>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
 #include <QStandardPaths>
@@ -45,6 +46,13 @@ int main(int argc, char** argv) {
     surroundings.settingsFile = QDir(folder).filePath(QStringLiteral("desk.ini"));
     surroundings.bookFolder = folder;
     surroundings.timeZone = QString::fromUtf8(QTimeZone::systemTimeZoneId());
+
+    // The peer's program stands beside this one, or wherever programs are found.
+    const QString peer =
+        QDir(QCoreApplication::applicationDirPath()).filePath(surroundings.peerProgram);
+    if (QFileInfo::exists(peer)) {
+        surroundings.peerProgram = peer;
+    }
 
     desk::Preferences preferences(surroundings.settingsFile);
     desk::Desk desk(surroundings);

@@ -18,17 +18,28 @@ constexpr int kUsed = 10;
 constexpr std::size_t kMostNames = 8;
 
 std::vector<RecordColumn> priceColumns() {
-    return {{PriceSheet::tr("Object"), f::Price::object, 0, false},
-            {PriceSheet::tr("Treatment"), f::Price::treatment, 84, false},
-            {PriceSheet::tr("Unit"), f::Price::unit, 60, false},
-            {PriceSheet::tr("Material"), f::Price::material, 84, true},
-            {PriceSheet::tr("Labour"), f::Price::labour, 84, true},
-            {PriceSheet::tr("Low"), f::Price::low, 80, true},
-            {PriceSheet::tr("High"), f::Price::high, 84, true},
-            {PriceSheet::tr("Waste"), f::Price::waste, 54, true},
-            {PriceSheet::tr("Source"), f::Price::source, 124, false},
-            {PriceSheet::tr("As of"), f::Price::asOf, 118, false},
-            {PriceSheet::tr("Used"), 0, 50, true}};
+    const auto said = [](const char* title) { return PriceSheet::tr(title); };
+    return {
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Object")), f::Price::object, 0,
+         false},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Treatment")), f::Price::treatment,
+         84, false},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Unit")), f::Price::unit, 60,
+         false},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Material")), f::Price::material,
+         84, true},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Labour")), f::Price::labour, 84,
+         true},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Low")), f::Price::low, 80, true},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "High")), f::Price::high, 88,
+         true},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Waste")), f::Price::waste, 54,
+         true},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Source")), f::Price::source, 124,
+         false},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "As of")), f::Price::asOf, 128,
+         false},
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Used")), 0, 50, true}};
 }
 
 const model::Price* priceIn(const JobNow& now, const model::RawId& id) {

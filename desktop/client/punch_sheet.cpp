@@ -126,11 +126,11 @@ QString PunchSheet::sumText() const {
     if (now() == nullptr) {
         return {};
     }
-    QString text = tr("%n open", nullptr, static_cast<int>(list_.open));
+    QString text = tr("%n to put right", nullptr, static_cast<int>(list_.open));
     if (list_.late > 0) {
         text += QStringLiteral(", ") + tr("%n late", nullptr, static_cast<int>(list_.late));
     }
-    text += QStringLiteral("; ") + tr("%1 to put right").arg(Said::money(list_.cost));
+    text += QStringLiteral("; ") + tr("%1 of cost").arg(Said::money(list_.cost));
     if (list_.withoutCost > 0) {
         text += QStringLiteral(", ") +
                 tr("%n without a cost", nullptr, static_cast<int>(list_.withoutCost));

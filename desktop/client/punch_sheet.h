@@ -45,7 +45,7 @@ class PunchSheet : public RecordSheet {
     [[nodiscard]] bool openOnly() const { return openOnly_; }
 
     [[nodiscard]] QString groupText() const;
-    // "26 open, 2 late; 320 to put right, 24 without a cost".
+    // "26 to put right, 2 late; 320 of cost, 24 without a cost".
     [[nodiscard]] QString sumText() const;
     [[nodiscard]] QString itemText() const override;
     // Names of the crew and the space in hand, for a new one beside it.

@@ -274,6 +274,11 @@ const std::vector<Scene>& scenes() {
              hand.key(Qt::Key_R, Qt::ControlModifier);
              hand.type(QStringLiteral("still loose at the top"));
          }},
+        {"devices",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_4, Qt::AltModifier);
+         }},
         {"prices",
          [](Hand& hand) {
              openHouse(hand);

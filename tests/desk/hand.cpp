@@ -66,6 +66,10 @@ Hand::Hand(const Laid& laid) {
     };
     surroundings.settingsFile =
         laid.settings.isEmpty() ? folder_.filePath(QStringLiteral("desk.ini")) : laid.settings;
+    surroundings.peerProgram =
+        laid.peerProgram.isEmpty() ? QStringLiteral("no-such-program") : laid.peerProgram;
+    surroundings.peerAddress = QStringLiteral("127.0.0.1");
+    surroundings.peerPort = laid.peerPort;
     surroundings.bookFolder = folder_.filePath(QStringLiteral("books"));
     surroundings.timeZone = QStringLiteral("America/Chicago");
     preferences_ = std::make_unique<desk::Preferences>(surroundings.settingsFile);

@@ -25,8 +25,10 @@ struct Laid {
     QString book;  // to open; "" for none
     QString asOf;  // day to look at; "" for today
     unsigned chance = 20260522;
-    bool waits = true;  // until everything stands; else only for the first frame
-    QString settings;   // a settings file to go on with; "" for a new one
+    bool waits = true;    // until everything stands; else only for the first frame
+    QString peerProgram;  // for a peer on this machine, on loopback
+    int peerPort = 0;
+    QString settings;  // a settings file to go on with; "" for a new one
 };
 
 class Hand {

@@ -61,7 +61,7 @@ TEST_F(PeopleTest, ThePunchListIsTheCommandLines) {
     Hand& hand = openPunch();
     const json punch = asked({"punch"});
     const QString sum = hand.said("punchSum").value(0);
-    EXPECT_TRUE(sum.startsWith(QStringLiteral("%1 open").arg(punch["open"].get<int>())))
+    EXPECT_TRUE(sum.startsWith(QStringLiteral("%1 to put right").arg(punch["open"].get<int>())))
         << sum.toStdString();
     model::Money cost;
     int without = 0;
@@ -72,7 +72,7 @@ TEST_F(PeopleTest, ThePunchListIsTheCommandLines) {
             cost += model::Money::parse(item["cost"].get<std::string>()).value();
         }
     }
-    EXPECT_TRUE(sum.contains(wholeOf(cost.toString()) + QStringLiteral(" to put right")))
+    EXPECT_TRUE(sum.contains(wholeOf(cost.toString()) + QStringLiteral(" of cost")))
         << sum.toStdString();
     EXPECT_TRUE(sum.contains(QStringLiteral("%1 without a cost").arg(without)));
     for (const auto& back : punch["charge_backs"]) {

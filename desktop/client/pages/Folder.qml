@@ -78,6 +78,7 @@ FocusScope {
                          : Desk.page === "alternates" ? alternatesPage
                          : Desk.page === "punch" ? punchPage
                          : Desk.page === "prices" ? pricesPage
+                         : Desk.page === "devices" ? devicesPage
                          : Desk.page === "schedule" ? schedulePage
                          : Desk.page === "scope" ? scopePage : jobsPage
         onLoaded: item.forceActiveFocus()
@@ -169,6 +170,12 @@ FocusScope {
             objectName: "alternatesPage"
             onPageAsked: key => folder.turnTo(key)
         }
+    }
+
+    Component {
+        id: devicesPage
+
+        DevicesPage { objectName: "devicesPage" }
     }
 
     Component {

@@ -65,6 +65,14 @@ FocusScope {
             ["Ctrl+E", qsTr("asks for the change order a decision wants")],
             ["T", qsTr("the table behind the picture, and back")]
         ],
+        devices: [
+            ["\u2191 \u2193", qsTr("another device")],
+            ["Ctrl+S", qsTr("starts or stops the peer on this computer")],
+            ["Ctrl+M", qsTr("meets the peer now")],
+            ["Ctrl+N", qsTr("opens a way in for another device")],
+            ["Del", qsTr("shuts the device in hand out; twice, to be sure")],
+            ["Esc", qsTr("puts the way in away")]
+        ],
         prices: [
             ["\u2190 \u2191 \u2192 \u2193", qsTr("another cell; with Shift, several rows")],
             ["Enter, F2", qsTr("edits the cell; Enter keeps, Esc leaves it")],
