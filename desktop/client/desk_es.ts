@@ -153,6 +153,211 @@
     </message>
 </context>
 <context>
+    <name>ClosingWords</name>
+    <message>
+        <source>its work finished</source>
+        <translation>su trabajo terminado</translation>
+    </message>
+    <message>
+        <source>its punch items looked at</source>
+        <translation>sus remates revisados</translation>
+    </message>
+    <message>
+        <source>its final inspections passed</source>
+        <translation>sus inspecciones finales aprobadas</translation>
+    </message>
+    <message>
+        <source>its debris gone</source>
+        <translation>sus escombros retirados</translation>
+    </message>
+    <message>
+        <source>its work accepted</source>
+        <translation>su trabajo aceptado</translation>
+    </message>
+    <message>
+        <source>its last bill agreed</source>
+        <translation>su última factura acordada</translation>
+    </message>
+    <message>
+        <source>its final waiver, conditional</source>
+        <translation>su renuncia final, condicional</translation>
+    </message>
+    <message>
+        <source>the last payment, retainage with it</source>
+        <translation>el último pago, con la retención</translation>
+    </message>
+    <message>
+        <source>its final waiver, unconditional</source>
+        <translation>su renuncia final, incondicional</translation>
+    </message>
+    <message>
+        <source>warranty papers</source>
+        <translation>papeles de garantía</translation>
+    </message>
+    <message>
+        <source>no scope item is under it: is it done?</source>
+        <translation>no tiene partidas: ¿está hecho?</translation>
+    </message>
+    <message>
+        <source>none is open</source>
+        <translation>ninguno abierto</translation>
+    </message>
+    <message>
+        <source>none is entered for it: did it need one?</source>
+        <translation>no hay ninguna anotada: ¿la necesitaba?</translation>
+    </message>
+    <message>
+        <source>have you seen the place swept?</source>
+        <translation>¿vio el lugar barrido?</translation>
+    </message>
+    <message>
+        <source>only after the money has cleared; from its suppliers too</source>
+        <translation>solo cuando el dinero se haya cobrado; también de sus proveedores</translation>
+    </message>
+    <message>
+        <source>none is entered: is there one?</source>
+        <translation>no hay ninguno anotado: ¿existe?</translation>
+    </message>
+    <message>
+        <source>not in</source>
+        <translation>no ha llegado</translation>
+    </message>
+    <message>
+        <source>billed</source>
+        <translation>facturado</translation>
+    </message>
+    <message>
+        <source>billed, charge-backs taken off</source>
+        <translation>facturado, descontados los cargos</translation>
+    </message>
+    <message>
+        <source>paid</source>
+        <translation>pagado</translation>
+    </message>
+    <message>
+        <source>the book has none</source>
+        <translation>el libro no tiene</translation>
+    </message>
+    <message>
+        <source>every permit closed, with its final card</source>
+        <translation>cada permiso cerrado, con su tarjeta final</translation>
+    </message>
+    <message>
+        <source>leave to occupy, where the town gives one</source>
+        <translation>permiso de ocupar, donde la ciudad lo da</translation>
+    </message>
+    <message>
+        <source>towns differ: ask the building office</source>
+        <translation>cambia según la ciudad: pregunte en la oficina de obras</translation>
+    </message>
+    <message>
+        <source>lead-work records from the certified firm</source>
+        <translation>registros del trabajo con plomo de la firma certificada</translation>
+    </message>
+    <message>
+        <source>kept three years (from memory)</source>
+        <translation>se guardan tres años (de memoria)</translation>
+    </message>
+    <message>
+        <source>clearance letters after removal</source>
+        <translation>cartas de liberación tras la remoción</translation>
+    </message>
+    <message>
+        <source>warranties</source>
+        <translation>garantías</translation>
+    </message>
+    <message>
+        <source>manuals of what was put in</source>
+        <translation>manuales de lo instalado</translation>
+    </message>
+    <message>
+        <source>paint colours, tile lots, models</source>
+        <translation>colores de pintura, lotes de azulejo, modelos</translation>
+    </message>
+    <message>
+        <source>the survey</source>
+        <translation>el plano topográfico</translation>
+    </message>
+    <message>
+        <source>keys, openers and codes</source>
+        <translation>llaves, controles y códigos</translation>
+    </message>
+    <message>
+        <source>utilities handed over, meters read</source>
+        <translation>servicios traspasados, medidores leídos</translation>
+    </message>
+    <message>
+        <source>before and after from the same spots</source>
+        <translation>antes y después desde los mismos puntos</translation>
+    </message>
+    <message>
+        <source>the list of work, for what buyers are told</source>
+        <translation>la lista de trabajos, para lo que se dice a los compradores</translation>
+    </message>
+    <message>
+        <source>nobody has decided</source>
+        <translation>nadie ha decidido</translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation>sin firmar</translation>
+    </message>
+    <message>
+        <source>not held yet</source>
+        <translation>aún no se ha hecho</translation>
+    </message>
+    <message>
+        <source>no amount entered, so it counts nowhere</source>
+        <translation>sin importe, así que no cuenta</translation>
+    </message>
+    <message>
+        <source>not seen yet</source>
+        <translation>aún no visto</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>retenido</translation>
+    </message>
+    <message>
+        <source>left to pay</source>
+        <translation>por pagar</translation>
+    </message>
+    <message>
+        <source>asked for, not funded</source>
+        <translation>pedido, no recibido</translation>
+    </message>
+    <message>
+        <source>the lender holds this back until permit finals, waivers and punch are in</source>
+        <translation>el prestamista lo retiene hasta tener permisos finales, renuncias y remates</translation>
+    </message>
+    <message>
+        <source>Final draw</source>
+        <translation>Desembolso final</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;% shown</source>
+        <translation>%1 % mostrado</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n item(s) finished</source>
+        <translation>
+            <numerusform>%1 de %n partida terminada</numerusform>
+            <numerusform>%1 de %n partidas terminadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open</source>
+        <translation>
+            <numerusform>%n abierto</numerusform>
+            <numerusform>%n abiertos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1; next: %2</source>
+        <translation>%1; sigue: %2</translation>
+    </message>
+</context>
+<context>
     <name>ContractsPage</name>
     <message>
         <source>Contracts and orders</source>
@@ -3407,7 +3612,7 @@
     </message>
     <message>
         <source>Punch items</source>
-        <translation>Pendientes</translation>
+        <translation>Lista de remates</translation>
     </message>
     <message>
         <source>Inspections</source>

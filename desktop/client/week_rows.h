@@ -34,6 +34,7 @@ struct PageLine {
     Q_PROPERTY(QString day MEMBER day)
     Q_PROPERTY(QString page MEMBER page)
     Q_PROPERTY(QString pageKey MEMBER pageKey)
+    Q_PROPERTY(QString filter MEMBER filter)
     Q_PROPERTY(bool isPressing MEMBER isPressing)
     Q_PROPERTY(bool isBarred MEMBER isBarred)
     Q_PROPERTY(bool isTotal MEMBER isTotal)
@@ -45,6 +46,7 @@ struct PageLine {
     QString day;
     QString page;     // name of the page where it is done
     QString pageKey;  // where that page is in the folder; else empty
+    QString filter;   // what the page is to be filtered by; may be empty
     bool isPressing = false;
     bool isBarred = false;
     bool isTotal = false;

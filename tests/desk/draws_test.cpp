@@ -133,6 +133,8 @@ TEST_F(DrawsTest, WhatStandsBetweenLeadsToItsPage) {
     EXPECT_EQ(hand.focus(), "stands");
     hand.key(Qt::Key_Return);  // the first part are items of the scope
     EXPECT_EQ(hand.desk().page(), "scope");
+    EXPECT_EQ(hand.said("filterText").size(), 1);
+    EXPECT_EQ(hand.said("cell2").size(), 1) << "the item alone";
 }
 
 }  // namespace

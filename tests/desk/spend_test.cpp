@@ -148,7 +148,8 @@ TEST_F(SpendTest, ALineOfAnotherSumIsRefusedAndNothingIsKept) {
     hand.key(Qt::Key_Return);
     hand.type("80");
     hand.key(Qt::Key_Return);
-    hand.click("bankFit");
+    ASSERT_TRUE(hand.tabTo("bankFit"));
+    hand.key(Qt::Key_Return);
     hand.key(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_TRUE(hand.says("The bank's line is of another sum"));
     EXPECT_TRUE(of("Sand yard", 8'000).empty());

@@ -3,6 +3,7 @@
 #include "core/model/overflow.h"
 
 #include "desktop/client/desk.h"
+#include "desktop/client/money/closing_words.h"
 #include "desktop/client/said.h"
 #include "desktop/client/week_rows.h"
 
@@ -126,9 +127,12 @@ QVariantList ClosingView::stands() const {
             }
             PageLine line;
             line.what = Said::text(one.what);
-            line.why = Said::text(one.why);
+            line.why = ClosingWords::said(one.why);
             line.figure = one.money && *one.money != Money{} ? Said::money(*one.money) : QString();
             line.pageKey = pageOf(one);
+            if (line.pageKey == QLatin1String("scope") && one.recordKind == model::Kind::Item) {
+                line.filter = QString(line.what).replace(QLatin1Char('/'), QLatin1Char(' '));
+            }
             line.page = nameOfPage(line.pageKey);
             group.lines << QVariant::fromValue(line);
         }
@@ -150,8 +154,8 @@ QVariantList ClosingView::releases() const {
         for (std::size_t k = 0; k < release.steps.size(); ++k) {
             const auto& step = release.steps[k];
             PageLine line;
-            line.what = Said::text(step.what);
-            line.why = Said::text(step.says);
+            line.what = ClosingWords::said(step.what);
+            line.why = ClosingWords::said(step.says);
             if (step.amount && step.of) {
                 line.why = tr("%1 of %2 %3")
                                .arg(Said::money(*step.amount), Said::money(*step.of), line.why)
@@ -175,8 +179,8 @@ QVariantList ClosingView::papers() const {
     QVariantList lines;
     for (const auto& paper : closing_.papers) {
         PageLine line;
-        line.what = Said::text(paper.what);
-        line.why = Said::text(paper.says);
+        line.what = ClosingWords::said(paper.what);
+        line.why = ClosingWords::said(paper.says);
         line.figure = stateOf(paper.known);
         lines << QVariant::fromValue(line);
     }

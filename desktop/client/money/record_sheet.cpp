@@ -96,7 +96,7 @@ SheetRow RecordSheet::rowAt(int place) const {
     if (row.isHeading) {
         out.heading = groupName(line.group);
         out.aside = asideColumn_ < 0 ? QString() : tr("%n row(s)", nullptr, row.count);
-        out.sum = sumColumn_ < 0 ? QString() : Said::money(row.sum);
+        out.sum = sumColumn_ < 0 || row.sum == model::Money{} ? QString() : Said::money(row.sum);
         return out;
     }
     out.cells = line.cells;

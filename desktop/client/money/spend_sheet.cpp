@@ -30,7 +30,7 @@ constexpr int kUndated = 0;
 
 std::vector<RecordColumn> spendColumns() {
     return {{SpendSheet::tr("Date"), f::Spend::spentOn, 106, false},
-            {SpendSheet::tr("Kind"), f::Spend::type, 78, false},
+            {SpendSheet::tr("Kind"), f::Spend::type, 96, false},
             {SpendSheet::tr("Payee"), f::Spend::payee, 0, false},
             {SpendSheet::tr("For"), 0, 190, false},
             {SpendSheet::tr("Amount"), f::Spend::amount, 84, true},

@@ -11,6 +11,7 @@ FocusScope {
     readonly property real half: (width - 2 * side - Theme.gap(10)) / 2
 
     signal pageAsked(string key)
+    signal scopeAsked(string filter)
 
     function reveal(item: Item) {
         if (!item)
@@ -87,7 +88,7 @@ FocusScope {
                     width: standing.width
                     title: modelData.title
                     lines: modelData.lines
-                    onLed: key => page.pageAsked(key)
+                    onLed: (key, filter) => filter !== "" ? page.scopeAsked(filter) : page.pageAsked(key)
                     onShown: item => page.reveal(item)
                 }
             }

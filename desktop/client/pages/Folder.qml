@@ -148,6 +148,7 @@ FocusScope {
         ClosingPage {
             objectName: "closingPage"
             onPageAsked: key => folder.turnTo(key)
+            onScopeAsked: filter => folder.openScope(filter)
         }
     }
 

@@ -24,7 +24,7 @@ FocusScope {
     function go() {
         const line = part.lines[part.place];
         if (line && line.pageKey !== "")
-            part.led(line.pageKey, "");
+            part.led(line.pageKey, line.filter || "");
     }
 
     implicitHeight: column.implicitHeight
