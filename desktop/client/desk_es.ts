@@ -336,7 +336,7 @@
     </message>
     <message>
         <source>%1&#xa0;% shown</source>
-        <translation>%1 % mostrado</translation>
+        <translation>%1&#xa0;% mostrado</translation>
     </message>
     <message numerus="yes">
         <source>%1 of %n item(s) finished</source>
