@@ -84,6 +84,7 @@ model::RawId lineId(const JobNow& now, std::size_t line) {
 
 std::map<model::RawId, report::Chip> chipsOf(const std::vector<model::Space>& spaces) {
     std::vector<const model::Space*> order;
+    order.reserve(spaces.size());
     for (const auto& space : spaces) {
         order.push_back(&space);
     }

@@ -50,6 +50,7 @@ std::string makeBook(const std::string& path, int jobs, int items) {
             action.add(space);
             spaces.push_back(space.id);
         }
+        std::vector<model::Id<model::Kind::Item>> ids;
         for (int k = 0; k < items; ++k) {
             model::Item item;
             item.id = book.value().newId<model::Kind::Item>(noon());
@@ -66,6 +67,16 @@ std::string makeBook(const std::string& path, int jobs, int items) {
             item.plannedStartOn = model::Date::fromYmd(2026, 4, 6 + k % 20).value();
             item.plannedFinishOn = model::Date::fromYmd(2026, 4, 8 + k % 20).value();
             action.add(item);
+            // In each room one thing after the other.
+            if (k >= 12) {
+                model::Link link;
+                link.id = book.value().newId<model::Kind::Link>(noon());
+                link.job = job.id;
+                link.fromItem = ids[static_cast<std::size_t>(k - 12)];
+                link.toItem = item.id;
+                action.add(link);
+            }
+            ids.push_back(item.id);
         }
         (void)book.value().commit(action, noon());
     }
@@ -163,6 +174,30 @@ void measureScrolling(const std::string& book) {
     report("10,000 rows: a letter of the filter, key to picture", letters);
 }
 
+// The first item of a room is moved day by day, and pushes all others of it.
+void measureSchedule(const std::string& book, const char* size) {
+    Hand hand(laidOver(book));
+    hand.key(Qt::Key_Return);
+    QElapsedTimer timer;
+    timer.start();
+    hand.key(Qt::Key_5, Qt::ControlModifier);
+    std::printf("%s items: the schedule laid out %26.1f ms\n", size, since(timer));
+    std::vector<double> rows;
+    for (int k = 0; k < 40; ++k) {
+        rows.push_back(press(hand, Qt::Key_Down));
+    }
+    const std::string what(size);
+    report((what + " items: a row down the schedule, key to picture").c_str(), rows);
+    hand.key(Qt::Key_Home);
+    hand.key(Qt::Key_Return);
+    std::vector<double> days;
+    for (int k = 0; k < 20; ++k) {
+        days.push_back(press(hand, Qt::Key_Right));
+    }
+    report((what + " items: moved a day with all it pushes, key to picture").c_str(), days);
+    hand.key(Qt::Key_Escape);
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -173,6 +208,8 @@ int main(int argc, char** argv) {
     const tests::TestFolder folder("desk-measures");
     measureStart(makeBook(folder.file("twenty.book"), 20, 60));
     measureTyping(makeBook(folder.file("house.book"), 1, 300));
+    measureSchedule(folder.file("house.book"), "300");
+    measureSchedule(makeBook(folder.file("long.book"), 1, 1'000), "1,000");
     measureScrolling(makeBook(folder.file("large.book"), 1, 10'000));
     return 0;
 }
