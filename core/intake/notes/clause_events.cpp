@@ -52,12 +52,54 @@ class Collector {
                });
     }
 
+    // In shorthand a comma between two entries that each have a thing and what is done to it parts
+    // them for good: "carpet new, walls paint, window ok".
+    [[nodiscard]] bool entryEnds(std::size_t at) const {
+        if (!sentence_.terse) {
+            return false;
+        }
+        const auto parts = [&](std::size_t i) {
+            const Token& token = sentence_.tokens[i];
+            return token.kind == TokenKind::Mark && (token.mark == ',' || token.mark == ';' ||
+                                                     token.mark == '.' || token.mark == ':');
+        };
+        std::size_t begin = at;
+        while (begin > from_ && !parts(begin - 1)) {
+            --begin;
+        }
+        std::size_t end = at + 1;
+        while (end < sentence_.tokens.size() && !parts(end)) {
+            ++end;
+        }
+        return isEntry(begin, at) && isEntry(at + 1, end);
+    }
+
+    [[nodiscard]] bool isEntry(std::size_t begin, std::size_t end) const {
+        const bool thing = std::any_of(
+            spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
+                return object.span.begin >= begin && object.span.end <= end && !object.landmark;
+            });
+        const bool act =
+            std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& one) {
+                return one.span.begin >= begin && one.span.end <= end &&
+                       tables().acts[one.row].weight > 0;
+            });
+        return thing && act;
+    }
+
+    // "tub (S)": a code in brackets says it of the thing before.
+    [[nodiscard]] bool bracketsCode(std::size_t open, std::size_t close) const {
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+            return act.span.begin == open + 1 && act.span.end == close;
+        });
+    }
+
     void collectJoint(std::size_t at) {
         const Token& token = sentence_.tokens[at];
         if (token.kind == TokenKind::Mark) {
             switch (token.mark) {
                 case ',':
-                    return events_.push_back({Kind::Comma, at, 0});
+                    return events_.push_back({entryEnds(at) ? Kind::Stop : Kind::Comma, at, 0});
                 case '&':
                 case '+':
                     return events_.push_back({Kind::And, at, 0});
@@ -71,8 +113,16 @@ class Collector {
                 case ':':
                     return events_.push_back({Kind::Colon, at, 0});
                 case '(':
+                    if (at + 2 < sentence_.tokens.size() && isMark(sentence_.tokens[at + 2], ")") &&
+                        bracketsCode(at, at + 2)) {
+                        return;
+                    }
                     return events_.push_back({Kind::Open, at, 0});
                 case ')':
+                    if (at > 1 && isMark(sentence_.tokens[at - 2], "(") &&
+                        bracketsCode(at - 2, at)) {
+                        return;
+                    }
                     return events_.push_back({Kind::Close, at, 0});
                 case ';':
                 case '.':

@@ -105,6 +105,13 @@ bool namesUnknown(const Sentence& sentence, const Spots& spots, const ActSpot& a
                   wordIs(sentence, at, "their");
         at = spots.endOf(Cue::Small, at);
     }
+    // "carry out forty years of jars"
+    if (!article && at < sentence.tokens.size() &&
+        tables().number(sentence.tokens[at].word).kind != NumberKind::None &&
+        wordIs(sentence, at + 2, "of")) {
+        article = true;
+        at += 3;
+    }
     if (!article || at >= sentence.tokens.size() || sentence.tokens[at].kind != TokenKind::Word) {
         return false;
     }

@@ -180,6 +180,12 @@ class Preparer : SpottedWords {
     // "siding: vinyl": a material is no object of its own where another is by it. A tile laid where
     // a floor is spoken of is floor tile.
     void dropMaterials() {
+        // "the others are pine": what they are like.
+        std::erase_if(spots_.objects, [&](const ObjectSpot& object) {
+            const std::size_t begin = object.span.begin;
+            return object.material && begin > 0 &&
+                   plainWord(sentence_.tokens[begin - 1].text) == "are";
+        });
         static const std::uint32_t kTile = tables().objectNamed("tile");
         static const std::uint32_t kFloorTile = tables().objectNamed("floor tile");
         auto& objects = spots_.objects;
@@ -323,7 +329,7 @@ class Preparer : SpottedWords {
             if (cueEnds(Cue::With, lead) && (i > 0 || pronoun)) {
                 objects[i].with = true;
             }
-            if (cueEnds(Cue::Locus, lead)) {
+            if (cueEnds(Cue::Locus, lead) || (lead > 0 && i > 0 && word(lead - 1, "where"))) {
                 objects[i].landmark = true;
                 continue;
             }

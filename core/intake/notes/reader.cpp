@@ -52,12 +52,27 @@ void Reader::takeBack(Sentence& sentence, Spots& spots) {
     }
 }
 
+// "I'd have the chimney swept" is an order; "I'd have kept it" is a thought put aside.
+void Reader::dropHadDone(const Sentence& sentence, Spots& spots) {
+    static const std::vector<std::string_view> kThings = {"the", "that",  "this",  "it",   "them",
+                                                          "a",   "those", "these", "both", "all"};
+    std::erase_if(spots.cues, [&](const CueSpot& cue) {
+        if (cue.cue != Cue::Hypothetical || cue.span.end >= sentence.tokens.size() ||
+            plainWord(sentence.tokens[cue.span.end - 1].text) != "have") {
+            return false;
+        }
+        const std::string next = plainWord(sentence.tokens[cue.span.end].text);
+        return std::find(kThings.begin(), kThings.end(), next) != kThings.end();
+    });
+}
+
 void Reader::take(Sentence& sentence) {
     ++sentences_;
     ++choiceAge_;
     ++beforeAge_;
     Spots spots = findSpots(sentence.tokens);
     takeBack(sentence, spots);
+    dropHadDone(sentence, spots);
     if (takeSection(sentence, spots)) {
         return;
     }

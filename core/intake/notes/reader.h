@@ -29,6 +29,7 @@ class Reader {
     // What a heading that names no space makes of the lines under it.
     enum class Section { Plain, Open, NotDoing, Keep };
 
+    static void dropHadDone(const Sentence& sentence, Spots& spots);
     static void takeBack(Sentence& sentence, Spots& spots);
     bool takeSection(const Sentence& sentence, const Spots& spots);
     static void hearSame(const Sentence& sentence, Spots& spots, std::size_t begin);

@@ -181,6 +181,12 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         found.treatment = Treatment::Repair;
     }
     nameRight(row, found);
+    // "Shingles on the upper half need paint": those of the walls.
+    static const std::uint32_t kRoof = tables().objectNamed("roof");
+    if (found.object == kRoof && found.treatment == Treatment::Refinish &&
+        plainWord(sentence.tokens[said.at].text).starts_with("shingle")) {
+        found.object = tables().objectNamed("siding");
+    }
     if (found.treatment == Treatment::Replace && said.spot != kNone &&
         isPartOf(sentence, spots, spots.objects[said.spot].span)) {
         found.treatment = Treatment::Repair;

@@ -32,6 +32,12 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     }
     for (const Placing& part : placed.parts) {
         if (part.span.holds(said.at)) {
+            // "Paint the whole house", of its siding.
+            if (object.place == Place::Outside &&
+                part.keys == std::vector<std::string>{"whole house"}) {
+                walk_.learn("exterior", "outside", SpaceKind::Outside);
+                return {"exterior"};
+            }
             return part.keys;
         }
     }
@@ -111,11 +117,6 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
 void Reader::nameOutside(Found& found) const {
     static const std::uint32_t kWalls = tables().objectNamed("walls");
     static const std::uint32_t kSiding = tables().objectNamed("siding");
-    static const std::uint32_t kRoof = tables().objectNamed("roof");
-    // "Shingles on the upper half need paint": those of the walls.
-    if (found.object == kRoof && found.treatment == Treatment::Refinish) {
-        found.object = kSiding;
-    }
     if (found.object == kWalls && found.place == "exterior" &&
         found.treatment == Treatment::Refinish) {
         found.object = kSiding;

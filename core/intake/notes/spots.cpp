@@ -343,8 +343,13 @@ class Finder {
         // "tile ok", "paint peeling": something is said of it at once.
         const bool subject =
             std::any_of(found_.acts.begin(), found_.acts.end(), [&](const ActSpot& act) {
-                return act.span.begin == span.end && tables().acts[act.row].side == Side::Before &&
-                       tables().acts[act.row].object == kNone;
+                // "tile (R)"
+                const bool code = act.span.begin == span.end + 1 && tokens_[span.end].mark == '(';
+                const bool ends =
+                    act.span.end >= tokens_.size() || tokens_[act.span.end].kind == TokenKind::Mark;
+                return code || (act.span.begin == span.end &&
+                                (tables().acts[act.row].side == Side::Before || ends) &&
+                                tables().acts[act.row].object == kNone);
             });
         if (subject) {
             return false;
@@ -353,6 +358,15 @@ class Finder {
             return true;
         }
         const Token& before = tokens_[span.begin - 1];
+        // "walls paint, ceiling ok": what is done to the thing before, in shorthand.
+        const bool closes = span.end >= tokens_.size() || tokens_[span.end].kind == TokenKind::Mark;
+        const bool behind =
+            closes && span.end == span.begin + 1 &&
+            std::any_of(found_.objects.begin(), found_.objects.end(),
+                        [&](const ObjectSpot& object) { return object.span.end == span.begin; });
+        if (behind) {
+            return true;
+        }
         // "the tile here is fine": a noun.
         static const std::vector<WordId> kArticles = {
             tables().id("the"),   tables().id("this"), tables().id("that"),    tables().id("these"),

@@ -224,6 +224,9 @@ class Loader {
             }
         }
         std::string_view head = cells[0];
+        for (const std::string_view part : split(head, ' ')) {
+            into_.lexicon.addName(part);
+        }
         if (const std::size_t gap = head.find('~'); gap != std::string_view::npos) {
             row.tail = learn(head.substr(gap + 1));
             head = head.substr(0, gap);

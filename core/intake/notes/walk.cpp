@@ -200,10 +200,16 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
         if (spot->kind == SpaceKind::Group) {
             keys.push_back(key + "*" + std::to_string(spot->count));
             group_ = key == "bathrooms" ? "bathroom" : "bedroom";
+            groupLoose_ = false;
             continue;
         }
         if (!isBedroom(key) && !isBath(key)) {
             group_.clear();
+        }
+        // "The west one" after the east bedroom.
+        if (group_.empty() && key.ends_with(" bedroom")) {
+            group_ = "bedroom";
+            groupLoose_ = true;
         }
         learn(key, shown, spot->kind);
         if (!contains(keys, key)) {
@@ -253,6 +259,9 @@ bool Walk::takeQualified(const Sentence& sentence) {
                      (wordIs(sentence, 0, "the") || wordIs(sentence, 1, "the"));
     if (one) {
         ++at;
+    }
+    if (groupLoose_ && !one) {
+        return false;
     }
     const bool closes =
         one || (at < sentence.tokens.size() &&

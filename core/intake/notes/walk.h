@@ -119,6 +119,7 @@ class Walk {
     int lineIndent_ = 0;
     int headingIndent_ = -1;     // of the heading the lines stand under; -1 if none
     std::string group_;          // "bedroom" after "Bedrooms.": "front left" is one of them
+    bool groupLoose_ = false;    // one such room was entered by itself: only "the … one" is meant
     std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
     int sinceMove_ = 99;         // sentences
     bool whole_ = false;         // the rest of this line speaks of the whole house

@@ -224,10 +224,12 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
                                         }) &&
                             !spots.objects.empty();
     // "stairs R/R": what is done to them follows at once.
-    const bool worked = spot.key == "stairs" && !current_.empty() && !sentence.heading &&
-                        std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-                            return act.span.begin == spot.span.end;
-                        });
+    const bool worked =
+        spot.key == "stairs" && !current_.empty() && !sentence.heading &&
+        std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+            return act.span.begin == spot.span.end &&
+                   !(tables().acts[act.row].fresh && tables().acts[act.row].side == Side::After);
+        });
     if (onlyStairs || worked) {
         return Role::Ignored;
     }

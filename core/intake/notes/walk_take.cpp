@@ -163,7 +163,15 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
         }
     }
     // "Roof: two layers, replace": a label that is a thing of the place as well.
-    if (named.size() == 1 && named.front()->headingOnly && end < sentence.tokens.size()) {
+    const bool more = end < sentence.tokens.size() ||
+                      std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                          return !named.empty() && act.span.begin >= named.front()->span.end;
+                      });
+    // "DR: …" is the dining room, "dr new" in a list a door.
+    const bool label = named.size() == 1 && named.front()->kind == SpaceKind::Room &&
+                       named.front()->span.end < sentence.tokens.size() &&
+                       isMark(sentence.tokens[named.front()->span.end], ":-.");
+    if (named.size() == 1 && named.front()->headingOnly && !label && more) {
         const Span& name = named.front()->span;
         const bool thing =
             std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {

@@ -2,6 +2,7 @@
 // once gave an item too many or too few, each a sort of sentence, with what a reader would list.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <string>
 
 #include "tests/unit/intake/notes/notes_text.h"
 
@@ -145,6 +146,25 @@ TEST(NotesOrders, WhereAThingLeadsIsNoRemoval) {
 
 TEST(NotesOrders, OkayByItselfSaysNothing) {
     EXPECT_THAT(itemsOf("Kitchen. That wall's soft. Okay."), ElementsAre("kitchen: inspect walls"));
+}
+
+// Thirty words of which hardly one is small: what the reader takes for shorthand.
+constexpr const char* kTerse =
+    "KIT: cabs keep, ctop new, sink new, faucet new, stove keep, fridge keep, disposal new\n"
+    "BR1: carpet new, closet doors new, window keep, ceiling fan keep, blinds new\n"
+    "BR2: carpet keep, closet doors new, window keep, ceiling fan new, blinds new\n";
+
+TEST(NotesOrders, ShorthandIsShortForWordsOfTheTables) {
+    EXPECT_THAT(itemsOf(std::string(kTerse) + "DR: chand swap, wains keep\nBATH: vnty new\n"),
+                IsSupersetOf({"dining room: replace chandelier", "dining room: keep wainscot",
+                              "bath: replace vanity"}));
+}
+
+TEST(NotesOrders, EntriesOfShorthandStandByThemselves) {
+    EXPECT_THAT(itemsOf(std::string(kTerse) + "LR: carpet r/r, wls pnt, FP r/r\nMBR: cpt, paint\n"),
+                IsSupersetOf({"living room: replace carpet", "living room: refinish walls",
+                              "living room: replace fireplace", "primary bedroom: replace carpet",
+                              "primary bedroom: refinish walls"}));
 }
 
 }  // namespace
