@@ -39,6 +39,7 @@ std::vector<OwnAction> unacknowledged(Database& database, std::int64_t writer,
         }
     }
     std::vector<OwnAction> actions;
+    actions.reserve(byClock.size());
     for (auto& [clock, action] : byClock) {
         actions.push_back(std::move(action));
     }

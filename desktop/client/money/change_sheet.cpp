@@ -21,12 +21,12 @@ constexpr int kAmount = 2;
 
 std::vector<RecordColumn> changeColumns() {
     return {{ChangeSheet::tr("Change"), f::Change::name, 0, false},
-            {ChangeSheet::tr("Contract"), f::Change::contract, 130, false},
+            {ChangeSheet::tr("Contract"), f::Change::contract, 120, false},
             {ChangeSheet::tr("Amount"), f::Change::amount, 84, true},
             {ChangeSheet::tr("Days"), f::Change::days, 56, true},
-            {ChangeSheet::tr("Asked"), f::Change::askedOn, 94, false},
-            {ChangeSheet::tr("Signed"), f::Change::signedOn, 94, false},
-            {ChangeSheet::tr("Refused"), f::Change::refusedOn, 94, false},
+            {ChangeSheet::tr("Asked"), f::Change::askedOn, 104, false},
+            {ChangeSheet::tr("Signed"), f::Change::signedOn, 104, false},
+            {ChangeSheet::tr("Refused"), f::Change::refusedOn, 104, false},
             {ChangeSheet::tr("Paid from"), f::Change::paidFrom, 110, false}};
 }
 
