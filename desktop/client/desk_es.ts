@@ -596,6 +596,10 @@
         <source>Nothing was set aside: every device wrote only what it may.</source>
         <translation>No se apartó nada: cada aparato escribió solo lo que puede.</translation>
     </message>
+    <message>
+        <source>Put it away</source>
+        <translation>Guardarla</translation>
+    </message>
 </context>
 <context>
     <name>Dividers</name>

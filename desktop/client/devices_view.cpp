@@ -8,12 +8,12 @@
 #include <QImage>
 #include <QLocale>
 #include <QThread>
+#include <QTimeZone>
 #include <QTimer>
 
 #include "sync/identity/qr_picture.h"
 
 #include "desktop/client/background.h"
-#include "desktop/client/book_reader.h"
 #include "desktop/client/desk.h"
 #include "desktop/client/money/field_words.h"
 #include "desktop/client/money/record_pen.h"
@@ -349,11 +349,16 @@ QString DevicesView::sayInstant(model::Instant at) const {
     if (at.milliseconds() == 0) {
         return tr("never");
     }
-    const std::string zone = now_ == nullptr ? std::string() : now_->rows.job.timeZone;
-    const QString time = QLocale().toString(
-        QDateTime::fromMSecsSinceEpoch(at.milliseconds()).time(), QLocale::ShortFormat);
-    return Said::day(dayAt(at, zone), now_ == nullptr ? at.utcDate() : now_->today) +
-           QStringLiteral(", ") + time;
+    // Day and hour both at the house.
+    const QTimeZone zone(now_ == nullptr ? QByteArray()
+                                         : QByteArray::fromStdString(now_->rows.job.timeZone));
+    const QDateTime local = zone.isValid() ? QDateTime::fromMSecsSinceEpoch(at.milliseconds(), zone)
+                                           : QDateTime::fromMSecsSinceEpoch(at.milliseconds());
+    const auto day =
+        model::Date::fromYmd(local.date().year(), local.date().month(), local.date().day());
+    return (day.ok() ? Said::day(day.value(), now_ == nullptr ? day.value() : now_->today)
+                     : QString()) +
+           QStringLiteral(", ") + QLocale().toString(local.time(), QLocale::ShortFormat);
 }
 
 QVariantList DevicesView::devices() const {

@@ -69,6 +69,8 @@ TEST_F(DevicesTest, ThePeerIsStartedADeviceJoinsAndIsShutOut) {
     const std::string phone = folder_.file("phone.book");
     const cli::Answer joined = cli::CommandLine(phone, 77)({"join", address, code});
     ASSERT_EQ(joined.status, 0) << joined.err;
+    hand.click("putAway");
+    EXPECT_TRUE(hand.all("inviteQr", true).empty());
     hand.key(Qt::Key_M, Qt::ControlModifier);
     ASSERT_TRUE(hand.wait([&] { return hand.said("deviceName").size() == 2; }));
     hand.settle();

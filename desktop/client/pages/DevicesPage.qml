@@ -11,6 +11,7 @@ FocusScope {
     readonly property int side: Theme.gap(9)
     readonly property real half: (width - 2 * side - Theme.gap(12)) / 2
     property int guest: 0
+    readonly property bool isOpen: view.inviteCode !== ""  // a way in
     property bool sure: false  // that the device in hand is to be shut out
 
     function toList() {
@@ -324,7 +325,7 @@ FocusScope {
             }
 
             Repeater {
-                model: view.hasPeer ? view.guests : []
+                model: view.hasPeer && !page.isOpen ? view.guests : []
 
                 PressArea {
                     id: guest
@@ -351,7 +352,7 @@ FocusScope {
             Entry {
                 id: name
                 width: parent.width
-                visible: view.hasPeer && page.guest > 0
+                visible: view.hasPeer && !page.isOpen && page.guest > 0
                 label: qsTr("Who it is, where the book does not know it")
                 areaName: "guestName"
                 area.Keys.onReturnPressed: view.invite(page.guest, name.text)
@@ -359,7 +360,7 @@ FocusScope {
 
             QuietLink {
                 objectName: "inviteLink"
-                visible: view.hasPeer
+                visible: view.hasPeer && !page.isOpen
                 text: qsTr("Open a way in")
                 hint: "Ctrl+N"
                 onClicked: view.invite(page.guest, name.text)
@@ -390,6 +391,17 @@ FocusScope {
                 width: parent.width
                 visible: view.inviteCode !== ""
                 text: qsTr("Typed: address %1, code %2").arg(view.inviteAddress).arg(view.inviteCode)
+            }
+
+            QuietLink {
+                objectName: "putAway"
+                visible: page.isOpen
+                text: qsTr("Put it away")
+                hint: "Esc"
+                onClicked: {
+                    view.forgetInvitation();
+                    page.toList();
+                }
             }
 
             Heading {
