@@ -18,7 +18,7 @@ namespace f = model::field;
 
 namespace {
 
-enum BankCell { kDate, kAmount, kWritten, kGuess, kSure };
+constexpr int kGuess = 3;
 
 constexpr qsizetype kMostNames = 8;
 

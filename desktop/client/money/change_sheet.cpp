@@ -15,7 +15,9 @@ namespace f = model::field;
 
 namespace {
 
-enum ChangeGroup { kAsked, kSigned, kRefused };
+constexpr int kAsked = 0;
+constexpr int kSigned = 1;
+constexpr int kRefused = 2;
 
 constexpr int kAmount = 2;
 

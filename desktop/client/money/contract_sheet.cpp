@@ -17,19 +17,18 @@ namespace f = model::field;
 
 namespace {
 
-enum ContractGroup { kWork, kGoods };
+constexpr int kWork = 0;
+constexpr int kGoods = 1;
 
 // The columns by place.
-enum ContractCell {
-    kChanges = 3,
-    kNow,
-    kSeen,
-    kBilled,
-    kPaid,
-    kHeld,
-    kLeft,
-    kPayable,
-};
+constexpr int kChanges = 3;
+constexpr int kNow = 4;
+constexpr int kSeen = 5;
+constexpr int kBilled = 6;
+constexpr int kPaid = 7;
+constexpr int kHeld = 8;
+constexpr int kLeft = 9;
+constexpr int kPayable = 10;
 
 QString words(const QStringList& parts) {
     return parts.join(QLatin1Char(' '));

@@ -17,7 +17,11 @@ namespace f = model::field;
 
 namespace {
 
-enum LenderCell { kLine, kAmount, kLent, kSeen, kHeld, kBefore, kDraw, kWhyNot };
+constexpr int kSeen = 3;
+constexpr int kHeld = 4;
+constexpr int kBefore = 5;
+constexpr int kDraw = 6;
+constexpr int kWhyNot = 7;
 
 std::vector<RecordColumn> lenderColumns() {
     return {{LenderSheet::tr("Line"), f::LenderLine::name, 0, false},
@@ -48,9 +52,11 @@ std::vector<RecordColumn> photoColumns() {
             {PhotoSheet::tr("Taken"), 0, 100, false}};
 }
 
-enum DrawGroup { kOpen, kFunded };
+constexpr int kOpen = 0;
+constexpr int kFunded = 1;
 
-enum PhotoGroup { kChosen, kOthers };
+constexpr int kChosen = 0;
+constexpr int kOthers = 1;
 
 }  // namespace
 

@@ -21,9 +21,15 @@ namespace {
 
 constexpr Date kNever = Date::fromDays(INT32_MAX);
 
-enum GoodsGroup { kToOrder, kToCome, kThere };
+constexpr int kToOrder = 0;
+constexpr int kToCome = 1;
+constexpr int kThere = 2;
 
-enum GoodsCell { kItem, kUnder, kOrderBy, kOrdered, kPromised, kArrived, kWrong };
+constexpr int kItem = 0;
+constexpr int kUnder = 1;
+constexpr int kOrderBy = 2;
+constexpr int kOrdered = 3;
+constexpr int kPromised = 4;
 
 std::vector<RecordColumn> goodsColumns() {
     return {{GoodsSheet::tr("Goods for"), 0, 0, false},

@@ -22,7 +22,11 @@ namespace f = model::field;
 
 namespace {
 
-enum SpendCell { kDate, kKind, kPayee, kFor, kAmount, kHeld, kDue, kOpen, kPaper };
+constexpr int kFor = 3;
+constexpr int kAmount = 4;
+constexpr int kHeld = 5;
+constexpr int kOpen = 7;
+constexpr int kPaper = 8;
 
 constexpr int kMonths = 12;
 constexpr int kUnfinished = -1;
