@@ -160,9 +160,11 @@ class Counter {
             case NumberKind::Money:
                 return takeScale(at, row, state, amount);
             case NumberKind::Digit:
-                // "two oh five"
-                if (state.any && !state.inDigits && state.total == 0 && state.group >= 1000 &&
-                    state.group < 10'000 && number(at + 1).kind == NumberKind::Unit) {
+                // "two oh five", "nineteen oh seven"
+                if (state.any && !state.inDigits && state.total == 0 &&
+                    ((state.group >= 1000 && state.group < 10'000) ||
+                     (state.group >= 17'000 && state.group <= 20'000)) &&
+                    number(at + 1).kind == NumberKind::Unit) {
                     state.group = state.group * 100 + number(at + 1).value;
                     amount.paired = true;
                     at += 2;

@@ -9,6 +9,18 @@ namespace ledgerboard::intake {
 
 namespace {
 
+// "three bedrooms", "one bath"
+bool namesRooms(const Sentence& sentence) {
+    for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
+        const std::string word = lower(sentence, i);
+        if (word == "bedrooms" || word == "baths" || word == "beds" || word == "bathrooms" ||
+            word == "bath" || word == "bed" || word == "br" || word == "bd") {
+            return true;
+        }
+    }
+    return false;
+}
+
 std::string countText(std::int64_t thousandths) {
     return model::Quantity::fromThousandths(thousandths).toString();
 }
@@ -55,7 +67,15 @@ bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
         if (unit->name == "sq m") {
             feet = (amount.value * 10'764 / 1000 + 500) / 1000 * 1000;
         }
-        const bool opening = taken_ <= 14 && feet >= 600'000 && (spots.acts.empty() || taken_ <= 4);
+        // A sentence that tells the year or the rooms beside it describes the house.
+        const bool describes = std::any_of(spots.amounts.begin(), spots.amounts.end(),
+                                           [&](const Amount& other) {
+                                               const int year = yearOf(sentence, other);
+                                               return year != 0 && year < 2015;
+                                           }) ||
+                               namesRooms(sentence);
+        const bool opening =
+            taken_ <= 14 && feet >= 600'000 && (spots.acts.empty() || taken_ <= 4 || describes);
         const bool ofObject =
             (!spots.objects.empty() && !opening) || (taken_ > 14 && !spots.acts.empty());
         if (feet < 450'000 || feet > 20'000'000 || ofObject || (taken_ > 40 && has("area_sqft"))) {
@@ -369,9 +389,14 @@ bool saysBuilt(const Sentence& sentence, std::size_t begin) {
     static constexpr std::array<std::string_view, 16> kWords = {
         "built", "build",  "blt",     "bl", "bld",   "constructed", "erected", "dates",
         "dated", "dating", "vintage", "yr", "circa", "c",           "cape",    "ranch"};
-    constexpr std::size_t kFar = 5;
+    constexpr std::size_t kFar = 10;
+    constexpr std::size_t kNear = 5;
     for (std::size_t i = begin > kFar ? begin - kFar : 0; i < begin; ++i) {
         const std::string word = lower(sentence, i);
+        // "built by two brothers in 1907"
+        if (word != "built" && i + kNear < begin) {
+            continue;
+        }
         const std::string before = i > 0 ? lower(sentence, i - 1) : "";
         const bool up = word == "up" && (before == "put" || before == "went" || before == "going");
         const bool year = word == "year" && (i == 0 || before == "the" || before == "house" ||
@@ -428,7 +453,8 @@ int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amo
     if (const int year = yearOf(sentence, amount); year != 0) {
         return year;
     }
-    const bool two = amount.kind == AmountKind::Plain && amount.value >= 10'000 &&
+    const bool decade = sentence.tokens[amount.end - 1].text.ends_with("ties");
+    const bool two = !decade && amount.kind == AmountKind::Plain && amount.value >= 10'000 &&
                      amount.value < 100'000 && amount.value % 1000 == 0;
     const bool shortForm = amount.begin > 0 && markIs(sentence, amount.begin - 1, '\'');
     const bool spoken = amount.begin > 1 && lower(sentence, amount.begin - 1) == "in" &&
@@ -439,9 +465,10 @@ int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amo
     const std::string before2 = amount.begin > 1 && markIs(sentence, amount.begin - 1, ',')
                                     ? lower(sentence, amount.begin - 2)
                                     : "";
-    const bool behind = taken_ <= 3 && amount.value >= 30'000 &&
-                        (isHouse(before) || before == "blt" || before == "built" ||
-                         before == "yr" || isHouse(before2));
+    const bool behind =
+        taken_ <= 3 && amount.value >= 30'000 &&
+        (isHouse(before) || before == "blt" || before == "built" || before == "yr" ||
+         isHouse(before2) || isHouse(lower(sentence, amount.end)));
     return two && (shortForm || spoken || answers || behind)
                ? 1900 + static_cast<int>(amount.value / 1000)
                : 0;
@@ -473,8 +500,19 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
         const bool alone = amount.begin == 0 && amount.end + 3 >= sentence.tokens.size();
         const bool early = taken_ <= 14 && year < 2015;
         const bool since = before == "since" || before == "in" || before == "around";
+        // "It's from 1957.", "1924, by the plaque, …", "1944 by the county, my aunt says 1946".
+        constexpr std::size_t kShort = 8;
+        const bool brief = sentence.tokens.size() <= kShort && before != "since" &&
+                           (taken_ <= 4 || (spots.acts.empty() && spots.objects.empty()));
+        const bool opens = amount.begin == 0;
+        const bool twice =
+            std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& next) {
+                return next.begin > amount.begin && next.begin <= amount.end + kFar &&
+                       yearOf(sentence, next) != 0 &&
+                       saysOtherwise(sentence, amount.end, next.begin);
+            });
         const bool told =
-            built ||
+            (early && !talk && (brief || opens || twice)) || built ||
             (early && !(since && !house) &&
              (house || (!talk && (alone || is || has("area_sqft") || lastDeal_ + 2 >= taken_))));
         if (has("built") ? other : told) {

@@ -411,6 +411,11 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
             return Role::Ignored;
         }
     }
+    // "This is the terrace on the hill": where notes open, the house itself.
+    if (known_.empty() && spots.spaces[index].key == "patio" &&
+        wordIs(sentence, name.begin, "terrac")) {
+        return Role::Ignored;
+    }
     // "I have boards in my barn": not of this house.
     if (name.begin > 1 && wordIs(sentence, name.begin - 1, "my") &&
         (wordIs(sentence, name.begin - 2, "in") || wordIs(sentence, name.begin - 2, "at")) &&

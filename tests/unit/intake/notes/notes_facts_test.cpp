@@ -121,5 +121,11 @@ TEST(NotesFacts, ATermOfALoanIsNoDuration) {
                 UnorderedElementsAre("purchase 279000.00", "duration_days 105"));  // 15 x 7
 }
 
+TEST(NotesFacts, YearsOfTheFirstDecade) {
+    EXPECT_THAT(factsOf("This is the terrace on the hill, nineteen oh seven."),
+                UnorderedElementsAre("built 1907"));
+    EXPECT_THAT(factsOf("Built in nineteen aught six."), UnorderedElementsAre("built 1906"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
