@@ -121,6 +121,7 @@ std::vector<RecordLine> GoodsSheet::linesOf() {
         }
     }
     std::vector<RecordLine> sorted;
+    sorted.reserve(order.size());
     std::stable_sort(order.begin(), order.end(), [&](const auto& a, const auto& b) {
         const int first = lines[a.second - 1].group;
         const int second = lines[b.second - 1].group;

@@ -149,6 +149,7 @@ std::vector<RecordLine> SpendSheet::linesOf() {
     }
     std::stable_sort(order.begin(), order.end());
     std::vector<RecordLine> sorted;
+    sorted.reserve(order.size());
     for (const auto& [day, at] : order) {
         sorted.push_back(std::move(lines[at]));
     }
