@@ -308,32 +308,39 @@ std::string FactReader::roomFact(const Sentence& sentence) {
     return {};
 }
 
-bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
-    const auto countBefore = [&](std::size_t at) { return countOf(sentence, spots, at); };
-    const Amount* beds = nullptr;
-    const Amount* baths = nullptr;
-    const Amount* rooms = nullptr;
+// The first figures that stand before a word for bedrooms, bathrooms and rooms; nullptr for none.
+FactReader::RoomCounts FactReader::countsOf(const Sentence& sentence, const Spots& spots) {
     static const WordId kBed = tables().id("bed");
     static const WordId kBath = tables().id("bath");
     static const WordId kBedroom = tables().id("bedroom");
     static const WordId kBathroom = tables().id("bathroom");
     static const WordId kRoom = tables().id("room");
-    if (takeLabelled(sentence, spots)) {
-        return true;
-    }
+    RoomCounts counts;
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         const WordId word = sentence.tokens[i].word;
-        if (word == kUnknown || countBefore(i) == nullptr) {
+        const Amount* count = word == kUnknown ? nullptr : countOf(sentence, spots, i);
+        if (count == nullptr) {
             continue;
         }
         if (word == kBed || word == kBedroom) {
-            beds = beds == nullptr ? countBefore(i) : beds;
+            counts.beds = counts.beds == nullptr ? count : counts.beds;
         } else if (word == kBath || word == kBathroom) {
-            baths = baths == nullptr ? countBefore(i) : baths;
+            counts.baths = counts.baths == nullptr ? count : counts.baths;
         } else if (word == kRoom) {
-            rooms = rooms == nullptr ? countBefore(i) : rooms;
+            counts.rooms = counts.rooms == nullptr ? count : counts.rooms;
         }
     }
+    return counts;
+}
+
+bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
+    if (takeLabelled(sentence, spots)) {
+        return true;
+    }
+    const RoomCounts counts = countsOf(sentence, spots);
+    const Amount* beds = counts.beds;
+    const Amount* baths = counts.baths;
+    const Amount* rooms = counts.rooms;
     // "2bd/1ba each = 4/2": of each flat, not of the house.
     const bool figures = (beds == nullptr && baths == nullptr) || says(sentence, "each");
     if (figures && takeFigures(sentence)) {

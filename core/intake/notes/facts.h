@@ -38,6 +38,15 @@ class FactReader {
     [[nodiscard]] static std::int64_t sumOf(const Sentence& sentence);
     bool takeRooms(const Sentence& sentence, const Spots& spots);
     bool takeLabelled(const Sentence& sentence, const Spots& spots);
+
+    // What a sentence counts; nullptr for what it does not.
+    struct RoomCounts {
+        const Amount* beds = nullptr;
+        const Amount* baths = nullptr;
+        const Amount* rooms = nullptr;
+    };
+
+    [[nodiscard]] static RoomCounts countsOf(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] static std::string roomFact(const Sentence& sentence);
     [[nodiscard]] static std::int64_t moreOf(const Sentence& sentence, std::size_t at);
     [[nodiscard]] static bool saysOneBath(const Sentence& sentence);

@@ -43,6 +43,19 @@ void layOn(const ActRow& row, Found& found) {
                                                     : row.object;
 }
 
+// What is put on a thing and renewed there is named itself.
+void nameRenewed(const ActRow& row, Found& found) {
+    // Caulk is renewed; the tub is not mended.
+    static const std::uint32_t kCaulk = tables().objectNamed("caulk");
+    if (row.object == kCaulk && row.treatment == Treatment::Repair) {
+        found.object = kCaulk;
+    }
+    static const std::uint32_t kStripping = tables().objectNamed("weatherstripping");
+    if (row.object == kStripping && row.phrase.starts_with("weatherstrip")) {
+        found.object = kStripping;
+    }
+}
+
 }  // namespace
 
 void nameRight(const ActRow& row, Found& found) {
@@ -69,15 +82,7 @@ void nameRight(const ActRow& row, Found& found) {
     if (found.object == kStump && found.treatment == Treatment::Repair) {
         found.treatment = Treatment::Remove;
     }
-    // Caulk is renewed; the tub is not mended.
-    static const std::uint32_t kCaulk = tables().objectNamed("caulk");
-    if (row.object == kCaulk && row.treatment == Treatment::Repair) {
-        found.object = kCaulk;
-    }
-    static const std::uint32_t kStripping = tables().objectNamed("weatherstripping");
-    if (row.object == kStripping && row.phrase.starts_with("weatherstrip")) {
-        found.object = kStripping;
-    }
+    nameRenewed(row, found);
     layOn(row, found);
     // Paint is scraped off a floor; a floor is not.
     static const std::uint32_t kCeiling = tables().objectNamed("ceiling");
