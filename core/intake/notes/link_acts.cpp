@@ -110,109 +110,130 @@ class ActPreparer : SpottedWords {
 
     // Drops what only looks like a treatment.
     void dropNoOrders() {
-        // "Paint, and it's done": the work is, not the thing.
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const std::size_t at = act.span.begin;
-            const bool done = (row(act).phrase == "is done" || row(act).phrase == "are done" ||
-                               row(act).phrase == "out of here");
-            return done && (word(at, "it") || word(at, "we") || word(at, "i") ||
-                            (at > 0 && (word(at - 1, "it") || word(at - 1, "we") ||
-                                        word(at - 1, "that") || word(at - 1, "i"))) ||
-                            (at > 1 && word(at - 1, "is") && word(at - 2, "i")));
+            return saysWorkIsDone(act) || isUnderCoats(act) || leadsSomewhere(act);
         });
-        // "under nine coats of paint": how it is now.
+        std::erase_if(spots_.acts, [&](const ActSpot& act) { return endsInAnother(act); });
         std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            constexpr std::size_t kFar = 5;
-            for (std::size_t i = act.span.begin > kFar ? act.span.begin - kFar : 0;
-                 i < act.span.begin; ++i) {
-                if (word(i, "under") && row(act).treatment == model::Treatment::Refinish) {
-                    return true;
-                }
+            return saysWhatOnesAreLike(act) || somebodyPut(act) || isOneOfThose(act) ||
+                   isNoun(act) || isOfNothing(act) || goesWhere(act) || isSaidToOneself(act) ||
+                   wantsOnlyThat(act);
+        });
+        std::erase_if(spots_.acts, [&](const ActSpot& act) { return leavesToNext(act); });
+    }
+
+    // "Paint, and it's done": the work is, not the thing.
+    [[nodiscard]] bool saysWorkIsDone(const ActSpot& act) const {
+        const std::size_t at = act.span.begin;
+        const bool done = (row(act).phrase == "is done" || row(act).phrase == "are done" ||
+                           row(act).phrase == "out of here");
+        return done && (word(at, "it") || word(at, "we") || word(at, "i") ||
+                        (at > 0 && (word(at - 1, "it") || word(at - 1, "we") ||
+                                    word(at - 1, "that") || word(at - 1, "i"))) ||
+                        (at > 1 && word(at - 1, "is") && word(at - 2, "i")));
+    }
+
+    // "under nine coats of paint": how it is now.
+    [[nodiscard]] bool isUnderCoats(const ActSpot& act) const {
+        constexpr std::size_t kFar = 5;
+        for (std::size_t i = act.span.begin > kFar ? act.span.begin - kFar : 0; i < act.span.begin;
+             ++i) {
+            if (word(i, "under") && row(act).treatment == model::Treatment::Refinish) {
+                return true;
             }
-            return false;
-        });
-        // "so the hood can go straight out": where it leads, not that it is to be gone.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const bool goes = row(act).treatment == model::Treatment::Remove &&
-                              (word(act.span.end - 1, "go") || word(act.span.end - 1, "goes"));
-            bool leads = false;
-            for (const std::string_view way :
-                 {"straight", "through", "into", "on", "over", "between", "against", "under",
-                  "from", "along", "all", "right"}) {
-                leads = leads || word(act.span.end, way);
+        }
+        return false;
+    }
+
+    // "so the hood can go straight out": where it leads, not that it is to be gone.
+    [[nodiscard]] bool leadsSomewhere(const ActSpot& act) const {
+        const bool goes = row(act).treatment == model::Treatment::Remove &&
+                          (word(act.span.end - 1, "go") || word(act.span.end - 1, "goes"));
+        bool leads = false;
+        for (const std::string_view way : {"straight", "through", "into", "on", "over", "between",
+                                           "against", "under", "from", "along", "all", "right"}) {
+            leads = leads || word(act.span.end, way);
+        }
+        return goes && leads;
+    }
+
+    // "Get up in the attic and find out why": the tail is another treatment's.
+    [[nodiscard]] bool endsInAnother(const ActSpot& act) const {
+        return act.tail.end > act.tail.begin &&
+               std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& other) {
+                   return other.span.begin > act.span.begin && other.span.begin < act.tail.begin &&
+                          other.span.end > act.tail.begin;
+               });
+    }
+
+    // "solid ones": what they are like.
+    [[nodiscard]] bool saysWhatOnesAreLike(const ActSpot& act) const {
+        return row(act).treatment == model::Treatment::Keep && act.span.end == act.span.begin + 1 &&
+               word(act.span.end, "one");
+    }
+
+    // "Somebody put a fist through it": told.
+    [[nodiscard]] bool somebodyPut(const ActSpot& act) const {
+        const std::size_t at = act.span.begin;
+        return at > 0 && row(act).fresh && word(at, "put") &&
+               (word(at - 1, "somebodi") || word(at - 1, "someon") || word(at - 1, "who") ||
+                word(at - 1, "they") || word(at - 1, "he") || word(at - 1, "she"));
+    }
+
+    // "has one of those fluorescent boxes"
+    [[nodiscard]] bool isOneOfThose(const ActSpot& act) const {
+        return row(act).fresh && word(act.span.end - 1, "one") && word(act.span.end, "of");
+    }
+
+    // "by the ditch": a noun.
+    [[nodiscard]] bool isNoun(const ActSpot& act) const {
+        const std::string_view last = sentence_.tokens[act.span.end - 1].text;
+        return act.span.begin > 0 && act.span.end == act.span.begin + 1 && !row(act).fresh &&
+               row(act).side == Side::After && !last.ends_with("ed") && !last.ends_with("ing") &&
+               word(act.span.begin - 1, "the");
+    }
+
+    // "Paint nothing out here."
+    [[nodiscard]] bool isOfNothing(const ActSpot& act) const {
+        return word(act.span.end, "nothing") && row(act).side == Side::After;
+    }
+
+    // "where the washer goes": what it does there.
+    [[nodiscard]] bool goesWhere(const ActSpot& act) const {
+        const bool goes = word(act.span.begin, "goes") || word(act.span.begin, "go");
+        for (std::size_t i = act.span.begin > 4 ? act.span.begin - 4 : 0;
+             goes && i < act.span.begin; ++i) {
+            if (word(i, "where")) {
+                return true;
             }
-            return goes && leads;
-        });
-        // "Get up in the attic and find out why": the tail is another treatment's.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return act.tail.end > act.tail.begin &&
-                   std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& other) {
-                       return other.span.begin > act.span.begin &&
-                              other.span.begin < act.tail.begin && other.span.end > act.tail.begin;
-                   });
-        });
-        // "solid ones": what they are like.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return row(act).treatment == model::Treatment::Keep &&
-                   act.span.end == act.span.begin + 1 && word(act.span.end, "one");
-        });
-        // "Somebody put a fist through it": told.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const std::size_t at = act.span.begin;
-            return at > 0 && row(act).fresh && word(at, "put") &&
-                   (word(at - 1, "somebodi") || word(at - 1, "someon") || word(at - 1, "who") ||
-                    word(at - 1, "they") || word(at - 1, "he") || word(at - 1, "she"));
-        });
-        // "has one of those fluorescent boxes"
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return row(act).fresh && word(act.span.end - 1, "one") && word(act.span.end, "of");
-        });
-        // "by the ditch": a noun.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const std::string_view last = sentence_.tokens[act.span.end - 1].text;
-            return act.span.begin > 0 && act.span.end == act.span.begin + 1 && !row(act).fresh &&
-                   row(act).side == Side::After && !last.ends_with("ed") &&
-                   !last.ends_with("ing") && word(act.span.begin - 1, "the");
-        });
-        // "Paint nothing out here."
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return word(act.span.end, "nothing") && row(act).side == Side::After;
-        });
-        // "where the washer goes": what it does there.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const bool goes = word(act.span.begin, "goes") || word(act.span.begin, "go");
-            for (std::size_t i = act.span.begin > 4 ? act.span.begin - 4 : 0;
-                 goes && i < act.span.begin; ++i) {
-                if (word(i, "where")) {
-                    return true;
-                }
-            }
-            return false;
-        });
-        // "Okay, free them up": said to oneself, of nothing.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const bool okay = word(act.span.begin, "okay") || word(act.span.begin, "ok");
-            const bool after = std::any_of(spots_.objects.begin(), spots_.objects.end(),
-                                           [&](const ObjectSpot& object) {
-                                               return object.span.end <= act.span.begin &&
-                                                      object.span.end + 4 >= act.span.begin;
-                                           });
-            return okay && act.span.end == act.span.begin + 1 && !after;
-        });
-        // "I want that.": all that is said of it; "I want that looked at" is another matter.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            const bool wants =
-                row(act).fresh && row(act).side == Side::Any && word(act.span.begin, "want");
-            return wants && act.span.end < sentence_.tokens.size() &&
-                   sentence_.tokens[act.span.end].kind == TokenKind::Word;
-        });
-        // "gets painted": the second says what is done.
-        std::erase_if(spots_.acts, [&](const ActSpot& act) {
-            return row(act).fresh && row(act).side == Side::After &&
-                   std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& next) {
-                       return next.span.begin == act.span.end && row(next).side != Side::After;
-                   });
-        });
+        }
+        return false;
+    }
+
+    // "Okay, free them up": said to oneself, of nothing.
+    [[nodiscard]] bool isSaidToOneself(const ActSpot& act) const {
+        const bool okay = word(act.span.begin, "okay") || word(act.span.begin, "ok");
+        const bool after = std::any_of(
+            spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
+                return object.span.end <= act.span.begin && object.span.end + 4 >= act.span.begin;
+            });
+        return okay && act.span.end == act.span.begin + 1 && !after;
+    }
+
+    // "I want that.": all that is said of it; "I want that looked at" is another matter.
+    [[nodiscard]] bool wantsOnlyThat(const ActSpot& act) const {
+        const bool wants =
+            row(act).fresh && row(act).side == Side::Any && word(act.span.begin, "want");
+        return wants && act.span.end < sentence_.tokens.size() &&
+               sentence_.tokens[act.span.end].kind == TokenKind::Word;
+    }
+
+    // "gets painted": the second says what is done.
+    [[nodiscard]] bool leavesToNext(const ActSpot& act) const {
+        return row(act).fresh && row(act).side == Side::After &&
+               std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& next) {
+                   return next.span.begin == act.span.end && row(next).side != Side::After;
+               });
     }
 
     // Drops what is told, not ordered.
