@@ -114,6 +114,13 @@ void Hand::settle() {
     QTest::qWait(5);
     (void)wait([this] { return !desk_->isBusy() && desk_->pool().activeThreadCount() == 0; });
     QTest::qWait(25);
+    // What is laid out anew stands once a frame was painted, however busy the machine is.
+    bool painted = false;
+    const auto frame = QObject::connect(view_.get(), &QQuickWindow::frameSwapped,
+                                        [&painted] { painted = true; });
+    view_->update();
+    (void)wait([&painted] { return painted; }, 200);
+    QObject::disconnect(frame);
 }
 
 void Hand::key(int key, Qt::KeyboardModifiers with) {
