@@ -86,10 +86,14 @@ class Walk {
                                                    std::size_t index, bool first) const;
     [[nodiscard]] std::optional<Role> roleEntering(const Sentence& sentence, const Spots& spots,
                                                    std::size_t index, bool first) const;
+    [[nodiscard]] bool isAlias(const Sentence& sentence) const;
     [[nodiscard]] Role roleInClause(const Sentence& sentence, const Spots& spots,
                                     std::size_t index) const;
     void closeClause(Placed& placed, Clause& clause, std::size_t end);
     void takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed);
+    bool enterOnStorey(const Sentence& sentence, const std::vector<const SpaceSpot*>& named);
+    void enterNamed(const Sentence& sentence, const Spots& spots,
+                    const std::vector<const SpaceSpot*>& named, std::size_t end);
     void nameFully(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
                    std::size_t end);
     [[nodiscard]] bool isOtherName(const SpaceSpot& spot) const;
@@ -104,7 +108,6 @@ class Walk {
     void takeFixtures(const Sentence& sentence, Spots& spots) const;
     void openLine(const Sentence& sentence);
     [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);
-    [[nodiscard]] std::size_t headingEnd(const Sentence& sentence, const Spots& spots) const;
     void moveTo(const std::vector<const SpaceSpot*>& spots);
     [[nodiscard]] bool takeQualified(const Sentence& sentence);
     void learnOnes(const Sentence& sentence, const Spots& spots);

@@ -48,100 +48,103 @@ bool goesThere(const Sentence& sentence, std::size_t at) {
     return false;
 }
 
-}  // namespace
-
-// Where a heading ends: "Kitchen:", "Living room / dining room", "BR1 - ". 0 if there is none.
-std::size_t Walk::headingEnd(const Sentence& sentence, const Spots& spots) const {
-    std::size_t at = skipSmall(sentence, spots, 0);
-    if (spots.spaces.empty()) {
-        return 0;
+// Stairs that are a thing of the hall they stand in.
+bool isThingOfHall(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    if (spot.key != "stairs" || sentence.heading) {
+        return false;
     }
-    // "Whole house.": a small word may belong to the name.
-    if (const Span& name = spots.spaces.front().span; name.begin < at) {
-        at = name.begin;
-    }
-    if (spots.spaces.front().span.begin != at) {
-        // "Lake bedroom": all there is in the line.
-        const bool named =
-            sentence.alone && spots.acts.empty() && spots.objects.empty() &&
-            sentence.tokens.size() <= 4 && spots.spaces.size() == 1 &&
-            spots.spaces.front().kind == SpaceKind::Room && spots.spaces.front().span.begin <= 2 &&
-            (sentence.heading || sentence.tokens.front().capital) &&
-            spots.spaces.front().span.end + 1 >= sentence.tokens.size() &&
-            sentence.tokens.front().kind == TokenKind::Word &&
-            (sentence.tokens.front().word == kUnknown || spots.endOf(Cue::Material, 0) > 0);
-        return named ? sentence.tokens.size() : 0;
-    }
-    // "Pantry cupboard: fine": a thing.
-    const Span& first = spots.spaces.front().span;
-    const bool compound =
-        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-            // "Hall closet: …" may be a place of its own.
-            static const std::vector<std::string_view> kPlaces = {
-                "closet", "porch", "deck", "patio", "stairs", "shower", "balcony", "shed"};
-            const std::string& thing = tables().objects[object.object].name;
-            return object.span.begin <= first.begin && object.span.end > first.end &&
-                   std::find(kPlaces.begin(), kPlaces.end(), thing) == kPlaces.end();
+    // "The staircase stays"
+    const bool onlyStairs =
+        !spots.acts.empty() && !spots.objects.empty() &&
+        std::all_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
+            return tables().objects[object.object].name == "stairs";
         });
-    if (compound && !sentence.heading) {
-        return 0;
-    }
-    std::size_t spaces = 0;
-    while (spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == at) {
-        at = spots.spaces[spaces].span.end;
-        ++spaces;
-        const std::size_t joint = at;
-        while (at < sentence.tokens.size() &&
-               (isMark(sentence.tokens[at], ",/&+") || wordIs(sentence, at, "and") ||
-                spots.endOf(Cue::Small, at) > at)) {
-            at = std::max(at + 1, spots.endOf(Cue::Small, at));
-        }
-        if (spaces >= spots.spaces.size() || spots.spaces[spaces].span.begin != at) {
-            at = joint;
-            break;
-        }
-    }
-    // "DECK frame sound.": a label in capitals, and the rest in small letters.
-    const std::string_view label0 = sentence.tokens[spots.spaces.front().span.begin].text;
-    const bool capitals =
-        sentence.opensLine && spaces == 1 && label0.size() > 3 &&
-        std::all_of(label0.begin(), label0.end(), [](char c) { return c >= 'A' && c <= 'Z'; }) &&
-        at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word &&
-        !sentence.tokens[at].capital;
-    if (capitals) {
-        return at;
-    }
-    // A size or a remark in brackets may follow: "Kitchen 12x14:", "BR3 (up)".
-    std::size_t end = at;
-    int other = 0;
-    while (end < sentence.tokens.size() && !isMark(sentence.tokens[end], ":-.") &&
-           !(end + 1 == sentence.tokens.size() && isMark(sentence.tokens[end], ","))) {
-        other += sentence.tokens[end].kind == TokenKind::Word ? 1 : 0;
-        ++end;
-    }
-    const bool closed = end < sentence.tokens.size();
-    const bool bracket = at < sentence.tokens.size() && isMark(sentence.tokens[at], "(");
-    const bool more = end + 1 < sentence.tokens.size();  // "Kitchen: new cabinets"
-    // "Pantry door rubs" is no heading, whatever it begins with.
-    const bool said = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-        return act.span.begin >= at && tables().acts[act.row].weight > 0;
-    });
-    const int most = spots.spaces.front().headingOnly ? 0 : 2;
-    const bool named = sentence.alone && other <= most && !said && !sentence.spoken;
-    if (!more && (sentence.heading || named || bracket)) {
-        return bracket && !sentence.alone ? at : sentence.tokens.size();
-    }
-    if (sentence.heading || (bracket && !sentence.alone)) {
-        return sentence.heading ? sentence.tokens.size() : at;
-    }
-    // "Bathroom. …" opens it, "Bathroom works." and "it all goes" do not.
-    const bool label = closed && !isMark(sentence.tokens[end], ".");
-    const bool strict = !label || spots.spaces.front().headingOnly;
-    if (closed && other <= (strict ? 0 : 1) && end - at <= 4) {
-        return end + 1;
-    }
-    return closed || other > 2 ? 0 : sentence.tokens.size();
+    // "stairs R/R": what is done to them follows at once.
+    return onlyStairs || std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+               const ActRow& row = tables().acts[act.row];
+               return act.span.begin == spot.span.end && !(row.fresh && row.side == Side::After);
+           });
 }
+
+// "The greenhouse has to go": a thing of the garden.
+bool isHutThatGoes(const Spots& spots, const SpaceSpot& spot) {
+    const bool hut = spot.key == "shed" || spot.key == "greenhouse" || spot.key == "carport";
+    return hut && std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+               return tables().acts[act.row].treatment == model::Treatment::Remove &&
+                      tables().acts[act.row].weight > 1;
+           });
+}
+
+// "There's a powder room": one that is there, in long talk or where no order is given.
+bool thereIsSuch(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    const std::size_t begin = spot.span.begin;
+    const bool thereIs =
+        begin > 2 && (wordIs(sentence, begin - 3, "there") || wordIs(sentence, begin - 2, "there"));
+    const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].weight > 1 && tables().acts[act.row].side != Side::Edge;
+    });
+    return thereIs && spot.kind == SpaceKind::Room && (sentence.tokens.size() > 14 || idle);
+}
+
+// "a powder room", "another bath": one that is not there yet.
+bool isYetToBe(const Sentence& sentence, const SpaceSpot& spot) {
+    const std::size_t begin = spot.span.begin;
+    return begin > 0 &&
+           (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
+            wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&
+           (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside);
+}
+
+// "the french windows onto the garden": what a thing before token `begin` leads to.
+bool isBeyond(const Sentence& sentence, const Spots& spots, std::size_t begin) {
+    return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+        return object.span.end < begin && object.span.end + 3 >= begin &&
+               (wordIs(sentence, object.span.end, "onto") ||
+                wordIs(sentence, object.span.end, "into") ||
+                wordIs(sentence, object.span.end, "to"));
+    });
+}
+
+// "the little one, the nursery let's call it"
+bool isCalledSo(const Sentence& sentence, const SpaceSpot& spot) {
+    const std::size_t after = spot.span.end;
+    bool called = false;
+    for (std::size_t i = after; i < after + 4 && i < sentence.tokens.size(); ++i) {
+        called = called || (wordIs(sentence, i, "call") && wordIs(sentence, i + 1, "it"));
+    }
+    return called && spot.kind == SpaceKind::Room;
+}
+
+// "You come in by the kitchen, and the kitchen is where the money goes.": what the talk turns to,
+// where no work was spoken of yet.
+bool talkTurnsTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    const std::size_t begin = spot.span.begin;
+    const bool worked = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.begin < begin && tables().acts[act.row].weight > 0;
+    });
+    const bool things = !spots.objects.empty() && spots.objects.front().span.begin < begin;
+    const std::size_t lead =
+        begin > 0 && spots.endOf(Cue::Small, begin - 1) == begin ? begin - 1 : begin;
+    const bool opensClause =
+        lead > 0 && (isMark(sentence.tokens[lead - 1], ",;:-") ||
+                     wordIs(sentence, lead - 1, "and") || wordIs(sentence, lead - 1, "but"));
+    const bool is = spots.endOf(Cue::Passive, spot.span.end) > spot.span.end ||
+                    wordIs(sentence, spot.span.end, "has") ||
+                    wordIs(sentence, spot.span.end, "have");
+    return spot.kind == SpaceKind::Room && opensClause && is && !worked && !things;
+}
+
+// "and then in the kitchen we …": a room stepped into, and no place of a thing named before it.
+bool isSteppedInto(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    const std::size_t begin = spot.span.begin;
+    const bool before =
+        std::any_of(spots.objects.begin(), spots.objects.end(),
+                    [&](const ObjectSpot& object) { return object.span.end <= begin; });
+    return spot.kind == SpaceKind::Room && stepsInto(sentence, begin) &&
+           (isBreathless(sentence) || (!before && goesThere(sentence, begin)));
+}
+
+}  // namespace
 
 // Whether the sentence begins with the space.
 bool Walk::opensSentence(const Sentence& sentence, const Spots& spots, std::size_t index) const {
@@ -210,69 +213,31 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
     return std::nullopt;
 }
 
+// "Third floor. This is the fifth bedroom.": another name for where one stands.
+bool Walk::isAlias(const Sentence& sentence) const {
+    const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+    return sinceMove_ <= 1 && here != nullptr && here->kind == SpaceKind::Level &&
+           wordIs(sentence, 0, "this");
+}
+
 // The ways to say that one enters a space.
 std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spots& spots,
                                              std::size_t index, bool first) const {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
-    // "The staircase stays": a thing of the hall it stands in.
-    const bool onlyStairs = spot.key == "stairs" && !current_.empty() && !spots.acts.empty() &&
-                            !sentence.heading &&
-                            std::all_of(spots.objects.begin(), spots.objects.end(),
-                                        [](const ObjectSpot& object) {
-                                            return tables().objects[object.object].name == "stairs";
-                                        }) &&
-                            !spots.objects.empty();
-    // "stairs R/R": what is done to them follows at once.
-    const bool worked =
-        spot.key == "stairs" && !current_.empty() && !sentence.heading &&
-        std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-            return act.span.begin == spot.span.end &&
-                   !(tables().acts[act.row].fresh && tables().acts[act.row].side == Side::After);
-        });
-    if (onlyStairs || worked) {
+    if (!current_.empty() && (isThingOfHall(sentence, spots, spot) || isHutThatGoes(spots, spot))) {
         return Role::Ignored;
     }
-    // "The greenhouse has to go": a thing of the garden.
-    const bool hut = spot.key == "shed" || spot.key == "greenhouse" || spot.key == "carport";
-    const bool goes = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
-        return tables().acts[act.row].treatment == model::Treatment::Remove &&
-               tables().acts[act.row].weight > 1;
-    });
-    if (hut && goes && !current_.empty()) {
-        return Role::Ignored;
-    }
-    // "a powder room", "another bath": one that is not there yet.
-    const bool thereIs =
-        begin > 2 && (wordIs(sentence, begin - 3, "there") || wordIs(sentence, begin - 2, "there"));
-    const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
-        return tables().acts[act.row].weight > 1 && tables().acts[act.row].side != Side::Edge;
-    });
-    if (begin > 0 && thereIs && spot.kind == SpaceKind::Room &&
-        (sentence.tokens.size() > 14 || idle)) {
+    if (thereIsSuch(sentence, spots, spot)) {
         return Role::Move;
     }
-    if (begin > 0 &&
-        (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
-         wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&
-        (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside)) {
+    if (isYetToBe(sentence, spot)) {
         return Role::Ignored;
     }
-    // "Third floor. This is the fifth bedroom.": another name for where one stands.
-    const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
-    // "the french windows onto the garden"
-    const bool beyond =
-        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-            return object.span.end < begin && object.span.end + 3 >= begin &&
-                   (wordIs(sentence, object.span.end, "onto") ||
-                    wordIs(sentence, object.span.end, "into") ||
-                    wordIs(sentence, object.span.end, "to"));
-        });
-    if (beyond && !isBreathless(sentence)) {
+    if (isBeyond(sentence, spots, begin) && !isBreathless(sentence)) {
         return Role::Ignored;
     }
-    const bool alias = sinceMove_ <= 1 && here != nullptr && here->kind == SpaceKind::Level &&
-                       wordIs(sentence, 0, "this");
+    const bool alias = isAlias(sentence);
     if (cueBefore(sentence, spots, Cue::Enter, begin) && !alias) {
         return Role::Move;
     }
@@ -289,41 +254,13 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (first && !alias) {
         return spot.kind == SpaceKind::Whole ? Role::Local : Role::Move;
     }
-    // "the little one, the nursery let's call it"
-    const std::size_t after = spot.span.end;
-    bool called = false;
-    for (std::size_t i = after; i < after + 4 && i < sentence.tokens.size(); ++i) {
-        called = called || (wordIs(sentence, i, "call") && wordIs(sentence, i + 1, "it"));
-    }
-    if (called && spot.kind == SpaceKind::Room) {
+    if (isCalledSo(sentence, spot)) {
         return Role::Move;
     }
     if (cueBefore(sentence, spots, Cue::Passing, begin)) {
         return Role::Ignored;
     }
-    // "You come in by the kitchen, and the kitchen is where the money goes.": what the talk turns
-    // to, where no work was spoken of yet.
-    const bool worked2 = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-        return act.span.begin < begin && tables().acts[act.row].weight > 0;
-    });
-    const bool things = !spots.objects.empty() && spots.objects.front().span.begin < begin;
-    const std::size_t lead =
-        begin > 0 && spots.endOf(Cue::Small, begin - 1) == begin ? begin - 1 : begin;
-    const bool opensClause =
-        lead > 0 && (isMark(sentence.tokens[lead - 1], ",;:-") ||
-                     wordIs(sentence, lead - 1, "and") || wordIs(sentence, lead - 1, "but"));
-    const bool is = spots.endOf(Cue::Passive, spot.span.end) > spot.span.end ||
-                    wordIs(sentence, spot.span.end, "has") ||
-                    wordIs(sentence, spot.span.end, "have");
-    if (spot.kind == SpaceKind::Room && opensClause && is && !worked2 && !things) {
-        return Role::Move;
-    }
-    const bool before =
-        std::any_of(spots.objects.begin(), spots.objects.end(),
-                    [&](const ObjectSpot& object) { return object.span.end <= begin; });
-    const bool steps = spot.kind == SpaceKind::Room && stepsInto(sentence, begin) &&
-                       (isBreathless(sentence) || (!before && goesThere(sentence, begin)));
-    if (steps) {
+    if (talkTurnsTo(sentence, spots, spot) || isSteppedInto(sentence, spots, spot)) {
         return Role::Move;
     }
     const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;

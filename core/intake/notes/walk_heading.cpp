@@ -1,0 +1,284 @@
+// Where does a heading end, and which space does it say the speaker is in?
+#include <algorithm>
+
+#include "core/intake/notes/space_names.h"
+#include "core/intake/notes/speech.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using Named = std::vector<const SpaceSpot*>;
+
+// "Lake bedroom": a room under a word that no table knows, and all there is in the line.
+bool isStrangeRoom(const Sentence& sentence, const Spots& spots) {
+    const SpaceSpot& room = spots.spaces.front();
+    return sentence.alone && spots.acts.empty() && spots.objects.empty() &&
+           sentence.tokens.size() <= 4 && spots.spaces.size() == 1 &&
+           room.kind == SpaceKind::Room && room.span.begin <= 2 &&
+           (sentence.heading || sentence.tokens.front().capital) &&
+           room.span.end + 1 >= sentence.tokens.size() &&
+           sentence.tokens.front().kind == TokenKind::Word &&
+           (sentence.tokens.front().word == kUnknown || spots.endOf(Cue::Material, 0) > 0);
+}
+
+// "Pantry cupboard: fine": the name of a thing that begins with the space.
+bool beginsThing(const Spots& spots, const Span& space) {
+    return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+        // "Hall closet: …" may be a place of its own.
+        static const std::vector<std::string_view> kPlaces = {
+            "closet", "porch", "deck", "patio", "stairs", "shower", "balcony", "shed"};
+        const std::string& thing = tables().objects[object.object].name;
+        return object.span.begin <= space.begin && object.span.end > space.end &&
+               std::find(kPlaces.begin(), kPlaces.end(), thing) == kPlaces.end();
+    });
+}
+
+// Spaces that stand side by side, "Living room / dining room", and where the last of them ends.
+struct Row {
+    std::size_t count = 0;
+    std::size_t end = 0;
+};
+
+Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    std::size_t spaces = 0;
+    while (spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == at) {
+        at = spots.spaces[spaces].span.end;
+        ++spaces;
+        const std::size_t joint = at;
+        while (at < sentence.tokens.size() &&
+               (isMark(sentence.tokens[at], ",/&+") || wordIs(sentence, at, "and") ||
+                spots.endOf(Cue::Small, at) > at)) {
+            at = std::max(at + 1, spots.endOf(Cue::Small, at));
+        }
+        if (spaces >= spots.spaces.size() || spots.spaces[spaces].span.begin != at) {
+            at = joint;
+            break;
+        }
+    }
+    return {spaces, at};
+}
+
+// "DECK frame sound.": a label in capitals, and the rest, from token `at`, in small letters.
+bool isLabelInCapitals(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    const std::string_view label = sentence.tokens[spots.spaces.front().span.begin].text;
+    return sentence.opensLine && label.size() > 3 &&
+           std::all_of(label.begin(), label.end(), [](char c) { return c >= 'A' && c <= 'Z'; }) &&
+           at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word &&
+           !sentence.tokens[at].capital;
+}
+
+// Where a heading ends whose spaces end at token `at`; 0 where the sentence is none.
+std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    // A size or a remark in brackets may follow: "Kitchen 12x14:", "BR3 (up)".
+    std::size_t end = at;
+    int other = 0;
+    while (end < sentence.tokens.size() && !isMark(sentence.tokens[end], ":-.") &&
+           !(end + 1 == sentence.tokens.size() && isMark(sentence.tokens[end], ","))) {
+        other += sentence.tokens[end].kind == TokenKind::Word ? 1 : 0;
+        ++end;
+    }
+    const bool closed = end < sentence.tokens.size();
+    const bool bracket = at < sentence.tokens.size() && isMark(sentence.tokens[at], "(");
+    const bool more = end + 1 < sentence.tokens.size();  // "Kitchen: new cabinets"
+    // "Pantry door rubs" is no heading, whatever it begins with.
+    const bool said = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.begin >= at && tables().acts[act.row].weight > 0;
+    });
+    const int most = spots.spaces.front().headingOnly ? 0 : 2;
+    const bool named = sentence.alone && other <= most && !said && !sentence.spoken;
+    if (!more && (sentence.heading || named || bracket)) {
+        return bracket && !sentence.alone ? at : sentence.tokens.size();
+    }
+    if (sentence.heading || (bracket && !sentence.alone)) {
+        return sentence.heading ? sentence.tokens.size() : at;
+    }
+    // "Bathroom. …" opens it, "Bathroom works." and "it all goes" do not.
+    const bool label = closed && !isMark(sentence.tokens[end], ".");
+    const bool strict = !label || spots.spaces.front().headingOnly;
+    if (closed && other <= (strict ? 0 : 1) && end - at <= 4) {
+        return end + 1;
+    }
+    return closed || other > 2 ? 0 : sentence.tokens.size();
+}
+
+// Where a heading ends: "Kitchen:", "Living room / dining room", "BR1 - ". 0 if there is none.
+std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
+    if (spots.spaces.empty()) {
+        return 0;
+    }
+    // "Whole house.": a small word may belong to the name.
+    const Span& first = spots.spaces.front().span;
+    const std::size_t at = std::min(skipSmall(sentence, spots, 0), first.begin);
+    if (first.begin != at) {
+        return isStrangeRoom(sentence, spots) ? sentence.tokens.size() : 0;
+    }
+    if (beginsThing(spots, first) && !sentence.heading) {
+        return 0;
+    }
+    const Row row = rowOfSpaces(sentence, spots, at);
+    if (row.count == 1 && isLabelInCapitals(sentence, spots, row.end)) {
+        return row.end;
+    }
+    return endOfRemark(sentence, spots, row.end);
+}
+
+// The spaces that a heading up to token `end` names.
+Named namedIn(const Sentence& sentence, const Spots& spots, std::size_t end) {
+    Named named;
+    // "MILK ROOM (the back entry)": what stands in brackets is another name for it.
+    std::size_t bracket = 0;
+    while (bracket < sentence.tokens.size() && !isMark(sentence.tokens[bracket], "(")) {
+        ++bracket;
+    }
+    for (const SpaceSpot& spot : spots.spaces) {
+        if (spot.span.end <= end && (spot.span.begin < bracket || named.empty())) {
+            named.push_back(&spot);
+        }
+    }
+    return named;
+}
+
+// "Roof: two layers, replace": a label that is a thing of the place as well.
+bool isThingToo(const Sentence& sentence, const Spots& spots, const Named& named, std::size_t end) {
+    if (named.size() != 1 || !named.front()->headingOnly) {
+        return false;
+    }
+    const Span& name = named.front()->span;
+    const bool more = end < sentence.tokens.size() ||
+                      std::any_of(spots.acts.begin(), spots.acts.end(),
+                                  [&](const ActSpot& act) { return act.span.begin >= name.end; });
+    // "DR: …" is the dining room, "dr new" in a list a door.
+    const bool label = named.front()->kind == SpaceKind::Room &&
+                       name.end < sentence.tokens.size() &&
+                       isMark(sentence.tokens[name.end], ":-.");
+    return more && !label &&
+           std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+               return object.span.begin <= name.begin && object.span.end >= name.end;
+           });
+}
+
+// "OUTSIDE THE HOUSE": the whole house is not meant where a part of it is named.
+void dropWhole(Named& named) {
+    const bool part = std::any_of(named.begin(), named.end(), [](const SpaceSpot* spot) {
+        return spot->kind != SpaceKind::Whole;
+    });
+    if (part) {
+        std::erase_if(named, [](const SpaceSpot* spot) { return spot->kind == SpaceKind::Whole; });
+    }
+}
+
+// "LAUNDRY PORCH": one name made of two.
+bool isOneName(const Named& named) {
+    return named.size() == 2 && named[0]->span.end == named[1]->span.begin &&
+           named[1]->kind != SpaceKind::Level && named[0]->kind == SpaceKind::Room;
+}
+
+}  // namespace
+
+// "SHOWER ROOM" after "BATHROOM", or the other way round: two rooms of one sort, each with a name.
+bool Walk::isOtherName(const SpaceSpot& spot) const {
+    const KnownSpace* known = find(spot.key);
+    return known != nullptr && spot.kind == SpaceKind::Room && known->shown != spot.shown &&
+           known->shown != spot.key && spot.shown.find(' ') != std::string::npos &&
+           headOf(known->shown) != headOf(spot.shown);
+}
+
+// "Lake bedroom", "Shower bath": what a heading says before a room that the tables know tells it
+// from the others of its sort.
+void Walk::nameFully(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
+                     std::size_t end) {
+    const bool whole = end >= sentence.tokens.size() && spot.kind == SpaceKind::Room;
+    std::string name;
+    bool strange = false;
+    for (std::size_t i = 0; whole && i < spot.span.end; ++i) {
+        const Token& token = sentence.tokens[i];
+        if (token.kind != TokenKind::Word) {
+            return moveTo({&spot});
+        }
+        name += (name.empty() ? "" : " ") + plainWord(token.text);
+        const bool cue = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& one) {
+            return one.cue != Cue::Material && one.span.holds(i);
+        });
+        strange = strange || (i < spot.span.begin && !cue);
+        if (i < spot.span.begin && cue) {
+            return moveTo({&spot});
+        }
+    }
+    if (!strange || sentence.spoken || spot.span.begin > 1) {
+        return moveTo({&spot});
+    }
+    SpaceSpot named = spot;
+    named.key = name;
+    named.shown = name;
+    moveTo({&named});
+}
+
+// "Bath, upstairs": the storey tells the room from others; "Upstairs, the bathroom" says only where
+// one goes. False where the heading names no storey with a room.
+bool Walk::enterOnStorey(const Sentence& sentence, const std::vector<const SpaceSpot*>& named) {
+    if (named.size() != 2 ||
+        (named[0]->kind == SpaceKind::Level) == (named[1]->kind == SpaceKind::Level)) {
+        return false;
+    }
+    const SpaceSpot* level = named[0]->kind == SpaceKind::Level ? named[0] : named[1];
+    SpaceSpot room = *(level == named[0] ? named[1] : named[0]);
+    if (room.kind != SpaceKind::Room) {
+        return false;
+    }
+    level_ = level->key;
+    const bool bare = room.key.find(' ') == std::string::npos;
+    if (bare && sentence.alone && level == named[1]) {
+        room.key = level->key + " " + room.key;
+        room.shown = level->shown + " " + room.shown;
+    }
+    moveTo({&room});
+    return true;
+}
+
+// Moves to what the heading up to token `end` names.
+void Walk::enterNamed(const Sentence& sentence, const Spots& spots,
+                      const std::vector<const SpaceSpot*>& named, std::size_t end) {
+    if (enterOnStorey(sentence, named)) {
+        return;
+    }
+    if (isOneName(named)) {
+        SpaceSpot whole = *named[1];
+        whole.span.begin = named[0]->span.begin;
+        whole.key = named[0]->shown + " " + named[1]->shown;
+        whole.shown = whole.key;
+        moveTo({&whole});
+    } else if (named.size() == 1 && end >= sentence.tokens.size() && isOtherName(*named.front())) {
+        SpaceSpot other = *named.front();
+        other.key = other.shown;
+        moveTo({&other});
+    } else if (named.size() == 1) {
+        nameFully(sentence, spots, *named.front(), end);
+    } else {
+        moveTo(named);
+    }
+}
+
+void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed) {
+    const std::size_t end = headingEnd(sentence, spots);
+    if (end == 0) {
+        return;
+    }
+    Named named = namedIn(sentence, spots, end);
+    if (isThingToo(sentence, spots, named, end)) {
+        const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+        if (here == nullptr || here->kind != named.front()->kind) {
+            moveTo(named);
+            placed.moved = true;
+        }
+        return;
+    }
+    dropWhole(named);
+    enterNamed(sentence, spots, named, end);
+    placed.from = end;
+    placed.moved = true;
+    placed.onlyPlace = end >= sentence.tokens.size();
+}
+
+}  // namespace ledgerboard::intake
