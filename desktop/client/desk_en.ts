@@ -568,6 +568,13 @@
             <numerusform>%n without a price</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n item(s) finished</source>
+        <translation>
+            <numerusform>%n item finished</numerusform>
+            <numerusform>%n items finished</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::Sheet</name>

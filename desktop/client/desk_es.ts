@@ -501,6 +501,10 @@
         <source>sold</source>
         <translation>vendida</translation>
     </message>
+    <message>
+        <source>What it rests on</source>
+        <translation>En qué se apoya</translation>
+    </message>
 </context>
 <context>
     <name>DevicesPage</name>
@@ -679,10 +683,6 @@
         <translation>No hay préstamo para la obra</translation>
     </message>
     <message>
-        <source>The lender pays out by lines: carpentry, plumbing and so on, each with its amount and the share lent. Items of the scope point at a line by their field “Lender line”. The loan itself is entered with: ledgerboard set job “Work loan” 80000</source>
-        <translation>El prestamista paga por renglones: carpintería, plomería, etc., cada uno con su importe y la parte prestada. Las partidas señalan un renglón con su campo «Lender line». El préstamo mismo se anota con: ledgerboard set job &quot;Work loan&quot; 80000</translation>
-    </message>
-    <message>
         <source>The first line</source>
         <translation>El primer renglón</translation>
     </message>
@@ -701,6 +701,10 @@
     <message>
         <source>A phone takes them, room by room. Those you let the lender see go with the request.</source>
         <translation>Las toma un teléfono, cuarto por cuarto. Las que usted deja ver al prestamista van con la solicitud.</translation>
+    </message>
+    <message>
+        <source>The lender pays out by lines: carpentry, plumbing and so on, each with its amount and the share lent. Items of the scope point at a line: Ctrl+I in the scope, “Lender line”. The loan itself is entered on the page Deal, with Ctrl+I.</source>
+        <translation>El prestamista paga por renglones: carpintería, plomería, etc., cada uno con su importe y la parte prestada. Las partidas señalan un renglón: Ctrl+I en el alcance, «Renglón del prestamista». El préstamo mismo se anota en la página Negocio, con Ctrl+I.</translation>
     </message>
 </context>
 <context>
@@ -1084,6 +1088,134 @@
     <message>
         <source>Price</source>
         <translation>Precio</translation>
+    </message>
+    <message>
+        <source>Order on</source>
+        <translation>Pedir el</translation>
+    </message>
+    <message>
+        <source>Cost low</source>
+        <translation>Costo bajo</translation>
+    </message>
+    <message>
+        <source>Cost high</source>
+        <translation>Costo alto</translation>
+    </message>
+    <message>
+        <source>Built</source>
+        <translation>Construida</translation>
+    </message>
+    <message>
+        <source>Purchase price</source>
+        <translation>Precio de compra</translation>
+    </message>
+    <message>
+        <source>Purchased</source>
+        <translation>Comprada el</translation>
+    </message>
+    <message>
+        <source>Resale</source>
+        <translation>Reventa</translation>
+    </message>
+    <message>
+        <source>Resale low</source>
+        <translation>Reventa baja</translation>
+    </message>
+    <message>
+        <source>Resale high</source>
+        <translation>Reventa alta</translation>
+    </message>
+    <message>
+        <source>Ceiling of the street</source>
+        <translation>Techo de la calle</translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation>Presupuesto</translation>
+    </message>
+    <message>
+        <source>Wanted profit</source>
+        <translation>Ganancia deseada</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Comienzo</translation>
+    </message>
+    <message>
+        <source>Days to resale</source>
+        <translation>Días hasta la reventa</translation>
+    </message>
+    <message>
+        <source>Buying costs</source>
+        <translation>Gastos de compra</translation>
+    </message>
+    <message>
+        <source>Selling costs</source>
+        <translation>Gastos de venta</translation>
+    </message>
+    <message>
+        <source>Commission</source>
+        <translation>Comisión</translation>
+    </message>
+    <message>
+        <source>Holding costs</source>
+        <translation>Gastos de tenencia</translation>
+    </message>
+    <message>
+        <source>Cash at start</source>
+        <translation>Efectivo al comienzo</translation>
+    </message>
+    <message>
+        <source>Purchase loan</source>
+        <translation>Préstamo de compra</translation>
+    </message>
+    <message>
+        <source>Work loan</source>
+        <translation>Préstamo de obra</translation>
+    </message>
+    <message>
+        <source>Loan rate</source>
+        <translation>Tasa del préstamo</translation>
+    </message>
+    <message>
+        <source>Points on the purchase loan</source>
+        <translation>Puntos del préstamo de compra</translation>
+    </message>
+    <message>
+        <source>Points on the work loan</source>
+        <translation>Puntos del préstamo de obra</translation>
+    </message>
+    <message>
+        <source>Lender fees</source>
+        <translation>Cargos del prestamista</translation>
+    </message>
+    <message>
+        <source>Draw limit</source>
+        <translation>Límite de desembolsos</translation>
+    </message>
+    <message>
+        <source>Holdback</source>
+        <translation>Retención del prestamista</translation>
+    </message>
+    <message>
+        <source>Fee per visit</source>
+        <translation>Cargo por visita</translation>
+    </message>
+    <message>
+        <source>Days from ask to visit</source>
+        <translation>Días del pedido a la visita</translation>
+    </message>
+    <message>
+        <source>Days from visit to money</source>
+        <translation>Días de la visita al dinero</translation>
+    </message>
+    <message>
+        <source>Term end</source>
+        <translation>Fin del plazo</translation>
+    </message>
+    <message>
+        <source>Extension fee</source>
+        <translation>Cargo por prórroga</translation>
     </message>
 </context>
 <context>
@@ -1593,6 +1725,18 @@
     <message>
         <source>puts the way in away</source>
         <translation>guarda la entrada</translation>
+    </message>
+    <message>
+        <source>what it rests on: price, resale, loans, days</source>
+        <translation>en qué se apoya: precio, reventa, préstamos, días</translation>
+    </message>
+    <message>
+        <source>more of the item: contract, lender line, lead days</source>
+        <translation>más de la partida: contrato, renglón del prestamista, días de entrega</translation>
+    </message>
+    <message>
+        <source>finished today</source>
+        <translation>terminada hoy</translation>
     </message>
 </context>
 <context>
@@ -2358,6 +2502,14 @@
     <message>
         <source>Budget now</source>
         <translation>Presupuesto actual</translation>
+    </message>
+    <message>
+        <source>Finished today</source>
+        <translation>Terminada hoy</translation>
+    </message>
+    <message>
+        <source>More of it</source>
+        <translation>Más de ella</translation>
     </message>
 </context>
 <context>
@@ -5074,6 +5226,10 @@
         <source>New: %1</source>
         <translation>Nuevo: %1</translation>
     </message>
+    <message>
+        <source>Name and sum, with semicolons between: taxes 210; insurance 95</source>
+        <translation>Nombre e importe, con punto y coma entre ellos: impuestos 210; seguro 95</translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::RecordSheet</name>
@@ -5402,6 +5558,33 @@
     <message>
         <source>Days</source>
         <translation>Días</translation>
+    </message>
+    <message>
+        <source>%1 is not marked while a caution of it is open: %2 (%3). Read it and say so first: on a phone, or with ledgerboard acknowledge.</source>
+        <translation>%1 no se marca mientras tenga abierta una advertencia: %2 (%3). Léala y dígalo primero: en un teléfono, o con ledgerboard acknowledge.</translation>
+    </message>
+    <message>
+        <source>That is finished already.</source>
+        <translation>Eso ya está terminado.</translation>
+    </message>
+    <message>
+        <source>%1: finished</source>
+        <translation>%1: terminada</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) finished</source>
+        <translation>
+            <numerusform>%n partida terminada</numerusform>
+            <numerusform>%n partidas terminadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Finished.</source>
+        <translation>Terminada.</translation>
+    </message>
+    <message>
+        <source>Done %1.</source>
+        <translation>Hecho: %1.</translation>
     </message>
 </context>
 <context>

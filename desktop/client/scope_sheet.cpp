@@ -10,6 +10,7 @@
 #include "core/report/theme.h"
 
 #include "desktop/client/desk.h"
+#include "desktop/client/finish_work.h"
 #include "desktop/client/preferences.h"
 #include "desktop/client/said.h"
 #include "desktop/client/scope_edit.h"
@@ -106,6 +107,11 @@ bool ScopeSheet::isItem(int place) const {
 
 model::RawId ScopeSheet::idAt(int place) const {
     return now_->rows.items[rows_.rows[static_cast<std::size_t>(place)].item].id.raw();
+}
+
+QString ScopeSheet::recordId() const {
+    const auto here = item();
+    return here ? QString::fromStdString(now_->rows.items[*here].id.raw().toString()) : QString();
 }
 
 std::optional<std::size_t> ScopeSheet::item() const {
@@ -213,6 +219,35 @@ void ScopeSheet::usePriceBook() {
     if (!items.empty()) {
         Desk::here()->keep(priceFromBook(*now_, items), tr("Priced from the price book"));
     }
+}
+
+void ScopeSheet::finish() {
+    const auto items = chosen();
+    if (items.empty()) {
+        return;
+    }
+    Desk& desk = *Desk::here();
+    auto made = finishWork(desk.book(), *now_, items, desk.instant());
+    if (!made.ok()) {
+        desk.sayNotKept(Said::text(made.error().message));
+        return;
+    }
+    if (!made.value().heldUp.empty()) {
+        const auto& first = made.value().heldUp.front();
+        desk.sayNotKept(
+            tr("%1 is not marked while a caution of it is open: %2 (%3). Read it and say "
+               "so first: on a phone, or with ledgerboard acknowledge.")
+                .arg(Said::text(first.what), Said::text(first.about), Said::text(first.why)));
+        return;
+    }
+    const int count = made.value().marked;
+    if (count == 0) {
+        desk.sayPlainly(tr("That is finished already."));
+        return;
+    }
+    desk.keep(made.value().action,
+              items.size() == 1 ? tr("%1: finished").arg(Said::text(itemName(*now_, items.front())))
+                                : tr("%n item(s) finished", nullptr, count));
 }
 
 bool ScopeSheet::addItem(const QString& said) {
@@ -457,6 +492,11 @@ QStringList ScopeSheet::details() const {
         money << tr("Budget now %1, billed %2, forecast %3.")
                      .arg(Said::money(figures.budgetNow), Said::money(figures.billed),
                           Said::money(figures.forecast));
+    }
+    if (line.counting == Counting::Counts && figures.shown > model::Percent{}) {
+        money << (figures.shown >= model::Percent::whole()
+                      ? tr("Finished.")
+                      : tr("Done %1.").arg(Said::percent(figures.shown)));
     }
     list << money.join(QLatin1Char(' '));
     QStringList words;

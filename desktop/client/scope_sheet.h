@@ -25,6 +25,7 @@ class ScopeSheet : public Sheet {
     Q_PROPERTY(bool hasBaseline READ hasBaseline NOTIFY shown)
     Q_PROPERTY(QString floorArea READ floorArea NOTIFY moved)
     Q_PROPERTY(QString wallArea READ wallArea NOTIFY moved)
+    Q_PROPERTY(QString recordId READ recordId NOTIFY detailChanged)
 
   public:
     explicit ScopeSheet(QObject* parent = nullptr);
@@ -36,6 +37,8 @@ class ScopeSheet : public Sheet {
     void fill() override;
     void dropItems() override;
     Q_INVOKABLE void usePriceBook();
+    // The chosen items are marked finished today.
+    Q_INVOKABLE void finish();
     // "replace faucet", "Hall bath: replace faucet": a new item, which is then in hand.
     Q_INVOKABLE bool addItem(const QString& said);
     Q_INVOKABLE void nextGroup();
@@ -72,6 +75,8 @@ class ScopeSheet : public Sheet {
     [[nodiscard]] QString floorArea() const;
     [[nodiscard]] QString wallArea() const;
 
+    // The id of the item in hand, as RecordForm::begin takes it; "" for none.
+    [[nodiscard]] QString recordId() const;
     // The item in hand; empty where none is.
     [[nodiscard]] std::optional<std::size_t> item() const;
     // The space of the item in hand, with its sizes; null where it has none.

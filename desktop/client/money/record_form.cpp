@@ -69,6 +69,12 @@ void RecordForm::begin(const QString& kind, const QString& id) {
     open(*known);
 }
 
+void RecordForm::beginJob() {
+    if (now() != nullptr) {
+        begin(QStringLiteral("job"), QString::fromStdString(now()->rows.job.id.raw().toString()));
+    }
+}
+
 void RecordForm::beginNew(const QString& kind, const QVariantMap& known) {
     const auto meant = model::kindNamed(kind.toStdString());
     if (!meant || now() == nullptr) {
@@ -226,6 +232,8 @@ QStringList RecordForm::details() const {
             return {tr("A day: 2026-05-22, or 22 May 2026")};
         case model::FieldType::Flag:
             return {tr("“yes”, or nothing")};
+        case model::FieldType::Amounts:
+            return {tr("Name and sum, with semicolons between: taxes 210; insurance 95")};
         case model::FieldType::Steps:
             return {tr("Name and percent, with semicolons between: rough passed 45; done 55")};
         case model::FieldType::ItemAmounts:

@@ -23,6 +23,8 @@ class RecordForm : public Sheet {
 
     // Opens on a record of the job; `kind` by its name in JSON.
     Q_INVOKABLE void begin(const QString& kind, const QString& id);
+    // Opens on the job itself.
+    Q_INVOKABLE void beginJob();
     // A new one, with what is already known of it: { crew: "Tile crew" }. A value that cannot be
     // read is left out.
     Q_INVOKABLE void beginNew(const QString& kind, const QVariantMap& known);

@@ -113,6 +113,9 @@ const intake::Finder& namesIn(const std::shared_ptr<const JobNow>& now) {
 }
 
 Value valueIn(const JobNow& now, model::FieldCode field, const model::RawId& id) {
+    if (model::kindOf(field) == Kind::Job) {
+        return store::recordOf(now.rows.job).at(field);
+    }
     Value value;
     model::visitLists(now.rows, [&](const auto& list) {
         using Row = typename std::decay_t<decltype(list)>::value_type;

@@ -10,12 +10,21 @@ FocusScope {
     readonly property int side: Theme.gap(9)
     readonly property real half: (width - 2 * side - Theme.gap(10)) / 2
 
+    function restsOn() {
+        form.beginJob();
+        if (form.isOpen)
+            panel.begin();
+    }
+
     Shortcut { sequence: "Ctrl+R"; onActivated: deal.forget() }
+    Shortcut { sequence: "Ctrl+I"; onActivated: page.restsOn() }
     Keys.onDownPressed: paper.contentY = Math.max(0, Math.min(paper.contentHeight - paper.height,
                                                               paper.contentY + Theme.gap(20)))
     Keys.onUpPressed: paper.contentY = Math.max(0, paper.contentY - Theme.gap(20))
 
     DealView { id: deal }
+
+    RecordForm { id: form }
 
     Words {
         objectName: "dealTrouble"
@@ -208,6 +217,7 @@ FocusScope {
             }
 
             Repeater {
+                id: whatIfs
                 // Their number stays, so that the one being pulled stays too.
                 model: 4
 
@@ -301,5 +311,30 @@ FocusScope {
                 }
             }
         }
+    }
+
+    QuietLink {
+        objectName: "restsOnLink"
+        anchors { right: parent.right; rightMargin: page.side; top: parent.top; topMargin: Theme.gap(6) }
+        width: implicitWidth
+        text: qsTr("What it rests on")
+        hint: "Ctrl+I"
+        onClicked: page.restsOn()
+    }
+
+    RecordPanel {
+        id: panel
+        objectName: "panel"
+        anchors {
+            right: parent.right
+            rightMargin: page.side
+            top: parent.top
+            topMargin: Theme.gap(16)
+            bottom: parent.bottom
+            bottomMargin: Theme.gap(4)
+        }
+        width: Math.min(parent.width - 2 * page.side, Theme.gap(112))
+        form: form
+        onClosed: whatIfs.itemAt(0).forceActiveFocus()
     }
 }

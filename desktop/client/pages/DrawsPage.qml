@@ -237,8 +237,8 @@ FocusScope {
         SheetNothing {
             head: view.hasLoan ? qsTr("The lender's lines are not entered") : qsTr("There is no loan for the work")
             words: qsTr("The lender pays out by lines: carpentry, plumbing and so on, each with its amount and the share "
-                        + "lent. Items of the scope point at a line by their field \u201cLender line\u201d. The loan "
-                        + "itself is entered with: ledgerboard set job \u201cWork loan\u201d 80000")
+                        + "lent. Items of the scope point at a line: Ctrl+I in the scope, \u201cLender line\u201d. The "
+                        + "loan itself is entered on the page Deal, with Ctrl+I.")
             begin: qsTr("The first line")
             onAsked: page.add()
         }

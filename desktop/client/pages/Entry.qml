@@ -1,6 +1,7 @@
 // A line to type in, under words that say what.
 import QtQuick
 import Ledgerboard.Look
+import Ledgerboard.Desk
 
 Column {
     id: entry
@@ -35,6 +36,17 @@ Column {
         font.pixelSize: Theme.bodySize
         Accessible.name: entry.label
         Accessible.role: Accessible.EditableText
+
+        // Where the text has nothing to take back, the book may.
+        Keys.onPressed: event => {
+            if (event.matches(StandardKey.Undo) && !area.canUndo) {
+                Desk.undo();
+                event.accepted = true;
+            } else if (event.matches(StandardKey.Redo) && !area.canRedo) {
+                Desk.redo();
+                event.accepted = true;
+            }
+        }
     }
 
     Rectangle {

@@ -67,6 +67,7 @@ FocusScope {
             focus: visible
             width: Math.min(parent.width, Theme.gap(150))
             visible: page.adding || (jobs.count === 0 && Desk.state === Desk.Open)
+            onVisibleChanged: if (!visible && page.activeFocus) list.forceActiveFocus()
             Keys.onEscapePressed: {
                 page.adding = false;
                 list.forceActiveFocus();
@@ -140,6 +141,7 @@ FocusScope {
         keyNavigationEnabled: true
         highlightFollowsCurrentItem: true
         highlightMoveDuration: 0
+        onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
         boundsBehavior: Flickable.StopAtBounds
         Keys.onReturnPressed: if (currentIndex >= 0) Desk.openJob(jobs.idAt(currentIndex))
         Keys.onEnterPressed: if (currentIndex >= 0) Desk.openJob(jobs.idAt(currentIndex))

@@ -47,7 +47,8 @@ FocusScope {
             ["Tab", qsTr("the next thing to suppose")],
             ["\u2190 \u2192", qsTr("supposes a little less or more")],
             ["Home", qsTr("puts that one back as it stands")],
-            ["Ctrl+R", qsTr("everything as it stands")]
+            ["Ctrl+R", qsTr("everything as it stands")],
+            ["Ctrl+I", qsTr("what it rests on: price, resale, loans, days")]
         ],
         walk: [
             ["Tab", qsTr("from the notes to the draft, and back with Shift")],
@@ -160,6 +161,8 @@ FocusScope {
             ["Ctrl+N", qsTr("a new item in this space")],
             ["Del", qsTr("clears the cell")],
             ["Ctrl+Del", qsTr("drops the item")],
+            ["Ctrl+I", qsTr("more of the item: contract, lender line, lead days")],
+            ["Ctrl+S", qsTr("finished today")],
             ["Ctrl+B", qsTr("the price book's price, not its own")],
             ["Ctrl+T", qsTr("take-off: the quantity from sizes")]
         ]

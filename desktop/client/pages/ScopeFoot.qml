@@ -9,6 +9,9 @@ ColumnLayout {
 
     required property ScopeSheet sheet
 
+    signal finishAsked()
+    signal wholeAsked()
+
     spacing: Theme.gap(1)
 
     Hairline {
@@ -59,20 +62,41 @@ ColumnLayout {
     // Of one height, so that the sheet does not jump from item to item.
     Item {
         Layout.fillWidth: true
-        Layout.preferredHeight: Theme.gap(19)
+        Layout.preferredHeight: Theme.gap(21)
         clip: true
 
         Column {
             width: parent.width
             spacing: Theme.gap(1)
 
-            Words {
-                objectName: "itemText"
+            RowLayout {
                 width: parent.width
-                text: foot.sheet.itemText
-                font.bold: true
-                elide: Text.ElideRight
-                wrapMode: Text.NoWrap
+                spacing: Theme.gap(6)
+
+                Words {
+                    objectName: "itemText"
+                    text: foot.sheet.itemText
+                    font.bold: true
+                    elide: Text.ElideRight
+                    wrapMode: Text.NoWrap
+                    Layout.fillWidth: true
+                }
+
+                QuietLink {
+                    objectName: "finishLink"
+                    visible: foot.sheet.onItem
+                    text: qsTr("Finished today")
+                    hint: "Ctrl+S"
+                    onClicked: foot.finishAsked()
+                }
+
+                QuietLink {
+                    objectName: "wholeLink"
+                    visible: foot.sheet.onItem
+                    text: qsTr("More of it")
+                    hint: "Ctrl+I"
+                    onClicked: foot.wholeAsked()
+                }
             }
 
             Repeater {

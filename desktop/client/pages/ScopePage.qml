@@ -31,12 +31,25 @@ FocusScope {
         helper.begin();
     }
 
+    // What the sheet has no column for.
+    function whole() {
+        if (!sheet.onItem)
+            return;
+        form.begin("item", sheet.recordId);
+        if (form.isOpen)
+            panel.begin();
+    }
+
     Shortcut { sequence: "Ctrl+N"; onActivated: page.addItem() }
+    Shortcut { sequence: "Ctrl+I"; onActivated: page.whole() }
+    Shortcut { sequence: "Ctrl+S"; onActivated: sheet.finish() }
     Shortcut { sequence: "Ctrl+G"; onActivated: sheet.nextGroup() }
     Shortcut { sequence: "Ctrl+B"; onActivated: sheet.usePriceBook() }
     Shortcut { sequence: "Ctrl+T"; onActivated: page.takeOff() }
 
     ScopeSheet { id: sheet }
+
+    RecordForm { id: form }
 
     PasteDesk {
         id: paste
@@ -44,6 +57,7 @@ FocusScope {
     }
 
     ColumnLayout {
+        id: paper
         anchors {
             fill: parent
             leftMargin: page.side
@@ -121,6 +135,7 @@ FocusScope {
         }
 
         Item {
+            id: body
             Layout.fillWidth: true
             Layout.fillHeight: true
 
@@ -130,6 +145,7 @@ FocusScope {
                 anchors.fill: parent
                 focus: true
                 sheet: sheet
+                onOpened: page.whole()
                 onPasteAsked: paste.tryClipboard()
 
                 nothing: ScopeEmpty {
@@ -156,8 +172,27 @@ FocusScope {
         ScopeFoot {
             objectName: "scopeFoot"
             sheet: sheet
+            onFinishAsked: {
+                sheet.finish();
+                page.toSheet();
+            }
+            onWholeAsked: page.whole()
             Layout.fillWidth: true
         }
+    }
+
+    RecordPanel {
+        id: panel
+        objectName: "panel"
+        anchors {
+            right: paper.right
+            top: paper.top
+            bottom: paper.bottom
+            topMargin: body.y
+        }
+        width: Math.min(paper.width, Theme.gap(112))
+        form: form
+        onClosed: page.toSheet()
     }
 
     PastePanel {

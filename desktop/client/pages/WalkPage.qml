@@ -11,8 +11,15 @@ FocusScope {
     readonly property int side: Theme.gap(9)
     readonly property real half: (width - 2 * side - Theme.gap(8)) / 2
 
+    // What is kept is then in hand, so that Ctrl+Z takes that back and no letter of the notes.
+    function keep() {
+        if (walk.canKeep)
+            draft.forceActiveFocus();
+        walk.keep();
+    }
+
     Shortcut { sequence: "Ctrl+O"; onActivated: chooser.open() }
-    Shortcut { sequence: "Ctrl+Return"; onActivated: walk.keep() }
+    Shortcut { sequence: "Ctrl+Return"; onActivated: page.keep() }
 
     WalkDesk {
         id: walk
@@ -58,7 +65,7 @@ FocusScope {
             visible: walk.canKeep
             text: qsTr("Keep what is not dropped")
             hint: "Ctrl+Enter"
-            onClicked: walk.keep()
+            onClicked: page.keep()
         }
     }
 
@@ -119,6 +126,17 @@ FocusScope {
                     onCursorPositionChanged: if (activeFocus) walk.goToText(cursorPosition)
                     Keys.onTabPressed: draft.forceActiveFocus(Qt.TabFocusReason)
                     Keys.onBacktabPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
+
+                    // Where the text has nothing to take back, the book may.
+                    Keys.onPressed: event => {
+                        if (event.matches(StandardKey.Undo) && !notes.canUndo) {
+                            Desk.undo();
+                            event.accepted = true;
+                        } else if (event.matches(StandardKey.Redo) && !notes.canRedo) {
+                            Desk.redo();
+                            event.accepted = true;
+                        }
+                    }
 
                     // Brings what is selected, else the cursor, into view.
                     function show() {

@@ -1,0 +1,33 @@
+// What does saying that work is finished write into the book?
+//
+// A mark of 100 % of today for each item that is not finished yet, as the command line's `mark`
+// makes it. Nothing is marked while a caution of one of the items is open.
+// Threads: the UI's.
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "core/compute/cautions.h"
+#include "core/model/result.h"
+#include "core/store/action.h"
+#include "core/store/book.h"
+
+#include "desktop/client/now/job_now.h"
+
+namespace ledgerboard::desk {
+
+struct FinishedWork {
+    store::Action action{"mark"};
+    int marked = 0;                            // 0: all of it is finished already
+    std::vector<compute::CautionRead> heldUp;  // cautions that are open; then nothing is marked
+};
+
+// `items` by their place in now.rows.items; of several, those in no sum (kept, not carried) are
+// left out. Requires: items not empty. Errors: as compute::checkMark (CannotBeMet for what is kept
+// as it is); OverflowError's message.
+[[nodiscard]] model::Result<FinishedWork> finishWork(store::Book& book, const JobNow& now,
+                                                     const std::vector<std::size_t>& items,
+                                                     model::Instant at);
+
+}  // namespace ledgerboard::desk
