@@ -1732,11 +1732,11 @@
     </message>
     <message>
         <source>more of the item: contract, lender line, lead days</source>
-        <translation>más de la partida: contrato, renglón del prestamista, días de entrega</translation>
+        <translation>más del trabajo: contrato, renglón del prestamista, días de entrega</translation>
     </message>
     <message>
         <source>finished today</source>
-        <translation>terminada hoy</translation>
+        <translation>terminado hoy</translation>
     </message>
 </context>
 <context>
@@ -2505,11 +2505,11 @@
     </message>
     <message>
         <source>Finished today</source>
-        <translation>Terminada hoy</translation>
+        <translation>Terminado hoy</translation>
     </message>
     <message>
         <source>More of it</source>
-        <translation>Más de ella</translation>
+        <translation>Más del trabajo</translation>
     </message>
 </context>
 <context>
@@ -5569,18 +5569,18 @@
     </message>
     <message>
         <source>%1: finished</source>
-        <translation>%1: terminada</translation>
+        <translation>%1: terminado</translation>
     </message>
     <message numerus="yes">
         <source>%n item(s) finished</source>
         <translation>
-            <numerusform>%n partida terminada</numerusform>
-            <numerusform>%n partidas terminadas</numerusform>
+            <numerusform>%n trabajo terminado</numerusform>
+            <numerusform>%n trabajos terminados</numerusform>
         </translation>
     </message>
     <message>
         <source>Finished.</source>
-        <translation>Terminada.</translation>
+        <translation>Terminado.</translation>
     </message>
     <message>
         <source>Done %1.</source>
