@@ -115,8 +115,9 @@ Item {
 
             MarkFigure {
                 visible: rule.visible
-                figure: desk.figureAt(page.stop)
-                count: desk.countAt(page.stop)
+                // isThere has both said anew when the item or the language changes.
+                figure: desk.isThere ? desk.figureAt(page.stop) : ""
+                count: desk.isThere ? desk.countAt(page.stop) : ""
                 onLess: rule.moveTo(page.stop - 1)
                 onMore: rule.moveTo(page.stop + 1)
                 Layout.fillWidth: true

@@ -57,6 +57,12 @@ TEST_P(MarkTest, WhatIsCountedIsKeptAsACount) {
     thumb.tap("more");
     thumb.tap("more");
     EXPECT_TRUE(thumb.says("3 of 14"));
+    thumb.preferences().setLanguage(QStringLiteral("es"));
+    thumb.settle();
+    EXPECT_TRUE(thumb.says("3 de 14"));
+    EXPECT_FALSE(thumb.says("3 of 14"));
+    thumb.preferences().setLanguage(QStringLiteral("en"));
+    thumb.settle();
     thumb.tap("keep");
     EXPECT_EQ(marksOf(house_, "closet shelves").back().count, model::Quantity::of(3));
 }
