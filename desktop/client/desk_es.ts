@@ -126,6 +126,21 @@
     </message>
 </context>
 <context>
+    <name>CautionPanel</name>
+    <message>
+        <source>Tested? What was found</source>
+        <translation>¿Se probó? Qué se encontró</translation>
+    </message>
+    <message>
+        <source>I have read it</source>
+        <translation>Lo he leído</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
     <name>ClosingPage</name>
     <message>
         <source>Closing</source>
@@ -1126,10 +1141,6 @@
         <translation>Reventa alta</translation>
     </message>
     <message>
-        <source>Ceiling of the street</source>
-        <translation>Techo de la calle</translation>
-    </message>
-    <message>
         <source>Budget</source>
         <translation>Presupuesto</translation>
     </message>
@@ -1143,7 +1154,7 @@
     </message>
     <message>
         <source>Days to resale</source>
-        <translation>Días hasta la reventa</translation>
+        <translation>Días a la reventa</translation>
     </message>
     <message>
         <source>Buying costs</source>
@@ -1163,11 +1174,11 @@
     </message>
     <message>
         <source>Cash at start</source>
-        <translation>Efectivo al comienzo</translation>
+        <translation>Efectivo inicial</translation>
     </message>
     <message>
         <source>Purchase loan</source>
-        <translation>Préstamo de compra</translation>
+        <translation>Préstamo, compra</translation>
     </message>
     <message>
         <source>Work loan</source>
@@ -1178,36 +1189,20 @@
         <translation>Tasa del préstamo</translation>
     </message>
     <message>
-        <source>Points on the purchase loan</source>
-        <translation>Puntos del préstamo de compra</translation>
-    </message>
-    <message>
-        <source>Points on the work loan</source>
-        <translation>Puntos del préstamo de obra</translation>
-    </message>
-    <message>
         <source>Lender fees</source>
-        <translation>Cargos del prestamista</translation>
+        <translation>Cargos, préstamo</translation>
     </message>
     <message>
         <source>Draw limit</source>
-        <translation>Límite de desembolsos</translation>
+        <translation>Tope desembolsos</translation>
     </message>
     <message>
         <source>Holdback</source>
-        <translation>Retención del prestamista</translation>
+        <translation>Retención</translation>
     </message>
     <message>
         <source>Fee per visit</source>
         <translation>Cargo por visita</translation>
-    </message>
-    <message>
-        <source>Days from ask to visit</source>
-        <translation>Días del pedido a la visita</translation>
-    </message>
-    <message>
-        <source>Days from visit to money</source>
-        <translation>Días de la visita al dinero</translation>
     </message>
     <message>
         <source>Term end</source>
@@ -1216,6 +1211,26 @@
     <message>
         <source>Extension fee</source>
         <translation>Cargo por prórroga</translation>
+    </message>
+    <message>
+        <source>Street&apos;s ceiling</source>
+        <translation>Techo de la calle</translation>
+    </message>
+    <message>
+        <source>Points, purchase</source>
+        <translation>Puntos, compra</translation>
+    </message>
+    <message>
+        <source>Points, work</source>
+        <translation>Puntos, obra</translation>
+    </message>
+    <message>
+        <source>Days to visit</source>
+        <translation>Días a la visita</translation>
+    </message>
+    <message>
+        <source>Days to money</source>
+        <translation>Días al dinero</translation>
     </message>
 </context>
 <context>
@@ -1737,6 +1752,10 @@
     <message>
         <source>finished today</source>
         <translation>terminado hoy</translation>
+    </message>
+    <message>
+        <source>the caution that is open on the item</source>
+        <translation>la advertencia abierta del trabajo</translation>
     </message>
 </context>
 <context>
@@ -5560,10 +5579,6 @@
         <translation>Días</translation>
     </message>
     <message>
-        <source>%1 is not marked while a caution of it is open: %2 (%3). Read it and say so first: on a phone, or with ledgerboard acknowledge.</source>
-        <translation>%1 no se marca mientras tenga abierta una advertencia: %2 (%3). Léala y dígalo primero: en un teléfono, o con ledgerboard acknowledge.</translation>
-    </message>
-    <message>
         <source>That is finished already.</source>
         <translation>Eso ya está terminado.</translation>
     </message>
@@ -5585,6 +5600,26 @@
     <message>
         <source>Done %1.</source>
         <translation>Hecho: %1.</translation>
+    </message>
+    <message>
+        <source>%1 is not marked while a caution of it is open: %2. Read it first.</source>
+        <translation>%1 no se marca mientras tenga abierta una advertencia: %2. Léala primero.</translation>
+    </message>
+    <message>
+        <source>%1, read: %2</source>
+        <translation>%1, leído: %2</translation>
+    </message>
+    <message>
+        <source>Raised by: %1.</source>
+        <translation>La motiva: %1.</translation>
+    </message>
+    <message>
+        <source>Source: %1.</source>
+        <translation>Fuente: %1.</translation>
+    </message>
+    <message>
+        <source>A caution is open: %1. Ctrl+K to read it; until then its work is not marked.</source>
+        <translation>Hay una advertencia abierta: %1. Ctrl+K para leerla; hasta entonces el trabajo no se marca.</translation>
     </message>
 </context>
 <context>

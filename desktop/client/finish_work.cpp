@@ -10,6 +10,7 @@ namespace ledgerboard::desk {
 using model::Kind;
 using model::Percent;
 using model::Result;
+namespace f = model::field;
 
 namespace {
 
@@ -52,6 +53,25 @@ Result<FinishedWork> marksOf(store::Book& book, const JobNow& now,
 Result<FinishedWork> finishWork(store::Book& book, const JobNow& now,
                                 const std::vector<std::size_t>& items, model::Instant at) {
     return model::guarded([&] { return marksOf(book, now, items, at); });
+}
+
+store::Action acknowledgement(store::Book& book, const JobNow& now,
+                              const compute::CautionRead& caution, const std::string& found,
+                              model::Instant at) {
+    store::Action action("acknowledge " + caution.about + " of " + caution.what);
+    model::RawId record = caution.record.raw();
+    if (record.isNil()) {
+        model::Caution row = compute::keptCaution(caution, now.rows.job.id);
+        row.id = book.newId<Kind::Caution>(at);
+        record = row.id.raw();
+        action.add(row);
+    }
+    action.set(record, f::Caution::acknowledgedBy, model::Value{book.me().raw()});
+    action.set(record, f::Caution::acknowledgedOn, model::Value{std::int64_t{now.today.days()}});
+    if (!found.empty()) {
+        action.set(record, f::Caution::testResult, model::Value{found});
+    }
+    return action;
 }
 
 }  // namespace ledgerboard::desk

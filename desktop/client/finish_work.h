@@ -1,4 +1,4 @@
-// What does saying that work is finished write into the book?
+// What does saying that work is finished, or that a caution was read, write into the book?
 //
 // A mark of 100 % of today for each item that is not finished yet, as the command line's `mark`
 // makes it. Nothing is marked while a caution of one of the items is open.
@@ -6,6 +6,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string>
 #include <vector>
 
 #include "core/compute/cautions.h"
@@ -29,5 +30,10 @@ struct FinishedWork {
 [[nodiscard]] model::Result<FinishedWork> finishWork(store::Book& book, const JobNow& now,
                                                      const std::vector<std::size_t>& items,
                                                      model::Instant at);
+
+// Who reads it, that they have, and what was found ("" where nothing was tested).
+[[nodiscard]] store::Action acknowledgement(store::Book& book, const JobNow& now,
+                                            const compute::CautionRead& caution,
+                                            const std::string& found, model::Instant at);
 
 }  // namespace ledgerboard::desk

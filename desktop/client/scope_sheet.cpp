@@ -52,6 +52,7 @@ void ScopeSheet::follow() {
         return;
     }
     now_ = std::move(now);
+    cautions_.reset();
     chips_.clear();
     if (now_ != nullptr) {
         std::vector<const model::Space*> spaces;
@@ -234,20 +235,79 @@ void ScopeSheet::finish() {
     }
     if (!made.value().heldUp.empty()) {
         const auto& first = made.value().heldUp.front();
-        desk.sayNotKept(
-            tr("%1 is not marked while a caution of it is open: %2 (%3). Read it and say "
-               "so first: on a phone, or with ledgerboard acknowledge.")
-                .arg(Said::text(first.what), Said::text(first.about), Said::text(first.why)));
+        for (int k = 0; k < count(); ++k) {
+            if (isItem(k) && idAt(k) == first.item.raw()) {
+                setPlace(k);
+                break;
+            }
+        }
+        desk.sayNotKept(tr("%1 is not marked while a caution of it is open: %2. Read it first.")
+                            .arg(Said::text(first.what), Said::text(first.about)));
         return;
     }
-    const int count = made.value().marked;
-    if (count == 0) {
+    const int marked = made.value().marked;
+    if (marked == 0) {
         desk.sayPlainly(tr("That is finished already."));
         return;
     }
     desk.keep(made.value().action,
               items.size() == 1 ? tr("%1: finished").arg(Said::text(itemName(*now_, items.front())))
-                                : tr("%n item(s) finished", nullptr, count));
+                                : tr("%n item(s) finished", nullptr, marked));
+}
+
+bool ScopeSheet::acknowledge(const QString& found) {
+    const auto* open = caution();
+    if (open == nullptr) {
+        return false;
+    }
+    Desk& desk = *Desk::here();
+    return desk.keep(
+        acknowledgement(desk.book(), *now_, *open, found.trimmed().toStdString(), desk.instant()),
+        tr("%1, read: %2").arg(Said::text(open->about), Said::text(open->what)));
+}
+
+const compute::CautionRead* ScopeSheet::caution() const {
+    const auto here = item();
+    if (!here) {
+        return nullptr;
+    }
+    if (!cautions_) {
+        auto read = model::guarded([this]() -> model::Result<compute::Cautions> {
+            return compute::cautionsOf(now_->rows, now_->today);
+        });
+        cautions_ = read.ok() ? std::move(read).value() : compute::Cautions{};
+    }
+    const auto open = cautions_->holdingUp(now_->rows.items[*here].id);
+    return open.empty() ? nullptr : open.front();
+}
+
+QString ScopeSheet::cautionAbout() const {
+    const auto* open = caution();
+    return open == nullptr ? QString() : Said::text(open->about);
+}
+
+QString ScopeSheet::cautionText() const {
+    const auto* open = caution();
+    if (open == nullptr) {
+        return {};
+    }
+    QStringList parts{Said::text(std::string(open->text())),
+                      Said::text(std::string(open->consequence()))};
+    parts.removeAll(QString());
+    return parts.isEmpty() ? Said::text(open->why) : parts.join(QStringLiteral("\n\n"));
+}
+
+QString ScopeSheet::cautionSource() const {
+    const auto* open = caution();
+    if (open == nullptr) {
+        return {};
+    }
+    QStringList parts{tr("Raised by: %1.").arg(Said::text(open->why).trimmed())};
+    if (!open->source().empty()) {
+        parts << tr("Source: %1.").arg(Said::text(std::string(open->source())));
+    }
+    parts << Said::text(std::string(compute::kCautionReminder));
+    return parts.join(QLatin1Char(' '));
 }
 
 bool ScopeSheet::addItem(const QString& said) {
@@ -479,6 +539,10 @@ QStringList ScopeSheet::details() const {
     const model::Item& row = now_->rows.items[*here];
     const auto& line = now_->figures.scope.lines[*here];
     const auto& figures = now_->figures.lines[*here];
+    if (const QString about = cautionAbout(); !about.isEmpty()) {
+        list << tr("A caution is open: %1. Ctrl+K to read it; until then its work is not marked.")
+                    .arg(about);
+    }
     QStringList money;
     const QString price = line.counting == Counting::Kept ? QString() : priceText(*here);
     if (!price.isEmpty()) {

@@ -7,6 +7,7 @@
 #include <map>
 #include <memory>
 
+#include "core/compute/cautions.h"
 #include "core/report/theme.h"
 
 #include "desktop/client/now/job_now.h"
@@ -26,6 +27,9 @@ class ScopeSheet : public Sheet {
     Q_PROPERTY(QString floorArea READ floorArea NOTIFY moved)
     Q_PROPERTY(QString wallArea READ wallArea NOTIFY moved)
     Q_PROPERTY(QString recordId READ recordId NOTIFY detailChanged)
+    Q_PROPERTY(QString cautionAbout READ cautionAbout NOTIFY detailChanged)
+    Q_PROPERTY(QString cautionText READ cautionText NOTIFY detailChanged)
+    Q_PROPERTY(QString cautionSource READ cautionSource NOTIFY detailChanged)
 
   public:
     explicit ScopeSheet(QObject* parent = nullptr);
@@ -37,8 +41,11 @@ class ScopeSheet : public Sheet {
     void fill() override;
     void dropItems() override;
     Q_INVOKABLE void usePriceBook();
-    // The chosen items are marked finished today.
+    // The chosen items are marked finished today. Where a caution of one of them is open, nothing
+    // is, and that item is in hand.
     Q_INVOKABLE void finish();
+    // The caution that holds up the item in hand was read; what was found, where it was tested.
+    Q_INVOKABLE bool acknowledge(const QString& found);
     // "replace faucet", "Hall bath: replace faucet": a new item, which is then in hand.
     Q_INVOKABLE bool addItem(const QString& said);
     Q_INVOKABLE void nextGroup();
@@ -77,6 +84,10 @@ class ScopeSheet : public Sheet {
 
     // The id of the item in hand, as RecordForm::begin takes it; "" for none.
     [[nodiscard]] QString recordId() const;
+    // The first caution that holds up the item in hand; "" where none is open.
+    [[nodiscard]] QString cautionAbout() const;
+    [[nodiscard]] QString cautionText() const;
+    [[nodiscard]] QString cautionSource() const;
     // The item in hand; empty where none is.
     [[nodiscard]] std::optional<std::size_t> item() const;
     // The space of the item in hand, with its sizes; null where it has none.
@@ -95,8 +106,11 @@ class ScopeSheet : public Sheet {
     [[nodiscard]] std::vector<std::size_t> chosen() const;
     [[nodiscard]] QStringList cellsOf(std::size_t item) const;
     [[nodiscard]] QString priceText(std::size_t item) const;
+    // Null where none is open on the item in hand.
+    [[nodiscard]] const compute::CautionRead* caution() const;
 
     std::shared_ptr<const JobNow> now_;
+    mutable std::optional<compute::Cautions> cautions_;  // of now_, once they were asked for
     ScopeRows rows_;
     std::map<model::RawId, report::Chip> chips_;
 };

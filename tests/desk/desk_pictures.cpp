@@ -233,6 +233,12 @@ const std::vector<Scene>& scenes() {
              openHouse(hand);
              hand.key(Qt::Key_9, Qt::ControlModifier);
          }},
+        {"deal-rests-on",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_9, Qt::ControlModifier);
+             hand.key(Qt::Key_I, Qt::ControlModifier);
+         }},
         {"deal-supposed",
          [](Hand& hand) {
              openHouse(hand);
@@ -352,6 +358,23 @@ const std::vector<Scene>& scenes() {
              hand.click(QStringLiteral("size-area_sqft"));
              hand.type(QStringLiteral("86"));
          }},
+        {"scope-more",
+         [](Hand& hand) {
+             openScope(hand);
+             hand.key(Qt::Key_I, Qt::ControlModifier);
+         }},
+        {"scope-caution",
+         [](Hand& hand) {
+             hand.type(QStringLiteral("9 Birch Lane"));
+             hand.key(Qt::Key_Return);
+             hand.key(Qt::Key_Return);
+             hand.key(Qt::Key_3, Qt::ControlModifier);
+             hand.key(Qt::Key_N, Qt::ControlModifier);
+             hand.type(QStringLiteral("Outside: add fence"));
+             hand.key(Qt::Key_Return);
+             hand.key(Qt::Key_K, Qt::ControlModifier);
+         },
+         false},
         {"scope-empty",
          [](Hand& hand) {
              hand.type(QStringLiteral("9 Birch Lane"));

@@ -3,8 +3,8 @@
 // accepted, a draw asked and funded, work finished. Each kind of step is taken back and done again,
 // and the book, opened anew beside the page, must follow.
 //
-// Hand calculation: sink 1 x (310 + 190) = 500; bathtub 1,780; shelf 3 x (40 + 25) = 195; stacked
-// laundry 2,100: in all 4,575. Contract 2,300 + change 300 = 2,600, billed and paid. The lender
+// Hand calculation: sink 1 x (310 + 190) = 500; bathtub 1,780; shelf 3 x (40 + 25) = 195; cedar
+// fence 2,100: in all 4,575. Contract 2,300 + change 300 = 2,600, billed and paid. The lender
 // lends all of a line of 2,000, and both its items are finished: a draw of 2,000.
 #include <nlohmann/json.hpp>
 
@@ -26,9 +26,7 @@ using nlohmann::json;
 
 constexpr const char* kNotes =
     "Kitchen. Replace the sink. Hall bath. Replace the tub, 1,780. Entry. Add three shelves. "
-    "Either a stacked laundry in the hall closet, 2,100 with the drain, or leave the laundry where "
-    "it "
-    "is.";
+    "Outside. Either a cedar fence, 2,100, or leave the yard open.";
 
 model::Date today() {
     return model::Date::fromYmd(2026, 5, 22).value();
@@ -213,14 +211,14 @@ void WholeJobTest::decideAndPlan() {
         "an alternate",
         [this] {
             hand().key(Qt::Key_Return);
-            hand().type("no stairs with the wash");
+            hand().type("the dog next door");
             hand().key(Qt::Key_Return);
         },
         [this] { return only(rows().alternates).chosen; });
-    EXPECT_EQ(only(rows().alternates).why, "no stairs with the wash");
-    EXPECT_EQ(item("laundry").lumpSum, Money::fromMinor(210'000));
+    EXPECT_EQ(only(rows().alternates).why, "the dog next door");
+    EXPECT_EQ(item("fence").lumpSum, Money::fromMinor(210'000));
     ctrl(Qt::Key_3);
-    cell("laundry", 11, "1");
+    cell("fence", 11, "1");
     ctrl(Qt::Key_5);
     step(
         "planned days", [this] { ctrl(Qt::Key_K); },
@@ -335,6 +333,21 @@ void WholeJobTest::finishWork() {
     step(
         "work finished", [this] { ctrl(Qt::Key_S); }, [this] { return finished(); });
     EXPECT_EQ(finished(), 1u);
+    // A fence is dug: what that may cut is read first.
+    hand().key(Qt::Key_Escape);
+    hand().type("fence");
+    ctrl(Qt::Key_S);
+    EXPECT_TRUE(hand().desk().notKeptText().contains("digging"));
+    EXPECT_EQ(finished(), 1u);
+    step(
+        "its caution read",
+        [this] {
+            ctrl(Qt::Key_K);
+            EXPECT_TRUE(hand().said("cautionText").value(0).contains("one-call service"));
+            hand().key(Qt::Key_Return);
+        },
+        [this] { return rows().cautions.size(); });
+    EXPECT_EQ(hand().focus(), "sheetRows");
     // The others in one go.
     hand().key(Qt::Key_Escape);
     hand().key(Qt::Key_Home);

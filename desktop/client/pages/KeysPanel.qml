@@ -163,6 +163,7 @@ FocusScope {
             ["Ctrl+Del", qsTr("drops the item")],
             ["Ctrl+I", qsTr("more of the item: contract, lender line, lead days")],
             ["Ctrl+S", qsTr("finished today")],
+            ["Ctrl+K", qsTr("the caution that is open on the item")],
             ["Ctrl+B", qsTr("the price book's price, not its own")],
             ["Ctrl+T", qsTr("take-off: the quantity from sizes")]
         ]

@@ -31,6 +31,13 @@ FocusScope {
         helper.begin();
     }
 
+    function readCaution() {
+        if (sheet.cautionAbout === "")
+            return;
+        caution.visible = true;
+        caution.begin();
+    }
+
     // What the sheet has no column for.
     function whole() {
         if (!sheet.onItem)
@@ -43,6 +50,7 @@ FocusScope {
     Shortcut { sequence: "Ctrl+N"; onActivated: page.addItem() }
     Shortcut { sequence: "Ctrl+I"; onActivated: page.whole() }
     Shortcut { sequence: "Ctrl+S"; onActivated: sheet.finish() }
+    Shortcut { sequence: "Ctrl+K"; onActivated: page.readCaution() }
     Shortcut { sequence: "Ctrl+G"; onActivated: sheet.nextGroup() }
     Shortcut { sequence: "Ctrl+B"; onActivated: sheet.usePriceBook() }
     Shortcut { sequence: "Ctrl+T"; onActivated: page.takeOff() }
@@ -178,6 +186,24 @@ FocusScope {
             }
             onWholeAsked: page.whole()
             Layout.fillWidth: true
+        }
+    }
+
+    CautionPanel {
+        id: caution
+        objectName: "caution"
+        anchors {
+            right: paper.right
+            top: paper.top
+            bottom: paper.bottom
+            topMargin: body.y
+        }
+        width: Math.min(paper.width, Theme.gap(112))
+        visible: false
+        sheet: sheet
+        onClosed: {
+            visible = false;
+            page.toSheet();
         }
     }
 
