@@ -33,6 +33,22 @@ std::size_t wordCount(const Sentence& sentence) {
                       [](const Token& token) { return token.kind == TokenKind::Word; }));
 }
 
+// "… so we buy one. Okay, hall": what is said before the move is of where one was.
+bool isSaidBeforeMove(const Spots& spots) {
+    return !spots.acts.empty() && !spots.spaces.empty() &&
+           spots.acts.front().span.end <= spots.spaces.front().span.begin;
+}
+
+// "SHED: demo and haul": the place is a thing as well. kNone where it is none.
+std::uint32_t thingOfPlace(const std::vector<std::string>& here) {
+    static const std::vector<std::string_view> kThings = {"deck",       "shed",    "barn", "dock",
+                                                          "greenhouse", "carport", "patio"};
+    const std::string head = here.size() == 1 ? headOf(here.front()) : std::string();
+    return std::find(kThings.begin(), kThings.end(), head) == kThings.end()
+               ? kNone
+               : tables().objectNamed(head);
+}
+
 }  // namespace
 
 // Leaves out what the speaker corrects in the same breath.
@@ -79,27 +95,8 @@ void Reader::take(Sentence& sentence) {
     const bool deal = facts_.take(sentence, spots);
     const bool onlyDeal = deal && spots.acts.empty();
     const Placed placed = onlyDeal ? Placed{} : walk_.take(sentence, spots);
-    // "… so we buy one. Okay, hall": what is said before the move is of where one was.
-    const bool late = placed.moved && !spots.acts.empty() && !spots.spaces.empty() &&
-                      spots.acts.front().span.end <= spots.spaces.front().span.begin;
-    if (placed.moved && !late) {
-        before_.clear();
-        absent_.clear();
-        recent_.clear();
-        if (sentence.heading || (sentence.alone && !sentence.bullet)) {
-            section_ = Section::Plain;
-        }
-        // "SHED: demo and haul": the place is a thing as well.
-        static const std::vector<std::string_view> kThings = {
-            "deck", "shed", "barn", "dock", "greenhouse", "carport", "patio"};
-        const std::vector<std::string>& here = walk_.current();
-        const std::string head = here.size() == 1 ? headOf(here.front()) : std::string();
-        if (std::find(kThings.begin(), kThings.end(), head) != kThings.end() &&
-            tables().objectNamed(head) != kNone) {
-            before_ = {tables().objectNamed(head)};
-            beforeAge_ = 0;
-            looseBefore_ = true;
-        }
+    if (placed.moved && !isSaidBeforeMove(spots)) {
+        arrive(sentence);
     }
     if (sentence.bullet && sentence.opensLine && !placed.moved && !spots.objects.empty()) {
         before_.clear();
@@ -110,45 +107,77 @@ void Reader::take(Sentence& sentence) {
     const std::size_t foundBefore = found_.size();
     Linked linked;
     if (!placed.onlyPlace) {
-        takeSame(sentence, spots, placed.from);
-        const Openness open = opennessOf(sentence, spots);
-        recall(sentence, spots);
-        linked =
-            linkSentence(sentence, spots, placed.from,
-                         {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_});
-        takeFragment(sentence, spots, placed, linked);
-        takeMeasured(sentence, spots, placed, linked);
-        takeLaid(sentence, spots, linked);
-        takeTroubles(spots, linked);
-        takeYears(sentence, spots, linked);
-        noteCautions(sentence, spots);
-        extendPlaces(sentence, spots, placed, linked);
-        // What the ways of a choice cost is no fact of the deal.
-        const bool money = deal && !open.priced && (spots.acts.empty() || spots.objects.empty());
-        if (!money && !takeChoice(sentence, spots, placed, linked, open)) {
-            takeItems(sentence, spots, placed, linked, open);
-            cleanPlace(sentence, spots, placed, linked);
-        }
-        remember(sentence, spots, linked);
+        linked = takeWork(sentence, spots, placed, deal);
     }
-    // "Move the fridge? I thought about it, no."
-    const bool answered =
+    takeAnswer(sentence, spots, foundBefore);
+    keepTopic(sentence, spots);
+    keepLastWords(sentence);
+    lastFound_ = std::min(foundBefore, found_.size());
+    if (options_.explain) {
+        explain(sentence, spots, placed, linked, foundBefore);
+    }
+}
+
+// In another space, nothing said before is meant any more.
+void Reader::arrive(const Sentence& sentence) {
+    before_.clear();
+    absent_.clear();
+    recent_.clear();
+    if (sentence.heading || (sentence.alone && !sentence.bullet)) {
+        section_ = Section::Plain;
+    }
+    const std::uint32_t thing = thingOfPlace(walk_.current());
+    if (thing != kNone) {
+        before_ = {thing};
+        beforeAge_ = 0;
+        looseBefore_ = true;
+    }
+}
+
+// Links what the sentence says of things, and takes it as a choice or as items.
+Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal) {
+    takeSame(sentence, spots, placed.from);
+    const Openness open = opennessOf(sentence, spots);
+    recall(sentence, spots);
+    Linked linked =
+        linkSentence(sentence, spots, placed.from,
+                     {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_});
+    takeFragment(sentence, spots, placed, linked);
+    takeMeasured(sentence, spots, placed, linked);
+    takeLaid(sentence, spots, linked);
+    takeTroubles(spots, linked);
+    takeYears(sentence, spots, linked);
+    noteCautions(sentence, spots);
+    extendPlaces(sentence, spots, placed, linked);
+    // What the ways of a choice cost is no fact of the deal.
+    const bool money = deal && !open.priced && (spots.acts.empty() || spots.objects.empty());
+    if (!money && !takeChoice(sentence, spots, placed, linked, open)) {
+        takeItems(sentence, spots, placed, linked, open);
+        cleanPlace(sentence, spots, placed, linked);
+    }
+    remember(sentence, spots, linked);
+    return linked;
+}
+
+// "Move the fridge? I thought about it, no.": takes back what the question before asked for, where
+// the answer is no and this sentence added nothing to the first `foundBefore` found.
+void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_t foundBefore) {
+    const bool no =
         asked_ && (spots.has(Cue::Hypothetical) || spots.has(Cue::Refused) ||
                    (!sentence.tokens.empty() && sentence.tokens.front().word == tables().id("no")));
-    if (answered && found_.size() == foundBefore && lastFound_ < found_.size()) {
+    if (no && found_.size() == foundBefore && lastFound_ < found_.size()) {
         found_.resize(lastFound_);
     }
     asked_ = !sentence.tokens.empty() && isMark(sentence.tokens.back(), "?");
-    keepTopic(sentence, spots);
+}
+
+// The next sentence may name by these what no table knows.
+void Reader::keepLastWords(const Sentence& sentence) {
     lastWords_.clear();
     for (const Token& token : sentence.tokens) {
         if (token.kind == TokenKind::Word && token.word == kUnknown) {
             lastWords_.push_back(token.text);
         }
-    }
-    lastFound_ = std::min(foundBefore, found_.size());
-    if (options_.explain) {
-        explain(sentence, spots, placed, linked, foundBefore);
     }
 }
 

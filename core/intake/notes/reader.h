@@ -1,6 +1,7 @@
 // How do the stages follow one another, sentence by sentence?
 #pragma once
 
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -29,9 +30,20 @@ class Reader {
     // What a heading that names no space makes of the lines under it.
     enum class Section { Plain, Open, NotDoing, Keep };
 
+    // What a choice is about.
+    struct Matter {
+        std::vector<std::uint32_t> objects;  // rows of the object table; none of a whole space
+        std::string name;                    // as the question is put
+        bool known = false;                  // false where nothing says what the choice is about
+    };
+
     static void dropHadDone(const Sentence& sentence, Spots& spots);
     static void takeBack(Sentence& sentence, Spots& spots);
     bool takeSection(const Sentence& sentence, const Spots& spots);
+    void arrive(const Sentence& sentence);
+    Linked takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal);
+    void takeAnswer(const Sentence& sentence, const Spots& spots, std::size_t foundBefore);
+    void keepLastWords(const Sentence& sentence);
     static void hearSame(const Sentence& sentence, Spots& spots, std::size_t begin);
     [[nodiscard]] static bool saysWhatAgain(const Sentence& sentence, const Spots& spots,
                                             const Span& cue);
@@ -47,6 +59,15 @@ class Reader {
     void nameOutside(Found& found) const;
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked, const Openness& open);
+    [[nodiscard]] bool isDeadChoice(const Sentence& sentence, const Spots& spots,
+                                    const Openness& open) const;
+    [[nodiscard]] std::string placeOfChoice(const Spots& spots, const Placed& placed) const;
+    [[nodiscard]] Matter matterOfChoice(const Sentence& sentence, const Spots& spots,
+                                        const Placed& placed, const Linked& linked,
+                                        const std::string& place, bool choice) const;
+    void addChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                   const Openness& open, const Matter& matter, const std::string& place,
+                   bool hasMatter);
     [[nodiscard]] std::string shownAs(const std::string& place) const;
     [[nodiscard]] bool goesOn(const Sentence& sentence, const Spots& spots, const Openness& open,
                               const std::string& shown, bool hasMatter) const;
@@ -70,6 +91,12 @@ class Reader {
     [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
                               int weight) const;
     [[nodiscard]] std::string porchOf(const ObjectSpot& spot) const;
+    [[nodiscard]] bool isOutdoors(const std::string& key) const;
+    [[nodiscard]] std::optional<std::vector<std::string>> namedPlaces(const Spots& spots,
+                                                                      const Placed& placed,
+                                                                      const Said& said);
+    [[nodiscard]] std::optional<KnownSpace> homeOf(const Spots& spots, const Said& said,
+                                                   const std::vector<std::string>& keys) const;
     [[nodiscard]] std::vector<std::string> placesFor(const Spots& spots, const Placed& placed,
                                                      const Said& said);
     [[nodiscard]] Found foundOf(const Sentence& sentence, const Spots& spots, const Said& said);

@@ -53,14 +53,8 @@ bool saysItFirst(const Sentence& sentence, const Spots& spots) {
     return it && first;
 }
 
-}  // namespace
-
-// Whether the sentence is about an open choice; then what it says of treatments is no item.
-bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
-                        const Linked& linked, const Openness& open) {
-    const bool talk =
-        !spots.acts.empty() && isDead(sentence, spots, spots.acts.front().span.begin, 3);
-    // "… or that quartz for 2,800, my wife says quartz": talk after the choice leaves it a choice.
+// "… or that quartz for 2,800, my wife says quartz": talk after the choice leaves it a choice.
+bool opensBeforeTalk(const Sentence& sentence, const Spots& spots) {
     std::size_t first = sentence.tokens.size();
     std::size_t chatter = sentence.tokens.size() + 1;
     for (const CueSpot& cue : spots.cues) {
@@ -68,69 +62,77 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
                                                                : first;
         chatter = cue.cue == Cue::Chatter ? std::min(chatter, cue.span.begin) : chatter;
     }
-    const bool after = (open.surely || open.priced) && first < chatter;
-    const bool dead =
-        (talk && !after) || (spots.has(Cue::Chatter) && !after) || section_ == Section::NotDoing;
-    const bool hasMatter = !spots.objects.empty() || !linked.said.empty();
-    const bool section = section_ == Section::Open && (hasMatter || !spots.spaces.empty());
+    return first < chatter;
+}
+
+// "Maybe we paint it": a thought; with what it costs, or "or", a choice.
+bool isOnlyThought(const Sentence& sentence, const Spots& spots, const Openness& open) {
+    const bool could = wordIs(sentence, open.hintAt + 1, "could");
+    return spots.amounts.empty() && !open.both && !could;
+}
+
+}  // namespace
+
+// Whether what is said of a choice is talk, a thought put aside, or under "NOT DOING".
+bool Reader::isDeadChoice(const Sentence& sentence, const Spots& spots,
+                          const Openness& open) const {
+    const bool talk =
+        !spots.acts.empty() && isDead(sentence, spots, spots.acts.front().span.begin, 3);
+    const bool after = (open.surely || open.priced) && opensBeforeTalk(sentence, spots);
+    return ((talk || spots.has(Cue::Chatter)) && !after) || section_ == Section::NotDoing;
+}
+
+// The place a choice is of.
+std::string Reader::placeOfChoice(const Spots& spots, const Placed& placed) const {
     const std::vector<std::string>& here = walk_.current();
-    std::string place = here.empty() ? "whole house" : here.front();
     // "Take it out, or leave it and spend the money on the bath": where the first of it is said.
     const std::size_t said = spots.acts.empty() ? placed.from : spots.acts.front().span.begin;
     for (const Placing& part : placed.parts) {
         if (!part.keys.empty() && (part.span.holds(said) || spots.acts.empty())) {
-            place = part.keys.front();
-            break;
+            return part.keys.front();
         }
     }
-    if (!placed.moved && !dead && goesOn(sentence, spots, open, shownAs(place), hasMatter)) {
-        if (hasMatter || open.materials > 0 || !spots.amounts.empty()) {
-            addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
-        }
-        choiceAge_ = 0;
-        countMaterials(sentence, spots, place);
-        return true;
-    }
-    const bool pending = choicePending_ && hasMatter;
-    choicePending_ = false;
-    if (dead || (!open.surely && !open.choice && !open.hinted && !section && !pending)) {
-        return false;
-    }
-    // "Maybe we paint it": a thought; with what it costs, or "or", a choice.
-    const bool faint = open.hinted && !open.surely && !open.choice && !section && !pending;
-    const bool could = faint && wordIs(sentence, open.hintAt + 1, "could");
-    if (faint && spots.amounts.empty() && !open.both && !could) {
-        return false;
-    }
-    if (spots.has(Cue::Decided) && !open.surely) {
-        return false;
-    }
-    std::vector<std::uint32_t> matter = matterOf(spots, placed, linked);
+    return here.empty() ? "whole house" : here.front();
+}
+
+// What a choice is about: what the sentence names, or what was spoken of before.
+Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spots,
+                                      const Placed& placed, const Linked& linked,
+                                      const std::string& place, bool choice) const {
+    Matter matter;
+    matter.objects = matterOf(spots, placed, linked);
     const auto named =
         std::find_if(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& spot) {
             return spot.span.begin >= placed.from && spot.kind == SpaceKind::Room;
         });
-    const bool ofSpace = matter.empty() && named != spots.spaces.end();
-    if (matter.empty() || saysItFirst(sentence, spots)) {
-        matter.insert(matter.begin(), before_.begin(), before_.end());
+    const bool ofSpace = matter.objects.empty() && named != spots.spaces.end();
+    if (matter.objects.empty() || saysItFirst(sentence, spots)) {
+        matter.objects.insert(matter.objects.begin(), before_.begin(), before_.end());
     }
-    // "The garage itself: tear it down or prop it up?"
-    const bool ofPlace = matter.empty() && !ofSpace && open.choice && place != "whole house";
-    if (matter.empty() && !ofSpace && !ofPlace) {
-        choicePending_ = open.surely;
-        return open.surely;
+    if (ofSpace) {
+        matter.name = named->shown;
+    } else if (!matter.objects.empty()) {
+        matter.name = tables().objects[matter.objects.front()].name;
+    } else if (choice && place != "whole house") {
+        // "The garage itself: tear it down or prop it up?"
+        matter.name = shownAs(place);
+    } else {
+        return matter;
     }
-    if (open.hinted && !open.surely && !open.choice && linked.said.empty()) {
-        return false;
-    }
+    matter.known = true;
+    return matter;
+}
+
+// Keeps a choice that the sentence opens.
+void Reader::addChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                       const Openness& open, const Matter& matter, const std::string& place,
+                       bool hasMatter) {
     DraftAlternate alternate;
     alternate.space = shownAs(place);
+    alternate.question = matter.name;
     if (walk_.find(place) == nullptr) {
         walk_.learn(place, alternate.space, SpaceKind::Room);
     }
-    alternate.question = ofSpace   ? named->shown
-                         : ofPlace ? alternate.space
-                                   : tables().objects[matter.front()].name;
     alternate.source = {sourceOf(sentence), sentence.line, open.surely ? 88 : 70};
     doubtWhatWasSaid(open, hasMatter, alternate);
     if (hasMatter) {
@@ -143,12 +145,51 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
         alternates_.push_back(std::move(alternate));
         choiceAge_ = 0;
     }
-    choiceObject_ = matter.empty() ? kNone : matter.front();
+    choiceObject_ = matter.objects.empty() ? kNone : matter.objects.front();
     choiceMaterials_.clear();
     if (open.materials > 0) {
         countMaterials(sentence, spots, place);
     }
-    return !open.hinted || open.surely || open.choice;
+}
+
+// Whether the sentence is about an open choice; then what it says of treatments is no item.
+bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                        const Linked& linked, const Openness& open) {
+    const bool dead = isDeadChoice(sentence, spots, open);
+    const bool hasMatter = !spots.objects.empty() || !linked.said.empty();
+    const bool section = section_ == Section::Open && (hasMatter || !spots.spaces.empty());
+    const std::string place = placeOfChoice(spots, placed);
+    if (!placed.moved && !dead && goesOn(sentence, spots, open, shownAs(place), hasMatter)) {
+        if (hasMatter || open.materials > 0 || !spots.amounts.empty()) {
+            addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
+        }
+        choiceAge_ = 0;
+        countMaterials(sentence, spots, place);
+        return true;
+    }
+    const bool pending = choicePending_ && hasMatter;
+    choicePending_ = false;
+    const bool said = open.surely || open.choice;
+    if (dead || (!said && !open.hinted && !section && !pending)) {
+        return false;
+    }
+    const bool faint = open.hinted && !said && !section && !pending;
+    if (faint && isOnlyThought(sentence, spots, open)) {
+        return false;
+    }
+    if (spots.has(Cue::Decided) && !open.surely) {
+        return false;
+    }
+    const Matter matter = matterOfChoice(sentence, spots, placed, linked, place, open.choice);
+    if (!matter.known) {
+        choicePending_ = open.surely;
+        return open.surely;
+    }
+    if (open.hinted && !said && linked.said.empty()) {
+        return false;
+    }
+    addChoice(sentence, spots, placed, open, matter, place, hasMatter);
+    return !open.hinted || said;
 }
 
 // How the place of a choice is written.

@@ -1,11 +1,44 @@
 // The part of the reader that finds the space of an item.
 #include <algorithm>
+#include <optional>
 
 #include "core/intake/notes/reader.h"
 
 namespace ledgerboard::intake {
 
+namespace {
+
 using model::Treatment;
+
+KnownSpace exterior() {
+    return {"exterior", "outside", SpaceKind::Outside};
+}
+
+// Makes sure the space is known, and gives it as the only place.
+std::vector<std::string> placedIn(Walk& walk, const KnownSpace& space) {
+    walk.learn(space.key, space.shown, space.kind);
+    return {space.key};
+}
+
+// A part of the grounds from which the house is seen.
+bool isYard(const std::string& key) {
+    return key.ends_with("yard") || key == "garden" || key == "deck" || key == "patio";
+}
+
+// "Stairs and upstairs hall": the treads are the stairs', the walls the hall's.
+bool isOfStairs(const ObjectRow& object, const std::vector<std::string>& keys) {
+    return keys.size() > 1 && object.home == Home::Stairs &&
+           std::find(keys.begin(), keys.end(), "stairs") != keys.end();
+}
+
+void dropStairs(std::vector<std::string>& keys) {
+    const auto stairs = std::find(keys.begin(), keys.end(), "stairs");
+    if (stairs != keys.end()) {
+        keys.erase(stairs);
+    }
+}
+
+}  // namespace
 
 // The porch that a thing names as its place; empty where it names none.
 std::string Reader::porchOf(const ObjectSpot& spot) const {
@@ -22,93 +55,97 @@ std::string Reader::porchOf(const ObjectSpot& spot) const {
     return "front porch";
 }
 
-std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& placed,
-                                           const Said& said) {
-    const ObjectRow& object = tables().objects[said.object];
+// Whether the key is of the outdoors.
+bool Reader::isOutdoors(const std::string& key) const {
+    // An outbuilding has a roof and walls of its own.
+    static const std::vector<std::string_view> kOutbuildings = {
+        "garage", "workshop", "carriage house", "guest house", "boathouse", "well house"};
+    const KnownSpace* space = walk_.find(key);
+    const bool building =
+        std::find(kOutbuildings.begin(), kOutbuildings.end(), key) != kOutbuildings.end();
+    return space != nullptr &&
+           (space->kind == SpaceKind::Outside || (building && walk_.underHeading()));
+}
+
+// The place that the words at the object name for it; nothing where they name none.
+std::optional<std::vector<std::string>> Reader::namedPlaces(const Spots& spots,
+                                                            const Placed& placed,
+                                                            const Said& said) {
     if (said.spot != kNone && !spots.objects[said.spot].place.empty()) {
         const std::string& place = spots.objects[said.spot].place;
-        walk_.learn(place, place, SpaceKind::Room);
-        return {place};
+        return placedIn(walk_, {place, place, SpaceKind::Room});
     }
     for (const Placing& part : placed.parts) {
         if (part.span.holds(said.at)) {
             // "Paint the whole house", of its siding.
-            if (object.place == Place::Outside &&
+            if (tables().objects[said.object].place == Place::Outside &&
                 part.keys == std::vector<std::string>{"whole house"}) {
-                walk_.learn("exterior", "outside", SpaceKind::Outside);
-                return {"exterior"};
+                return placedIn(walk_, exterior());
             }
             return part.keys;
         }
     }
-    std::vector<std::string> keys = walk_.current();
-    // "Stairs and upstairs hall": the treads are the stairs', the walls the hall's.
-    if (keys.size() > 1) {
-        const bool ofStairs = object.home == Home::Stairs;
-        const auto stairs = std::find(keys.begin(), keys.end(), "stairs");
-        if (stairs != keys.end() && ofStairs) {
-            return {"stairs"};
-        }
-        if (stairs != keys.end()) {
-            keys.erase(stairs);
-        }
-    }
-    const auto outside = [&](const std::string& key) {
-        // An outbuilding has a roof and walls of its own.
-        static const std::vector<std::string_view> kOutbuildings = {
-            "garage", "workshop", "carriage house", "guest house", "boathouse", "well house"};
-        const KnownSpace* space = walk_.find(key);
-        const bool building =
-            std::find(kOutbuildings.begin(), kOutbuildings.end(), key) != kOutbuildings.end();
-        return space != nullptr &&
-               (space->kind == SpaceKind::Outside || (building && walk_.underHeading()));
-    };
+    return std::nullopt;
+}
+
+// The space an object belongs to by what it is, seen from the spaces where the speaker is; nothing
+// where it is of the room.
+std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
+                                         const std::vector<std::string>& keys) const {
+    const ObjectRow& object = tables().objects[said.object];
+    const bool nowhere = keys.empty();
+    const std::string here = nowhere ? std::string() : keys.front();
     // "Outside … the barn we leave": an outbuilding is its own space.
-    const bool space = object.home == Home::Self;
-    if (space && (keys.empty() || keys.front() == "exterior")) {
-        walk_.learn(object.name, object.name, SpaceKind::Outside);
-        return {object.name};
+    if (object.home == Home::Self && (nowhere || here == "exterior")) {
+        return KnownSpace{object.name, object.name, SpaceKind::Outside};
     }
     // What is the house's own outdoors, seen from the yard or the porch.
-    const bool always = object.home == Home::Outside;
-    const bool ofHouse = always || object.home == Home::House;
-    const bool yard =
-        !keys.empty() && (keys.front().ends_with("yard") || keys.front() == "garden" ||
-                          keys.front() == "deck" || keys.front() == "patio");
-    if ((ofHouse && yard) || always) {
-        walk_.learn("exterior", "outside", SpaceKind::Outside);
-        return {"exterior"};
+    if (object.home == Home::Outside || (object.home == Home::House && isYard(here))) {
+        return exterior();
     }
     // "Porch steps", "porch ceiling": the porch's.
     const std::string porch =
         said.spot == kNone ? std::string() : porchOf(spots.objects[said.spot]);
-    if (!porch.empty() && (keys.empty() || keys.front().find("porch") == std::string::npos)) {
-        walk_.learn(porch, porch, SpaceKind::Outside);
-        return {porch};
+    if (!porch.empty() && here.find("porch") == std::string::npos) {
+        return KnownSpace{porch, porch, SpaceKind::Outside};
     }
     // A deck is a place of its own, and its parts are in it.
-    const bool ofDeck = object.home == Home::Deck;
-    if (ofDeck && (keys.empty() || keys.front() == "exterior" || keys.front().ends_with("yard"))) {
-        walk_.learn("deck", "deck", SpaceKind::Outside);
-        return {"deck"};
+    if (object.home == Home::Deck && (nowhere || here == "exterior" || here.ends_with("yard"))) {
+        return KnownSpace{"deck", "deck", SpaceKind::Outside};
     }
     // A garage door is the garage's, wherever it is spoken of.
-    const bool ofGarage = object.home == Home::Garage;
-    if (ofGarage && (keys.empty() || keys.front().find("garage") == std::string::npos)) {
-        walk_.learn("garage", "garage", SpaceKind::Room);
-        return {"garage"};
+    if (object.home == Home::Garage && here.find("garage") == std::string::npos) {
+        return KnownSpace{"garage", "garage", SpaceKind::Room};
+    }
+    return std::nullopt;
+}
+
+std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& placed,
+                                           const Said& said) {
+    if (std::optional<std::vector<std::string>> named = namedPlaces(spots, placed, said)) {
+        return *std::move(named);
+    }
+    const ObjectRow& object = tables().objects[said.object];
+    std::vector<std::string> keys = walk_.current();
+    if (isOfStairs(object, keys)) {
+        return {"stairs"};
+    }
+    if (keys.size() > 1) {
+        dropStairs(keys);
+    }
+    if (const std::optional<KnownSpace> home = homeOf(spots, said, keys)) {
+        return placedIn(walk_, *home);
     }
     // "Door to the yard, fine. Fridge stays.": a fridge stands in the room before.
     const bool indoor = object.home == Home::Room;
-    if (indoor && !keys.empty() && outside(keys.front()) && !walk_.lastRoom().empty()) {
+    if (indoor && !keys.empty() && isOutdoors(keys.front()) && !walk_.lastRoom().empty()) {
         return {walk_.lastRoom()};
     }
-    if (object.place == Place::Outside && (keys.empty() || !outside(keys.front()))) {
-        walk_.learn("exterior", "outside", SpaceKind::Outside);
-        keys = {"exterior"};
-    } else if (keys.empty()) {
-        walk_.learn("whole house", "whole house", SpaceKind::Whole);
-        keys = {"whole house"};
+    if (object.place == Place::Outside && (keys.empty() || !isOutdoors(keys.front()))) {
+        return placedIn(walk_, exterior());
+    }
+    if (keys.empty()) {
+        return placedIn(walk_, {"whole house", "whole house", SpaceKind::Whole});
     }
     return keys;
 }
