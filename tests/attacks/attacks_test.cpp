@@ -14,8 +14,8 @@
 #include <memory>
 #include <thread>
 
-#include "tests/support/peer_process.h"
 #include "tests/attacks/raw_caller.h"
+#include "tests/support/peer_process.h"
 
 namespace ledgerboard::tests {
 namespace {

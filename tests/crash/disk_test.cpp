@@ -3,8 +3,8 @@
 // one whose power goes at every write, with what was not synchronised gone or torn.
 #include <gtest/gtest.h>
 
-#include "tests/support/faulty_disk.h"
 #include "tests/crash/script.h"
+#include "tests/support/faulty_disk.h"
 
 namespace ledgerboard::tests {
 namespace {

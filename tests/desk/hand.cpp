@@ -116,8 +116,8 @@ void Hand::settle() {
     QTest::qWait(25);
     // What is laid out anew stands once a frame was painted, however busy the machine is.
     bool painted = false;
-    const auto frame = QObject::connect(view_.get(), &QQuickWindow::frameSwapped,
-                                        [&painted] { painted = true; });
+    const auto frame =
+        QObject::connect(view_.get(), &QQuickWindow::frameSwapped, [&painted] { painted = true; });
     view_->update();
     (void)wait([&painted] { return painted; }, 200);
     QObject::disconnect(frame);
