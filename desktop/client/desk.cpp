@@ -9,10 +9,10 @@
 #include <QUrl>
 
 #include "core/model/overflow.h"
+#include "core/qml/demo_house.h"
 #include "sync/exchange/device_side.h"
 
 #include "desktop/client/background.h"
-#include "desktop/client/demo_house.h"
 #include "desktop/client/id_text.h"
 #include "desktop/client/new_job.h"
 #include "desktop/client/said.h"
@@ -312,14 +312,14 @@ void Desk::openDemo() {
     QDir().mkpath(surroundings_.bookFolder);
     const QString path = QDir(surroundings_.bookFolder).filePath(tr("demo house.book"));
     if (!QFileInfo::exists(path)) {
-        auto made = makeDemo(path.toStdString(), surroundings_.now(), surroundings_.random);
+        auto made = qml::makeDemo(path.toStdString(), surroundings_.now(), surroundings_.random);
         if (!made.ok()) {
             say({}, Said::text(made.error().message));
             return;
         }
     }
     if (openPath(path.toStdString())) {
-        (void)lookAt(QLatin1String(kDemoDay));
+        (void)lookAt(QLatin1String(qml::kDemoDay));
     }
 }
 

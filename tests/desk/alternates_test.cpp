@@ -20,12 +20,7 @@ class AlternatesTest : public DeskTest {
         return *hand_;
     }
 
-    model::JobRows rows() {
-        auto book = store::Book::open(book_, ledgerboard::tests::fixedChance(3));
-        EXPECT_TRUE(book.ok());
-        const auto jobs = book.value().rows<model::Job>().value();
-        return book.value().jobRows(jobs.front().id).value();
-    }
+    model::JobRows rows() { return jobIn(book_); }
 
     model::Alternate alternate(const std::string& question) {
         for (const auto& one : rows().alternates) {

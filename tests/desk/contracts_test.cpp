@@ -17,14 +17,7 @@ class ContractsTest : public DeskTest {
     }
 
     // The job as a book opened anew holds it.
-    model::JobRows rows() {
-        auto book = store::Book::open(book_, ledgerboard::tests::fixedChance(3));
-        EXPECT_TRUE(book.ok());
-        for (const auto& job : book.value().rows<model::Job>().value()) {
-            return book.value().jobRows(job.id).value();
-        }
-        return {};
-    }
+    model::JobRows rows() { return jobIn(book_); }
 
     template <class Row>
     Row named(const std::vector<Row>& all, const std::string& name) {

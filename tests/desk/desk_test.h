@@ -6,7 +6,8 @@
 #include <gtest/gtest.h>
 #include <memory>
 
-#include "desktop/client/demo_house.h"
+#include "core/qml/demo_house.h"
+
 #include "tests/desk/hand.h"
 #include "tests/support/fixed_chance.h"
 
@@ -35,7 +36,7 @@ class DeskTest : public testing::Test {
         const std::string made = once.file("demo.book");
         if (!std::filesystem::exists(made)) {
             const auto done =
-                desk::makeDemo(made, noonOnThatFriday(), ledgerboard::tests::fixedChance(9));
+                qml::makeDemo(made, noonOnThatFriday(), ledgerboard::tests::fixedChance(9));
             EXPECT_TRUE(done.ok()) << (done.ok() ? "" : done.error().message);
         }
         const std::string copy = folder_.file("demo.book");
@@ -55,6 +56,16 @@ class DeskTest : public testing::Test {
     Hand& open(const std::string& book, Laid laid = {}) {
         lay(book, laid).key(Qt::Key_Return);
         return *hand_;
+    }
+
+    // The first job of `path` as a book opened anew holds it; nothing where there is none.
+    static model::JobRows jobIn(const std::string& path) {
+        auto book = store::Book::open(path, ledgerboard::tests::fixedChance(3));
+        EXPECT_TRUE(book.ok());
+        for (const auto& job : book.value().rows<model::Job>().value()) {
+            return book.value().jobRows(job.id).value();
+        }
+        return {};
     }
 
     void TearDown() override {

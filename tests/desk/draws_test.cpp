@@ -20,14 +20,7 @@ class DrawsTest : public DeskTest {
         return *hand_;
     }
 
-    model::JobRows rows() {
-        auto book = store::Book::open(book_, ledgerboard::tests::fixedChance(3));
-        EXPECT_TRUE(book.ok());
-        for (const auto& job : book.value().rows<model::Job>().value()) {
-            return book.value().jobRows(job.id).value();
-        }
-        return {};
-    }
+    model::JobRows rows() { return jobIn(book_); }
 
     QObject* view(const char* name) {
         for (auto* object : hand_->view().rootObject()->findChildren<QObject*>()) {

@@ -32,12 +32,7 @@ class PeopleTest : public DeskTest {
 
     Hand& openPrices() { return openPage(Qt::Key_3); }
 
-    model::JobRows rows() {
-        auto book = store::Book::open(book_, ledgerboard::tests::fixedChance(3));
-        EXPECT_TRUE(book.ok());
-        const auto jobs = book.value().rows<model::Job>().value();
-        return book.value().jobRows(jobs.front().id).value();
-    }
+    model::JobRows rows() { return jobIn(book_); }
 
     json asked(std::vector<std::string> arguments) {
         arguments.insert(arguments.end(), {"--as-of", "2026-05-22", "--json"});

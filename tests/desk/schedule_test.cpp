@@ -33,12 +33,7 @@ class ScheduleTest : public DeskTest {
     }
 
     // The job as a book opened anew holds it.
-    model::JobRows rows() {
-        auto book = store::Book::open(book_, ledgerboard::tests::fixedChance(3));
-        EXPECT_TRUE(book.ok());
-        const auto jobs = book.value().rows<model::Job>().value();
-        return book.value().jobRows(jobs.front().id).value();
-    }
+    model::JobRows rows() { return jobIn(book_); }
 
     model::Item item(const std::string& object) {
         for (const auto& one : rows().items) {

@@ -19,14 +19,7 @@ class ScopeTest : public DeskTest {
     }
 
     // The job as a book opened anew holds it.
-    model::JobRows rows() {
-        auto book = store::Book::open(book_, ledgerboard::tests::fixedChance(3));
-        EXPECT_TRUE(book.ok());
-        for (const auto& job : book.value().rows<model::Job>().value()) {
-            return book.value().jobRows(job.id).value();
-        }
-        return {};
-    }
+    model::JobRows rows() { return jobIn(book_); }
 
     model::Item item(const std::string& object, const std::string& treatment = "") {
         for (const auto& one : rows().items) {

@@ -40,14 +40,7 @@ class SpendTest : public DeskTest {
         return *hand_;
     }
 
-    model::JobRows rows() {
-        auto book = store::Book::open(book_, ledgerboard::tests::fixedChance(3));
-        EXPECT_TRUE(book.ok());
-        for (const auto& job : book.value().rows<model::Job>().value()) {
-            return compute::withoutVoided(book.value().jobRows(job.id).value());
-        }
-        return {};
-    }
+    model::JobRows rows() { return compute::withoutVoided(jobIn(book_)); }
 
     std::vector<model::Spend> of(const std::string& payee, std::int64_t minor) {
         std::vector<model::Spend> found;
