@@ -1697,8 +1697,8 @@
         <translation>Nota hablada guardada, para escribirla después</translation>
     </message>
     <message>
-        <source>The sound is on the phone that recorded it.</source>
-        <translation>El sonido está en el teléfono que lo grabó.</translation>
+        <source>The sound has not come yet from the phone that recorded it.</source>
+        <translation>El sonido todavía no ha llegado del teléfono que lo grabó.</translation>
     </message>
 </context>
 <context>

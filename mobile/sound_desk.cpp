@@ -97,7 +97,7 @@ void SoundDesk::play(const QString& noteId) {
             continue;
         }
         if (files.check(note.sound) != store::PhotoState::Right) {
-            emit failed(tr("The sound is on the phone that recorded it."));
+            emit failed(tr("The sound has not come yet from the phone that recorded it."));
             return;
         }
         if (!player_) {

@@ -1,6 +1,6 @@
 // A spoken note: recorded, kept as sound beside the book, to be typed later.
 //
-// The sound stays on this phone: what the note says travels once it is typed.
+// The sound travels as photos do, to owners' devices alone.
 // Threads: the UI's; the recorder has its own.
 #pragma once
 

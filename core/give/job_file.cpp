@@ -11,6 +11,7 @@
 #include "core/give/job_document.h"
 #include "core/give/zip_file.h"
 #include "core/report/table.h"
+#include "core/store/named_files.h"
 #include "core/store/photos.h"
 
 namespace ledgerboard::give {
@@ -28,29 +29,47 @@ constexpr const char* kReadMe =
     "A whole job given by Ledgerboard.\n\n"
     "job.json   every record of the job as it stood, with its id; made to be read back\n"
     "csv/       the same for people and spreadsheets, one file a kind\n"
-    "photos/    the pictures as they were taken, each named by the SHA-256 of its bytes\n\n"
+    "photos/    the pictures as they were taken, each named by the SHA-256 of its bytes\n"
+    "sounds/    spoken notes, named likewise\n\n"
     "To bring it into a book:  ledgerboard bring job FILE.zip\n"
     "The form of job.json is told in docs/job-file.md of the program's sources.\n";
 
-// How a photo's file ends: as what it is, so that other programs open it.
-constexpr std::array kEndings = {".jpg", ".heic"};
+// How a file ends: as what it is, so that other programs open it. `at` is where its beginning says
+// so. ISO/IEC 14496-12 (heic, m4a), RFC 3533 (ogg), RIFF (wav).
+struct Ending {
+    const char* folder;
+    std::size_t at;
+    std::string_view mark;
+    const char* ending;
+};
 
-std::string photoName(const std::string& digest, const std::string& ending) {
-    return "photos/" + digest + ending;
+constexpr std::array kEndings = {
+    Ending{"photos/", 4, "ftyp", ".heic"}, Ending{"photos/", 0, "", ".jpg"},
+    Ending{"sounds/", 0, "OggS", ".ogg"},  Ending{"sounds/", 4, "ftyp", ".m4a"},
+    Ending{"sounds/", 0, "RIFF", ".wav"},  Ending{"sounds/", 0, "", ".bin"}};
+
+std::string_view folderOf(Kind kind) {
+    return kind == Kind::Photo ? "photos/" : "sounds/";
 }
 
-std::string endingOf(const std::filesystem::path& photo) {
-    std::array<char, 8> beginning{};
-    std::ifstream(photo, std::ios::binary).read(beginning.data(), beginning.size());
-    // ISO/IEC 14496-12: a file of boxes begins with the length and the name of its first.
-    return kEndings[std::string_view(beginning.data(), beginning.size()).substr(4) == "ftyp"];
+// What the file of a record of this kind is called in a zip.
+std::string nameInZip(Kind kind, const std::string& digest, const std::filesystem::path& file) {
+    std::array<char, 8> bytes{};
+    std::ifstream(file, std::ios::binary).read(bytes.data(), bytes.size());
+    const std::string_view beginning(bytes.data(), bytes.size());
+    const auto ending = std::find_if(kEndings.begin(), kEndings.end(), [&](const Ending& one) {
+        return folderOf(kind) == one.folder &&
+               beginning.substr(one.at, one.mark.size()) == one.mark;
+    });
+    return ending->folder + digest + ending->ending;
 }
 
-// What the photo is called in the zip; nothing where it is not there.
-std::optional<std::string> photoNameIn(const ZipReader& zip, const std::string& digest) {
-    for (const auto* ending : kEndings) {
-        if (zip.has(photoName(digest, ending))) {
-            return photoName(digest, ending);
+// The same, of a zip at hand; nothing where the file is not in it.
+std::optional<std::string> nameIn(const ZipReader& zip, Kind kind, const std::string& digest) {
+    for (const auto& one : kEndings) {
+        const std::string name = one.folder + digest + one.ending;
+        if (folderOf(kind) == one.folder && zip.has(name)) {
+            return name;
         }
     }
     return std::nullopt;
@@ -93,14 +112,6 @@ std::string csvOf(Kind kind, const std::vector<store::Record>& records,
     return report::printCsv(table);
 }
 
-std::string digestOf(const store::Record& record) {
-    std::string digest;
-    if (record.kind == Kind::Photo) {
-        model::readMember(record.at(model::field::Photo::digest), digest);
-    }
-    return digest;
-}
-
 Result<void> addTables(ZipWriter& zip, const std::vector<store::Record>& records) {
     const auto names = namesOf(records);
     const model::NameRecord name = [&](RawId id) {
@@ -122,21 +133,26 @@ Result<void> addTables(ZipWriter& zip, const std::vector<store::Record>& records
     return {};
 }
 
-Result<void> addPhotos(ZipWriter& zip, const store::Photos& photos,
-                       const std::vector<store::Record>& records, GivenJob& given) {
-    std::set<std::string> digests;
+Result<void> addFiles(ZipWriter& zip, const store::Photos& photos,
+                      const std::vector<store::Record>& records, GivenJob& given) {
+    std::set<std::string> names;
     for (const auto& record : records) {
-        const std::string digest = digestOf(record);
-        if (!store::Photos::isDigest(digest) || !digests.insert(digest).second) {
-            continue;
-        }
-        if (photos.check(digest) != store::PhotoState::Right) {
-            given.missing.push_back("photo " + record.id.toString() +
-                                    " is not on this device, so it is not in the file");
+        const std::string digest = store::namedFile(record);
+        if (!store::Photos::isDigest(digest)) {
             continue;
         }
         const auto path = photos.pathOf(digest);
-        auto added = zip.addFile(photoName(digest, endingOf(path)), path.string());
+        const std::string name = nameInZip(record.kind, digest, path);
+        if (!names.insert(name).second) {
+            continue;
+        }
+        if (photos.check(digest) != store::PhotoState::Right) {
+            given.missing.push_back(
+                std::string(record.kind == Kind::Photo ? "photo " : "sound of ") +
+                record.id.toString() + " is not on this device, so it is not in the file");
+            continue;
+        }
+        auto added = zip.addFile(name, path.string());
         if (!added.ok()) {
             return added.error();
         }
@@ -168,20 +184,23 @@ Result<std::vector<const store::Record*>> newOnes(const store::Book& book, const
     return fresh;
 }
 
-// Keeps the pictures of these records. With `tryOnly` they are only looked at.
-Result<void> keepPhotos(const ZipReader& zip, const store::Photos& photos,
-                        const std::vector<const store::Record*>& records, bool tryOnly,
-                        BroughtJob& brought) {
+// Keeps the pictures and sounds of these records. With `tryOnly` they are only looked at.
+Result<void> keepFiles(const ZipReader& zip, const store::Photos& photos,
+                       const std::vector<const store::Record*>& records, bool tryOnly,
+                       BroughtJob& brought) {
     std::set<std::string> done;
     for (const auto* record : records) {
-        const std::string digest = digestOf(*record);
+        const std::string digest = store::namedFile(*record);
         if (digest.empty() || !done.insert(digest).second) {
             continue;
         }
-        const auto name = store::Photos::isDigest(digest) ? photoNameIn(zip, digest) : std::nullopt;
+        const auto name =
+            store::Photos::isDigest(digest) ? nameIn(zip, record->kind, digest) : std::nullopt;
         if (!name) {
-            brought.remarks.push_back("the picture of photo " + record->id.toString() +
-                                      " is not in the file");
+            brought.remarks.push_back(std::string(record->kind == Kind::Photo
+                                                      ? "the picture of photo "
+                                                      : "the sound of note ") +
+                                      record->id.toString() + " is not in the file");
             continue;
         }
         auto bytes = zip.read(*name, store::kLargestPhoto);
@@ -233,7 +252,7 @@ Result<GivenJob> giveJobFile(const store::Book& book, model::Id<Kind::Job> job,
     if (auto added = addTables(zip, records); !added.ok()) {
         return added.error();
     }
-    if (auto added = addPhotos(zip, store::Photos(book.path()), records, given); !added.ok()) {
+    if (auto added = addFiles(zip, store::Photos(book.path()), records, given); !added.ok()) {
         return added.error();
     }
     if (auto closed = zip.close(); !closed.ok()) {
@@ -263,8 +282,7 @@ Result<BroughtJob> bringJobFile(store::Book& book, const std::string& path, bool
     if (!fresh.ok()) {
         return fresh.error();
     }
-    auto kept =
-        keepPhotos(zip.value(), store::Photos(book.path()), fresh.value(), tryOnly, brought);
+    auto kept = keepFiles(zip.value(), store::Photos(book.path()), fresh.value(), tryOnly, brought);
     if (!kept.ok()) {
         return kept.error();
     }

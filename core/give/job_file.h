@@ -1,8 +1,8 @@
 // How does a whole job travel in one file, so that nobody is locked in?
 //
 // A zip (APPNOTE 6.3, written and read by libzip): job.json with every record (job_document.h),
-// csv/ with the same for people and spreadsheets, one file a kind, photos/ with the originals under
-// their digests, and README.txt. docs/job-file.md tells the form for other programs.
+// csv/ with the same for people and spreadsheets, one file a kind, photos/ and sounds/ with the originals
+// under their digests, and README.txt. docs/job-file.md tells the form for other programs.
 // Bringing it adds what the book does not have, under the ids it had: records that are there stay
 // as they are, so that a file brought twice adds nothing and an old one takes nothing back.
 // Threads: any number, each its own Book.
@@ -18,8 +18,8 @@ namespace ledgerboard::give {
 
 struct GivenJob {
     std::size_t records = 0;
-    std::size_t photos = 0;
-    std::vector<std::string> missing;  // photos that are not there, in sentences
+    std::size_t photos = 0;            // and sounds
+    std::vector<std::string> missing;  // of them what is not there, in sentences
 };
 
 // Writes the file aside and renames it; what stands at `path` is replaced whole or not at all.
@@ -33,7 +33,7 @@ struct BroughtJob {
     std::size_t added = 0;   // records
     std::size_t same = 0;    // that were there and say the same
     std::size_t differ = 0;  // that were there and say something else; the book's stand
-    std::size_t photos = 0;  // kept now
+    std::size_t photos = 0;  // and sounds, kept now
     std::vector<std::string> remarks;
 };
 

@@ -1,60 +1,38 @@
 #include "core/store/book_photos.h"
 
+#include "core/store/named_files.h"
+
 namespace ledgerboard::store {
 
 using model::Result;
 
 namespace {
 
-// A photo with a picture: one whose digest was said.
-struct Kept {
-    model::RawId id;
-    std::string digest;
-    bool gone = false;
-};
-
-Result<std::vector<Kept>> keptIn(const Book& book) {
-    auto records = book.records(model::Kind::Photo, model::Id<model::Kind::Job>(), true);
-    if (!records.ok()) {
-        return records.error();
-    }
-    std::vector<Kept> kept;
-    for (const auto& record : records.value()) {
-        const auto* digest = std::get_if<std::string>(&record.at(model::field::Photo::digest));
-        if (digest != nullptr) {
-            kept.push_back({record.id, *digest, record.gone});
-        }
-    }
-    return kept;
-}
-
-std::string sentenceOf(const Kept& photo, const Photos& photos, PhotoState state) {
-    const std::string which = "photo " + photo.id.toString() + ": ";
-    if (!Photos::isDigest(photo.digest)) {
+std::string sentenceOf(const NamedFile& named, const Photos& photos, PhotoState state) {
+    const std::string which =
+        std::string(model::infoOf(named.kind).name) + " " + named.id.toString() + ": ";
+    if (!Photos::isDigest(named.digest)) {
         return which + "its digest is not of the form of one";
     }
-    const std::string file = photos.pathOf(photo.digest).string();
+    const std::string file = photos.pathOf(named.digest).string();
     return which + (state == PhotoState::Missing
                         ? "its file " + file + " is missing"
-                        : "its file " + file + " is not the picture that was kept");
+                        : "its file " + file + " is not the one that was kept");
 }
 
 }  // namespace
 
 Result<PhotosChecked> checkPhotos(const Book& book, const Photos& photos) {
-    auto kept = keptIn(book);
+    auto kept = namedFiles(book, false);
     if (!kept.ok()) {
         return kept.error();
     }
     PhotosChecked report;
-    for (const auto& photo : kept.value()) {
-        if (photo.gone) {
-            continue;
-        }
+    for (const auto& named : kept.value()) {
         ++report.checked;
-        const auto state = photos.check(photo.digest);
+        const auto state = photos.check(named.digest);
         if (state != PhotoState::Right) {
-            report.wrong.push_back(sentenceOf(photo, photos, state));
+            report.wrong.push_back(sentenceOf(named, photos, state));
         }
     }
     return report;
@@ -62,15 +40,15 @@ Result<PhotosChecked> checkPhotos(const Book& book, const Photos& photos) {
 
 Result<PhotosCopied> copyPhotos(const Book& book, const std::vector<Photos>& sources,
                                 const Photos& goal) {
-    auto kept = keptIn(book);
+    auto kept = namedFiles(book, true);
     if (!kept.ok()) {
         return kept.error();
     }
     PhotosCopied report;
-    for (const auto& photo : kept.value()) {
+    for (const auto& named : kept.value()) {
         bool done = false;
         for (const auto& source : sources) {
-            auto bytes = source.read(photo.digest);
+            auto bytes = source.read(named.digest);
             if (!bytes.ok()) {
                 continue;
             }
@@ -81,9 +59,9 @@ Result<PhotosCopied> copyPhotos(const Book& book, const std::vector<Photos>& sou
             break;
         }
         report.copied += done ? 1 : 0;
-        if (!done && !photo.gone && !sources.empty()) {
+        if (!done && !named.gone && !sources.empty()) {
             report.missing.push_back(
-                sentenceOf(photo, sources.front(), sources.front().check(photo.digest)));
+                sentenceOf(named, sources.front(), sources.front().check(named.digest)));
         }
     }
     return report;

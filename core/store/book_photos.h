@@ -1,5 +1,5 @@
-// Are the pictures that a book speaks of there? Checked against their digests, and copied with the
-// book where it is backed up or restored.
+// Are the files that a book names there, its pictures and sounds? Checked against their digests, and
+// copied with the book where it is backed up or restored.
 #pragma once
 
 #include <string>
@@ -17,19 +17,19 @@ struct PhotosChecked {
     std::vector<std::string> wrong;  // a sentence for each that is not as it should be
 };
 
-// Reads the file of every photo of the book that was not dropped and compares it with its digest.
+// Reads every file that a record not dropped names and compares it with its digest.
 // Errors: of the book.
 [[nodiscard]] model::Result<PhotosChecked> checkPhotos(const Book& book, const Photos& photos);
 
 // How copying photos went.
 struct PhotosCopied {
-    std::size_t copied = 0;            // pictures at the goal now
-    std::vector<std::string> missing;  // a sentence for each photo that no source has
+    std::size_t copied = 0;            // files at the goal now
+    std::vector<std::string> missing;  // a sentence for each file that no source has
 };
 
-// Copies the file of each photo of the book, dropped ones too since they can come back, from the
+// Copies each file that the book names, by dropped records too since they can come back, from the
 // first of `sources` that has it right. What none has is said and does not stop the others; of a
-// dropped photo it is not said. Errors: of the book; what cannot be written.
+// dropped record's it is not said. Errors: of the book; what cannot be written.
 [[nodiscard]] model::Result<PhotosCopied> copyPhotos(const Book& book,
                                                      const std::vector<Photos>& sources,
                                                      const Photos& goal);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/store/named_files.h"
 #include "sync/exchange/photo_files.h"
 #include "sync/wire/exchange_limits.h"
 
@@ -133,7 +134,7 @@ void DevicePhotos::noteAtPeer(const std::set<std::string>& digests) {
 // was dropped before they were sent.
 Result<std::vector<std::string>> DevicePhotos::toSend() {
     auto known = atPeer();
-    auto rows = parts_.book->rows<model::Photo>();
+    auto rows = store::namedFiles(*parts_.book, false);
     if (!known.ok() || !rows.ok()) {
         return known.ok() ? rows.error() : known.error();
     }
@@ -287,7 +288,7 @@ Result<void> DevicePhotos::sendAll() {
 
 Result<void> DevicePhotos::takePreview(const Wanted& wanted) {
     const auto path = copyPath(wanted, true);
-    if (isThere(path)) {
+    if (!wanted.picture || isThere(path)) {
         return {};
     }
     auto reply = call(Call::PhotoPart, write(GetPhotoAsk{wanted.digest, wanted.photo, 0, true}));
@@ -366,18 +367,40 @@ Result<bool> DevicePhotos::takeOne(const Wanted& wanted) {
         "a photo came three times with other bytes than its digest: try again");
 }
 
-Result<void> DevicePhotos::takeAll() {
+// What this device may have: an owner's every file that the book names, another's every photo.
+Result<std::vector<DevicePhotos::Wanted>> DevicePhotos::wantedHere() const {
+    std::vector<Wanted> wanted;
+    if (parts_.owner) {
+        auto files = store::namedFiles(*parts_.book, false);
+        if (!files.ok()) {
+            return files.error();
+        }
+        for (auto& file : files.value()) {
+            wanted.push_back({file.id, std::move(file.digest), file.kind == model::Kind::Photo});
+        }
+        return wanted;
+    }
     auto rows = parts_.book->rows<model::Photo>();
+    if (!rows.ok()) {
+        return rows.error();
+    }
+    for (const auto& row : rows.value()) {
+        wanted.push_back({row.id.raw(), row.digest, true});
+    }
+    return wanted;
+}
+
+Result<void> DevicePhotos::takeAll() {
+    auto rows = wantedHere();
     if (!rows.ok()) {
         return rows.error();
     }
     std::vector<Wanted> wanted;
     std::set<std::string> digests;
-    for (const auto& row : rows.value()) {
-        const Wanted one{row.id.raw(), row.digest};
-        const bool named = Photos::isDigest(row.digest);
-        if (parts_.owner ? !named || !digests.insert(row.digest).second
-                         : named && isThere(parts_.photos.pathOf(row.digest))) {
+    for (const auto& one : rows.value()) {
+        const bool named = Photos::isDigest(one.digest);
+        if (parts_.owner ? !named || !digests.insert(one.digest).second
+                         : named && isThere(parts_.photos.pathOf(one.digest))) {
             continue;
         }
         if (!isThere(copyPath(one, false))) {

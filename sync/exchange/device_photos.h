@@ -1,10 +1,10 @@
 // How do photos get from a device to the peer and back? Small copies first, then the pictures in
 // parts, each going on from what is there already.
 //
-// An owner's device ends with every original. Another's sends what it took, and has of what it may
-// see a small copy and a larger one, made by the peer: previews/<photo's id> and copies/<photo's
-// id> in the photo folder. What it may not see any more is removed. Entries do not wait for any of
-// it. Threads: one at a time.
+// An owner's device ends with every original, and with the sounds of spoken notes. Another's sends
+// what it took, and has of what it may see a small copy and a larger one, made by the peer:
+// previews/<photo's id> and copies/<photo's id> in the photo folder. What it may not see any more
+// is removed. Entries do not wait for any of it. Threads: one at a time.
 #pragma once
 
 #include <functional>
@@ -58,8 +58,9 @@ class DevicePhotos {
 
   private:
     struct Wanted {
-        model::RawId photo;
+        model::RawId photo;  // or the note, of a sound
         std::string digest;  // of an owner's
+        bool picture = true;
     };
 
     // What is asked for, and the file it becomes: for other roles named by the photo.
@@ -68,6 +69,7 @@ class DevicePhotos {
     model::Result<void> sendAll();
     model::Result<void> sendPreviews(const std::vector<std::string>& digests);
     model::Result<void> sendOne(const std::string& digest, std::int64_t held);
+    [[nodiscard]] model::Result<std::vector<Wanted>> wantedHere() const;
     model::Result<void> takeAll();
     model::Result<void> takePreview(const Wanted& wanted);
     model::Result<bool> takeOne(const Wanted& wanted);

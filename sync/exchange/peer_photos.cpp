@@ -1,8 +1,9 @@
-// Photos: which are there, parts up, parts down. Bytes travel apart from entries and never hold
-// them back.
+// Photos, and for owners the sounds of spoken notes: which are there, parts up, parts down. Bytes
+// travel apart from entries and never hold them back.
 #include <algorithm>
 #include <filesystem>
 
+#include "core/store/named_files.h"
 #include "sync/exchange/peer_parts.h"
 #include "sync/exchange/peer_side.h"
 #include "sync/exchange/photo_files.h"
@@ -34,19 +35,25 @@ std::int64_t heldBytes(const store::Photos& photos, const std::string& digest,
 
 }  // namespace
 
-// Which digests a device may speak of: an owner any that the book names, others what they wrote
-// themselves.
+// Which digests a device may speak of: an owner any that the book names, others those of photos
+// that they took themselves.
 static Result<std::set<std::string>> digestsOf(store::SyncBook& book, const Standing& standing) {
+    std::set<std::string> digests;
+    if (standing.role == model::Role::Owner) {
+        auto files = store::namedFiles(book.book(), false);
+        if (!files.ok()) {
+            return files.error();
+        }
+        for (const auto& file : files.value()) {
+            digests.insert(file.digest);
+        }
+        return digests;
+    }
     auto rows = book.book().rows<model::Photo>();
     if (!rows.ok()) {
         return rows.error();
     }
-    std::set<std::string> digests;
     for (const auto& photo : rows.value()) {
-        if (standing.role == model::Role::Owner) {
-            digests.insert(photo.digest);
-            continue;
-        }
         auto cells = book.cellsOf(photo.id.raw());
         if (!cells.ok()) {
             return cells.error();

@@ -30,6 +30,7 @@ using testing::IsEmpty;
 using tests::TestFolder;
 
 constexpr const char* kPicture = "bytes of a picture";
+constexpr const char* kSound = "OggS and a note that was spoken";  // RFC 3533, section 6
 
 class JobFileTest : public testing::Test {
   protected:
@@ -54,6 +55,7 @@ class JobFileTest : public testing::Test {
         const auto done = book_->commit(action, now_());
         ASSERT_TRUE(done.ok()) << done.error().message;
         ASSERT_TRUE(store::Photos(book_->path()).keep(kPicture).ok());
+        ASSERT_TRUE(store::Photos(book_->path()).keep(kSound).ok());
     }
 
     store::Book make(const std::string& name, std::uint64_t seed) {
@@ -71,8 +73,9 @@ class JobFileTest : public testing::Test {
         const std::string item = ids_[Kind::Item].toString();
         switch (field.type) {
             case FieldType::Text:
-                return field.name == "digest" || field.name == "sound"
-                           ? store::Photos::digestOf(kPicture)
+                return field.name == "digest" ? store::Photos::digestOf(kPicture)
+                       : field.name == "sound"
+                           ? store::Photos::digestOf(kSound)
                            : "text; \"quoted\", = and é " + std::to_string(number);
             case FieldType::Flag:
                 return number % 2;  // "no" is said, too
@@ -135,10 +138,13 @@ class JobFileTest : public testing::Test {
 
 TEST_F(JobFileTest, ComesOutAsItWentIn) {
     auto other = make("other.book", 8);
-    const auto brought = bringJobFile(other, give(), false, now_());
+    const std::string path = give();
+    EXPECT_TRUE(
+        ZipReader::open(path).value().has("sounds/" + store::Photos::digestOf(kSound) + ".ogg"));
+    const auto brought = bringJobFile(other, path, false, now_());
     ASSERT_TRUE(brought.ok()) << brought.error().message;
     EXPECT_THAT(brought.value().remarks, IsEmpty());
-    EXPECT_EQ(brought.value().photos, 1U);
+    EXPECT_EQ(brought.value().photos, 2U);
     for (const auto& info : model::kinds()) {
         if (info.kind == Kind::Device) {
             continue;
@@ -159,6 +165,7 @@ TEST_F(JobFileTest, ComesOutAsItWentIn) {
     }
     EXPECT_EQ(store::Photos(other.path()).read(store::Photos::digestOf(kPicture)).value(),
               kPicture);
+    EXPECT_EQ(store::Photos(other.path()).read(store::Photos::digestOf(kSound)).value(), kSound);
     EXPECT_THAT(other.verify(false).value().findings, IsEmpty());
 }
 

@@ -156,7 +156,7 @@ TEST_F(BookPhotos, AreCheckedAgainstTheirFiles) {
     fs::remove(photos_.pathOf(Photos::digestOf("dropped")));
     EXPECT_THAT(found(photos_),
                 ElementsAre(testing::AllOf(HasSubstr(ids_[0].toString()), HasSubstr(kAbc),
-                                           HasSubstr("is not the picture")),
+                                           HasSubstr("is not the one")),
                             testing::AllOf(HasSubstr(ids_[1].toString()), HasSubstr(kLong),
                                            HasSubstr("is missing"))));
 }
@@ -182,6 +182,25 @@ TEST_F(BookPhotos, AreCopiedFromWhereTheyAreRight) {
     EXPECT_THAT(copied.value().missing, IsEmpty());
     EXPECT_THAT(found(goal), IsEmpty());
     EXPECT_EQ(goal.check(Photos::digestOf("dropped")), PhotoState::Right);  // it may come back
+}
+
+// A sound that is lost in a backup is a note that nobody will ever type.
+TEST_F(BookPhotos, SoundsOfSpokenNotesAreCheckedAndCopiedLikeThem) {
+    const std::string spoken = photos_.keep("a spoken note").value();
+    model::Note note;
+    note.id = book_->newId<model::Kind::Note>(now_());
+    note.sound = spoken;
+    Action action("spoken note");
+    action.add(note);
+    ASSERT_TRUE(book_->commit(action, now_()).ok());
+    EXPECT_EQ(checkPhotos(*book_, photos_).value().checked, 3U);
+    const Photos goal(folder_.file("goal"));
+    EXPECT_EQ(copyPhotos(*book_, {photos_}, goal).value().copied, 4U);
+    EXPECT_EQ(goal.read(spoken).value(), "a spoken note");
+    fs::remove(photos_.pathOf(spoken));
+    EXPECT_THAT(found(photos_),
+                ElementsAre(testing::AllOf(HasSubstr("note " + note.id.raw().toString()),
+                                           HasSubstr("is missing"))));
 }
 
 TEST_F(BookPhotos, WhatNoSourceHasIsSaidAndStopsNothing) {

@@ -180,6 +180,30 @@ TEST_F(PhotosExchangeTest, SmallCopiesGoFirstAndStandInForThePicture) {
     EXPECT_EQ(fileOf(folder, row), folder.pathOf(digest));
 }
 
+TEST_F(PhotosExchangeTest, ASpokenNotesSoundReachesOwnersAlone) {
+    const std::string sound = "OggS, and what was said in the cellar";
+    const std::string spoken = store::Photos::digestOf(sound);
+    ASSERT_TRUE(star.meet(laptop).ok());
+    ASSERT_TRUE(store::Photos(laptop.path).keep(sound).ok());
+    store::Action action("spoken note");
+    const RawId note = laptop.book->newId(star.now());
+    action.set(note, field::Note::job, job);
+    action.set(note, field::Note::sound, spoken);
+    ASSERT_TRUE(laptop.book->commit(action, star.now()).ok());
+    ASSERT_TRUE(star.meet(laptop).ok());
+    EXPECT_EQ(travel(star, laptop, true).meeting.sent, 1U);
+    Phone other = star.join(Role::Owner);
+    Phone lead = star.join(Role::CrewLead, crew);
+    ASSERT_TRUE(star.meet(other).ok());
+    ASSERT_TRUE(star.meet(lead).ok());
+    travel(star, other, true);
+    EXPECT_EQ(store::Photos(other.path).read(spoken).value(), sound);
+    EXPECT_FALSE(lead.book->record(model::Kind::Note, note).value());
+    for (const auto& wanted : {GetPhotoAsk{spoken, {}, 0}, GetPhotoAsk{"", note, 0}}) {
+        EXPECT_EQ(ask(lead, Call::PhotoPart, write(wanted)).status, Status::NotThere);
+    }
+}
+
 TEST_F(PhotosExchangeTest, ACrewLeadsFolderHasCopiesOfItsOwnAndLosesThemWithTheItem) {
     put(laptop, 0, 500'000);
     put(laptop, 500'000, bytes.size());
