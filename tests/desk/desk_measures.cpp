@@ -3,16 +3,22 @@
 //
 // Usage: desk-measures
 #include <algorithm>
+#include <array>
+#include <atomic>
 #include <cstdio>
 #include <filesystem>
+#include <functional>
 #include <vector>
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QTest>
+#include <QThreadPool>
 
+#include "core/compute/risk.h"
 #include "core/store/book.h"
 
+#include "desktop/client/desk.h"
 #include "tests/desk/hand.h"
 #include "tests/support/fixed_chance.h"
 
@@ -153,6 +159,61 @@ void measureTyping(const std::string& book) {
     report("300 items: Enter in a cell to the sums anew", totals);
 }
 
+// A letter of the filter, again and again while `goesOn`.
+void reportLetters(Hand& hand, const std::string& what, const std::function<bool()>& goesOn) {
+    const std::array keys = {Qt::Key_P, Qt::Key_A, Qt::Key_R, Qt::Key_T, Qt::Key_Escape};
+    std::vector<double> letters;
+    while (goesOn() && letters.size() < 1'000) {
+        letters.push_back(press(hand, keys[letters.size() % keys.size()]));
+    }
+    if (!letters.empty()) {
+        report((what + " (" + std::to_string(letters.size()) + " letters)").c_str(), letters);
+    }
+}
+
+// Typing in the scope while risk is worked out beside it: the page's own after a change, and then
+// 10,000 trials over 300 items, each after the one before it in its room, ten times.
+void measureRisk(const std::string& book) {
+    Hand hand(laidOver(book));
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_3, Qt::ControlModifier);
+    hand.keys(Qt::Key_Right, 2);
+    hand.key(Qt::Key_Return);
+    hand.type(QStringLiteral("77"));
+    hand.key(Qt::Key_Return);  // what stood until now is worked out anew
+    desk::Desk& desk = *desk::Desk::here();
+    QElapsedTimer timer;
+    timer.start();
+    desk.turnTo(QStringLiteral("deal"));
+    while (!desk.isBusy() && timer.elapsed() < 3'000) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 1);
+    }
+    desk.turnTo(QStringLiteral("scope"));
+    reportLetters(hand, "300 items: a letter while the page is worked out",
+                  [&desk] { return desk.isBusy(); });
+    compute::RiskInput input;
+    input.trials = 10'000;
+    for (std::size_t k = 0; k < 300; ++k) {
+        const auto cost = static_cast<std::int64_t>(100'000 + k * 700);
+        input.items.push_back({{cost, cost + 30'000, cost + 120'000}, {2'000, 3'000, 5'000}, {}});
+        if (k >= 12) {
+            input.precedences.push_back({k - 12, k, model::LinkKind::FinishToStart, 0});
+        }
+    }
+    std::atomic<int> left = 10;
+    timer.restart();
+    QThreadPool::globalInstance()->start([&input, &left] {
+        for (; left > 0; --left) {
+            (void)compute::simulateRisk(input);
+        }
+    });
+    reportLetters(hand, "300 items: a letter while risk is run", [&left] { return left > 0; });
+    left = 0;
+    QThreadPool::globalInstance()->waitForDone();
+    std::printf("300 items: ten runs of risk, 10,000 trials each, beside typing %.0f ms\n",
+                since(timer));
+}
+
 void measureScrolling(const std::string& book) {
     Hand hand(laidOver(book));
     hand.key(Qt::Key_Return);
@@ -208,6 +269,7 @@ int main(int argc, char** argv) {
     const tests::TestFolder folder("desk-measures");
     measureStart(makeBook(folder.file("twenty.book"), 20, 60));
     measureTyping(makeBook(folder.file("house.book"), 1, 300));
+    measureRisk(folder.file("house.book"));
     measureSchedule(folder.file("house.book"), "300");
     measureSchedule(makeBook(folder.file("long.book"), 1, 1'000), "1,000");
     measureScrolling(makeBook(folder.file("large.book"), 1, 10'000));
