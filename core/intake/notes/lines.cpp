@@ -270,6 +270,31 @@ bool endsSentence(std::string_view text) {
            (text.back() == '.' || text.back() == '?' || text.back() == '!' || text.back() == ':');
 }
 
+// Whether a line of that length is broken off where the next line's first word no longer fitted.
+bool isFullAt(std::size_t length, std::string_view next, std::size_t width) {
+    const std::size_t word = std::min(next.find(' '), next.size());
+    return width > 0 && length >= kWrappedFrom && length + 1 + word + 2 >= width;
+}
+
+// Whether the lines really break off at `width`. On a wrapped page many do so in the middle of a
+// sentence, and the next goes on small; lines that end where an entry ends are only now and then
+// as long.
+bool isWrapped(const std::vector<RawLine>& lines, std::size_t width) {
+    std::size_t broken = 0;
+    std::size_t small = 0;
+    for (std::size_t i = 0; i + 1 < lines.size(); ++i) {
+        const RawLine& next = lines[i + 1];
+        if (next.afterBlank || endsSentence(lines[i].text) ||
+            !isFullAt(lines[i].text.size(), next.text, width)) {
+            continue;
+        }
+        const char first = next.text.front();
+        ++broken;
+        small += first < 'A' || first > 'Z' ? 1 : 0;
+    }
+    return broken * 12 >= lines.size() && small * 3 >= broken * 2;
+}
+
 // The width at which the writer's lines break off; 0 where the page has none. Lines crowd just
 // below it: a single longer one, edited afterwards, does not count.
 std::size_t wrapWidth(const std::vector<RawLine>& lines) {
@@ -293,7 +318,7 @@ std::size_t wrapWidth(const std::vector<RawLine>& lines) {
             crowd += atLength[width - back];
         }
         if (atLength[width] > 0 && crowd >= enough) {
-            return width;
+            return isWrapped(lines, width) ? width : 0;
         }
     }
     return 0;
@@ -361,10 +386,8 @@ bool isLabelled(std::string_view text) {
 
 // A line goes on in the next where its first word would not have fitted.
 bool isFull(std::size_t length, std::string_view next, std::size_t width) {
-    const std::size_t word = std::min(next.find(' '), next.size());
-    const std::size_t label = next.substr(0, 24).find(':');
-    return width > 0 && !isLabelled(next) && length >= kWrappedFrom &&
-           length + 1 + word + 2 >= width && label == std::string_view::npos;
+    return isFullAt(length, next, width) && !isLabelled(next) &&
+           next.substr(0, 24).find(':') == std::string_view::npos;
 }
 
 // Whether most lines open with a label: then a line is an entry, and never the rest of another.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/arrows.h"
 #include "core/intake/notes/link_acts.h"
 #include "core/intake/notes/spotted_words.h"
 
@@ -16,11 +17,12 @@ class Preparer : SpottedWords {
 
     void run() {
         dropAdjectives();
-        readArrows();
+        readArrows(sentence_, spots_);
         joinCompounds();
         narrowKinds();
         markLandmarks();
         dropMaterials();
+        readPricedArrows(sentence_, spots_);
     }
 
   private:
@@ -53,44 +55,6 @@ class Preparer : SpottedWords {
                    (word(at - 1, "be") || word(at - 1, "is") || word(at - 1, "like") ||
                     word(at - 1, "contain") || word(at - 1, "assum"));
         });
-    }
-
-    // "carpet > plank" replaces one by the other, "windows -> vinyl" with a material.
-    void readArrows() {
-        static const std::uint32_t kNew = actNamed("new");
-        static const std::uint32_t kReplaced = actNamed("be replaced");
-        auto& objects = spots_.objects;
-        for (std::size_t i = 1; i < objects.size(); ++i) {
-            const std::size_t begin = objects[i - 1].span.end;
-            const std::size_t end = objects[i].span.begin;
-            std::size_t arrow = end;
-            bool broken = false;
-            for (std::size_t k = begin; k < end; ++k) {
-                arrow = cueIsMark(k, ">") ? k : arrow;
-                broken = broken || cueIsMark(k, ";.");
-            }
-            if (arrow == end || broken || end > arrow + 2 || actBetween(arrow, end)) {
-                continue;
-            }
-            ActSpot act;
-            act.span = {arrow, arrow + 1};
-            act.row = objects[i].material ? kReplaced : kNew;
-            if (act.row == kNone) {
-                continue;
-            }
-            const auto at =
-                std::find_if(spots_.acts.begin(), spots_.acts.end(),
-                             [&](const ActSpot& other) { return other.span.begin >= arrow; });
-            spots_.acts.insert(at, act);
-            objects[objects[i].material ? i : i - 1].landmark = true;
-        }
-    }
-
-    [[nodiscard]] static std::uint32_t actNamed(std::string_view phrase) {
-        const auto& acts = tables().acts;
-        const auto row = std::find_if(acts.begin(), acts.end(),
-                                      [&](const ActRow& act) { return act.phrase == phrase; });
-        return row == acts.end() ? kNone : static_cast<std::uint32_t>(row - acts.begin());
     }
 
     // "vanity light": the last of two objects side by side is meant.

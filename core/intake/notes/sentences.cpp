@@ -245,7 +245,7 @@ class Cutter {
             const bool mark = block_[i].kind == TokenKind::Mark;
             sinceMark = mark ? 0 : sinceMark + 1;
             const std::size_t length = i + 1 - begin;
-            const bool ends = endsAt(block_, i);
+            const bool ends = endsAt(block_, i) || (terse_ && isColumn(i));
             bool parts = length >= kMostTokens;
             if (!ends && !parts && i + 1 < block_.size() && length >= kLeastPart) {
                 const bool afterComma = isMark(block_[i], ',') && restOf(i) > kLeastPart &&
@@ -273,6 +273,17 @@ class Cutter {
         } else {
             block_.erase(block_.begin(), block_.begin() + static_cast<std::ptrdiff_t>(begin));
         }
+    }
+
+    // "sink > 310   faucet > 195": in shorthand two blanks and more part two entries.
+    [[nodiscard]] bool isColumn(std::size_t at) const {
+        constexpr std::ptrdiff_t kBlanks = 2;
+        if (at + 1 >= block_.size() || block_[at].line != block_[at + 1].line ||
+            isMark(block_[at], ':')) {
+            return false;
+        }
+        const char* end = block_[at].text.data() + block_[at].text.size();
+        return block_[at + 1].text.data() - end >= kBlanks;
     }
 
     // How many tokens are left until the sentence ends by itself, counted up to 40.

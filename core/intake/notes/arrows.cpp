@@ -1,0 +1,199 @@
+#include "core/intake/notes/arrows.h"
+
+#include <algorithm>
+
+#include "core/intake/notes/spotted_words.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using model::Treatment;
+
+class Arrows : SpottedWords {
+  public:
+    Arrows(const Sentence& sentence, Spots& spots) : SpottedWords(sentence, spots) {}
+
+    // "carpet > plank" replaces one by the other, "windows -> vinyl" with a material.
+    void readPairs() {
+        static const std::uint32_t kNew = actNamed("new");
+        static const std::uint32_t kReplaced = actNamed("be replaced");
+        auto& objects = spots_.objects;
+        for (std::size_t i = 1; i < objects.size(); ++i) {
+            const std::size_t begin = objects[i - 1].span.end;
+            const std::size_t end = objects[i].span.begin;
+            std::size_t arrow = end;
+            bool broken = false;
+            for (std::size_t k = begin; k < end; ++k) {
+                arrow = cueIsMark(k, ">") ? k : arrow;
+                broken = broken || cueIsMark(k, ";.");
+            }
+            if (arrow == end || broken || end > arrow + 2 || actBetween(arrow, end)) {
+                continue;
+            }
+            if (insert(arrow, objects[i].material ? kReplaced : kNew)) {
+                objects[objects[i].material ? i : i - 1].landmark = true;
+                dropReasons(entryBegin(arrow), arrow);
+            }
+        }
+    }
+
+    void readPrices() {
+        static const std::uint32_t kReplaced = actNamed("be replaced");
+        static const std::uint32_t kAdded = actNamed("be installed");
+        for (std::size_t arrow = 1; arrow + 1 < sentence_.tokens.size(); ++arrow) {
+            if (!cueIsMark(arrow, ">")) {
+                continue;
+            }
+            const std::size_t begin = entryBegin(arrow);
+            const ObjectSpot* subject = subjectOf(begin, arrow);
+            if (subject == nullptr || actAt(arrow)) {
+                continue;
+            }
+            if (orderFollows(arrow)) {
+                dropReasons(begin, arrow);
+            } else if (priceFollows(arrow)) {
+                const bool gone = isGone(begin, arrow);
+                dropReasons(begin, arrow);
+                keepOnly(subject, begin, arrow);
+                insert(arrow, gone ? kAdded : kReplaced);
+            }
+        }
+    }
+
+  private:
+    [[nodiscard]] static std::uint32_t actNamed(std::string_view phrase) {
+        const auto& acts = tables().acts;
+        const auto row = std::find_if(acts.begin(), acts.end(),
+                                      [&](const ActRow& act) { return act.phrase == phrase; });
+        return row == acts.end() ? kNone : static_cast<std::uint32_t>(row - acts.begin());
+    }
+
+    // Puts a treatment where the arrow stands. False where the tables have no such row.
+    bool insert(std::size_t arrow, std::uint32_t row) {
+        if (row == kNone) {
+            return false;
+        }
+        ActSpot act;
+        act.span = {arrow, arrow + 1};
+        act.row = row;
+        const auto at = std::find_if(spots_.acts.begin(), spots_.acts.end(),
+                                     [&](const ActSpot& one) { return one.span.begin >= arrow; });
+        spots_.acts.insert(at, act);
+        return true;
+    }
+
+    [[nodiscard]] bool actBetween(std::size_t begin, std::size_t end) const {
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+            return act.span.begin >= begin && act.span.end <= end && row(act).weight > 1;
+        });
+    }
+
+    [[nodiscard]] bool actAt(std::size_t at) const {
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(),
+                           [&](const ActSpot& act) { return act.span.holds(at); });
+    }
+
+    // Where the entry begins that the arrow belongs to.
+    [[nodiscard]] std::size_t entryBegin(std::size_t arrow) const {
+        std::size_t begin = arrow;
+        while (begin > 0 && !cueIsMark(begin - 1, ";.!?>:") &&
+               !(cueIsMark(begin - 1, "/") && !sentence_.tokens[begin - 1].glued)) {
+            --begin;
+        }
+        return begin;
+    }
+
+    // What the arrow speaks of: the first thing of its part of the entry; of "slider, track chewed
+    // up > 1650" the slider, as nothing is said of it by itself.
+    [[nodiscard]] const ObjectSpot* subjectOf(std::size_t begin, std::size_t arrow) const {
+        const ObjectSpot* subject = nullptr;
+        for (const ObjectSpot& object : spots_.objects) {
+            if (object.span.begin < begin || object.span.end > arrow || object.landmark ||
+                object.material) {
+                continue;
+            }
+            bool comma = false;
+            for (std::size_t i = subject == nullptr ? arrow : subject->span.end;
+                 i < object.span.begin; ++i) {
+                comma = comma || cueIsMark(i, ",");
+            }
+            const bool said =
+                subject != nullptr && comma && actWithin(subject->span.end, object.span.begin);
+            if (subject == nullptr || said) {
+                subject = &object;
+            }
+        }
+        return subject;
+    }
+
+    [[nodiscard]] bool actWithin(std::size_t begin, std::size_t end) const {
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+            return act.span.begin >= begin && act.span.end <= end && row(act).weight > 0;
+        });
+    }
+
+    // The other things of the subject's part only say what is wrong with it.
+    void keepOnly(const ObjectSpot* subject, std::size_t begin, std::size_t arrow) {
+        const std::size_t from = subject->span.end;
+        for (ObjectSpot& object : spots_.objects) {
+            object.landmark = object.landmark || (object.span.begin >= std::max(begin, from) &&
+                                                  object.span.end <= arrow);
+        }
+    }
+
+    [[nodiscard]] bool orderFollows(std::size_t arrow) const {
+        constexpr std::size_t kNear = 3;
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+            return act.span.begin > arrow && act.span.begin <= arrow + kNear && row(act).weight > 1;
+        });
+    }
+
+    // "> 420", "> $310", "> 7 @ 32", "> wood 5 @ 48", "> elec 50 gal 1350".
+    [[nodiscard]] bool priceFollows(std::size_t arrow) const {
+        constexpr std::size_t kWords = 3;
+        std::size_t words = 0;
+        for (std::size_t i = arrow + 1; i < sentence_.tokens.size() && words <= kWords; ++i) {
+            const bool figure = std::any_of(
+                spots_.amounts.begin(), spots_.amounts.end(),
+                [&](const Amount& amount) { return amount.begin <= i && i < amount.end; });
+            if (figure || sentence_.tokens[i].kind == TokenKind::Number) {
+                return true;
+            }
+            if (sentence_.tokens[i].kind == TokenKind::Mark && !cueIsMark(i, "$~")) {
+                return false;
+            }
+            words += sentence_.tokens[i].kind == TokenKind::Word ? 1 : 0;
+        }
+        return false;
+    }
+
+    [[nodiscard]] bool isGone(std::size_t begin, std::size_t arrow) const {
+        for (std::size_t i = begin; i < arrow; ++i) {
+            if (word(i, "gone") || word(i, "missing") || spots_.endOf(Cue::Absent, i) > i) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    void dropReasons(std::size_t begin, std::size_t arrow) {
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const Treatment treatment = row(act).treatment;
+            const bool reason = row(act).weight <= 2 || treatment == Treatment::Inspect;
+            return act.span.begin >= begin && act.span.end <= arrow && reason;
+        });
+    }
+};
+
+}  // namespace
+
+void readArrows(const Sentence& sentence, Spots& spots) {
+    Arrows(sentence, spots).readPairs();
+}
+
+void readPricedArrows(const Sentence& sentence, Spots& spots) {
+    Arrows(sentence, spots).readPrices();
+}
+
+}  // namespace ledgerboard::intake
