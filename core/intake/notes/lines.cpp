@@ -398,15 +398,16 @@ bool isMostlyLabelled(const std::vector<RawLine>& lines) {
 }
 
 // Whether the writer begins what is new with a capital letter: then a line that begins small goes
-// on with the one before it.
+// on with the one before it. Headings say nothing of that.
 bool capitalizes(const std::vector<RawLine>& lines) {
+    constexpr std::size_t kHeading = 20;
     std::size_t opening = 0;
     std::size_t capital = 0;
     bool fresh = true;
     for (const RawLine& line : lines) {
         const char first = line.text.front();
         const bool letter = (first >= 'a' && first <= 'z') || (first >= 'A' && first <= 'Z');
-        if (letter && (fresh || line.afterBlank)) {
+        if (letter && (fresh || line.afterBlank) && line.text.size() > kHeading) {
             ++opening;
             capital += first <= 'Z' ? 1 : 0;
         }

@@ -325,6 +325,31 @@ class ActPreparer : SpottedWords {
         return false;
     }
 
+    // "balusters white ok", "dw '22 ok": in shorthand what a thing is like stands between.
+    [[nodiscard]] bool closesEntry(const ActSpot& act) const {
+        constexpr std::size_t kMostWords = 3;
+        std::size_t words = 0;
+        const bool keeps = row(act).treatment == model::Treatment::Keep;
+        for (std::size_t at = act.span.begin;
+             at-- > 0 && (sentence_.terse || sentence_.bullet) && keeps && words <= kMostWords;) {
+            if (cueIsMark(at, ";.!?/>():") || cueEnds(Cue::Negation, at + 1)) {
+                return false;
+            }
+            for (const ObjectSpot& object : spots_.objects) {
+                if (object.span.holds(at)) {
+                    return true;
+                }
+            }
+            for (const ActSpot& other : spots_.acts) {
+                if (&other != &act && other.span.holds(at) && row(other).weight > 0) {
+                    return false;
+                }
+            }
+            words += sentence_.tokens[at].kind == TokenKind::Word ? 1 : 0;
+        }
+        return false;
+    }
+
     [[nodiscard]] bool edgeHolds(const ActSpot& act) const {
         // "Out.": all that is said of what was spoken of before.
         if (act.span.begin == 0 && act.span.end + 1 >= sentence_.tokens.size()) {
@@ -346,7 +371,7 @@ class ActPreparer : SpottedWords {
                             }
                             return at == act.span.begin;
                         });
-        if (!after) {
+        if (!after && !closesEntry(act)) {
             return false;
         }
         if (act.span.end >= sentence_.tokens.size()) {

@@ -129,7 +129,11 @@ bool Reader::isDone(const Sentence& sentence, const Spots& spots, const ActSpot&
             return false;
         }
     }
+    // "paint navy, she picked it already": done is what is said in the same breath.
     for (std::size_t i = act.span.begin; i < sentence.tokens.size() && i < act.span.end + 6; ++i) {
+        if (sentence.tokens[i].kind == TokenKind::Mark && i > act.span.end) {
+            break;
+        }
         if (sentence.tokens[i].word != kUnknown && sentence.tokens[i].word == kAlready) {
             return true;
         }
