@@ -137,7 +137,7 @@ class Loader {
             }
             if (from == From::Object || from == From::Space) {
                 for (const std::string_view word : split(phrase, ' ')) {
-                    into_.lexicon.addName(word);
+                    into_.lexicon.abbreviations().addName(word);
                 }
             }
             // "house!" means a heading alone, not a word in a sentence.
@@ -225,7 +225,7 @@ class Loader {
         }
         std::string_view head = cells[0];
         for (const std::string_view part : split(head, ' ')) {
-            into_.lexicon.addName(part);
+            into_.lexicon.abbreviations().addName(part);
         }
         if (const std::size_t gap = head.find('~'); gap != std::string_view::npos) {
             row.tail = learn(head.substr(gap + 1));

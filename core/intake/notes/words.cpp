@@ -11,35 +11,6 @@ namespace {
 constexpr std::size_t kMostWordsRemembered = 50'000;
 constexpr std::size_t kLongestWord = 48;
 
-constexpr std::size_t kUnlike = 1000;
-
-// How far a short form is from a whole word; kUnlike where it is none of it. It is the beginning of
-// the word, or its consonants in order.
-std::size_t unlikeness(const std::string& shortened, const std::string& name, bool vowels) {
-    constexpr std::size_t kBeginning = 2;
-    if (name.size() <= shortened.size()) {
-        return kUnlike;
-    }
-    const std::size_t longer = name.size() - shortened.size();
-    if (name.starts_with(shortened)) {
-        return longer > kBeginning - 1 ? longer : kUnlike;
-    }
-    if (vowels || name.size() > shortened.size() * 3) {
-        return kUnlike;
-    }
-    std::size_t at = 0;
-    for (const char c : shortened) {
-        at = name.find(c, at);
-        if (at == std::string::npos) {
-            return kUnlike;
-        }
-        ++at;
-    }
-    // "drwl" ends where drywall does.
-    constexpr std::size_t kTail = 3;
-    return at + kTail >= name.size() ? longer + kBeginning : kUnlike;
-}
-
 }  // namespace
 
 WordId Lexicon::learn(const std::string& stem) {
@@ -59,40 +30,6 @@ void Lexicon::addRespelling(std::string word, std::string meaning) {
 const std::string* Lexicon::respelling(const std::string& word) const {
     const auto found = respellings_.find(word);
     return found == respellings_.end() ? nullptr : &found->second;
-}
-
-void Lexicon::addName(std::string_view word) {
-    constexpr std::size_t kLetters = 26;
-    constexpr std::size_t kShortest = 5;
-    names_.resize(kLetters);
-    if (word.size() < kShortest || word.front() < 'a' || word.front() > 'z') {
-        return;
-    }
-    std::vector<std::string>& names = names_[static_cast<std::size_t>(word.front() - 'a')];
-    if (std::find(names.begin(), names.end(), word) == names.end()) {
-        names.emplace_back(word);
-    }
-}
-
-std::string Lexicon::fullWord(const std::string& shortened) const {
-    constexpr std::size_t kShortest = 3;
-    constexpr std::size_t kLongest = 8;
-    const bool letters = std::all_of(shortened.begin(), shortened.end(),
-                                     [](char c) { return c >= 'a' && c <= 'z'; });
-    if (!letters || shortened.size() < kShortest || shortened.size() > kLongest || names_.empty()) {
-        return {};
-    }
-    const bool vowels = shortened.find_first_of("aeiou", 1) != std::string::npos;
-    std::string best;
-    std::size_t least = kUnlike;
-    for (const std::string& name : names_[static_cast<std::size_t>(shortened.front() - 'a')]) {
-        const std::size_t unlike = unlikeness(shortened, name, vowels);
-        if (unlike < least) {
-            least = unlike;
-            best = name;
-        }
-    }
-    return best;
 }
 
 Speller::Speller(const Lexicon& lexicon)
@@ -149,7 +86,7 @@ const std::vector<WordId>& Speller::idsOf(std::string_view written) {
         ids.push_back(lexicon_.find(stem));
     }
     if (terse_ && ids.size() == 1 && ids.front() == kUnknown) {
-        if (const std::string whole = lexicon_.fullWord(word); !whole.empty()) {
+        if (const std::string whole = lexicon_.abbreviations().fullWord(word); !whole.empty()) {
             ids.clear();
             for (const std::string& stem : stemsOf(whole)) {
                 ids.push_back(lexicon_.find(stem));

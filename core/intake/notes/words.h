@@ -16,6 +16,8 @@
 #include <unordered_map>
 #include <vector>
 
+#include "core/intake/notes/abbreviations.h"
+
 struct sb_stemmer;
 
 namespace ledgerboard::intake {
@@ -31,18 +33,19 @@ class Lexicon {
     // kUnknown when no table holds it.
     [[nodiscard]] WordId find(const std::string& stem) const;
     void addRespelling(std::string word, std::string meaning);
-    // A whole word of a thing, a room or a treatment: what shorthand may be short for.
-    void addName(std::string_view word);
-    // The word of the names that `shortened` stands for: "chand" is chandelier, "vnty" is vanity.
-    // Empty where none is alike.
-    [[nodiscard]] std::string fullWord(const std::string& shortened) const;
+
+    // What shorthand may be short for.
+    [[nodiscard]] Abbreviations& abbreviations() { return abbreviations_; }
+
+    [[nodiscard]] const Abbreviations& abbreviations() const { return abbreviations_; }
+
     // What `word` is short for, or nullptr.
     [[nodiscard]] const std::string* respelling(const std::string& word) const;
 
   private:
     std::unordered_map<std::string, WordId> ids_;
     std::unordered_map<std::string, std::string> respellings_;
-    std::vector<std::vector<std::string>> names_;  // by first letter
+    Abbreviations abbreviations_;
 };
 
 // Turns written words into ids, remembering those it has met.

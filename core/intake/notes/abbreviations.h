@@ -1,0 +1,33 @@
+// Which word of the tables does a short form in shorthand stand for?
+//
+// "vnty" is vanity, "chandl" chandelier, "regrt" regrout. Short forms keep the first letter and the
+// order of letters; they drop vowels, doubled letters and the end. A word is taken only where it
+// fits much better than any other.
+// Source: project decision; the weights are from looking at short forms, not from a document.
+// Threads: may be read by several threads once all names are added.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ledgerboard::intake {
+
+class Abbreviations {
+  public:
+    // A whole word of a thing, a room or a treatment; a word added often is the likelier.
+    void addName(std::string_view word);
+
+    // The word that `shortened`, in small letters, stands for. Empty where none or several do.
+    [[nodiscard]] std::string fullWord(std::string_view shortened) const;
+
+  private:
+    struct Name {
+        std::string word;
+        int times = 0;  // how often it stands in the tables
+    };
+
+    std::vector<std::vector<Name>> names_;  // by first letter
+};
+
+}  // namespace ledgerboard::intake
