@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/arrows.h"
+#include "core/intake/notes/likenesses.h"
 #include "core/intake/notes/link_acts.h"
 #include "core/intake/notes/spotted_words.h"
 
@@ -370,6 +371,7 @@ class Preparer : SpottedWords {
 
 void prepareSpots(const Sentence& sentence, Spots& spots, const Context& context) {
     dropEdgeActs(sentence, spots);
+    dropLikenesses(sentence, spots, !context.before.empty());
     Preparer(sentence, spots, context).run();
     prepareActs(sentence, spots);
 }

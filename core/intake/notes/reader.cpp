@@ -39,6 +39,14 @@ bool isSaidBeforeMove(const Spots& spots) {
            spots.acts.front().span.end <= spots.spaces.front().span.begin;
 }
 
+bool inBrackets(const Sentence& sentence, std::size_t at) {
+    int open = 0;
+    for (std::size_t i = 0; i < at; ++i) {
+        open += isMark(sentence.tokens[i], "(") ? 1 : isMark(sentence.tokens[i], ")") ? -1 : 0;
+    }
+    return open > 0;
+}
+
 // "SHED: demo and haul": the place is a thing as well. kNone where it is none.
 std::uint32_t thingOfPlace(const std::vector<std::string>& here) {
     static const std::vector<std::string_view> kThings = {"deck",       "shed",    "barn", "dock",
@@ -308,6 +316,10 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
         }
     }
     for (const std::size_t loose : linked.loose) {
+        // "It is sound (invoice in the drawer).": said by the way.
+        if (!objects.empty() && inBrackets(sentence, spots.objects[loose].span.begin)) {
+            continue;
+        }
         if (spots.objects[loose].span.begin > last || objects.empty()) {
             if (spots.objects[loose].span.begin > last && act != kNone) {
                 objects.clear();

@@ -98,7 +98,20 @@ class Finder {
     }
 
   private:
+    // "Unit 3F", "Apt 2F": the name of a flat, not a storey.
+    [[nodiscard]] bool isFlatNumber(std::size_t at) const {
+        static const std::vector<std::string_view> kFlats = {"unit", "apt", "apartment", "flat",
+                                                             "suite"};
+        const std::string_view text = tokens_[at].text;
+        return at > 0 && text.front() >= '0' && text.front() <= '9' &&
+               std::find(kFlats.begin(), kFlats.end(), plainWord(tokens_[at - 1].text)) !=
+                   kFlats.end();
+    }
+
     std::size_t takeAt(std::size_t at) {
+        if (isFlatNumber(at)) {
+            return at + 1;
+        }
         const Found whole = longest(tokens_, at, From::Space);
         std::size_t base = at;
         std::vector<std::string> names;

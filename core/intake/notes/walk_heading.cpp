@@ -60,13 +60,23 @@ Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
     return {spaces, at};
 }
 
-// "DECK frame sound.": a label in capitals, and the rest, from token `at`, in small letters.
+// "DECK frame sound.", "BR3 carpet 15 sy": a label in capitals, and the rest, from token `at`, in
+// small letters. Two letters may be a word of the line: "WC ok".
 bool isLabelInCapitals(const Sentence& sentence, const Spots& spots, std::size_t at) {
-    const std::string_view label = sentence.tokens[spots.spaces.front().span.begin].text;
-    return sentence.opensLine && label.size() > 3 &&
-           std::all_of(label.begin(), label.end(), [](char c) { return c >= 'A' && c <= 'Z'; }) &&
-           at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word &&
-           !sentence.tokens[at].capital;
+    const std::size_t begin = spots.spaces.front().span.begin;
+    std::size_t letters = 0;
+    bool capitals = sentence.opensLine;
+    bool figure = false;
+    for (std::size_t i = begin; i < at && capitals; ++i) {
+        for (const char c : sentence.tokens[i].text) {
+            figure = figure || (c >= '0' && c <= '9');
+            capitals = capitals && (c < 'a' || c > 'z');
+        }
+        letters = std::max(letters, sentence.tokens[i].text.size());
+    }
+    const std::size_t least = sentence.terse && figure ? 2 : sentence.terse ? 3 : 4;
+    return capitals && letters >= least && at < sentence.tokens.size() &&
+           sentence.tokens[at].kind == TokenKind::Word && !sentence.tokens[at].capital;
 }
 
 // Where a heading ends whose spaces end at token `at`; 0 where the sentence is none.
@@ -118,7 +128,7 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
         return 0;
     }
     const Row row = rowOfSpaces(sentence, spots, at);
-    if (row.count == 1 && isLabelInCapitals(sentence, spots, row.end)) {
+    if (row.count > 0 && isLabelInCapitals(sentence, spots, row.end)) {
         return row.end;
     }
     return endOfRemark(sentence, spots, row.end);

@@ -86,9 +86,13 @@ bool thereIsSuch(const Sentence& sentence, const Spots& spots, const SpaceSpot& 
     return thereIs && spot.kind == SpaceKind::Room && (sentence.tokens.size() > 14 || idle);
 }
 
-// "a powder room", "another bath": one that is not there yet.
+// "a powder room", "another bath": one that is not there yet. "a dentist's office": somebody's.
 bool isYetToBe(const Sentence& sentence, const SpaceSpot& spot) {
     const std::size_t begin = spot.span.begin;
+    if (begin > 1 && sentence.tokens[begin - 1].text.ends_with("'s") &&
+        (wordIs(sentence, begin - 2, "a") || wordIs(sentence, begin - 2, "an"))) {
+        return true;
+    }
     return begin > 0 &&
            (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
             wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&

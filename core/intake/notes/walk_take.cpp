@@ -253,9 +253,6 @@ void Walk::openLine(const Sentence& sentence) {
     if (sentence.indent <= lineIndent_) {
         lineKeys_.clear();
     }
-    if (sentence.heading || (sentence.alone && !sentence.bullet)) {
-        headingIndent_ = sentence.indent;
-    }
 }
 
 // The clause that a sentence begins with may already speak of other spaces.
@@ -284,7 +281,8 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     const auto words =
         std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
                       [](const Token& token) { return token.kind == TokenKind::Word; });
-    if (!here || words < 2 || sentence.heading) {
+    // "WC > 240": said of the fixture.
+    if (!here || (words < 2 && sentence.tokens.size() < 3) || sentence.heading) {
         return;
     }
     std::erase_if(spots.spaces, [&](const SpaceSpot& spot) {
@@ -375,6 +373,12 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         }
     }
     closeClause(placed, clause, sentence.tokens.size());
+    // A title that names no space is no heading over what follows.
+    const bool heads =
+        sentence.opensLine && (sentence.heading || (sentence.alone && !sentence.bullet));
+    if (heads && (placed.moved || headingIndent_ >= 0)) {
+        headingIndent_ = sentence.indent;
+    }
     if (listed && placed.moved && !placed.onlyPlace && current_ != heading) {
         lineKeys_ = current_;
         lineIndent_ = sentence.indent;

@@ -1,0 +1,105 @@
+#include "core/intake/notes/likenesses.h"
+
+#include <algorithm>
+
+#include "core/intake/notes/spotted_words.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using model::Treatment;
+
+class Likenesses : SpottedWords {
+  public:
+    Likenesses(const Sentence& sentence, Spots& spots, bool hasTopic)
+        : SpottedWords(sentence, spots), hasTopic_(hasTopic) {}
+
+    void run() {
+        std::erase_if(spots_.objects, [&](const ObjectSpot& object) {
+            return isPerson(object) || isSmell(object) || isWhatItIs(object);
+        });
+        std::erase_if(spots_.acts, [&](const ActSpot& act) { return isHowItIs(act); });
+    }
+
+  private:
+    [[nodiscard]] bool isOneOf(std::size_t at, const std::vector<std::string_view>& words) const {
+        return at < sentence_.tokens.size() &&
+               std::find(words.begin(), words.end(), plainWord(sentence_.tokens[at].text)) !=
+                   words.end();
+    }
+
+    [[nodiscard]] bool isPerson(const ObjectSpot& object) const {
+        static const std::vector<std::string_view> kPeople = {
+            "guy",    "guys",       "man",   "men",    "people", "person",     "company",
+            "outfit", "contractor", "crew",  "fellow", "lady",   "inspector",  "tech",
+            "dealer", "sweep",      "folks", "firm",   "fella",  "specialist", "bloke"};
+        return tables().objects[object.object].family != "trouble" &&
+               isOneOf(object.span.end, kPeople);
+    }
+
+    // "Smells of sewer", "smell of wet dog".
+    [[nodiscard]] bool isSmell(const ObjectSpot& object) const {
+        const std::string& family = tables().objects[object.object].family;
+        return family != "trouble" &&
+               std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+                   const std::string_view phrase = row(act).phrase;
+                   const bool smells = phrase.starts_with("smell") &&
+                                       (phrase.ends_with(" of") || phrase.ends_with(" like")) &&
+                                       row(act).object != kNone &&
+                                       tables().objects[row(act).object].name == "odor";
+                   return smells && object.span.begin >= act.span.end &&
+                          object.span.begin <= act.span.end + 2;
+               });
+    }
+
+    // "It is concrete": of the thing that was spoken of before.
+    [[nodiscard]] bool isWhatItIs(const ObjectSpot& object) const {
+        static const std::vector<std::string_view> kStuff = {
+            "concrete", "brick", "stone", "block", "stucco", "tile", "wood", "plaster"};
+        const std::size_t at = object.span.begin;
+        const bool is = (at == 2 && word(0, "it") && word(1, "is")) ||
+                        (at == 1 && isOneOf(0, {"it's", "its"})) ||
+                        (at == 2 && isOneOf(0, {"it's"}));
+        return hasTopic_ && is && object.span.end == at + 1 && isOneOf(at, kStuff);
+    }
+
+    // Whether the thing is said to stay in the same sentence.
+    [[nodiscard]] bool isKept(std::size_t after) const {
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+            return row(act).treatment == Treatment::Keep && row(act).weight > 1 &&
+                   act.span.begin >= after;
+        });
+    }
+
+    // "Oven built in, 2021, clean, stays.", "smooth and clean".
+    [[nodiscard]] bool isHowItIs(const ActSpot& act) const {
+        static const std::vector<std::string_view> kHow = {
+            "clean", "level", "painted", "sealed", "finished", "stained", "tiled"};
+        const std::size_t begin = act.span.begin;
+        const std::size_t end = act.span.end;
+        if (end != begin + 1 || begin == 0 || !isOneOf(begin, kHow)) {
+            return false;
+        }
+        const bool opens = cueIsMark(begin - 1, ",:") || word(begin - 1, "and");
+        const bool closes =
+            end < sentence_.tokens.size() && (cueIsMark(end, ",") || word(end, "and"));
+        if (opens && closes && isKept(end)) {
+            return true;
+        }
+        // "is clean", "looks level"
+        return isOneOf(begin, {"clean", "level"}) &&
+               (word(begin - 1, "is") ||
+                isOneOf(begin - 1, {"looks", "dead", "perfectly", "still"}));
+    }
+
+    bool hasTopic_;
+};
+
+}  // namespace
+
+void dropLikenesses(const Sentence& sentence, Spots& spots, bool hasTopic) {
+    Likenesses(sentence, spots, hasTopic).run();
+}
+
+}  // namespace ledgerboard::intake
