@@ -400,7 +400,10 @@ class Clauses : ClauseRules {
         const std::size_t end = spots_.acts[act].span.end;
         for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
             const std::size_t begin = spots_.objects[i].span.begin;
-            if (!spots_.objects[i].landmark && begin >= end && begin <= end + 2) {
+            // "Toilet, no, new toilet."
+            const bool marked =
+                end < sentence_.tokens.size() && sentence_.tokens[end].kind == TokenKind::Mark;
+            if (!spots_.objects[i].landmark && begin >= end && begin <= end + 2 && !marked) {
                 bonds_.bonds.push_back({.spot = i, .act = static_cast<std::uint32_t>(act)});
                 // "The closet has no doors, hang some.": the doors.
                 endSubject();

@@ -16,11 +16,12 @@ struct Found {
     std::string place;  // key of a space; "bedrooms*3" stands for all three bedrooms
     model::Treatment treatment = model::Treatment::Unset;
     std::uint32_t object = kNone;
-    int weight = 0;       // as ActRow::weight
-    bool fresh = false;   // a new one was asked for
-    bool fromNo = false;  // read from a negation: "not replacing the windows"
-    bool rest = false;    // kept apart from the part that gets work: "leave the rest"
-    DraftItem item;       // note, quantity, unit, cost, days, lead, source
+    int weight = 0;         // as ActRow::weight
+    bool fresh = false;     // a new one was asked for
+    bool fromNo = false;    // read from a negation: "not replacing the windows"
+    bool rest = false;      // kept apart from the part that gets work: "leave the rest"
+    bool takenOut = false;  // said to go, no more: what every house has is then replaced
+    DraftItem item;         // note, quantity, unit, cost, days, lead, source
 };
 
 // Merges what was said more than once of one object in one space, spells out groups of rooms, and

@@ -94,6 +94,7 @@ void nameRight(const ActRow& row, Found& found) {
     if (found.treatment == Treatment::Remove && tables().objects[found.object].essential &&
         row.weight > 1) {
         found.treatment = Treatment::Replace;
+        found.takenOut = true;
     }
     // A lamp that is rewired is mended; of anything else it is the wiring that is new.
     static const std::uint32_t kWiring = tables().objectNamed("wiring");

@@ -61,7 +61,13 @@ class ActPreparer : SpottedWords {
                 spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
                     return object.span.begin >= begin && object.span.end <= end;
                 });
-            return thing && partedBy(sentence_, spots_, begin, end) < 0.5;
+            // "I want that gone"
+            const bool it =
+                std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
+                    return cue.cue == Cue::Pronoun && cue.span.begin == begin &&
+                           cue.span.end == end;
+                });
+            return (thing || it) && partedBy(sentence_, spots_, begin, end) < 0.5;
         });
     }
 

@@ -6,6 +6,7 @@
 #include "core/intake/notes/likenesses.h"
 #include "core/intake/notes/link_acts.h"
 #include "core/intake/notes/spotted_words.h"
+#include "core/intake/notes/told_acts.h"
 
 namespace ledgerboard::intake {
 
@@ -373,6 +374,7 @@ void prepareSpots(const Sentence& sentence, Spots& spots, const Context& context
     dropEdgeActs(sentence, spots);
     dropLikenesses(sentence, spots, !context.before.empty());
     Preparer(sentence, spots, context).run();
+    dropToldActs(sentence, spots);
     prepareActs(sentence, spots);
 }
 

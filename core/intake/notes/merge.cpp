@@ -3,6 +3,7 @@
 #include <unordered_set>
 
 #include "core/intake/notes/found.h"
+#include "core/intake/notes/merge_floors.h"
 
 namespace ledgerboard::intake {
 
@@ -232,6 +233,7 @@ std::vector<DraftItem> mergeFound(const std::vector<Found>& found, Walk& walk) {
         }
     }
     settleFamilies(left);
+    settleFloors(left);
     std::vector<DraftItem> items;
     for (Found& one : left) {
         walk.learn(one.place, one.place, SpaceKind::Room);

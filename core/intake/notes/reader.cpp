@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/questions.h"
 #include "core/intake/notes/space_names.h"
 
 namespace ledgerboard::intake {
@@ -168,15 +169,22 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
 }
 
 // "Move the fridge? I thought about it, no.": takes back what the question before asked for, where
-// the answer is no and this sentence added nothing to the first `foundBefore` found.
+// the answer is no and this sentence added nothing to the first `foundBefore` found, or where leave
+// was asked of another and not given.
 void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_t foundBefore) {
     const bool no =
         asked_ && (spots.has(Cue::Hypothetical) || spots.has(Cue::Refused) ||
                    (!sentence.tokens.empty() && sentence.tokens.front().word == tables().id("no")));
+    const bool denied = proposed_ && sentence.spoken && !agrees(sentence);
     if (no && found_.size() == foundBefore && lastFound_ < found_.size()) {
         found_.resize(lastFound_);
+    } else if (denied && lastFound_ < foundBefore) {
+        found_.erase(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
+                     found_.begin() + static_cast<std::ptrdiff_t>(foundBefore));
     }
-    asked_ = !sentence.tokens.empty() && isMark(sentence.tokens.back(), "?");
+    const Asks asks = asksFor(sentence);
+    asked_ = asks != Asks::Nothing;
+    proposed_ = asks == Asks::Leave;
 }
 
 // The next sentence may name by these what no table knows.
@@ -316,12 +324,20 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
         }
     }
     for (const std::size_t loose : linked.loose) {
-        // "It is sound (invoice in the drawer).": said by the way.
-        if (!objects.empty() && inBrackets(sentence, spots.objects[loose].span.begin)) {
+        // "It is sound (invoice in the drawer).": said by the way. "It's not drains, exactly", "with
+        // a brick under it": not what is spoken of.
+        const std::size_t begin = spots.objects[loose].span.begin;
+        const bool denied = begin > 0 && sentence.tokens[begin - 1].word != kUnknown &&
+                            sentence.tokens[begin - 1].word == tables().id("not");
+        const bool aside = spots.objects[loose].with || inBrackets(sentence, begin);
+        if (denied || (aside && !objects.empty())) {
             continue;
         }
         if (spots.objects[loose].span.begin > last || objects.empty()) {
-            if (spots.objects[loose].span.begin > last && act != kNone) {
+            // "There's no insulation, you can see lath. Blow some in.": what is missing comes
+            // first.
+            const bool missing = act != kNone && tables().acts[spots.acts[act].row].weight == 0;
+            if (spots.objects[loose].span.begin > last && act != kNone && !missing) {
                 objects.clear();
                 act = kNone;
             }

@@ -47,6 +47,8 @@ class Reader {
     static void hearSame(const Sentence& sentence, Spots& spots, std::size_t begin);
     [[nodiscard]] static bool saysWhatAgain(const Sentence& sentence, const Spots& spots,
                                             const Span& cue);
+    [[nodiscard]] static bool isLikeNothing(const Sentence& sentence, const Spots& spots,
+                                            const Span& cue);
     void takeSame(const Sentence& sentence, Spots& spots, std::size_t from);
     void copySame(const Sentence& sentence, const std::string& from, const std::string& here,
                   const std::vector<std::uint32_t>& named);
@@ -57,6 +59,7 @@ class Reader {
     void cleanPlace(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked);
     void nameOutside(Found& found) const;
+    void nameFloor(const Spots& spots, const Said& said, Found& found) const;
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked, const Openness& open);
     [[nodiscard]] bool isDeadChoice(const Sentence& sentence, const Spots& spots,
@@ -138,6 +141,7 @@ class Reader {
     bool listNew_ = false;                // after "new:", the rest of a line is new
     int gutAge_ = 99;                     // sentences since a space was said to be gutted
     bool asked_ = false;                  // the sentence before was a question
+    bool proposed_ = false;               // … that asked leave to do some work
     std::size_t lastFound_ = 0;           // found_ before the sentence before this one
     Reading reading_;
 };

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/item_names.h"
+#include "core/intake/notes/questions.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/sureness.h"
 
@@ -10,16 +11,23 @@ namespace ledgerboard::intake {
 using model::Treatment;
 
 bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& said) const {
+    // "There's no heat in there, so put a heater in": of what serves the same end there is none.
+    static const std::vector<std::string_view> kEnds = {"heat", "light", "range", "basin"};
+    const std::string& end = tables().objects[said.object].family;
+    const bool served = std::find(kEnds.begin(), kEnds.end(), end) != kEnds.end();
+    const auto missing = [&](std::uint32_t object) {
+        return object == said.object || (served && tables().objects[object].family == end);
+    };
     if (said.fromBefore || said.spot == kNone) {
-        return std::find(absent_.begin(), absent_.end(), said.object) != absent_.end();
+        return std::any_of(absent_.begin(), absent_.end(), missing);
     }
     // "Stove and fridge both walked off, so I need a stove": said of the same thing earlier.
     for (const ObjectSpot& object : spots.objects) {
-        if (object.object == said.object && isAbsent(sentence, spots, object.span)) {
+        if (missing(object.object) && isAbsent(sentence, spots, object.span)) {
             return true;
         }
     }
-    return std::find(absent_.begin(), absent_.end(), said.object) != absent_.end();
+    return std::any_of(absent_.begin(), absent_.end(), missing);
 }
 
 bool Reader::isAbsent(const Sentence& sentence, const Spots& spots, const Span& span) {
@@ -184,7 +192,18 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         row.phrase.ends_with("back") && !absent(sentence, spots, said)) {
         found.treatment = Treatment::Repair;
     }
+    // "Then paint.": on what is there.
+    const bool paint =
+        said.spot != kNone &&
+        plainWord(sentence.tokens[spots.objects[said.spot].span.end - 1].text).starts_with("paint");
+    static const std::uint32_t kWalls = tables().objectNamed("walls");
+    if (paint && found.object == kWalls &&
+        (found.treatment == Treatment::Replace || found.treatment == Treatment::Add)) {
+        found.treatment = Treatment::Refinish;
+        found.fresh = false;
+    }
     nameRight(row, found);
+    nameFloor(spots, said, found);
     // "Shingles on the upper half need paint": those of the walls.
     static const std::uint32_t kRoof = tables().objectNamed("roof");
     if (found.object == kRoof && found.treatment == Treatment::Refinish &&
@@ -199,7 +218,7 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     // "replaced 2019", "new windows already": done, not to be done.
     const bool toDo = found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
                       found.treatment == Treatment::Repair ||
-                      found.treatment == Treatment::Refinish;
+                      found.treatment == Treatment::Refinish || found.treatment == Treatment::Clean;
     if (toDo && isDone(sentence, spots, act)) {
         found.treatment = Treatment::Keep;
         found.fresh = false;
@@ -336,9 +355,13 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
     if (section_ == Section::NotDoing) {
         return;
     }
+    const bool asksFact = asksFor(sentence) == Asks::Fact;
     for (const Said& said : linked.said) {
         const ActSpot& act = spots.acts[said.act];
         const ActRow& row = tables().acts[act.row];
+        if (asksFact && row.treatment != Treatment::Keep && row.treatment != Treatment::Inspect) {
+            continue;
+        }
         const bool hinted = open.hinted && act.span.begin >= open.hintAt &&
                             partedBy(sentence, spots, open.hintAt, act.span.begin) < 4.0;
         if (isDead(sentence, spots, act.span.begin, row.weight) || hinted) {

@@ -150,16 +150,6 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     return keys;
 }
 
-// "Siding is sound, paint all": out of doors the walls are the siding.
-void Reader::nameOutside(Found& found) const {
-    static const std::uint32_t kWalls = tables().objectNamed("walls");
-    static const std::uint32_t kSiding = tables().objectNamed("siding");
-    if (found.object == kWalls && found.place == "exterior" &&
-        found.treatment == Treatment::Refinish) {
-        found.object = kSiding;
-    }
-}
-
 // "Yard's a mess, clean it up", "sweep out the garage": the place itself.
 void Reader::cleanPlace(const Sentence& sentence, const Spots& spots, const Placed& placed,
                         const Linked& linked) {

@@ -70,6 +70,18 @@ bool Reader::saysWhatAgain(const Sentence& sentence, const Spots& spots, const S
     return said >= kLeast && orders;
 }
 
+// "She lived on a street just like this one": a likeness to no space of the house.
+bool Reader::isLikeNothing(const Sentence& sentence, const Spots& spots, const Span& cue) {
+    constexpr std::size_t kFar = 3;
+    const std::string first = plainWord(sentence.tokens[cue.begin].text);
+    if (first != "just" && first != "identical" && first != "copy") {
+        return false;
+    }
+    return std::none_of(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& space) {
+        return space.span.begin >= cue.end && space.span.begin <= cue.end + kFar;
+    });
+}
+
 // "Same in here", "same floor", "ditto": what was said of the space before holds here too.
 void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
     hearSame(sentence, spots, begin);
@@ -87,7 +99,7 @@ void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin)
     const Span cue = std::find_if(spots.cues.begin(), spots.cues.end(), [](const CueSpot& spot) {
                          return spot.cue == Cue::Same;
                      })->span;
-    if (saysWhatAgain(sentence, spots, cue)) {
+    if (saysWhatAgain(sentence, spots, cue) || isLikeNothing(sentence, spots, cue)) {
         return;
     }
     // Named objects narrow what is copied.

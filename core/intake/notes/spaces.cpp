@@ -113,6 +113,9 @@ class Finder {
             return at + 1;
         }
         const Found whole = longest(tokens_, at, From::Space);
+        if (const std::size_t end = whole.row == kNone ? takeNamedSort(at) : at; end > at) {
+            return end;
+        }
         std::size_t base = at;
         std::vector<std::string> names;
         for (std::size_t i = 0; i < kMostQualifiers; ++i) {
@@ -168,6 +171,37 @@ class Finder {
             return next + 1;
         }
         return next;
+    }
+
+    // "The lake bedroom": which of several, by a word that no table knows as such. The end of it;
+    // `at` where there is none.
+    std::size_t takeNamedSort(std::size_t at) {
+        static const std::vector<std::string_view> kPlain = {
+            "last",   "next",  "same",   "only", "nice",      "whole",     "entire",   "new",
+            "good",   "extra", "actual", "real", "existing",  "current",   "original", "finished",
+            "nicest", "best",  "worst",  "one",  "remaining", "adjoining", "adjacent", "proper"};
+        static const WordId kThe = tables().id("the");
+        const bool article = at > 0 && tokens_[at - 1].word == kThe;
+        const Found room =
+            at + 1 < tokens_.size() ? longest(tokens_, at + 1, From::Space) : Found{};
+        const std::string word = plainWord(tokens_[at].text);
+        if (room.row == kNone || room.end != at + 2 || (!article && at > 0) ||
+            tables().spaces[room.row].name != "bedroom" || word.ends_with("'s") ||
+            tokens_[at + 1].text.ends_with('s') ||
+            tables().number(tokens_[at].word).kind != NumberKind::None ||
+            std::find(kPlain.begin(), kPlain.end(), word) != kPlain.end()) {
+            return at;
+        }
+        const std::uint32_t node =
+            tokens_[at].word == kUnknown ? 0 : tables().phrases.step(0, tokens_[at].word);
+        for (const Meaning& meaning : tables().phrases.at(node)) {
+            if (node != 0 && (meaning.from == From::Cue || meaning.from == From::Qualifier ||
+                              meaning.from == From::Act || meaning.from == From::Object)) {
+                return at;
+            }
+        }
+        push(at, at + 2, word + " bedroom", SpaceKind::Room, false);
+        return at + 2;
     }
 
     // "Milk room. …": what stands before "room" where a sentence begins, if no table knows it.

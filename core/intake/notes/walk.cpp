@@ -166,7 +166,10 @@ std::string Walk::resolve(const SpaceSpot& spot) {
         std::string only;
         int count = 0;
         for (const KnownSpace& space : known_) {
-            if (headOf(space.key) == head || headOf(space.shown) == head) {
+            // "The upstairs hall" is not the front hall.
+            const bool called =
+                spot.shown.find(' ') == std::string::npos && headOf(space.shown) == head;
+            if (headOf(space.key) == head || called) {
                 if (contains(current_, space.key) && space.key != "half bath") {
                     return space.key;
                 }

@@ -86,6 +86,8 @@ class Walk {
                                                    std::size_t index, bool first) const;
     [[nodiscard]] std::optional<Role> roleEntering(const Sentence& sentence, const Spots& spots,
                                                    std::size_t index, bool first) const;
+    [[nodiscard]] bool isOnGrounds(const Sentence& sentence, const Spots& spots,
+                                   const SpaceSpot& spot) const;
     [[nodiscard]] bool isAlias(const Sentence& sentence) const;
     [[nodiscard]] Role roleInClause(const Sentence& sentence, const Spots& spots,
                                     std::size_t index) const;

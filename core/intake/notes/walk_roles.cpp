@@ -5,6 +5,7 @@
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
+#include "core/intake/notes/walk_passed.h"
 
 namespace ledgerboard::intake {
 
@@ -63,15 +64,6 @@ bool isThingOfHall(const Sentence& sentence, const Spots& spots, const SpaceSpot
     return onlyStairs || std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
                const ActRow& row = tables().acts[act.row];
                return act.span.begin == spot.span.end && !(row.fresh && row.side == Side::After);
-           });
-}
-
-// "The greenhouse has to go": a thing of the garden.
-bool isHutThatGoes(const Spots& spots, const SpaceSpot& spot) {
-    const bool hut = spot.key == "shed" || spot.key == "greenhouse" || spot.key == "carport";
-    return hut && std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
-               return tables().acts[act.row].treatment == model::Treatment::Remove &&
-                      tables().acts[act.row].weight > 1;
            });
 }
 
@@ -224,12 +216,21 @@ bool Walk::isAlias(const Sentence& sentence) const {
            wordIs(sentence, 0, "this");
 }
 
+// Whether the space is a thing of the garden where the speaker stands.
+bool Walk::isOnGrounds(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) const {
+    const bool deck = spot.key == "deck";
+    const std::string& here = current_.front();
+    const bool garden = here.ends_with("yard") || here == "garden";
+    return (garden || !deck) && isThingOfGrounds(sentence, spots, spot);
+}
+
 // The ways to say that one enters a space.
 std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spots& spots,
                                              std::size_t index, bool first) const {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
-    if (!current_.empty() && (isThingOfHall(sentence, spots, spot) || isHutThatGoes(spots, spot))) {
+    if (!current_.empty() &&
+        (isThingOfHall(sentence, spots, spot) || isOnGrounds(sentence, spots, spot))) {
         return Role::Ignored;
     }
     if (thereIsSuch(sentence, spots, spot)) {
@@ -299,7 +300,11 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
     if (spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
         // "Stain the whole house", said out in the yard: all its sides.
         const KnownSpace* stands = current_.empty() ? nullptr : find(current_.front());
-        if (spot.kind == SpaceKind::Whole && stands != nullptr &&
+        const bool indoors =
+            std::any_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
+                return tables().objects[object.object].place == Place::Inside;
+            });
+        if (spot.kind == SpaceKind::Whole && stands != nullptr && !indoors &&
             stands->kind == SpaceKind::Outside) {
             return Role::Ignored;
         }
@@ -380,6 +385,9 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     });
     const bool side = wordIs(sentence, name.end, "side") || wordIs(sentence, name.end, "end");
     if (reached || (side && name.begin > 0)) {
+        return Role::Ignored;
+    }
+    if (isOnlyNamed(sentence, spots, index)) {
         return Role::Ignored;
     }
     const bool first = opensSentence(sentence, spots, index);

@@ -286,14 +286,16 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
         return;
     }
     std::erase_if(spots.spaces, [&](const SpaceSpot& spot) {
-        const std::string word = plainWord(sentence.tokens[spot.span.begin].text);
+        const std::string word = plainWord(sentence.tokens[spot.span.end - 1].text);
+        const bool article =
+            spot.span.end == spot.span.begin + 2 && wordIs(sentence, spot.span.begin, "the");
         const bool tub = word == "bath" && spot.key == "bathroom";
         const bool taken =
             std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
                 return object.span.begin < spot.span.end + 1 && spot.span.begin < object.span.end;
             });
         const bool named = spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "this");
-        if (spot.span.end != spot.span.begin + 1 || taken || named ||
+        if ((spot.span.end != spot.span.begin + 1 && !article) || taken || named ||
             !(tub || word == "wc" || word == "loo")) {
             return false;
         }

@@ -1,0 +1,71 @@
+#include "core/intake/notes/questions.h"
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+bool textIs(const Sentence& sentence, std::size_t at, const std::vector<std::string_view>& words) {
+    if (at >= sentence.tokens.size() || sentence.tokens[at].kind != TokenKind::Word) {
+        return false;
+    }
+    const std::string word = plainWord(sentence.tokens[at].text);
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+// The first word that is no joint.
+std::size_t begins(const Sentence& sentence) {
+    std::size_t at = 0;
+    while (
+        at < sentence.tokens.size() && at < 4 &&
+        (sentence.tokens[at].kind == TokenKind::Mark ||
+         textIs(sentence, at, {"and", "so", "but", "now", "then", "well", "okay", "oh", "hey"}))) {
+        ++at;
+    }
+    return at;
+}
+
+}  // namespace
+
+Asks asksFor(const Sentence& sentence) {
+    if (sentence.tokens.empty() || sentence.tokens.back().kind != TokenKind::Mark ||
+        sentence.tokens.back().mark != '?') {
+        return Asks::Nothing;
+    }
+    const std::size_t at = begins(sentence);
+    const bool modal = textIs(sentence, at, {"can", "could", "should", "shall", "do", "may"});
+    const bool we = textIs(sentence, at + 1, {"we", "i"});
+    const bool wants = (textIs(sentence, at, {"you"}) && textIs(sentence, at + 1, {"want"})) ||
+                       (textIs(sentence, at, {"do"}) && textIs(sentence, at + 1, {"you"}) &&
+                        textIs(sentence, at + 2, {"want"})) ||
+                       (textIs(sentence, at, {"want"}) && textIs(sentence, at + 1, {"me"}));
+    if ((modal && we) || wants) {
+        return Asks::Leave;
+    }
+    static const std::vector<std::string_view> kFacts = {"how",  "where", "which", "who",  "whose",
+                                                         "when", "why",   "did",   "does", "is",
+                                                         "are",  "was",   "has",   "have"};
+    const bool about = textIs(sentence, at, {"how"}) && textIs(sentence, at + 1, {"about"});
+    return textIs(sentence, at, kFacts) && !about ? Asks::Fact : Asks::Other;
+}
+
+bool agrees(const Sentence& sentence) {
+    static const std::vector<std::string_view> kAssent = {
+        "yes",    "yeah",       "yep",   "yup", "sure",   "please", "do",    "okay",
+        "ok",     "absolutely", "fine",  "all", "put",    "go",     "let's", "good",
+        "agreed", "definitely", "right", "aye", "course", "why",    "might"};
+    std::size_t at = 0;
+    while (at < sentence.tokens.size() && at < 3 &&
+           (sentence.tokens[at].kind == TokenKind::Mark ||
+            textIs(sentence, at, {"oh", "well", "god", "of", "and", "then", "i"}))) {
+        ++at;
+    }
+    const bool nay = textIs(sentence, at + 1, {"not", "no", "never"});
+    return textIs(sentence, at, kAssent) && !nay;
+}
+
+}  // namespace ledgerboard::intake

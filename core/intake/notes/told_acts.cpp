@@ -1,0 +1,215 @@
+#include "core/intake/notes/told_acts.h"
+
+#include <algorithm>
+#include <string>
+
+#include "core/intake/notes/spotted_words.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using model::Treatment;
+
+std::uint32_t rowNamed(std::string_view phrase) {
+    const auto& acts = tables().acts;
+    const auto at = std::find_if(acts.begin(), acts.end(),
+                                 [&](const ActRow& act) { return act.phrase == phrase; });
+    return at == acts.end() ? kNone : static_cast<std::uint32_t>(at - acts.begin());
+}
+
+class Teller : SpottedWords {
+  public:
+    using SpottedWords::SpottedWords;
+
+    void run() {
+        dropNoNeed();
+        readIsNew();
+        std::erase_if(spots_.acts, [&](ActSpot& act) { return isOfOthers(act); });
+        std::erase_if(spots_.acts, [&](const ActSpot& act) { return wantsSomebody(act); });
+    }
+
+  private:
+    [[nodiscard]] std::string text(std::size_t at) const {
+        return at < sentence_.tokens.size() ? plainWord(sentence_.tokens[at].text) : std::string();
+    }
+
+    [[nodiscard]] bool textIn(std::size_t at, const std::vector<std::string_view>& list) const {
+        const std::string word = text(at);
+        return std::find(list.begin(), list.end(), word) != list.end();
+    }
+
+    [[nodiscard]] bool isWord(std::size_t at) const {
+        return at < sentence_.tokens.size() && sentence_.tokens[at].kind == TokenKind::Word;
+    }
+
+    // "no need for board": neither wanted nor missing.
+    void dropNoNeed() {
+        constexpr std::size_t kFar = 5;
+        for (std::size_t i = 0; i + 2 < sentence_.tokens.size(); ++i) {
+            if (!word(i, "no") || !word(i + 1, "need") || text(i + 2) != "for") {
+                continue;
+            }
+            const auto reached = [&](const Span& span) {
+                if (span.begin < i || span.begin > i + kFar) {
+                    return false;
+                }
+                return partedBy(sentence_, spots_, i + 2, span.begin) < 1.0;
+            };
+            std::erase_if(spots_.acts, [&](const ActSpot& act) { return reached(act.span); });
+            for (ObjectSpot& object : spots_.objects) {
+                object.landmark = object.landmark || reached(object.span);
+            }
+        }
+    }
+
+    // "The carpet's new": it is, and no new one is wanted. "The kitchen's new cabinets" is another
+    // matter.
+    void readIsNew() {
+        static const std::uint32_t kIsNew = rowNamed("is new");
+        static const std::vector<std::string_view> kAfter = {
+            "on",   "in",  "and",  "so",   "but",  "too",   "as",     "since", "already", "this",
+            "last", "now", "from", "from", "here", "there", "enough", "i",     "they",    "we"};
+        for (ActSpot& act : spots_.acts) {
+            if (row(act).phrase != "new" || act.span.begin == 0 || kIsNew == kNone) {
+                continue;
+            }
+            const std::size_t end = act.span.end;
+            const bool is = std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                                        [&](const ObjectSpot& object) {
+                                            return object.span.end == act.span.begin &&
+                                                   text(act.span.begin - 1).ends_with("'s");
+                                        });
+            const bool closes =
+                end >= sentence_.tokens.size() || cueIsMark(end, ".,;:!?-") || textIn(end, kAfter);
+            if (is && closes) {
+                act.row = kIsNew;
+            }
+        }
+    }
+
+    // Whether the form at `at` tells of the past: "painted", "put", "built".
+    [[nodiscard]] bool tellsPast(std::size_t at) const {
+        static const std::vector<std::string_view> kForms = {
+            "put",  "built", "laid", "hung",  "cut",   "tore", "took",    "stuck", "ripped",
+            "dug",  "threw", "ran",  "sunk",  "made",  "did",  "redid",   "swept", "rebuilt",
+            "blew", "set",   "went", "swept", "glued", "tied", "knocked", "left",  "drove"};
+        const std::string word = text(at);
+        return (word.ends_with("ed") && word.size() > 4) || textIn(at, kForms);
+    }
+
+    // Whether the words before token `at` are others and what they have: "they've", "somebody's",
+    // "the last people have".
+    [[nodiscard]] bool saidOfOthers(std::size_t at) const {
+        static const std::vector<std::string_view> kOthers = {
+            "they",    "they've",  "they'd",   "somebody", "somebody's", "someone", "someone's",
+            "he",      "he's",     "he'd",     "she",      "she's",      "she'd",   "people",
+            "who",     "whoever",  "who's",    "seller",   "sellers",    "owner",   "owners",
+            "tenant",  "tenants",  "cousin",   "uncle",    "aunt",       "brother", "father",
+            "husband", "wife",     "nephew",   "grandad",  "soul",       "genius",  "comedian",
+            "joker",   "previous", "landlord", "flipper",  "bloke",      "guy",     "fellow",
+            "man",     "lot",      "neighbor", "son",      "daughter",   "dad",     "mother"};
+        static const std::vector<std::string_view> kBetween = {
+            "have", "had",  "has",  "already", "just",      "all",     "then",    "only",
+            "even", "also", "once", "never",   "obviously", "clearly", "recently"};
+        constexpr std::size_t kFar = 3;
+        std::size_t i = at;
+        for (std::size_t k = 0; k < kFar && i > 0 && textIn(i - 1, kBetween); ++k) {
+            --i;
+        }
+        return i > 0 && isWord(i - 1) && textIn(i - 1, kOthers);
+    }
+
+    // "I moved the bed away", "we waxed it on our knees": what the speaker did.
+    [[nodiscard]] bool speakerDid(std::size_t at) const {
+        static const std::vector<std::string_view> kSpeaker = {"i", "we", "i've", "we've"};
+        static const std::vector<std::string_view> kThings = {
+            "the", "it", "them", "this", "that", "these", "those", "my", "our", "a", "over", "out"};
+        return at > 0 && text(at).ends_with("ed") && text(at) != "need" &&
+               textIn(at - 1, kSpeaker) && textIn(at + 1, kThings);
+    }
+
+    // "Dell painted the walls": a name, the deed and the thing.
+    [[nodiscard]] bool namedDid(std::size_t at) const {
+        static const std::vector<std::string_view> kThings = {
+            "the", "it", "them", "this", "that", "these", "those", "my", "our", "all", "both"};
+        const std::size_t next = at + 1;
+        if (at == 0 || !isWord(at - 1) || !textIn(next, kThings)) {
+            return false;
+        }
+        const Token& name = sentence_.tokens[at - 1];
+        return name.capital && name.word == kUnknown;
+    }
+
+    // Whether the sentence says when it was done, or how well.
+    [[nodiscard]] bool saysWhenOrHowWell(std::size_t from) const {
+        static const std::vector<std::string_view> kSays = {
+            "ago",    "spring", "summer", "fall", "autumn", "winter", "last",    "recently",
+            "lately", "well",   "nicely", "new",  "just",   "right",  "properly"};
+        for (std::size_t i = from; i < sentence_.tokens.size(); ++i) {
+            if (textIn(i, kSays)) {
+                return true;
+            }
+        }
+        return std::any_of(spots_.amounts.begin(), spots_.amounts.end(), [&](const Amount& amount) {
+            const std::int64_t year = amount.value / 1000;
+            return amount.kind == AmountKind::Plain && year >= 1990 && year <= 2060 &&
+                   amount.begin > from;
+        });
+    }
+
+    // Whether the treatment is what others did. Where it is said when, what they did is kept.
+    bool isOfOthers(ActSpot& act) const {
+        static const std::uint32_t kKept = rowNamed("implied by what was done");
+        const Treatment treatment = row(act).treatment;
+        const std::size_t at = act.span.begin;
+        const bool work = row(act).fresh || treatment == Treatment::Refinish ||
+                          treatment == Treatment::Replace || treatment == Treatment::Remove ||
+                          treatment == Treatment::Repair || treatment == Treatment::Add ||
+                          treatment == Treatment::Clean;
+        if (speakerDid(at)) {
+            return true;
+        }
+        if (!work || !tellsPast(at) || (!saidOfOthers(at) && !namedDid(at))) {
+            return false;
+        }
+        const bool kept =
+            treatment != Treatment::Remove && kKept != kNone && saysWhenOrHowWell(act.span.end);
+        if (kept) {
+            act.row = kKept;
+        }
+        return !kept;
+    }
+
+    // "I want somebody to have a look", "I'd like the roofer to patch it": who is to come is no
+    // thing wanted.
+    [[nodiscard]] bool wantsSomebody(const ActSpot& act) const {
+        static const std::vector<std::string_view> kPeople = {
+            "somebody", "someone", "him",       "her",     "you",         "them",
+            "man",      "fellow",  "guy",       "bloke",   "person",      "plumber",
+            "roofer",   "mason",   "engineer",  "company", "electrician", "sparky",
+            "people",   "lad",     "carpenter", "painter", "inspector",   "anybody"};
+        static const std::vector<std::string_view> kWants = {"want", "like", "need", "have",
+                                                             "love"};
+        constexpr std::size_t kFar = 6;
+        if (!row(act).fresh || !textIn(act.span.end - 1, kWants)) {
+            return false;
+        }
+        bool somebody = false;
+        for (std::size_t i = act.span.end; i < act.span.end + kFar && isWord(i); ++i) {
+            if (somebody && text(i) == "to") {
+                return true;
+            }
+            somebody = textIn(i, kPeople);
+        }
+        return false;
+    }
+};
+
+}  // namespace
+
+void dropToldActs(const Sentence& sentence, Spots& spots) {
+    Teller(sentence, spots).run();
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,82 @@
+// Protects: what is told, asked or passed by in talk is no work: others' deeds, questions, rooms
+// named on the way, the coverings over a floor that stays. How: short invented notes with the items
+// a reader would list.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::Not;
+
+TEST(NotesTold, WhatOthersDidIsNotOrdered) {
+    EXPECT_THAT(itemsOf("Den. They've boxed in the beam. Somebody painted the mantel pink. The "
+                        "carpet goes."),
+                ElementsAre("den: remove carpet"));
+    EXPECT_THAT(itemsOf("Den. Oswin painted the walls last spring."),
+                ElementsAre("den: keep walls"));
+    EXPECT_THAT(itemsOf("Den. I painted the one at home black. New window."),
+                ElementsAre("den: replace windows"));
+}
+
+TEST(NotesTold, ThatItIsNewIsNoOrder) {
+    EXPECT_THAT(itemsOf("Hall. The carpet's new, leave it."), ElementsAre("hall: keep carpet"));
+    EXPECT_THAT(itemsOf("Kitchen. The faucet's new."), ElementsAre("kitchen: keep faucet"));
+}
+
+TEST(NotesTold, WhoIsToComeIsNoThing) {
+    EXPECT_THAT(itemsOf("Den. I want somebody to have a look at the beam."),
+                ElementsAre("den: inspect beam"));
+}
+
+TEST(NotesTold, LeaveThatIsNotGiven) {
+    EXPECT_THAT(itemsOf("ODA: Kitchen. New sink.\nBEN: Can we knock out this soffit?\n"
+                        "ODA: The drain runs in it.\nBEN: Pity.\n"),
+                ElementsAre("kitchen: replace sink"));
+    EXPECT_THAT(itemsOf("ODA: Kitchen. New sink.\nBEN: Can we knock out this soffit?\n"
+                        "ODA: Yes please.\nBEN: Right.\n"),
+                Contains("kitchen: remove soffit"));
+}
+
+TEST(NotesTold, HowManyIsAQuestion) {
+    EXPECT_THAT(itemsOf("Stairs. How many spindles are gone? New carpet."),
+                ElementsAre("stairs: replace carpet"));
+}
+
+TEST(NotesTold, RoomsNamedOnTheWay) {
+    EXPECT_THAT(itemsOf("Dining room. That wall is carrying half of the second floor. Paint the "
+                        "ceiling."),
+                ElementsAre("dining room: refinish ceiling"));
+    EXPECT_THAT(itemsOf("Back room. There's a serving hatch through to the kitchen. Paint the "
+                        "walls."),
+                Contains("back room: refinish walls"));
+}
+
+TEST(NotesTold, AFloorUnderAFloor) {
+    EXPECT_THAT(itemsOf("Den. The laminate is coming up and we sand the boards under it."),
+                ElementsAre("den: remove laminate floor", "den: refinish wood floor"));
+}
+
+TEST(NotesTold, WhatIsInTheGarden) {
+    EXPECT_THAT(itemsOf("Back garden. Shed's a good one, leave it. Fence, ten metres, new."),
+                ElementsAre("back garden: keep shed", "back garden: replace fence"));
+}
+
+TEST(NotesTold, BedroomsByAWordOfTheirOwn) {
+    EXPECT_THAT(itemsOf("Bath. New tub. The lake bedroom needs paint. In the road bedroom the "
+                        "carpet goes."),
+                ElementsAre("bath: replace bathtub", "lake bedroom: refinish walls",
+                            "road bedroom: remove carpet"));
+}
+
+TEST(NotesTold, ALikenessToNowhere) {
+    EXPECT_THAT(itemsOf("Cellar. New boiler. Den. She lived on a street just like this one."),
+                Not(Contains("den: replace boiler")));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
