@@ -324,7 +324,7 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
         }
     }
     for (const std::size_t loose : linked.loose) {
-        // "It is sound (invoice in the drawer).": said by the way. "It's not drains, exactly", "with
+        // "It is sound (invoice in the drawer).": said by the way. "Not the drains", "with
         // a brick under it": not what is spoken of.
         const std::size_t begin = spots.objects[loose].span.begin;
         const bool denied = begin > 0 && sentence.tokens[begin - 1].word != kUnknown &&

@@ -377,7 +377,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     closeClause(placed, clause, sentence.tokens.size());
     // A title that names no space is no heading over what follows.
     const bool heads =
-        sentence.opensLine && (sentence.heading || (sentence.alone && !sentence.bullet));
+        sentence.opensLine &&
+        (sentence.heading || (sentence.alone && !sentence.bullet && !sentence.spoken));
     if (heads && (placed.moved || headingIndent_ >= 0)) {
         headingIndent_ = sentence.indent;
     }
