@@ -1,14 +1,16 @@
 #include "mobile/change_desk.h"
 
 #include "core/compute/scope_lines.h"
+#include "core/qml/id_text.h"
 #include "core/store/photos.h"
 
-#include "mobile/id_text.h"
 #include "mobile/job_book.h"
 #include "mobile/picture_keeper.h"
 #include "mobile/said.h"
 
 namespace ledgerboard::phone {
+
+using qml::idText;
 
 ChangeDesk::ChangeDesk(QObject* parent) : QObject(parent) {
     connect(JobBook::here(), &JobBook::changed, this, &ChangeDesk::changed);
@@ -60,7 +62,7 @@ QString ChangeDesk::sum() const {
         return {};
     }
     const auto amount = compute::changeAmount(*one);
-    return amount == model::Money{} ? tr("No sum is asked yet") : Said::money(amount, true);
+    return amount == model::Money{} ? tr("No sum is asked yet") : Said::cents(amount);
 }
 
 QString ChangeDesk::items() const {

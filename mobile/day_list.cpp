@@ -1,11 +1,14 @@
 #include "mobile/day_list.h"
 
-#include "mobile/id_text.h"
+#include "core/qml/id_text.h"
+
 #include "mobile/job_book.h"
 #include "mobile/now/crew_day.h"
 #include "mobile/said.h"
 
 namespace ledgerboard::phone {
+
+using qml::idText;
 
 namespace {
 

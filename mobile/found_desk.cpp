@@ -1,11 +1,15 @@
 #include "mobile/found_desk.h"
 
-#include "mobile/id_text.h"
+#include "core/qml/id_text.h"
+
 #include "mobile/job_book.h"
 #include "mobile/picture_keeper.h"
 #include "mobile/said.h"
 
 namespace ledgerboard::phone {
+
+using qml::idFrom;
+using qml::idText;
 
 void FoundDesk::fill() {
     QList<AboutRow> rows;

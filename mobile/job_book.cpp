@@ -7,8 +7,8 @@
 #include <QUrl>
 
 #include "core/qml/demo_house.h"
+#include "core/qml/new_job.h"
 
-#include "mobile/new_job.h"
 #include "mobile/said.h"
 
 namespace ledgerboard::phone {
@@ -154,15 +154,15 @@ void JobBook::close() {
 }
 
 bool JobBook::beginJob(const QString& name, const QString& builtYear, const QStringList& rooms) {
-    NewJob wish{name.trimmed(), builtYear.trimmed(), rooms, surroundings_.timeZone};
+    const qml::NewJob wish{name.trimmed(), builtYear.trimmed(), surroundings_.timeZone, rooms};
     QDir().mkpath(surroundings_.bookFolder);
-    auto made = makeJob(surroundings_.bookFolder, wish, instant(), surroundings_.random);
+    auto made = qml::makeBook(surroundings_.bookFolder, wish, instant(), surroundings_.random);
     if (!made.ok()) {
         say({}, Said::trouble(made.error()), false);
         return false;
     }
     say({}, {}, false);
-    return openPath(made.value());
+    return openPath(made.value().path);
 }
 
 bool JobBook::openDemo() {

@@ -11,9 +11,9 @@
 #include <QTimeZone>
 
 #include "core/model/machine.h"
+#include "core/qml/languages.h"
 
 #include "mobile/job_book.h"
-#include "mobile/languages.h"
 #include "mobile/preferences.h"
 #include "mobile/surroundings.h"
 
@@ -39,7 +39,8 @@ int main(int argc, char** argv) {
     phone::Preferences preferences(surroundings.settingsFile);
     phone::JobBook book(surroundings);
     QQmlApplicationEngine engine;
-    phone::Languages languages(engine, preferences, book);
+    const qml::Languages languages(engine, preferences, QStringLiteral("phone"),
+                                   [&book] { emit book.changed(); });
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     const QStringList arguments = QGuiApplication::arguments();
     if (arguments.size() > 1) {

@@ -1,14 +1,16 @@
 #include "mobile/mark_desk.h"
 
 #include "core/compute/pricing.h"
+#include "core/qml/id_text.h"
 
-#include "mobile/id_text.h"
 #include "mobile/job_book.h"
 #include "mobile/now/crew_day.h"
 #include "mobile/now/mark_wish.h"
 #include "mobile/said.h"
 
 namespace ledgerboard::phone {
+
+using qml::idText;
 
 namespace {
 

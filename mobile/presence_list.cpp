@@ -1,10 +1,14 @@
 #include "mobile/presence_list.h"
 
-#include "mobile/id_text.h"
+#include "core/qml/id_text.h"
+
 #include "mobile/job_book.h"
 #include "mobile/said.h"
 
 namespace ledgerboard::phone {
+
+using qml::idFrom;
+using qml::idText;
 
 namespace {
 

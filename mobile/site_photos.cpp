@@ -1,13 +1,16 @@
 #include "mobile/site_photos.h"
 
+#include "core/qml/id_text.h"
 #include "core/store/photos.h"
 
-#include "mobile/id_text.h"
 #include "mobile/job_book.h"
 #include "mobile/picture_keeper.h"
 #include "mobile/said.h"
 
 namespace ledgerboard::phone {
+
+using qml::idFrom;
+using qml::idText;
 
 namespace {
 

@@ -9,13 +9,16 @@
 #include <QMediaRecorder>
 #include <QUrl>
 
+#include "core/qml/id_text.h"
 #include "core/store/photos.h"
 
-#include "mobile/id_text.h"
 #include "mobile/job_book.h"
 #include "mobile/said.h"
 
 namespace ledgerboard::phone {
+
+using qml::idFrom;
+using qml::idText;
 
 SoundDesk::SoundDesk(QObject* parent) : QObject(parent) {}
 

@@ -12,7 +12,7 @@ constexpr qint64 kMostCents = 99'999'999'99;
 }  // namespace
 
 QString TypedAmount::text() const {
-    return Said::money(money(), true);
+    return Said::cents(money());
 }
 
 void TypedAmount::type(const QString& digits) {

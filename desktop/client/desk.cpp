@@ -10,15 +10,18 @@
 
 #include "core/model/overflow.h"
 #include "core/qml/demo_house.h"
+#include "core/qml/id_text.h"
+#include "core/qml/new_job.h"
 #include "sync/exchange/device_side.h"
 
 #include "desktop/client/background.h"
-#include "desktop/client/id_text.h"
-#include "desktop/client/new_job.h"
 #include "desktop/client/said.h"
 #include "desktop/client/week_pictures.h"
 
 namespace ledgerboard::desk {
+
+using qml::idFrom;
+using qml::idText;
 
 namespace {
 
@@ -284,9 +287,9 @@ void Desk::sayKept(const QString& said, const QString& what) {
 }
 
 bool Desk::beginJob(const QString& name, const QString& builtYear) {
-    NewJob wish{name.trimmed(), builtYear.trimmed(), surroundings_.timeZone};
+    const qml::NewJob wish{name.trimmed(), builtYear.trimmed(), surroundings_.timeZone, {}};
     if (book_) {
-        auto id = addJob(*book_, wish, instant());
+        auto id = qml::addJob(*book_, wish, instant());
         if (!id.ok()) {
             say({}, Said::text(id.error().message));
             return false;
@@ -296,7 +299,8 @@ bool Desk::beginJob(const QString& name, const QString& builtYear) {
         return true;
     }
     QDir().mkpath(surroundings_.bookFolder);
-    auto made = makeBook(surroundings_.bookFolder, wish, surroundings_.now(), surroundings_.random);
+    auto made =
+        qml::makeBook(surroundings_.bookFolder, wish, surroundings_.now(), surroundings_.random);
     if (!made.ok()) {
         say({}, Said::text(made.error().message));
         return false;

@@ -1365,13 +1365,6 @@
     </message>
 </context>
 <context>
-    <name>KeyPad</name>
-    <message>
-        <source>Rub out the last digit</source>
-        <translation>Borrar la última cifra</translation>
-    </message>
-</context>
-<context>
     <name>KeysPanel</name>
     <message>
         <source>a page of the folder</source>
@@ -1759,25 +1752,6 @@
     </message>
 </context>
 <context>
-    <name>NewJob</name>
-    <message>
-        <source>Give the house a name, such as its street and number.</source>
-        <translation>Póngale nombre a la casa, como su calle y número.</translation>
-    </message>
-    <message>
-        <source>The year it was built has four digits, such as 1936; leave it empty where nobody knows.</source>
-        <translation>El año de construcción tiene cuatro cifras, como 1936; déjelo vacío si nadie lo sabe.</translation>
-    </message>
-    <message>
-        <source>There is a job of that name in the book: give this one another.</source>
-        <translation>Ya hay una obra con ese nombre en el libro: póngale otro a esta.</translation>
-    </message>
-    <message>
-        <source>Owner</source>
-        <translation>Dueño</translation>
-    </message>
-</context>
-<context>
     <name>NewJobForm</name>
     <message>
         <source>Name of the job, such as street and number</source>
@@ -1827,13 +1801,6 @@
     <message>
         <source>Copy the wrong rows</source>
         <translation>Copiar las filas malas</translation>
-    </message>
-</context>
-<context>
-    <name>PlotTable</name>
-    <message>
-        <source>Week to</source>
-        <translation>Semana al</translation>
     </message>
 </context>
 <context>
@@ -1950,68 +1917,6 @@
     <message>
         <source>By room</source>
         <translation>Por cuarto</translation>
-    </message>
-</context>
-<context>
-    <name>Said</name>
-    <message>
-        <source>Keep</source>
-        <translation>Dejar</translation>
-    </message>
-    <message>
-        <source>Inspect</source>
-        <translation>Revisar</translation>
-    </message>
-    <message>
-        <source>Clean</source>
-        <translation>Limpiar</translation>
-    </message>
-    <message>
-        <source>Repair</source>
-        <translation>Reparar</translation>
-    </message>
-    <message>
-        <source>Refinish</source>
-        <translation>Renovar</translation>
-    </message>
-    <message>
-        <source>Replace</source>
-        <translation>Cambiar</translation>
-    </message>
-    <message>
-        <source>Remove</source>
-        <translation>Quitar</translation>
-    </message>
-    <message>
-        <source>Add</source>
-        <translation>Agregar</translation>
-    </message>
-    <message>
-        <source>Relocate</source>
-        <translation>Mover</translation>
-    </message>
-    <message>
-        <source>done</source>
-        <translation>listo</translation>
-    </message>
-    <message>
-        <source>ddd d MMM</source>
-        <extracomment>How a day is written, in Qt&apos;s letters: &quot;Fri 15 May&quot;</extracomment>
-        <translation>ddd d MMM</translation>
-    </message>
-    <message>
-        <source>ddd d MMM yyyy</source>
-        <translation>ddd d MMM yyyy</translation>
-    </message>
-    <message>
-        <source>dddd d MMMM yyyy</source>
-        <extracomment>A day in full, in Qt&apos;s letters: &quot;Friday 15 May 2026&quot;</extracomment>
-        <translation>dddd d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
-    </message>
-    <message>
-        <source>d MMM</source>
-        <extracomment>A day along an axis, in Qt&apos;s letters: &quot;15 May&quot;</extracomment>
-        <translation>d MMM</translation>
     </message>
 </context>
 <context>

@@ -3,15 +3,17 @@
 #include <algorithm>
 
 #include "core/model/overflow.h"
+#include "core/qml/id_text.h"
 #include "core/store/book.h"
 
 #include "desktop/client/background.h"
 #include "desktop/client/desk.h"
-#include "desktop/client/id_text.h"
 #include "desktop/client/said.h"
 #include "desktop/client/week_words.h"
 
 namespace ledgerboard::desk {
+
+using qml::idText;
 
 using model::Money;
 using model::Result;

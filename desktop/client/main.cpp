@@ -13,9 +13,9 @@
 #include <QTimeZone>
 
 #include "core/model/machine.h"
+#include "core/qml/languages.h"
 
 #include "desktop/client/desk.h"
-#include "desktop/client/languages.h"
 #include "desktop/client/preferences.h"
 #include "desktop/client/surroundings.h"
 
@@ -57,7 +57,10 @@ int main(int argc, char** argv) {
     desk::Preferences preferences(surroundings.settingsFile);
     desk::Desk desk(surroundings);
     QQmlApplicationEngine engine;
-    desk::Languages languages(engine, preferences, desk);
+    const qml::Languages languages(engine, preferences, QStringLiteral("desk"), [&desk] {
+        emit desk.wordsChanged();
+        emit desk.changed();
+    });
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     const QStringList arguments = parser.positionalArguments();
     if (arguments.isEmpty()) {

@@ -16,34 +16,12 @@ Preferences* Preferences::create(QQmlEngine*, QJSEngine*) {
 }
 
 Preferences::Preferences(const QString& settingsFile, QObject* parent)
-    : QObject(parent), settings_(settingsFile, QSettings::IniFormat) {
+    : KeptPreferences(settingsFile, parent) {
     here_ = this;
 }
 
 Preferences::~Preferences() {
     here_ = nullptr;
-}
-
-QString Preferences::language() const {
-    return settings_.value(QStringLiteral("language")).toString();
-}
-
-void Preferences::setLanguage(const QString& language) {
-    if (language != this->language()) {
-        settings_.setValue(QStringLiteral("language"), language);
-        emit languageChanged();
-    }
-}
-
-int Preferences::number(const char* name, int otherwise) const {
-    return settings_.value(QLatin1String(name), otherwise).toInt();
-}
-
-void Preferences::keep(const char* name, int value) {
-    if (number(name, value - 1) != value) {
-        settings_.setValue(QLatin1String(name), value);
-        emit changed();
-    }
 }
 
 }  // namespace ledgerboard::desk

@@ -12,13 +12,15 @@
 #include "core/intake/notes/read_notes.h"
 #include "core/model/catalog.h"
 #include "core/model/words.h"
+#include "core/qml/id_text.h"
 
 #include "desktop/client/background.h"
 #include "desktop/client/desk.h"
-#include "desktop/client/id_text.h"
 #include "desktop/client/said.h"
 
 namespace ledgerboard::desk {
+
+using qml::idText;
 
 namespace {
 

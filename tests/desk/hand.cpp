@@ -79,7 +79,11 @@ Hand::Hand(const Laid& laid) {
     desk_ = std::make_unique<desk::Desk>(surroundings);
     view_ = std::make_unique<QQuickView>();
     view_->engine()->addImportPath(QStringLiteral("qrc:/qt/qml"));
-    languages_ = std::make_unique<desk::Languages>(*view_->engine(), *preferences_, *desk_);
+    languages_ = std::make_unique<qml::Languages>(*view_->engine(), *preferences_,
+                                                  QStringLiteral("desk"), [this] {
+                                                      emit desk_->wordsChanged();
+                                                      emit desk_->changed();
+                                                  });
     if (!laid.book.isEmpty()) {
         desk_->open(laid.book);
         if (!laid.asOf.isEmpty()) {

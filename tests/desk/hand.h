@@ -11,8 +11,9 @@
 #include <QQuickView>
 #include <QTemporaryDir>
 
+#include "core/qml/languages.h"
+
 #include "desktop/client/desk.h"
-#include "desktop/client/languages.h"
 #include "desktop/client/preferences.h"
 
 namespace ledgerboard::ui {
@@ -86,7 +87,7 @@ class Hand {
     std::unique_ptr<desk::Preferences> preferences_;
     std::unique_ptr<desk::Desk> desk_;
     std::unique_ptr<QQuickView> view_;
-    std::unique_ptr<desk::Languages> languages_;
+    std::unique_ptr<qml::Languages> languages_;
 };
 
 }  // namespace ledgerboard::ui

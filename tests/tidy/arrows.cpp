@@ -187,6 +187,7 @@ std::optional<std::string_view> folderOfLibrary(const std::string& name) {
         {"bank", "core/intake/bank/"},
         {"qml", "core/qml/"},
         {"qmlplugin", "core/qml/"},
+        {"pictures_alone", "core/qml/"},
         {"now", "mobile/now/"},
         {"now_alone", "mobile/now/"},
         {"phone", "mobile/"},

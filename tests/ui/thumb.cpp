@@ -90,7 +90,9 @@ Thumb::Thumb(const Held& held, Settle settled) {
     book_ = std::make_unique<phone::JobBook>(surroundings);
     view_ = std::make_unique<QQuickView>();
     view_->engine()->addImportPath(QStringLiteral("qrc:/qt/qml"));
-    languages_ = std::make_unique<phone::Languages>(*view_->engine(), *preferences_, *book_);
+    languages_ =
+        std::make_unique<qml::Languages>(*view_->engine(), *preferences_, QStringLiteral("phone"),
+                                         [this] { emit book_->changed(); });
     view_->setResizeMode(QQuickView::SizeRootObjectToView);
     view_->resize(held.size);
     view_->setSource(QUrl(QStringLiteral("qrc:/qt/qml/Ledgerboard/Phone/Shell.qml")));

@@ -12,10 +12,10 @@
 #include <QQuickView>
 #include <QTemporaryDir>
 
+#include "core/qml/languages.h"
 #include "core/store/book.h"
 
 #include "mobile/job_book.h"
-#include "mobile/languages.h"
 #include "mobile/preferences.h"
 
 namespace ledgerboard::ui {
@@ -100,7 +100,7 @@ class Thumb {
     std::unique_ptr<phone::Preferences> preferences_;
     std::unique_ptr<phone::JobBook> book_;
     std::unique_ptr<QQuickView> view_;
-    std::unique_ptr<phone::Languages> languages_;
+    std::unique_ptr<qml::Languages> languages_;
     int taps_ = 0;
     int drags_ = 0;
     int swipes_ = 0;

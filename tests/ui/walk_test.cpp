@@ -137,8 +137,8 @@ TEST_P(WalkTest, InSpanishItSaysItAsCrewsDo) {
 
 // Whatever is on a screen is translated: no message of the file is unfinished.
 TEST(Translations, NoneIsUnfinished) {
-    for (const char* name : {"phone_es.ts", "phone_en.ts"}) {
-        QFile file(QStringLiteral(LEDGERBOARD_MOBILE "/") + QLatin1String(name));
+    for (const char* name : {"mobile/phone_es.ts", "mobile/phone_en.ts", "core/qml/shared_es.ts"}) {
+        QFile file(QStringLiteral(LEDGERBOARD_SOURCES "/") + QLatin1String(name));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << name;
         const QByteArray all = file.readAll();
         EXPECT_TRUE(all.contains("<translation>")) << name;
@@ -148,7 +148,7 @@ TEST(Translations, NoneIsUnfinished) {
 
 TEST(Translations, EveryCautionIsToldInSpanish) {
     QTranslator spanish;
-    ASSERT_TRUE(spanish.load(QStringLiteral(":/i18n/phone_es")));
+    ASSERT_TRUE(spanish.load(QStringLiteral(":/i18n/shared_es")));
     for (const auto& row : compute::cautionRows()) {
         for (const auto& words : {row.about, row.text, row.consequence}) {
             const QString told = spanish.translate("Caution", std::string(words).c_str());

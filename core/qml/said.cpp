@@ -1,4 +1,4 @@
-#include "desktop/client/said.h"
+#include "core/qml/said.h"
 
 #include <cstdlib>
 
@@ -7,9 +7,23 @@
 
 #include "core/report/money_text.h"
 
-namespace ledgerboard::desk {
+namespace ledgerboard::qml {
 
 namespace {
+
+// Troubles of the core that anybody may meet, as they are said there; said where they
+// happen, and translated here. A test holds them against the core's.
+[[maybe_unused]] constexpr const char* kTroubles[] = {
+    QT_TRANSLATE_NOOP("Core",
+                      "the disk is full: nothing was written; free some space and do it again"),
+    QT_TRANSLATE_NOOP("Core", "another program is writing to this book: try again in a moment"),
+    QT_TRANSLATE_NOOP("Core", "the book cannot be written: make the file and its folder writable"),
+    QT_TRANSLATE_NOOP("Core",
+                      "the book is damaged: run 'ledgerboard verify --mend', or restore a backup"),
+};
+[[maybe_unused]] constexpr const char* kReminder = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Reminder only. Rules change by place. Ask your building office and a licensed trade.");
 
 QDate qtDate(model::Date day) {
     return {day.year(), day.month(), day.dayOfMonth()};
@@ -28,6 +42,14 @@ QString minus() {
 
 QString Said::text(std::string_view utf8) {
     return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+QString Said::begun(std::string_view utf8) {
+    QString words = text(utf8);
+    if (!words.isEmpty()) {
+        words[0] = words[0].toUpper();
+    }
+    return words;
 }
 
 QString Said::treatment(model::Treatment treatment) {
@@ -118,4 +140,18 @@ QString Said::dayMonth(model::Date day) {
     return QLocale().toString(qtDate(day), tr("d MMM"));
 }
 
-}  // namespace ledgerboard::desk
+QString Said::caution(std::string_view english) {
+    return QCoreApplication::translate("Caution", std::string(english).c_str());
+}
+
+QString Said::trouble(const model::Error& error) {
+    QString said = QCoreApplication::translate("Core", error.message.c_str());
+    const QString english = text(error.message);
+    if (said != english || QLocale().language() == QLocale::English) {
+        return said;
+    }
+    //: Before words of the program that only exist in English
+    return tr("in English: %1").arg(english);
+}
+
+}  // namespace ledgerboard::qml

@@ -1,4 +1,4 @@
-#include "desktop/client/new_job.h"
+#include "core/qml/new_job.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -6,7 +6,7 @@
 
 #include "core/model/catalog.h"
 
-namespace ledgerboard::desk {
+namespace ledgerboard::qml {
 
 using model::Result;
 
@@ -78,6 +78,15 @@ Result<model::Id<model::Kind::Job>> addJob(store::Book& book, const NewJob& wish
     job.value().id = book.newId<model::Kind::Job>(now);
     store::Action action("start " + job.value().name);
     action.add(job.value());
+    std::int64_t order = 0;
+    for (const auto& room : wish.rooms) {
+        model::Space space;
+        space.id = book.newId<model::Kind::Space>(now);
+        space.job = job.value().id;
+        space.name = room.toStdString();
+        space.walkOrder = ++order;
+        action.add(space);
+    }
     if (auto done = book.commit(action, now); !done.ok()) {
         return done.error();
     }
@@ -98,4 +107,4 @@ Result<MadeBook> makeBook(const QString& folder, const NewJob& wish, model::Inst
     return id.ok() ? Result<MadeBook>(MadeBook{path, id.value()}) : Result<MadeBook>(id.error());
 }
 
-}  // namespace ledgerboard::desk
+}  // namespace ledgerboard::qml

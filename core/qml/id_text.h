@@ -1,11 +1,11 @@
-// Ids as the pages carry them: text, "" for none.
+// Ids as the screens carry them: text, "" for none.
 #pragma once
 
 #include <QString>
 
 #include "core/model/id.h"
 
-namespace ledgerboard::desk {
+namespace ledgerboard::qml {
 
 template <model::Kind K>
 [[nodiscard]] QString idText(const model::Id<K>& id) {
@@ -19,4 +19,4 @@ template <model::Kind K>
     return raw.ok() ? model::Id<K>(raw.value()) : model::Id<K>();
 }
 
-}  // namespace ledgerboard::desk
+}  // namespace ledgerboard::qml
