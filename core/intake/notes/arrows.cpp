@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/link_rules.h"
 #include "core/intake/notes/spotted_words.h"
 
 namespace ledgerboard::intake {
@@ -41,6 +42,7 @@ class Arrows : SpottedWords {
     void readPrices() {
         static const std::uint32_t kReplaced = actNamed("be replaced");
         static const std::uint32_t kAdded = actNamed("be installed");
+        static const std::uint32_t kPainted = actNamed("be painted");
         for (std::size_t arrow = 1; arrow + 1 < sentence_.tokens.size(); ++arrow) {
             if (!cueIsMark(arrow, ">")) {
                 continue;
@@ -57,6 +59,10 @@ class Arrows : SpottedWords {
                 dropReasons(begin, arrow);
                 keepOnly(subject, begin, arrow);
                 insert(arrow, gone ? kAdded : kReplaced);
+            } else if (stuffFollows(arrow)) {
+                const bool paints = isColor(arrow + 1) && isPainted(*subject);
+                dropReasons(begin, arrow);
+                insert(arrow, paints ? kPainted : kReplaced);
             }
         }
     }
@@ -166,6 +172,33 @@ class Arrows : SpottedWords {
             words += sentence_.tokens[i].kind == TokenKind::Word ? 1 : 0;
         }
         return false;
+    }
+
+    // "> white", "> oak, 12": nothing but a colour or a material.
+    [[nodiscard]] bool stuffFollows(std::size_t arrow) const {
+        std::size_t end = arrow + 1;
+        while (end < sentence_.tokens.size() && end <= arrow + 2 &&
+               (isColor(end) || spots_.endOf(Cue::Material, end) > end)) {
+            ++end;
+        }
+        return end > arrow + 1 && (end >= sentence_.tokens.size() ||
+                                   sentence_.tokens[end].kind == TokenKind::Mark);
+    }
+
+    [[nodiscard]] bool isColor(std::size_t at) const {
+        static const std::vector<std::string_view> kColors = {
+            "white", "black", "gray",  "grey",  "navy", "blue", "green", "beige",
+            "cream", "tan",   "brown", "taupe", "red",  "dark", "light", "yellow"};
+        return at < sentence_.tokens.size() &&
+               std::find(kColors.begin(), kColors.end(), plainWord(sentence_.tokens[at].text)) !=
+                   kColors.end();
+    }
+
+    // Knobs and covers of another colour are bought, not painted.
+    [[nodiscard]] static bool isPainted(const ObjectSpot& object) {
+        const ObjectRow& row = tables().objects[object.object];
+        return canBeRefinished(row) && row.name.find("hardware") == std::string::npos &&
+               row.trade != "plumbing";
     }
 
     [[nodiscard]] bool isGone(std::size_t begin, std::size_t arrow) const {

@@ -27,7 +27,7 @@ class ActPreparer : SpottedWords {
     }
 
   private:
-    // "wants staining": what is done, not a stain.
+    // "wants staining", "rail > stain dark": what is done, not a stain.
     void readStaining() {
         static const std::uint32_t kRestain = [] {
             const auto& acts = tables().acts;
@@ -41,7 +41,9 @@ class ActPreparer : SpottedWords {
         for (ActSpot& act : spots_.acts) {
             const bool one = act.span.end == act.span.begin + 1;
             if (one && row(act).treatment == model::Treatment::Inspect &&
-                plainWord(sentence_.tokens[act.span.begin].text) == "staining" &&
+                (plainWord(sentence_.tokens[act.span.begin].text) == "staining" ||
+                 (act.span.begin > 0 && cueIsMark(act.span.begin - 1, ">+&") &&
+                  plainWord(sentence_.tokens[act.span.begin].text) == "stain")) &&
                 kRestain != kNone) {
                 act.row = kRestain;
             }

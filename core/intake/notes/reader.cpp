@@ -348,10 +348,11 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
         for (const CueSpot& cue : spots.cues) {
             const bool before =
                 cue.span.end <= object.span.begin && cue.span.end + 3 >= object.span.begin;
-            // "The cap is missing."
+            // "The cap is missing.", "The door is gone."
+            const std::string ends = plainWord(sentence.tokens[cue.span.end - 1].text);
             const bool after = cue.span.begin >= object.span.end &&
                                cue.span.begin <= object.span.end + 1 &&
-                               plainWord(sentence.tokens[cue.span.end - 1].text) == "missing";
+                               (ends == "missing" || ends == "gone");
             if (cue.cue == Cue::Absent && (before || after) && absent_.size() < 50) {
                 absent_.push_back(object.object);
             }

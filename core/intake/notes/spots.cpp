@@ -358,6 +358,10 @@ class Finder {
             return true;
         }
         const Token& before = tokens_[span.begin - 1];
+        // "vinyl floor > tile": what is to be there.
+        if (before.kind == TokenKind::Mark && before.mark == '>') {
+            return false;
+        }
         // "walls paint, ceiling ok": what is done to the thing before, in shorthand.
         const bool closes = span.end >= tokens_.size() || tokens_[span.end].kind == TokenKind::Mark;
         const bool behind =
