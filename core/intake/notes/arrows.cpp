@@ -33,7 +33,11 @@ class Arrows : SpottedWords {
                 continue;
             }
             if (insert(arrow, objects[i].material ? kReplaced : kNew)) {
-                objects[objects[i].material ? i : i - 1].landmark = true;
+                if (objects[i].material) {
+                    objects[i].landmark = true;
+                } else {
+                    dropOld(entryBegin(arrow), arrow);
+                }
                 dropReasons(entryBegin(arrow), arrow);
             }
         }
@@ -41,7 +45,7 @@ class Arrows : SpottedWords {
 
     void readPrices() {
         static const std::uint32_t kReplaced = actNamed("be replaced");
-        static const std::uint32_t kAdded = actNamed("be installed");
+        static const std::uint32_t kAdded = actNamed("be added");
         static const std::uint32_t kPainted = actNamed("be painted");
         for (std::size_t arrow = 1; arrow + 1 < sentence_.tokens.size(); ++arrow) {
             if (!cueIsMark(arrow, ">")) {
@@ -148,6 +152,22 @@ class Arrows : SpottedWords {
         }
     }
 
+    // "floor vinyl, torn > plank": all of it is the old thing, back to where something else is
+    // said.
+    void dropOld(std::size_t begin, std::size_t arrow) {
+        std::size_t from = begin;
+        for (const ActSpot& act : spots_.acts) {
+            const bool said = row(act).weight > 2 || row(act).treatment == Treatment::Keep;
+            if (said && act.span.begin >= begin && act.span.end <= arrow) {
+                from = act.span.end;
+            }
+        }
+        for (ObjectSpot& object : spots_.objects) {
+            object.landmark =
+                object.landmark || (object.span.begin >= from && object.span.end <= arrow);
+        }
+    }
+
     [[nodiscard]] bool orderFollows(std::size_t arrow) const {
         constexpr std::size_t kNear = 3;
         return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
@@ -181,8 +201,8 @@ class Arrows : SpottedWords {
                (isColor(end) || spots_.endOf(Cue::Material, end) > end)) {
             ++end;
         }
-        return end > arrow + 1 && (end >= sentence_.tokens.size() ||
-                                   sentence_.tokens[end].kind == TokenKind::Mark);
+        return end > arrow + 1 &&
+               (end >= sentence_.tokens.size() || sentence_.tokens[end].kind == TokenKind::Mark);
     }
 
     [[nodiscard]] bool isColor(std::size_t at) const {

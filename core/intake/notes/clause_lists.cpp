@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/link_rules.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -55,6 +56,23 @@ bool listsOwn(const ClauseRules& rules, const std::vector<ClauseEvent>& events, 
     return alone && rules.row(act).object != kNone &&
            rules.row(act).treatment == model::Treatment::Refinish && markAfter(rules, act, ",:") &&
            thingsAfter(rules, events, next, act) > 0;
+}
+
+bool beginsAnew(const ClauseRules& rules, std::size_t before, std::size_t act,
+                const std::vector<std::size_t>& things) {
+    using model::Treatment;
+    if (rules.row(act).object == kNone) {
+        return false;
+    }
+    const Treatment first = rules.row(before).treatment;
+    const bool prepares =
+        !rules.row(before).fresh &&
+        (first == Treatment::Repair || first == Treatment::Refinish || first == Treatment::Clean);
+    const bool takes = std::all_of(things.begin(), things.end(), [&](std::size_t thing) {
+        const ObjectRow& object = tables().objects[rules.spots().objects[thing].object];
+        return canBeRefinished(object) && object.family != "floor" && object.trade != "flooring";
+    });
+    return !(prepares && takes);
 }
 
 bool sumsUp(const ClauseRules& rules, const std::vector<ClauseEvent>& events, std::size_t next,

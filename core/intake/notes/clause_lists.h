@@ -19,6 +19,12 @@ namespace ledgerboard::intake {
 [[nodiscard]] bool listsOwn(const ClauseRules& rules, const std::vector<ClauseEvent>& events,
                             std::size_t next, std::size_t from, std::size_t act);
 
+// "Refinish floors, paint, new chandelier": an entry of a list that is an order by itself speaks of
+// what it is mostly done to, and not of the `things` of the order `before` it; but "scrape the
+// trim, paint" does.
+[[nodiscard]] bool beginsAnew(const ClauseRules& rules, std::size_t before, std::size_t act,
+                              const std::vector<std::size_t>& things);
+
 // "Everything in it is to be replaced, tub, sink and toilet."
 [[nodiscard]] bool sumsUp(const ClauseRules& rules, const std::vector<ClauseEvent>& events,
                           std::size_t next, std::size_t act);

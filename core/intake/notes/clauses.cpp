@@ -530,8 +530,10 @@ class Clauses : ClauseRules {
             // "I want the chimney swept", "replace the sill that is rotten", "tear up the vinyl and
             // fix": of what was taken last.
             const std::vector<std::size_t> list = now_.list;
+            const bool own = now_.comma && beginsAnew(*this, now_.open, act, list);
             closeList();
             now_.subject = list;
+            now_.said = own;
         } else if (now_.open != kNone) {
             closeList();
         }

@@ -82,6 +82,12 @@ void nameRight(const ActRow& row, Found& found) {
     if (found.object == kStump && found.treatment == Treatment::Repair) {
         found.treatment = Treatment::Remove;
     }
+    // New grout and new caulk mend what they are on.
+    const std::string& thing = tables().objects[found.object].name;
+    if ((thing == "grout" || thing == "caulk") &&
+        (found.treatment == Treatment::Replace || found.treatment == Treatment::Refinish)) {
+        found.treatment = Treatment::Repair;
+    }
     nameRenewed(row, found);
     layOn(row, found);
     // Paint is scraped off a floor; a floor is not.

@@ -17,7 +17,8 @@ class Likenesses : SpottedWords {
 
     void run() {
         std::erase_if(spots_.objects, [&](const ObjectSpot& object) {
-            return isPerson(object) || isSmell(object) || isWhatItIs(object);
+            return isSide(object) || isStuffOfLabel(object) || isPerson(object) ||
+                   isSmell(object) || isWhatItIs(object);
         });
         std::erase_if(spots_.acts, [&](const ActSpot& act) { return isHowItIs(act); });
     }
@@ -27,6 +28,29 @@ class Likenesses : SpottedWords {
         return at < sentence_.tokens.size() &&
                std::find(words.begin(), words.end(), plainWord(sentence_.tokens[at].text)) !=
                    words.end();
+    }
+
+    // "dented on the drive side": which side.
+    [[nodiscard]] bool isSide(const ObjectSpot& object) const {
+        const std::size_t end = object.span.end;
+        return object.span.begin > 0 && isOneOf(end, {"side", "end"}) &&
+               isOneOf(object.span.begin - 1, {"the", "on", "at"}) &&
+               !isOneOf(end + 1, {"door", "table", "panel", "wall"});
+    }
+
+    // "Ceiling: plaster, two cracks.": what the label is made of.
+    [[nodiscard]] bool isStuffOfLabel(const ObjectSpot& object) const {
+        static const std::vector<std::string_view> kStuff = {
+            "plaster", "drywall", "concrete", "brick", "bricks",   "stone",   "tile",  "block",
+            "stucco",  "wood",    "steel",    "metal", "aluminum", "shingle", "slate", "gravel"};
+        const std::size_t begin = object.span.begin;
+        const std::size_t end = object.span.end;
+        const bool label =
+            begin > 1 && end == begin + 1 && cueIsMark(begin - 1, ":") &&
+            std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                        [&](const ObjectSpot& other) { return other.span.end + 1 == begin; });
+        return label && isOneOf(begin, kStuff) && end < sentence_.tokens.size() &&
+               cueIsMark(end, ",;(");
     }
 
     [[nodiscard]] bool isPerson(const ObjectSpot& object) const {
@@ -85,6 +109,11 @@ class Likenesses : SpottedWords {
         const bool closes =
             end < sentence_.tokens.size() && (cueIsMark(end, ",") || word(end, "and"));
         if (opens && closes && isKept(end)) {
+            return true;
+        }
+        // "Cabinets: painted steel."
+        if (opens && isOneOf(begin, {"painted", "stained", "sealed"}) &&
+            spots_.endOf(Cue::Material, end) > end) {
             return true;
         }
         // "is clean", "looks level"

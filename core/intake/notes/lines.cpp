@@ -288,9 +288,13 @@ bool isWrapped(const std::vector<RawLine>& lines, std::size_t width) {
             !isFullAt(lines[i].text.size(), next.text, width)) {
             continue;
         }
-        const char first = next.text.front();
+        // A bullet goes on with nothing.
+        std::string_view rest = next.text;
+        if (takeBullet(rest)) {
+            continue;
+        }
         ++broken;
-        small += first < 'A' || first > 'Z' ? 1 : 0;
+        small += rest.front() >= 'a' && rest.front() <= 'z' ? 1 : 0;
     }
     return broken * 12 >= lines.size() && small * 3 >= broken * 2;
 }

@@ -295,6 +295,10 @@ class Preparer : SpottedWords {
             if (cueEnds(Cue::With, lead) && (i > 0 || pronoun)) {
                 objects[i].with = true;
             }
+            if (i > 0 && lead > 0 && word(lead - 1, "for") && isExchanged(objects[i - 1].span)) {
+                objects[i].with = true;
+                continue;
+            }
             if (cueEnds(Cue::Locus, lead) || (lead > 0 && i > 0 && word(lead - 1, "where"))) {
                 objects[i].landmark = true;
                 continue;
@@ -347,11 +351,31 @@ class Preparer : SpottedWords {
                 std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
                     return act.span.end == lead - lengthOfCue(Cue::Landmark, lead) &&
                            row(act).weight <= 2 && row(act).side != Side::Before &&
-                           row(act).object == kNone && !hasSubject(act, i) &&
-                           row(act).treatment == model::Treatment::Inspect;
+                           (row(act).object == kNone || isSurface(objects[i])) &&
+                           !hasSubject(act, i) && row(act).treatment == model::Treatment::Inspect;
                 });
             objects[i].landmark = !fault && ((earlier && !actBetween) || later || remark);
         }
+    }
+
+    // "swap the tube for can lights", "trade the tub in for a shower".
+    [[nodiscard]] bool isExchanged(const Span& old) const {
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+            const std::string_view phrase = row(act).phrase;
+            return act.span.end <= old.begin && act.span.end + 4 >= old.begin &&
+                   row(act).treatment == model::Treatment::Replace &&
+                   (phrase.starts_with("swap") || phrase.starts_with("trade") ||
+                    phrase.starts_with("exchange") || phrase.starts_with("change") ||
+                    phrase.starts_with("switch"));
+        });
+    }
+
+    // "a water stain on the north wall": the wall, whatever such a stain is mostly on.
+    [[nodiscard]] static bool isSurface(const ObjectSpot& object) {
+        static const std::vector<std::string_view> kSurfaces = {
+            "walls", "ceiling", "floor", "wood floor", "subfloor", "foundation"};
+        return std::find(kSurfaces.begin(), kSurfaces.end(),
+                         tables().objects[object.object].name) != kSurfaces.end();
     }
 
     // Whether an object before `index` is what the remark is about: "the radiator leaks at …".

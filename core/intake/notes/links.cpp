@@ -113,6 +113,19 @@ class Linker {
         if (act == nullptr || row(*act).treatment != model::Treatment::Replace) {
             return true;
         }
+        // "reset with a new wax ring": what it is mended with.
+        const ActSpot* order = nullptr;
+        for (const ActSpot& one : spots_.acts) {
+            if (one.span.end <= act->span.begin && one.span.end + 2 >= act->span.begin) {
+                order = &one;
+            }
+        }
+        if (row(*act).fresh && order != nullptr && row(*order).weight > 1 &&
+            (row(*order).treatment == model::Treatment::Repair ||
+             row(*order).treatment == model::Treatment::Refinish ||
+             row(*order).treatment == model::Treatment::Clean)) {
+            return true;
+        }
         if (row(*act).fresh) {
             return false;
         }
@@ -251,6 +264,9 @@ class Linker {
             }
             const bool pronoun =
                 idle.pronoun || hasPronoun(act) || (row(act).fresh && oneAfter(act));
+            if (nameAgain(idle.act) || goesAlong(idle.act)) {
+                continue;
+            }
             if (row(act).fresh && row(act).side == Side::After && !oneAfter(act) &&
                 !(row(act).phrase.ends_with("new") && closesAfter(act))) {
                 continue;
@@ -273,6 +289,45 @@ class Linker {
                                             .assumed = true});
             }
         }
+    }
+
+    // "The vanity top is yellow. New top.": the last word of what was spoken of.
+    bool nameAgain(std::uint32_t index) {
+        const ActSpot& act = spots_.acts[index];
+        const std::size_t at = act.span.end;
+        if (!row(act).fresh || before_.empty() || at >= sentence_.tokens.size() ||
+            sentence_.tokens[at].kind != TokenKind::Word) {
+            return false;
+        }
+        const std::string& name = tables().objects[before_.front()].name;
+        const std::string head = name.substr(name.rfind(' ') + 1);
+        const std::string said = plainWord(sentence_.tokens[at].text);
+        const bool closes =
+            at + 1 >= sentence_.tokens.size() || sentence_.tokens[at + 1].kind == TokenKind::Mark;
+        if (!closes || said.size() < 3 || (said != head && said + "s" != head)) {
+            return false;
+        }
+        linked_.said.push_back(Said{
+            .object = before_.front(), .act = index, .at = act.span.begin, .fromBefore = true});
+        return true;
+    }
+
+    // "Ceiling: two cracks. Patch and paint.": both are done to it.
+    bool goesAlong(std::uint32_t index) {
+        const ActSpot& act = spots_.acts[index];
+        if (!row(act).phrase.starts_with("and ") || linked_.said.empty() ||
+            row(act).treatment != model::Treatment::Refinish) {
+            return false;
+        }
+        const Said last = linked_.said.back();
+        const ObjectRow& object = tables().objects[last.object];
+        if (!last.fromBefore || spots_.acts[last.act].span.end != act.span.begin ||
+            !canBeRefinished(object) || object.name == "wallpaper" || object.family == "floor") {
+            return false;
+        }
+        linked_.said.push_back(
+            Said{.object = last.object, .act = index, .at = act.span.begin, .fromBefore = true});
+        return true;
     }
 
     // "a hole by the door, patch": what the remark before it implies.

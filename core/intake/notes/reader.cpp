@@ -301,7 +301,13 @@ void Reader::keepTopic(const Sentence& sentence, const Spots& spots) {
             }
         }
     }
-    if (topic_ != kNone && (sentence.opensLine || spots.objects.empty())) {
+    // "Closet: no door. Hang one.": what is not there.
+    const bool missing =
+        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+            return object.object != topic_ &&
+                   std::find(absent_.begin(), absent_.end(), object.object) != absent_.end();
+        });
+    if (topic_ != kNone && !missing && (sentence.opensLine || spots.objects.empty())) {
         before_ = {topic_};
         beforeAge_ = 0;
     }
@@ -356,6 +362,21 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
             if (cue.cue == Cue::Absent && (before || after) && absent_.size() < 50) {
                 absent_.push_back(object.object);
             }
+        }
+    }
+    // "Microwave missing.", "fridge - gone"
+    for (const ObjectSpot& object : spots.objects) {
+        std::size_t at = object.span.end;
+        at += at < sentence.tokens.size() && isMark(sentence.tokens[at], ":-,") ? 1 : 0;
+        const std::string says =
+            at < sentence.tokens.size() ? plainWord(sentence.tokens[at].text) : std::string();
+        // Of "three balusters missing" the others are there.
+        const bool some =
+            object.span.begin > 0 &&
+            (sentence.tokens[object.span.begin - 1].kind == TokenKind::Number ||
+             tables().number(sentence.tokens[object.span.begin - 1].word).kind != NumberKind::None);
+        if ((says == "missing" || says == "gone") && !some && absent_.size() < 50) {
+            absent_.push_back(object.object);
         }
     }
     // "I thought of a closet, but it would eat the window, so no.": not what the talk is about.

@@ -288,7 +288,14 @@ class Finder {
                 return tail.begin <= span.begin && span.end <= tail.end;
             });
         };
-        std::erase_if(found_.objects, [&](const ObjectSpot& spot) { return stopped(spot.span); });
+        // "built in 1950", but "keep the built-in".
+        const auto joined = [&](const Span& span) {
+            return span.end == span.begin + 3 && tokens_[span.begin + 1].kind == TokenKind::Mark &&
+                   tokens_[span.begin + 1].glued && tokens_[span.begin + 2].glued;
+        };
+        std::erase_if(found_.objects, [&](const ObjectSpot& spot) {
+            return stopped(spot.span) && !joined(spot.span);
+        });
         std::erase_if(found_.acts,
                       [&](const ActSpot& spot) { return stopped(spot.span) || inTail(spot.span); });
     }

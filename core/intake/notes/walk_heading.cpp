@@ -30,6 +30,11 @@ bool beginsThing(const Spots& spots, const Span& space) {
         static const std::vector<std::string_view> kPlaces = {
             "closet", "porch", "deck", "patio", "stairs", "shower", "balcony", "shed"};
         const std::string& thing = tables().objects[object.object].name;
+        // "Attic stair: …"
+        if (object.span.begin == space.begin && object.span.end == space.end &&
+            space.end > space.begin + 1 && thing == "attic ladder") {
+            return true;
+        }
         return object.span.begin <= space.begin && object.span.end > space.end &&
                std::find(kPlaces.begin(), kPlaces.end(), thing) == kPlaces.end();
     });
