@@ -76,8 +76,9 @@ class ActPreparer : SpottedWords {
     void markPassive() {
         for (ActSpot& act : spots_.acts) {
             for (const CueSpot& cue : spots_.cues) {
-                // "needs two more outlets" is no passive either.
-                const bool more = row(act).phrase.ends_with(" more");
+                // "needs two more outlets", "I want a proper lantern" are no passives either.
+                const bool more = row(act).phrase.ends_with(" more") ||
+                                  row(act).phrase == "a proper" || row(act).phrase == "a real";
                 if (cue.cue == Cue::Passive && cue.span.end == act.span.begin && !more) {
                     // "we are replacing it" is no passive; "it wants replacing" is.
                     const std::string_view last = sentence_.tokens[act.span.end - 1].text;

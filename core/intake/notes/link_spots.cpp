@@ -162,6 +162,7 @@ class Preparer : SpottedWords {
                 object.material = false;
             }
         }
+        std::erase_if(objects, [&](const ObjectSpot& object) { return isChosen(object); });
         std::erase_if(objects, [&](const ObjectSpot& object) {
             return object.material &&
                    std::any_of(objects.begin(), objects.end(), [&](const ObjectSpot& other) {
@@ -179,6 +180,26 @@ class Preparer : SpottedWords {
                               !actBetween(begin, end);
                    });
         });
+    }
+
+    // "The counter is worn and I'm for plain laminate": what the thing before is to be made of.
+    [[nodiscard]] bool isChosen(const ObjectSpot& object) const {
+        static const std::vector<std::string_view> kChoose = {
+            "i am for",      "i would go for",    "i would go with", "we will go with",
+            "let's go with", "we are going with", "i am going with"};
+        const bool before =
+            !before_.empty() ||
+            std::any_of(spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& one) {
+                return one.span.end <= object.span.begin && !one.material;
+            });
+        constexpr std::size_t kNear = 2;
+        return object.material && before &&
+               std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+                   return act.span.end <= object.span.begin &&
+                          act.span.end + kNear >= object.span.begin &&
+                          std::find(kChoose.begin(), kChoose.end(), row(act).phrase) !=
+                              kChoose.end();
+               });
     }
 
     [[nodiscard]] bool endsInIs(const Span& span) const {

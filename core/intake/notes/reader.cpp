@@ -103,8 +103,12 @@ void Reader::take(Sentence& sentence) {
     }
     const bool deal = facts_.take(sentence, spots);
     const bool onlyDeal = deal && spots.acts.empty();
+    const std::vector<std::string> stood = walk_.current();
     const Placed placed = onlyDeal ? Placed{} : walk_.take(sentence, spots);
-    if (placed.moved && !isSaidBeforeMove(spots)) {
+    if (placed.onlyPlace && spreads(sentence, stood)) {
+        copyLast(walk_.current());
+        walk_.stand(stood);
+    } else if (placed.moved && !isSaidBeforeMove(spots)) {
         arrive(sentence);
     }
     if (sentence.bullet && sentence.opensLine && !placed.moved && !spots.objects.empty()) {
@@ -152,6 +156,7 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
         linkSentence(sentence, spots, placed.from,
                      {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_});
     takeFragment(sentence, spots, placed, linked);
+    takeOnes(sentence, spots, placed, linked);
     takeMeasured(sentence, spots, placed, linked);
     takeLaid(sentence, spots, linked);
     takeTroubles(spots, linked);
@@ -175,16 +180,23 @@ void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_
     const bool no =
         asked_ && (spots.has(Cue::Hypothetical) || spots.has(Cue::Refused) ||
                    (!sentence.tokens.empty() && sentence.tokens.front().word == tables().id("no")));
-    const bool denied = proposed_ && sentence.spoken && !agrees(sentence);
+    const bool denied = proposed_ && !agrees(sentence) && !sentence.terse;
     if (no && found_.size() == foundBefore && lastFound_ < found_.size()) {
         found_.resize(lastFound_);
     } else if (denied && lastFound_ < foundBefore) {
-        found_.erase(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
-                     found_.begin() + static_cast<std::ptrdiff_t>(foundBefore));
+        const auto begin = found_.begin() + static_cast<std::ptrdiff_t>(lastFound_);
+        const auto end = found_.begin() + static_cast<std::ptrdiff_t>(foundBefore);
+        found_.erase(std::remove_if(begin, end,
+                                    [](const Found& found) {
+                                        return found.treatment != Treatment::Keep &&
+                                               found.treatment != Treatment::Inspect;
+                                    }),
+                     end);
     }
     const Asks asks = asksFor(sentence);
     asked_ = asks != Asks::Nothing;
-    proposed_ = asks == Asks::Leave;
+    speakers_ = speakers_ || sentence.spoken;
+    proposed_ = asks == Asks::Other || (asks == Asks::Leave && speakers_);
 }
 
 // The next sentence may name by these what no table knows.
@@ -261,6 +273,30 @@ bool Reader::isDead(const Sentence& sentence, const Spots& spots, std::size_t at
     return false;
 }
 
+// "Carpet out, plank in. Living room, dining room and the upstairs hall.": whether a sentence that
+// only names rooms, the one where the speaker stood among them, says where the last one holds.
+bool Reader::spreads(const Sentence& sentence, const std::vector<std::string>& stood) const {
+    constexpr std::size_t kLeast = 3;
+    const std::vector<std::string>& now = walk_.current();
+    return !sentence.opensLine && !sentence.heading && stood.size() == 1 && now.size() >= kLeast &&
+           lastFound_ < found_.size() &&
+           std::find(now.begin(), now.end(), stood.front()) != now.end();
+}
+
+// What was said last holds in these places as well.
+void Reader::copyLast(const std::vector<std::string>& places) {
+    const std::vector<Found> last(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
+                                  found_.end());
+    for (const Found& found : last) {
+        for (const std::string& key : places) {
+            if (key != found.place && found_.size() < kMostItems) {
+                found_.push_back(found);
+                found_.back().place = key;
+            }
+        }
+    }
+}
+
 // "This, the dining room, and the hall too.": what was said last holds there as well.
 void Reader::extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                           const Linked& linked) {
@@ -277,16 +313,7 @@ void Reader::extendPlaces(const Sentence& sentence, const Spots& spots, const Pl
     if (!bare || !said || isDead(sentence, spots, 0, 2)) {
         return;
     }
-    const std::vector<Found> last(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
-                                  found_.end());
-    for (const Found& found : last) {
-        for (const std::string& key : placed.parts.front().keys) {
-            if (key != found.place && found_.size() < kMostItems) {
-                found_.push_back(found);
-                found_.back().place = key;
-            }
-        }
-    }
+    copyLast(placed.parts.front().keys);
 }
 
 // "Cabinets: plywood, homemade. All new.": the label is what the rest of the line is about.

@@ -81,9 +81,13 @@ class Reader {
     [[nodiscard]] std::uint32_t boardsOf(const Sentence& sentence, const Spots& spots,
                                          const ObjectSpot& spot) const;
     void recall(const Sentence& sentence, Spots& spots) const;
+    [[nodiscard]] bool spreads(const Sentence& sentence,
+                               const std::vector<std::string>& stood) const;
+    void copyLast(const std::vector<std::string>& places);
     void extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                       const Linked& linked);
     void takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed, Linked& linked);
+    void takeOnes(const Sentence& sentence, Spots& spots, const Placed& placed, Linked& linked);
     static void takeMeasured(const Sentence& sentence, Spots& spots, const Placed& placed,
                              Linked& linked);
     static void takeLaid(const Sentence& sentence, Spots& spots, Linked& linked);
@@ -141,6 +145,7 @@ class Reader {
     bool listNew_ = false;                // after "new:", the rest of a line is new
     int gutAge_ = 99;                     // sentences since a space was said to be gutted
     bool asked_ = false;                  // the sentence before was a question
+    bool speakers_ = false;               // more than one speaks
     bool proposed_ = false;               // … that asked leave to do some work
     std::size_t lastFound_ = 0;           // found_ before the sentence before this one
     Reading reading_;

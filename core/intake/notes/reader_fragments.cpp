@@ -35,8 +35,26 @@ void implyAct(Spots& spots, Linked& linked, std::size_t loose, std::uint32_t row
                                .spot = loose});
 }
 
+// "I want the whole thing new.": everything named after it is.
+bool wantsAllNew(const Sentence& sentence, const Spots& spots) {
+    const bool all = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& cue) {
+        const std::string last = plainWord(sentence.tokens[cue.span.end - 1].text);
+        return cue.cue == Cue::Pronoun &&
+               (cue.span.end > cue.span.begin + 1 || last == "everything") &&
+               (last == "thing" || last == "it" || last == "everything" || last == "lot");
+    });
+    return all && spots.objects.empty() && !spots.has(Cue::Negation) &&
+           std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+               const ActRow& row = tables().acts[act.row];
+               return row.fresh && row.phrase.find("new") != std::string::npos;
+           });
+}
+
 // Whether a list "new: …" begins in the sentence.
 bool opensList(const Sentence& sentence, const Spots& spots) {
+    if (wantsAllNew(sentence, spots)) {
+        return true;
+    }
     return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
         const std::size_t end = act.span.end;
         return tables().acts[act.row].fresh && end < sentence.tokens.size() &&
@@ -264,6 +282,50 @@ void Reader::takeLaid(const Sentence& sentence, Spots& spots, Linked& linked) {
     });
 }
 
+// "White ones instead.", "Three steel ones with footings.": said with no more than a figure and
+// what they are like, new ones of what was spoken of.
+void Reader::takeOnes(const Sentence& sentence, Spots& spots, const Placed& placed,
+                      Linked& linked) {
+    static const std::uint32_t kImplied = actNamed("implied by the list");
+    static const std::vector<std::string_view> kPoint = {"this", "that",  "which", "no",    "every",
+                                                         "the",  "those", "these", "other", "of"};
+    constexpr std::size_t kShort = 9;
+    constexpr std::size_t kNear = 4;
+    const bool asks = !sentence.tokens.empty() && sentence.tokens.back().mark == '?';
+    if (kImplied == kNone || before_.empty() || asks || placed.moved || !linked.said.empty() ||
+        sentence.tokens.size() > kShort) {
+        return;
+    }
+    const bool talk = spots.has(Cue::Negation) || spots.has(Cue::Chatter) || spots.has(Cue::Open) ||
+                      spots.has(Cue::Passive) ||
+                      std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+                          return tables().acts[act.row].weight > 0;
+                      });
+    for (std::size_t i = 1; i < sentence.tokens.size() && i <= kNear && !talk; ++i) {
+        const bool closes =
+            i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark;
+        const std::string said = plainWord(sentence.tokens[i].text);
+        if (said != "ones" && (said != "one" || !closes || !spots.amounts.empty())) {
+            if (sentence.tokens[i].kind == TokenKind::Mark) {
+                return;
+            }
+            continue;
+        }
+        for (std::size_t k = 0; k < i; ++k) {
+            const std::string word = plainWord(sentence.tokens[k].text);
+            if (std::find(kPoint.begin(), kPoint.end(), word) != kPoint.end()) {
+                return;
+            }
+        }
+        spots.acts.push_back(ActSpot{.span = {i, i + 1}, .tail = {}, .row = kImplied});
+        linked.said.push_back(Said{.object = before_.front(),
+                                   .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
+                                   .at = i,
+                                   .fromBefore = true});
+        return;
+    }
+}
+
 // Gives the things of a bare list the treatment it implies.
 void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed,
                           Linked& linked) {
@@ -300,6 +362,14 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
     }
     for (const std::size_t loose : linked.loose) {
         next = next || wordIs(sentence, spots.objects[loose].span.end, "again");
+    }
+    // "Sink, the deep kind."
+    for (std::size_t i = 2; i + 1 < sentence.tokens.size(); ++i) {
+        const bool kind = wordIs(sentence, i, "kind") || wordIs(sentence, i, "sort") ||
+                          wordIs(sentence, i, "type") || wordIs(sentence, i, "style");
+        next = next ||
+               (kind && sentence.tokens[i + 1].kind == TokenKind::Mark && !linked.loose.empty() &&
+                spots.objects[linked.loose.front()].span.begin <= placed.from + 1);
     }
     const bool said = next && sentence.tokens.size() <= kShort && !asks && spots.acts.empty();
     const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured || bare || said;

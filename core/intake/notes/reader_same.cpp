@@ -24,6 +24,29 @@ bool isOneOf(const std::vector<std::uint32_t>& named, std::uint32_t object) {
     });
 }
 
+// "Plank, same as upstairs": what is named, not the covering that was laid there.
+void nameCopied(const std::vector<std::uint32_t>& named, Found& copy) {
+    static const std::uint32_t kFloor = tables().objectNamed("floor");
+    const bool laid =
+        copy.treatment == model::Treatment::Replace || copy.treatment == model::Treatment::Add;
+    const std::string& family = tables().objects[copy.object].family;
+    if (!laid || family.empty()) {
+        return;
+    }
+    // "The same oak is underneath": it is found, not laid.
+    static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
+    for (auto at = named.rbegin(); at != named.rend(); ++at) {
+        const std::uint32_t one = *at;
+        if (one == copy.object || one == kFloor || one == kWoodFloor ||
+            tables().objects[one].family != family) {
+            continue;
+        }
+        copy.object = one;
+        copy.fresh = true;
+        return;
+    }
+}
+
 }  // namespace
 
 // "BED 2: same, 10 m2": a plain "same" at the start of a clause.
@@ -152,6 +175,7 @@ void Reader::copySame(const Sentence& sentence, const std::string& from, const s
         }
         Found copy = found_[k];
         copy.place = here;
+        nameCopied(named, copy);
         copy.item.source = {sourceOf(sentence), sentence.line, 60};
         copy.item.quantity.reset();
         copy.item.cost.reset();

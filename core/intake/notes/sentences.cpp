@@ -206,6 +206,30 @@ bool beginsUnmarked(const std::vector<Token>& tokens, std::size_t at) {
     return (!isOneOf(tokens[at - 1], kLeads) || closed) && !within && subjectAt(tokens, at);
 }
 
+// "… so plane that down | garage one car", "put a new one | front bedroom same deal": in speech
+// without marks a space that no word leads to begins a sentence.
+bool spaceUnmarked(const std::vector<Token>& tokens, std::size_t at) {
+    static const Ids kEnds =
+        idsOf({"it",  "that", "them", "one",  "down", "up",    "out",   "off",
+               "too", "fine", "good", "away", "here", "there", "again", "alone",
+               "be",  "work", "well", "done", "go",   "stay",  "new",   "back"});
+    if (at < 2 || at >= tokens.size() || tokens[at - 1].kind != TokenKind::Word ||
+        tokens[at].kind != TokenKind::Word) {
+        return false;
+    }
+    const bool ends =
+        isOneOf(tokens[at - 1], kEnds) || phraseEnd(tokens, at - 1, From::Object) == at;
+    // "one bath" is counted, "a new one, bath …" is not.
+    static const Ids kOne = idsOf({"one"});
+    static const Ids kBefore = idsOf({"new", "this", "that", "good", "proper", "better", "next"});
+    const bool counted = isOneOf(tokens[at - 1], kOne) && !isOneOf(tokens[at - 2], kBefore);
+    const bool within =
+        phraseEnd(tokens, at - 1, From::Object) > at || phraseEnd(tokens, at - 1, From::Space) > at;
+    const std::size_t end = ends && !counted && !within ? spaceEnd(tokens, at) : at;
+    // "garage door": the space is a part of the name.
+    return end > at && phraseEnd(tokens, at, From::Object) <= end;
+}
+
 class Cutter {
   public:
     Cutter(Speller& speller, const Legend& legend, bool terse,
@@ -253,7 +277,7 @@ class Cutter {
                 parts = (sinceMark >= kBreathless || afterComma) && turnsAt(block_, i + 1);
             }
             if (running && !ends && !parts && length >= kLeastSubject) {
-                parts = beginsUnmarked(block_, i + 1);
+                parts = beginsUnmarked(block_, i + 1) || spaceUnmarked(block_, i + 1);
             }
             if (!ends && !parts && isMark(block_[i], ',')) {
                 long_ = long_ || length + restOf(i) > kLongSentence;

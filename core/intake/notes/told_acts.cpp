@@ -24,6 +24,7 @@ class Teller : SpottedWords {
 
     void run() {
         dropNoNeed();
+        dropCalls();
         readIsNew();
         std::erase_if(spots_.acts, [&](ActSpot& act) { return isOfOthers(act); });
         std::erase_if(spots_.acts, [&](const ActSpot& act) { return wantsSomebody(act); });
@@ -61,6 +62,16 @@ class Teller : SpottedWords {
                 object.landmark = object.landmark || reached(object.span);
             }
         }
+    }
+
+    // "All right, new tile": said to begin with, of nothing.
+    void dropCalls() {
+        std::erase_if(spots_.acts, [&](const ActSpot& act) {
+            const std::size_t end = act.span.end;
+            const bool call = text(0) == "all" || text(0) == "fine" || text(0) == "good";
+            return act.span.begin == 0 && call && row(act).treatment == Treatment::Keep &&
+                   end + 1 < sentence_.tokens.size() && cueIsMark(end, ",");
+        });
     }
 
     // "The carpet's new": it is, and no new one is wanted. "The kitchen's new cabinets" is another

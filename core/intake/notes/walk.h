@@ -105,6 +105,7 @@ class Walk {
     void takeOfObject(Spots& spots, std::size_t index);
     [[nodiscard]] static const SpaceSpot* broughtUp(const Sentence& sentence, const Spots& spots,
                                                     std::size_t from);
+    void takeRow(const Spots& spots, Placed& placed);
     void settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed);
 
     void takeFixtures(const Sentence& sentence, Spots& spots) const;

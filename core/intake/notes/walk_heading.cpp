@@ -52,7 +52,10 @@ Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
         at = spots.spaces[spaces].span.end;
         ++spaces;
         const std::size_t joint = at;
-        while (at < sentence.tokens.size() &&
+        const auto begins = [&](std::size_t i) {
+            return spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == i;
+        };
+        while (at < sentence.tokens.size() && !begins(at) &&
                (isMark(sentence.tokens[at], ",/&+") || wordIs(sentence, at, "and") ||
                 spots.endOf(Cue::Small, at) > at)) {
             at = std::max(at + 1, spots.endOf(Cue::Small, at));

@@ -273,6 +273,30 @@ Walk::Clause Walk::firstClause(const Spots& spots, std::size_t from) {
     return clause;
 }
 
+// "Bedroom two, bedroom three, bedroom four, the same in all of them": the speaker speaks of each.
+void Walk::takeRow(const Spots& spots, Placed& placed) {
+    const auto rooms = std::find_if(spots.cues.begin(), spots.cues.end(),
+                                    [](const CueSpot& cue) { return cue.cue == Cue::Rooms; });
+    if (rooms == spots.cues.end() || !placed.moved) {
+        return;
+    }
+    std::vector<std::string> keys;
+    std::size_t end = 0;
+    for (const SpaceSpot& spot : spots.spaces) {
+        if (spot.kind == SpaceKind::Room && spot.span.end <= rooms->span.begin) {
+            keys.push_back(resolve(spot));
+            learn(keys.back(), spot.shown, spot.kind);
+            end = spot.span.end;
+        }
+    }
+    if (keys.size() > 1) {
+        stand(keys);
+        lastPlaces_ = std::move(keys);
+        placed.parts.clear();
+        placed.from = end;
+    }
+}
+
 // "Bath, basin and WC all out", said in a bathroom: fixtures, not rooms.
 void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     static const std::uint32_t kTub = tables().objectNamed("bathtub");
@@ -375,6 +399,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         }
     }
     closeClause(placed, clause, sentence.tokens.size());
+    takeRow(spots, placed);
     // A title that names no space is no heading over what follows.
     const bool heads =
         sentence.opensLine &&

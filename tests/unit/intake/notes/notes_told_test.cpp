@@ -78,5 +78,31 @@ TEST(NotesTold, ALikenessToNowhere) {
                 Not(Contains("den: replace boiler")));
 }
 
+TEST(NotesTold, RoomsInARow) {
+    EXPECT_THAT(itemsOf("Bedroom two, bedroom three, it's the same in both of them, new carpet."),
+                ElementsAre("bedroom 2: replace carpet", "bedroom 3: replace carpet"));
+    EXPECT_THAT(itemsOf("Den. Carpet out, vinyl plank in. Den, dining room and the hall. Paint the "
+                        "ceiling."),
+                ElementsAre("den: replace vinyl plank", "den: refinish ceiling",
+                            "dining room: replace vinyl plank", "hall: replace vinyl plank"));
+}
+
+TEST(NotesTold, OnesInstead) {
+    EXPECT_THAT(itemsOf("Kitchen. The wall tiles are brown. Off. White ones instead."),
+                ElementsAre("kitchen: replace wall tile"));
+    EXPECT_THAT(itemsOf("Porch. The light is a bare bulb. I want a proper lantern."),
+                ElementsAre("porch: replace exterior lights"));
+}
+
+TEST(NotesTold, AllOfItNew) {
+    EXPECT_THAT(itemsOf("Kitchen, I want the whole thing new. Fridge. Dishwasher."),
+                ElementsAre("kitchen: replace refrigerator", "kitchen: replace dishwasher"));
+}
+
+TEST(NotesTold, AnOrderWithAQuestionMarkIsNone) {
+    EXPECT_THAT(itemsOf("Den. New window. Build a closet in the corner? It would cost 1,600."),
+                ElementsAre("den: replace windows"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
