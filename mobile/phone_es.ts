@@ -794,8 +794,8 @@
         <translation>Nota hablada</translation>
     </message>
     <message>
-        <source>The sound stays on this phone. What it says can be typed later.</source>
-        <translation>El sonido se queda en este teléfono. Lo que dice se puede escribir después.</translation>
+        <source>Kept as sound. What it says can be typed later.</source>
+        <translation>Se guarda como sonido. Lo que dice se puede escribir después.</translation>
     </message>
     <message>
         <source>No microphone is found on this device.</source>
@@ -1375,6 +1375,18 @@
     <message>
         <source>Nothing was recorded.</source>
         <translation>No se grabó nada.</translation>
+    </message>
+    <message>
+        <source>No microphone is found on this device.</source>
+        <translation>No se encuentra ningún micrófono en este aparato.</translation>
+    </message>
+    <message>
+        <source>No loudspeaker is found on this device.</source>
+        <translation>No se encuentra ningún altavoz en este aparato.</translation>
+    </message>
+    <message>
+        <source>The microphone can't be used. Does another program have it?</source>
+        <translation>No se puede usar el micrófono. ¿Lo tiene otro programa?</translation>
     </message>
     <message>
         <source>Spoken note kept, to be typed later</source>

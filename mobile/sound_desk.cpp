@@ -1,13 +1,12 @@
 #include "mobile/sound_desk.h"
 
-#include <QAudioInput>
-#include <QAudioOutput>
+#include <cstring>
+
+#include <QAudioDevice>
+#include <QAudioSink>
+#include <QAudioSource>
 #include <QFile>
-#include <QMediaCaptureSession>
-#include <QMediaFormat>
-#include <QMediaPlayer>
-#include <QMediaRecorder>
-#include <QUrl>
+#include <QMediaDevices>
 
 #include "core/qml/id_text.h"
 #include "core/store/photos.h"
@@ -20,48 +19,108 @@ namespace ledgerboard::phone {
 using qml::idFrom;
 using qml::idText;
 
+namespace {
+
+QAudioFormat formatOf(int rate, int channels) {
+    QAudioFormat format;
+    format.setSampleRate(rate);
+    format.setChannelCount(channels);
+    format.setSampleFormat(QAudioFormat::Int16);
+    return format;
+}
+
+}  // namespace
+
 SoundDesk::SoundDesk(QObject* parent) : QObject(parent) {}
 
 SoundDesk::~SoundDesk() = default;
 
 bool SoundDesk::isRecording() const {
-    return recorder_ && recorder_->recorderState() == QMediaRecorder::RecordingState;
+    return file_.has_value();
 }
 
 QString SoundDesk::lengthText() const {
-    const qint64 seconds = recorder_ ? recorder_->duration() / 1000 : 0;
+    const qint64 seconds = file_ ? file_->samples() / kSoundRate : 0;
     return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QLatin1Char('0'));
 }
 
 void SoundDesk::start(const QString& path) {
-    path_ = path;
-    if (!recorder_) {
-        input_ = std::make_unique<QAudioInput>();
-        session_ = std::make_unique<QMediaCaptureSession>();
-        recorder_ = std::make_unique<QMediaRecorder>();
-        session_->setAudioInput(input_.get());
-        session_->setRecorder(recorder_.get());
-        recorder_->setMediaFormat(QMediaFormat(QMediaFormat::Ogg));
-        recorder_->setQuality(QMediaRecorder::LowQuality);
-        connect(recorder_.get(), &QMediaRecorder::durationChanged, this, &SoundDesk::changed);
-        connect(recorder_.get(), &QMediaRecorder::errorOccurred, this,
-                [this](QMediaRecorder::Error, const QString& why) { emit failed(why); });
-        connect(recorder_.get(), &QMediaRecorder::recorderStateChanged, this,
-                [this](QMediaRecorder::RecorderState state) {
-                    emit changed();
-                    if (state == QMediaRecorder::StoppedState) {
-                        emit recorded(recorder_->actualLocation().toLocalFile());
-                    }
-                });
+    const QAudioDevice microphone = QMediaDevices::defaultAudioInput();
+    if (microphone.isNull()) {
+        emit failed(tr("No microphone is found on this device."));
+        return;
     }
-    recorder_->setOutputLocation(QUrl::fromLocalFile(path));
-    recorder_->record();
+    auto file = SoundFile::create(path.toStdString());
+    if (!file.ok()) {
+        emit failed(Said::trouble(file.error()));
+        return;
+    }
+    path_ = path;
+    file_ = std::move(file).value();
+    source_ = std::make_unique<QAudioSource>(microphone, formatOf(kSoundRate, 1));
+    // Fifth parts of a second: as much as is lost where the program is killed.
+    source_->setBufferSize(kSoundRate / 5 * static_cast<qsizetype>(sizeof(std::int16_t)));
+    heard_ = source_->start();
+    if (heard_ == nullptr) {
+        giveUp(tr("The microphone can't be used. Does another program have it?"));
+        return;
+    }
+    connect(heard_, &QIODevice::readyRead, this, &SoundDesk::take);
+    // Where the microphone goes away, what it gave until then is kept.
+    connect(source_.get(), &QAudioSource::stateChanged, this, [this](QAudio::State state) {
+        if (state == QAudio::StoppedState) {
+            QMetaObject::invokeMethod(this, &SoundDesk::stop, Qt::QueuedConnection);
+        }
+    });
+    emit changed();
+}
+
+void SoundDesk::take() {
+    if (!file_ || source_->state() == QAudio::StoppedState) {
+        return;
+    }
+    const QByteArray bytes = heard_->readAll();
+    std::vector<std::int16_t> samples(static_cast<std::size_t>(bytes.size()) /
+                                      sizeof(std::int16_t));
+    std::memcpy(samples.data(), bytes.constData(), samples.size() * sizeof(std::int16_t));
+    if (const auto added = file_->add(samples); !added.ok()) {
+        giveUp(Said::trouble(added.error()));
+        return;
+    }
+    emit changed();
+}
+
+// The file is whole from here on.
+void SoundDesk::end() {
+    // Qt 6.4.2 reads from a stream that it has closed when it is told of more sound meanwhile; one
+    // that is suspended it leaves alone.
+    source_->suspend();
+    source_.reset();
+    heard_ = nullptr;
+    file_.reset();
+    emit changed();
+}
+
+void SoundDesk::giveUp(const QString& why) {
+    end();
+    QFile::remove(path_);
+    emit failed(why);
 }
 
 void SoundDesk::stop() {
-    if (recorder_) {
-        recorder_->stop();
+    if (!file_) {
+        return;
     }
+    take();
+    if (!file_) {
+        return;  // it was given up, and said so
+    }
+    if (file_->samples() == 0) {
+        giveUp(tr("Nothing was recorded."));
+        return;
+    }
+    end();
+    emit recorded(path_);
 }
 
 bool SoundDesk::keepSound(const QString& path, const QString& spaceId) {
@@ -103,14 +162,25 @@ void SoundDesk::play(const QString& noteId) {
             emit failed(tr("The sound has not come yet from the phone that recorded it."));
             return;
         }
-        if (!player_) {
-            output_ = std::make_unique<QAudioOutput>();
-            player_ = std::make_unique<QMediaPlayer>();
-            player_->setAudioOutput(output_.get());
+        auto sound = soundIn(files.pathOf(note.sound).string());
+        if (!sound.ok()) {
+            emit failed(Said::trouble(sound.error()));
+            return;
         }
-        player_->setSource(
-            QUrl::fromLocalFile(QString::fromStdString(files.pathOf(note.sound).string())));
-        player_->play();
+        const QAudioDevice speaker = QMediaDevices::defaultAudioOutput();
+        if (speaker.isNull()) {
+            emit failed(tr("No loudspeaker is found on this device."));
+            return;
+        }
+        const auto& samples = sound.value().samples;
+        playing_.close();
+        playing_.setData(reinterpret_cast<const char*>(samples.data()),
+                         static_cast<qsizetype>(samples.size() * sizeof(std::int16_t)));
+        playing_.open(QIODevice::ReadOnly);
+        sink_ = std::make_unique<QAudioSink>(speaker,
+                                             formatOf(sound.value().rate, sound.value().channels));
+        sink_->start(&playing_);
+        return;
     }
 }
 

@@ -1,19 +1,20 @@
 // A spoken note: recorded, kept as sound beside the book, to be typed later.
 //
-// The sound travels as photos do, to owners' devices alone.
-// Threads: the UI's; the recorder has its own.
+// The sound travels as photos do, to owners' devices alone. What the microphone gives is written
+// here and not by Qt's recorder, whose formats hang on what else is installed. Threads: the UI's.
 #pragma once
 
 #include <memory>
+#include <optional>
 
+#include <QBuffer>
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
-class QAudioInput;
-class QAudioOutput;
-class QMediaCaptureSession;
-class QMediaPlayer;
-class QMediaRecorder;
+#include "mobile/sound_file.h"
+
+class QAudioSink;
+class QAudioSource;
 
 namespace ledgerboard::phone {
 
@@ -30,9 +31,10 @@ class SoundDesk : public QObject {
     [[nodiscard]] bool isRecording() const;
     [[nodiscard]] QString lengthText() const;  // "0:12"
 
-    // Requires: there is a microphone, and `path` can be written.
+    // Writes what the microphone hears to `path`. failed() where there is none, where it can't be
+    // used, or the disk is full.
     Q_INVOKABLE void start(const QString& path);
-    // Ends it; recorded() follows once the file is whole.
+    // Ends it; recorded() follows once the file is whole, failed() where nothing was heard.
     Q_INVOKABLE void stop();
     // Keeps the sound of a file as a note of the space; true once it is on disk.
     Q_INVOKABLE bool keepSound(const QString& path, const QString& spaceId);
@@ -46,12 +48,16 @@ class SoundDesk : public QObject {
     void failed(const QString& why);
 
   private:
+    void take();
+    void end();
+    void giveUp(const QString& why);
+
     QString path_;
-    std::unique_ptr<QAudioInput> input_;
-    std::unique_ptr<QMediaCaptureSession> session_;
-    std::unique_ptr<QMediaRecorder> recorder_;
-    std::unique_ptr<QAudioOutput> output_;
-    std::unique_ptr<QMediaPlayer> player_;
+    std::unique_ptr<QAudioSource> source_;
+    QIODevice* heard_ = nullptr;  // of source_
+    std::optional<SoundFile> file_;
+    std::unique_ptr<QAudioSink> sink_;
+    QBuffer playing_;
 };
 
 }  // namespace ledgerboard::phone

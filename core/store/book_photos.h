@@ -1,5 +1,5 @@
-// Are the files that a book names there, its pictures and sounds? Checked against their digests, and
-// copied with the book where it is backed up or restored.
+// Are the files that a book names there, its pictures and sounds? Checked against their digests,
+// and copied with the book where it is backed up or restored.
 #pragma once
 
 #include <string>

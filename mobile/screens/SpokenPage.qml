@@ -13,7 +13,7 @@ ToolPage {
     signal noteAsked()
 
     title: qsTr("Spoken note")
-    under: Senses.hasMicrophone ? qsTr("The sound stays on this phone. What it says can be typed later.")
+    under: Senses.hasMicrophone ? qsTr("Kept as sound. What it says can be typed later.")
                                 : qsTr("No microphone is found on this device.")
     keepText: Senses.hasMicrophone ? (desk.isRecording ? qsTr("Stop and keep it") : qsTr("Speak"))
                                    : qsTr("Type a note instead")

@@ -34,6 +34,9 @@ This is the command line and the desktop client.")
 set(CPACK_DEBIAN_PHONE_PACKAGE_NAME ledgerboard-phone)
 set(CPACK_DEBIAN_PHONE_PACKAGE_SECTION misc)
 set(CPACK_DEBIAN_PHONE_PACKAGE_DEPENDS "${screens}, qml6-module-qtmultimedia")
+# The camera is Qt's, which leans on GStreamer here.
+set(CPACK_DEBIAN_PHONE_PACKAGE_RECOMMENDS
+    "gstreamer1.0-plugins-base, gstreamer1.0-plugins-good, pulseaudio | pipewire-pulse")
 set(CPACK_DEBIAN_PHONE_DESCRIPTION
     "progress, photos and punch list of a renovation by thumb
 The phone client of Ledgerboard, for phones that run Debian: mark work done,

@@ -1,7 +1,11 @@
 // Protects the belt's tools that bring something in: photos, punch items, receipts. The taps that
 // were promised, what stands in the book afterwards, and that the bytes are there before the row.
+#include <cmath>
+#include <numbers>
+
 #include <QFile>
 #include <QImageReader>
+#include <QTest>
 
 #include "core/store/photos.h"
 
@@ -227,6 +231,92 @@ TEST_P(ToolsTest, ASpokenNoteIsKeptAsSoundAndTypedOutLater) {
     EXPECT_EQ(rows.notes.at(0).text, "vent is loose");
     EXPECT_EQ(rows.notes[0].typedOn->toString(), "2026-05-15");
     EXPECT_FALSE(rows.notes[0].sound.empty());
+}
+
+// A tone of 440 Hz (ISO 16) goes into the file and comes out of it: as long, and as high.
+TEST(SoundFileTest, WhatIsHeardIsWrittenAsOggOpusAndComesBack) {
+    const tests::TestFolder folder("sound-file");
+    const std::string path = folder.file("tone.ogg");
+    constexpr std::size_t kSeconds = 2;
+    std::vector<std::int16_t> tone(kSeconds * phone::kSoundRate);
+    for (std::size_t k = 0; k < tone.size(); ++k) {
+        const double at = static_cast<double>(k) / phone::kSoundRate;
+        tone[k] = static_cast<std::int16_t>(9'000 * std::sin(2 * std::numbers::pi * 440 * at));
+    }
+    {
+        auto file = phone::SoundFile::create(path);
+        ASSERT_TRUE(file.ok()) << file.error().message;
+        for (std::size_t from = 0; from < tone.size(); from += 1'600) {  // as a microphone gives it
+            ASSERT_TRUE(file.value().add(std::span(tone).subspan(from, 1'600)).ok());
+        }
+        EXPECT_EQ(file.value().samples(), static_cast<std::int64_t>(tone.size()));
+    }
+    QFile written(QString::fromStdString(path));
+    ASSERT_TRUE(written.open(QIODevice::ReadOnly));
+    const QByteArray bytes = written.readAll();
+    EXPECT_TRUE(bytes.startsWith("OggS"));    // RFC 3533, section 6
+    EXPECT_EQ(bytes.mid(28, 8), "OpusHead");  // RFC 7845, section 5.1
+    EXPECT_LT(bytes.size(), kSeconds * 12'000);
+    const auto back = phone::soundIn(path);
+    ASSERT_TRUE(back.ok()) << back.error().message;
+    const auto& samples = back.value().samples;
+    EXPECT_EQ(back.value().channels, 1);
+    EXPECT_NEAR(static_cast<double>(samples.size()) / back.value().rate, kSeconds, 0.05);
+    int rises = 0;
+    for (std::size_t k = 1; k < samples.size(); ++k) {
+        rises += samples[k - 1] < 0 && samples[k] >= 0 ? 1 : 0;
+    }
+    EXPECT_NEAR(rises, 440 * static_cast<int>(kSeconds), 10);
+}
+
+// Only where LEDGERBOARD_MICROPHONE is set: a sound server whose microphone hums at 440 Hz, such as
+// `pulseaudio -n --exit-idle-time=-1 -L module-native-protocol-unix -L module-null-sink` and then
+// `pactl load-module module-sine-source frequency=440`.
+TEST_P(ToolsTest, AMicrophoneIsHeard) {
+    if (qEnvironmentVariableIsEmpty("LEDGERBOARD_MICROPHONE")) {
+        GTEST_SKIP() << "there is no microphone";
+    }
+    hold();
+    const QString path = QString::fromStdString(folder_.file("heard.ogg"));
+    phone::SoundDesk desk;
+    QString recorded;
+    QString why;
+    QObject::connect(&desk, &phone::SoundDesk::recorded,
+                     [&](const QString& file) { recorded = file; });
+    QObject::connect(&desk, &phone::SoundDesk::failed, [&](const QString& said) { why = said; });
+    desk.start(path);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return desk.lengthText() >= "0:02"; }, 20'000));
+    desk.stop();
+    ASSERT_EQ(recorded, path) << why.toStdString();
+    const auto heard = phone::soundIn(path.toStdString());
+    ASSERT_TRUE(heard.ok()) << heard.error().message;
+    const auto& samples = heard.value().samples;
+    int rises = 0;
+    for (std::size_t k = 1; k < samples.size(); ++k) {
+        rises += samples[k - 1] < 0 && samples[k] >= 0 ? 1 : 0;
+    }
+    const double seconds = static_cast<double>(samples.size()) / heard.value().rate;
+    EXPECT_GT(seconds, 1.9);
+    EXPECT_NEAR(rises / seconds, 440, 12);
+    ASSERT_TRUE(
+        desk.keepSound(path, QString::fromStdString(rowsOf(house_).spaces[0].id.raw().toString())));
+    desk.play(QString::fromStdString(rowsOf(house_).notes.at(0).id.raw().toString()));
+    EXPECT_EQ(why, "");
+}
+
+TEST(SoundFileTest, WhatIsNoSoundIsRefusedByName) {
+    const tests::TestFolder folder("sound-file");
+    const std::string path = folder.file("letter.ogg");
+    QFile file(QString::fromStdString(path));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("Dear neighbour");
+    file.close();
+    for (const auto& one : {path, folder.file("none.ogg")}) {
+        const auto read = phone::soundIn(one);
+        ASSERT_FALSE(read.ok());
+        EXPECT_NE(read.error().message.find(one), std::string::npos);
+    }
+    EXPECT_FALSE(phone::SoundFile::create(folder.file("nowhere/tone.ogg")).ok());
 }
 
 TEST_P(ToolsTest, SomethingFoundIsAnAskedChangeThatAnOwnerSigns) {
