@@ -150,6 +150,10 @@ std::string draftText(const intake::Draft& draft, std::size_t width, report::Scr
             "Reminder only. Rules change by place. Ask your building office and a licensed trade.",
             "  ", width, script);
     }
+    if (draft.leftOut > 0) {
+        text += (text.empty() ? "" : "\n") + std::string("Too unsure to be made items: ") +
+                std::to_string(draft.leftOut) + ". With --unsure they are shown as well.\n";
+    }
     if (text.empty()) {
         return "No work was found in these notes.\n";
     }
@@ -161,7 +165,8 @@ json draftJson(const intake::Draft& draft) {
                      {"items", json::array()},
                      {"alternates", json::array()},
                      {"facts", json::object()},
-                     {"cautions", json::array()}};
+                     {"cautions", json::array()},
+                     {"left_out", draft.leftOut}};
     for (const auto& space : draft.spaces) {
         document["spaces"].push_back({{"name", space.name}});
     }

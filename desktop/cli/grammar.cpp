@@ -58,6 +58,7 @@ void addBeginning(CLI::App& app, Spoken& s) {
     read->add_option("FILE", s.read.file, "Plain text; - for standard input")->required();
     read->add_flag("--keep", s.read.keep, "Put the draft into the job");
     read->add_flag("--explain", s.read.explain, "What each stage made of each sentence");
+    read->add_flag("--unsure", s.read.unsure, "Also what is too unsure to be made an item");
 
     std::string kinds;
     for (const auto& kind : intake::bringKinds()) {

@@ -76,6 +76,9 @@ Done verbRead(Session& session, const ReadOptions& options) {
     }
     intake::ReadOptions how;
     how.explain = options.explain;
+    if (options.unsure) {
+        how.leastSure = 0;
+    }
     auto reading = intake::explainNotes(notes.value(), how);
     if (!reading.ok()) {
         return model::Error{reading.error().code, options.file + ": " + reading.error().message};

@@ -19,6 +19,7 @@ struct ReadOptions {
     std::string file;
     bool keep = false;
     bool explain = false;
+    bool unsure = false;  // also what is too unsure to be made an item
 };
 
 struct BringOptions {

@@ -13,8 +13,6 @@
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
-#include <fstream>
-#include <iterator>
 #include <map>
 #include <set>
 #include <string>
@@ -25,19 +23,14 @@
 #include "core/intake/notes/names.h"
 #include "core/intake/notes/read_notes.h"
 
+#include "tests/notes/lists.h"
+
 namespace {
 
 namespace intake = ledgerboard::intake;
+namespace lists = ledgerboard::notes_lists;
+using lists::Item;
 using nlohmann::json;
-
-struct Item {
-    std::string space;
-    std::string treatment;
-    std::string object;
-    std::string written;  // for printing
-    int sure = 0;
-    bool right = false;
-};
 
 struct Share {
     int hits = 0;
@@ -91,16 +84,6 @@ int matches(const std::vector<Item>& wanted, const std::vector<Item>& made, Same
     return hits;
 }
 
-std::string slurp(const std::filesystem::path& path) {
-    std::ifstream in(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
-Item itemOf(const std::string& space, const std::string& treatment, const std::string& object) {
-    return {intake::spaceName(space), treatment, intake::objectName(object, space),
-            space + " | " + treatment + " | " + object};
-}
-
 // Whether the two name one choice: the same space, and a word of the question or an option shared.
 bool sameChoice(const json& truth, const intake::DraftAlternate& made) {
     if (intake::spaceName(truth.at("space").get<std::string>()) != intake::spaceName(made.space)) {
@@ -125,25 +108,10 @@ bool sameChoice(const json& truth, const intake::DraftAlternate& made) {
 }
 
 void scoreItems(const json& truth, const intake::Draft& draft, Score& score, bool misses) {
-    std::vector<Item> wanted;
-    for (const json& item : truth.at("items")) {
-        wanted.push_back(itemOf(item.at("space"), item.at("treatment"), item.at("object")));
-    }
-    for (const intake::DraftItem& item : draft.items) {
-        Item made = itemOf(item.space, item.treatment, item.object);
-        made.sure = item.source.sure;
-        made.written += "   <" + std::to_string(item.source.line) + ": " +
-                        item.source.sentence.substr(0, 90) + ">";
-        const auto match = std::find_if(wanted.begin(), wanted.end(), [&](const Item& want) {
-            return !want.right && want.space == made.space && want.treatment == made.treatment &&
-                   want.object == made.object;
-        });
-        if (match != wanted.end()) {
-            match->right = made.right = true;
-            ++score.items.hits;
-        }
-        score.made.push_back(made);
-    }
+    std::vector<Item> wanted = lists::itemsListed(truth);
+    score.made = lists::itemsMade(draft, wanted);
+    score.items.hits = static_cast<int>(
+        std::count_if(wanted.begin(), wanted.end(), [](const Item& item) { return item.right; }));
     score.items.truths = static_cast<int>(wanted.size());
     score.items.made = static_cast<int>(draft.items.size());
     const int hits = score.items.hits;
@@ -251,13 +219,11 @@ void scoreFacts(const json& truth, const intake::Draft& draft, Score& score, boo
 }
 
 Score scoreFile(const std::filesystem::path& notes, bool misses) {
-    std::filesystem::path list = notes;
-    list.replace_extension(".json");
-    const json truth = json::parse(slurp(list));
+    const json truth = lists::listBeside(notes);
     Score score;
     score.name = notes.stem().string();
     score.manner = truth.at("manner").get<std::string>();
-    const auto draft = intake::readNotes(slurp(notes));
+    const auto draft = intake::readNotes(lists::slurp(notes));
     if (!draft.ok()) {
         std::printf("%s: %s\n", score.name.c_str(), draft.error().message.c_str());
         score.items.truths = static_cast<int>(truth.at("items").size());
@@ -393,21 +359,11 @@ int main(int argc, char** argv) {
             return 2;
         }
     }
-    std::vector<std::filesystem::path> notes;
-    for (const std::filesystem::path& folder : folders) {
-        for (const auto& entry : std::filesystem::directory_iterator(folder)) {
-            std::filesystem::path list = entry.path();
-            list.replace_extension(".json");
-            if (entry.path().extension() == ".txt" && std::filesystem::exists(list)) {
-                notes.push_back(entry.path());
-            }
-        }
-    }
+    const std::vector<std::filesystem::path> notes = lists::notesIn(folders);
     if (notes.empty()) {
         std::fprintf(stderr, "score-notes: no notes with a list beside them in the folders\n");
         return 2;
     }
-    std::sort(notes.begin(), notes.end());
     std::vector<Score> scores;
     for (const std::filesystem::path& path : notes) {
         scores.push_back(scoreFile(path, misses && !noTexts));

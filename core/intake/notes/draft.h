@@ -75,6 +75,7 @@ struct Draft {
     std::vector<DraftAlternate> alternates;
     std::vector<DraftFact> facts;
     std::vector<DraftCaution> cautions;
+    int leftOut = 0;  // items that were too unsure to be made
 };
 
 }  // namespace ledgerboard::intake

@@ -7,6 +7,7 @@
 
 #include "core/intake/notes/amounts.h"
 #include "core/intake/notes/draft.h"
+#include "core/intake/notes/signs.h"
 #include "core/intake/notes/tables.h"
 #include "core/intake/notes/walk.h"
 
@@ -16,17 +17,19 @@ struct Found {
     std::string place;  // key of a space; "bedrooms*3" stands for all three bedrooms
     model::Treatment treatment = model::Treatment::Unset;
     std::uint32_t object = kNone;
-    int weight = 0;         // as ActRow::weight
-    bool fresh = false;     // a new one was asked for
-    bool fromNo = false;    // read from a negation: "not replacing the windows"
-    bool rest = false;      // kept apart from the part that gets work: "leave the rest"
-    bool takenOut = false;  // said to go, no more: what every house has is then replaced
-    DraftItem item;         // note, quantity, unit, cost, days, lead, source
+    int weight = 0;           // as ActRow::weight
+    bool fresh = false;       // a new one was asked for
+    bool fromNo = false;      // read from a negation: "not replacing the windows"
+    bool rest = false;        // kept apart from the part that gets work: "leave the rest"
+    bool takenOut = false;    // said to go, no more: what every house has is then replaced
+    std::vector<Sign> signs;  // how it came about
+    DraftItem item;           // note, quantity, unit, cost, days, lead, source
 };
 
 // Merges what was said more than once of one object in one space, spells out groups of rooms, and
 // settles what contradicts itself: an order outranks a remark, the later order the earlier.
-// In: `found` in the order of the notes. Out: items in walking order.
-[[nodiscard]] std::vector<DraftItem> mergeFound(const std::vector<Found>& found, Walk& walk);
+// In: `found` in the order of the notes. Out: in walking order, their items complete and with their
+// sureness, the unsure ones among them.
+[[nodiscard]] std::vector<Found> mergeFound(const std::vector<Found>& found, Walk& walk);
 
 }  // namespace ledgerboard::intake

@@ -4,6 +4,7 @@
 
 #include "core/intake/notes/found.h"
 #include "core/intake/notes/merge_floors.h"
+#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -43,6 +44,12 @@ bool has(const std::vector<Found>& all, Treatment treatment) {
                        [&](const Found& found) { return found.treatment == treatment; });
 }
 
+void addSign(std::vector<Sign>& signs, const Sign& sign) {
+    if (std::find(signs.begin(), signs.end(), sign) == signs.end()) {
+        signs.push_back(sign);
+    }
+}
+
 // One of each treatment that was meant: faint words give way to plain ones.
 std::vector<Found> oneOfEach(const std::vector<Found>& said) {
     int strongest = 0;
@@ -65,6 +72,9 @@ std::vector<Found> oneOfEach(const std::vector<Found>& said) {
             continue;
         }
         fill(same->item, found.item);
+        for (const Sign& sign : found.signs) {
+            addSign(same->signs, sign);
+        }
         same->fresh = same->fresh || found.fresh;
         if (found.item.source.sure > same->item.source.sure) {
             same->item.source = found.item.source;
@@ -210,9 +220,36 @@ void settleFamilies(std::vector<Found>& found) {
     }
 }
 
+// What all that was said of the object in its space tells of one item of it.
+void addSignsOfGroup(const std::vector<Found>& said, Found& one) {
+    constexpr std::uint32_t kMany = 3;
+    std::uint32_t mentions = 0;
+    for (const Found& other : said) {
+        mentions += other.treatment == one.treatment ? 1 : 0;
+        if (other.treatment != one.treatment) {
+            addSign(one.signs, {SignKind::Also, static_cast<std::uint32_t>(other.treatment)});
+        }
+    }
+    addSign(one.signs, {SignKind::Mentions, std::min(mentions, kMany)});
+    if (one.item.quantity) {
+        addSign(one.signs, signOf(SignFlag::Quantity));
+    }
+    if (one.item.cost) {
+        addSign(one.signs, signOf(SignFlag::Cost));
+    }
+}
+
+void addSignsOfPlace(const KnownSpace* space, std::vector<Sign>& signs) {
+    if (space != nullptr && space->kind == SpaceKind::Outside) {
+        signs.push_back(signOf(SignFlag::Outdoors));
+    } else if (space != nullptr && space->kind == SpaceKind::Whole) {
+        signs.push_back(signOf(SignFlag::WholeHouse));
+    }
+}
+
 }  // namespace
 
-std::vector<DraftItem> mergeFound(const std::vector<Found>& found, Walk& walk) {
+std::vector<Found> mergeFound(const std::vector<Found>& found, Walk& walk) {
     std::vector<std::vector<Found>> groups;
     std::unordered_map<std::string, std::size_t> groupOf;
     for (const Found& one : found) {
@@ -229,33 +266,34 @@ std::vector<DraftItem> mergeFound(const std::vector<Found>& found, Walk& walk) {
     std::vector<Found> left;
     for (const std::vector<Found>& group : groups) {
         for (Found& one : settled(group)) {
+            addSignsOfGroup(group, one);
             left.push_back(std::move(one));
         }
     }
     settleFamilies(left);
     settleFloors(left);
-    std::vector<DraftItem> items;
     for (Found& one : left) {
+        addSignsOfPlace(walk.find(one.place), one.signs);
+        one.item.source.sure = sureness(one.signs, one.treatment);
         walk.learn(one.place, one.place, SpaceKind::Room);
         const KnownSpace* space = walk.find(one.place);
         one.item.space = space == nullptr ? one.place : space->shown;
         one.item.treatment =
             std::string(model::wordsOf<Treatment>()[static_cast<std::size_t>(one.treatment)]);
         one.item.object = tables().objects[one.object].name;
-        items.push_back(std::move(one.item));
     }
     // In walking order of the spaces, then in the order of the notes.
     std::unordered_map<std::string, std::size_t> order;
     for (std::size_t i = 0; i < walk.known().size(); ++i) {
         order.emplace(walk.known()[i].shown, i);
     }
-    const auto rank = [&](const DraftItem& item) {
-        const auto at = order.find(item.space);
+    const auto rank = [&](const Found& one) {
+        const auto at = order.find(one.item.space);
         return at == order.end() ? walk.known().size() : at->second;
     };
-    std::stable_sort(items.begin(), items.end(),
-                     [&](const DraftItem& a, const DraftItem& b) { return rank(a) < rank(b); });
-    return items;
+    std::stable_sort(left.begin(), left.end(),
+                     [&](const Found& a, const Found& b) { return rank(a) < rank(b); });
+    return left;
 }
 
 }  // namespace ledgerboard::intake

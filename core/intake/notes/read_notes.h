@@ -9,6 +9,7 @@
 // Threads: may be called from several threads.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,6 +21,8 @@ namespace ledgerboard::intake {
 
 struct ReadOptions {
     bool explain = false;  // keep what each stage made of each sentence
+    // Percent: items less sure than this are not made. What the tables say, where not given.
+    std::optional<int> leastSure;
     // Notes longer than this are refused.
     std::size_t mostBytes = 8u << 20;
 };
@@ -36,9 +39,16 @@ struct ExplainedSentence {
     std::vector<StageWords> stages;
 };
 
+// A sign of how an item came about, as core/intake/tables/sureness.tsv names it.
+struct NamedSign {
+    std::string name;   // "gap"
+    std::string value;  // "2"
+};
+
 struct Reading {
     Draft draft;
-    std::vector<ExplainedSentence> explained;  // empty unless asked for
+    std::vector<ExplainedSentence> explained;     // empty unless asked for
+    std::vector<std::vector<NamedSign>> signs;  // of each item of the draft, likewise
 };
 
 // Notes without any work in them give an empty draft.

@@ -4,6 +4,7 @@
 
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/space_names.h"
+#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -292,6 +293,7 @@ void Reader::copyLast(const std::vector<std::string>& places) {
             if (key != found.place && found_.size() < kMostItems) {
                 found_.push_back(found);
                 found_.back().place = key;
+                found_.back().signs.push_back(signOf(SignFlag::Copied));
             }
         }
     }
@@ -437,7 +439,21 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
 
 Reading Reader::finish() {
     Draft& draft = reading_.draft;
-    draft.items = mergeFound(found_, walk_);
+    const int least = options_.leastSure.value_or(leastSure());
+    for (Found& found : mergeFound(found_, walk_)) {
+        if (found.item.source.sure < least) {
+            ++draft.leftOut;
+            continue;
+        }
+        draft.items.push_back(std::move(found.item));
+        if (options_.explain) {
+            reading_.signs.emplace_back();
+            for (const Sign& sign : found.signs) {
+                reading_.signs.back().push_back(
+                    {std::string(kindName(sign.kind)), valueName(sign)});
+            }
+        }
+    }
     draft.alternates = std::move(alternates_);
     draft.facts = facts_.facts();
     draft.cautions = std::move(cautions_);

@@ -60,6 +60,7 @@ class Reader {
                     const Linked& linked);
     void nameOutside(Found& found) const;
     void nameFloor(const Spots& spots, const Said& said, Found& found) const;
+    void signPlace(Found& found) const;
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked, const Openness& open);
     [[nodiscard]] bool isDeadChoice(const Sentence& sentence, const Spots& spots,

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -247,7 +248,8 @@ void Reader::countMaterials(const Sentence& sentence, const Spots& spots,
     found.weight = 3;
     found.fresh = true;
     found.place = place;
-    found.item.source = {sourceOf(sentence), sentence.line, 72};
+    found.signs = {{}, {SignKind::Object, found.object}, signOf(SignFlag::Choice)};
+    found.item.source = {sourceOf(sentence), sentence.line, sureness(found.signs, found.treatment)};
     found_.push_back(std::move(found));
 }
 

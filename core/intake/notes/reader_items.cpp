@@ -232,8 +232,12 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
                                                              : Treatment::Remove;
     }
     found.rest = found.treatment == Treatment::Keep && spots.has(Cue::Rest);
+    found.signs = signsOf(sentence, spots, said);
+    if (found.treatment != row.treatment) {
+        found.signs.push_back(signOf(SignFlag::Turned));
+    }
     found.item.source = {sourceOf(sentence), sentence.tokens[said.at].line,
-                         sureness(sentence, spots, said, found.treatment)};
+                         sureness(found.signs, found.treatment)};
     if (found.treatment == Treatment::Keep || found.treatment == Treatment::Inspect) {
         found.item.note = found.item.source.sentence;
     }
@@ -350,6 +354,31 @@ bool Reader::answered(const Sentence& sentence, const Spots& spots, const Linked
     });
 }
 
+// How surely it is known where the item is meant.
+void Reader::signPlace(Found& found) const {
+    const std::vector<std::string>& here = walk_.current();
+    constexpr int kLong = 12;
+    const int since = std::min(walk_.sinceMove(), kLong);
+    found.signs.push_back({SignKind::Since, static_cast<std::uint32_t>(since == kLong ? 4
+                                                                       : since > 5    ? 3
+                                                                       : since > 2    ? 2
+                                                                       : since > 0    ? 1
+                                                                                      : 0)});
+    if (walk_.underHeading()) {
+        found.signs.push_back(signOf(SignFlag::UnderHeading));
+    }
+    if (here.empty()) {
+        found.signs.push_back(signOf(SignFlag::Unplaced));
+    } else if (std::find(here.begin(), here.end(), found.place) == here.end()) {
+        found.signs.push_back(signOf(SignFlag::Elsewhere));
+    }
+    if (section_ == Section::Open) {
+        found.signs.push_back(signOf(SignFlag::Open));
+    } else if (section_ == Section::Keep) {
+        found.signs.push_back(signOf(SignFlag::Kept));
+    }
+}
+
 void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                        const Linked& linked, const Openness& open) {
     if (section_ == Section::NotDoing) {
@@ -406,6 +435,7 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
                 found.place = place;
                 found_.push_back(found);
                 nameOutside(found_.back());
+                signPlace(found_.back());
             }
         }
     }

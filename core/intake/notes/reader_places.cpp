@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -178,7 +179,9 @@ void Reader::cleanPlace(const Sentence& sentence, const Spots& spots, const Plac
         found.treatment = Treatment::Clean;
         found.weight = row.weight;
         found.place = place;
-        found.item.source = {sourceOf(sentence), sentence.line, 60};
+        found.signs = {{}, signOf(SignFlag::Place)};
+        found.item.source = {sourceOf(sentence), sentence.line,
+                             sureness(found.signs, found.treatment)};
         if (found.object != kNone && found_.size() < kMostItems) {
             found_.push_back(std::move(found));
         }

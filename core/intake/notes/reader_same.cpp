@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -176,7 +177,9 @@ void Reader::copySame(const Sentence& sentence, const std::string& from, const s
         Found copy = found_[k];
         copy.place = here;
         nameCopied(named, copy);
-        copy.item.source = {sourceOf(sentence), sentence.line, 60};
+        copy.signs.push_back(signOf(SignFlag::Copied));
+        copy.item.source = {sourceOf(sentence), sentence.line,
+                            sureness(copy.signs, copy.treatment)};
         copy.item.quantity.reset();
         copy.item.cost.reset();
         found_.push_back(std::move(copy));

@@ -1,6 +1,13 @@
 #include "core/intake/notes/sureness.h"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <string_view>
+#include <unordered_map>
+
+#include "core/intake/tables/embedded.h"
 
 namespace ledgerboard::intake {
 
@@ -8,62 +15,95 @@ namespace {
 
 using model::Treatment;
 
-int ofTreatment(Treatment treatment) {
-    switch (treatment) {
-        case Treatment::Refinish:
-            return 16;
-        case Treatment::Add:
-        case Treatment::Keep:
-            return 6;
-        case Treatment::Replace:
-            return 2;
-        case Treatment::Remove:
-        case Treatment::Clean:
-            return -8;
-        case Treatment::Repair:
-            return -14;
-        case Treatment::Inspect:
-            return -18;
-        default:
-            return 0;
-    }
+std::uint64_t keyOf(const Sign& sign, Treatment treatment) {
+    return (static_cast<std::uint64_t>(sign.kind) << 48) |
+           (static_cast<std::uint64_t>(treatment) << 32) | sign.value;
 }
 
-// Tokens between the phrase and its object; many where the object was named elsewhere.
-std::size_t gapOf(const Spots& spots, const Said& said) {
-    constexpr std::size_t kElsewhere = 3;
-    if (said.spot == kNone) {
-        return kElsewhere;
+// The weights of sureness.tsv, in thousandths.
+class Weights {
+  public:
+    Weights() {
+        std::string_view text = embeddedTable("sureness");
+        for (int line = 1; !text.empty(); ++line) {
+            const std::size_t end = std::min(text.find('\n'), text.size());
+            const std::string_view row = text.substr(0, end);
+            text.remove_prefix(std::min(end + 1, text.size()));
+            if (!row.empty() && row.front() != '#' && !take(row)) {
+                faults_.push_back("sureness.tsv:" + std::to_string(line) +
+                                  ": not a sign, its value, a treatment or any, and a weight");
+            }
+        }
     }
-    const Span& object = spots.objects[said.spot].span;
-    const Span& act = spots.acts[said.act].span;
-    if (object.begin >= act.end) {
-        return object.begin - act.end;
+
+    // Treatment::Unset stands for any.
+    [[nodiscard]] int of(const Sign& sign, Treatment treatment) const {
+        const auto at = byKey_.find(keyOf(sign, treatment));
+        return at == byKey_.end() ? 0 : at->second;
     }
-    return act.begin >= object.end ? act.begin - object.end : 0;
+
+    [[nodiscard]] int least() const { return least_; }
+
+    [[nodiscard]] const std::vector<std::string>& faults() const { return faults_; }
+
+  private:
+    bool take(std::string_view row) {
+        std::array<std::string_view, 4> cells;
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+            const std::size_t end = std::min(row.find('\t'), row.size());
+            cells[i] = row.substr(0, end);
+            row.remove_prefix(std::min(end + 1, row.size()));
+        }
+        int weight = 0;
+        const char* last = cells[3].data() + cells[3].size();
+        const auto [end, error] = std::from_chars(cells[3].data(), last, weight);
+        if (error != std::errc() || end != last || !row.empty()) {
+            return false;
+        }
+        if (cells[0] == "least") {
+            least_ = weight;
+            return true;
+        }
+        const auto words = model::wordsOf<Treatment>();
+        const auto word = std::find(words.begin(), words.end(), cells[2]);
+        if (!isSignKind(cells[0]) || (cells[2] != "any" && word == words.end())) {
+            return false;
+        }
+        const Treatment treatment =
+            cells[2] == "any" ? Treatment::Unset : static_cast<Treatment>(word - words.begin());
+        for (const Sign& sign : signsNamed(cells[0], cells[1])) {
+            byKey_[keyOf(sign, treatment)] = weight;
+        }
+        return true;
+    }
+
+    std::unordered_map<std::uint64_t, int> byKey_;
+    std::vector<std::string> faults_;
+    int least_ = 0;
+};
+
+const Weights& weights() {
+    static const Weights kWeights;
+    return kWeights;
 }
 
 }  // namespace
 
-int sureness(const Sentence& sentence, const Spots& spots, const Said& said, Treatment treatment) {
-    const ActSpot& act = spots.acts[said.act];
-    const int weight = tables().acts[act.row].weight;
-    int sure = 62;
-    sure += weight >= 3 ? 4 : weight == 2 ? -2 : -16;
-    sure += ofTreatment(treatment);
-    const std::size_t gap = gapOf(spots, said);
-    sure += gap <= 1 ? 9 : gap >= 4 ? -10 : 0;
-    const std::size_t length = sentence.tokens.size();
-    sure += length < 8 ? 11 : length < 16 ? 2 : length < 24 ? 0 : -8;
-    sure -= spots.objects.size() == 2 ? 4 : 0;
-    sure -= said.fromBefore ? 3 : 0;
-    sure -= spots.has(Cue::Soft) ? 4 : 0;
-    sure -= act.negated ? 20 : 0;
-    // Weighed on notes the reader was made with, 95 was right 95 times in 100; on notes it had not
-    // seen, 75 times. The scale is that of the unseen.
-    constexpr int kShare = 75;  // percent
-    constexpr int kFloor = 6;
-    return std::clamp(sure * kShare / 100 + kFloor, 5, 95);
+int sureness(std::span<const Sign> signs, Treatment treatment) {
+    int sum = 0;  // of weights in thousandths
+    for (const Sign& sign : signs) {
+        sum += weights().of(sign, Treatment::Unset) + weights().of(sign, treatment);
+    }
+    const double chance = 1.0 / (1.0 + std::exp(-sum / 1000.0));
+    return std::clamp(static_cast<int>(std::lround(chance * 100.0)), 1, 99);
+}
+
+int leastSure() {
+    return weights().least();
+}
+
+const std::vector<std::string>& surenessFaults() {
+    return weights().faults();
 }
 
 }  // namespace ledgerboard::intake

@@ -65,6 +65,9 @@ class Walk {
     // Whether a heading says where the speaker is.
     [[nodiscard]] bool underHeading() const { return headingIndent_ >= 0 || sinceMove_ == 0; }
 
+    // Sentences since the speaker moved; 99 and more before the first move.
+    [[nodiscard]] int sinceMove() const { return sinceMove_; }
+
     // The last word of the name of where the speaker is: "porch".
     [[nodiscard]] WordId placeWord() const;
 

@@ -9,8 +9,11 @@
 
 namespace ledgerboard::intake {
 
+// Whatever was read, however unsure: the rules are tried here, not the weights of sureness.
 inline Draft draftOf(std::string_view notes) {
-    auto draft = readNotes(notes);
+    ReadOptions options;
+    options.leastSure = 0;
+    auto draft = readNotes(notes, options);
     return draft.ok() ? draft.value() : Draft{};
 }
 

@@ -1,0 +1,389 @@
+#include "core/intake/notes/signs.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <initializer_list>
+#include <optional>
+#include <unordered_map>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::array<std::string_view, static_cast<std::size_t>(SignKind::Count)> kKinds = {
+    "every", "phrase", "object", "trade", "weight", "gap", "parted",   "length", "strange",
+    "cue",   "lead",   "follow", "words", "since",  "is",  "mentions", "also"};
+
+constexpr std::array<std::string_view, static_cast<std::size_t>(SignFlag::Count)> kFlags = {
+    "negated",  "passive",     "names",        "before",        "assumed",   "material",
+    "with",     "object left", "object first", "own place",     "turned",    "quantity",
+    "cost",     "terse",       "heading",      "bullet",        "alone",     "opens line",
+    "question", "corrected",   "was",          "might",         "will",      "and",
+    "we",       "others",      "if",           "first",         "last",      "past",
+    "doing",    "year",        "after in",     "under heading", "elsewhere", "unplaced",
+    "outdoors", "whole house", "open",         "kept",          "copied",    "choice",
+    "place"};
+
+// The step that a figure falls into: how many of `edges` it reaches.
+template <std::size_t N>
+std::uint32_t stepOf(double figure, const std::array<double, N>& edges) {
+    return static_cast<std::uint32_t>(
+        std::count_if(edges.begin(), edges.end(), [&](double edge) { return figure >= edge; }));
+}
+
+std::uint32_t most(std::size_t count, std::uint32_t limit) {
+    return std::min(static_cast<std::uint32_t>(std::min<std::size_t>(count, 1000)), limit);
+}
+
+// What may stand beside an object. The figures stand in sureness.tsv.
+enum class Beside : std::uint8_t {
+    Edge = 0,  // a mark, or where the sentence begins or ends
+    The = 1,
+    One = 2,  // "a"
+    That = 3,
+    Whose = 4,  // "their"
+    Figure = 5,
+    In = 6,  // any preposition
+    And = 7,
+    Is = 8,
+    Strange = 9,  // no table knows it
+    Phrase = 10,
+    Object = 11,
+    Other = 12
+};
+
+// English's small words by what they do.
+const std::unordered_map<std::string_view, Beside>& smallWords() {
+    static const std::unordered_map<std::string_view, Beside> kWords = [] {
+        std::unordered_map<std::string_view, Beside> words;
+        const auto put = [&](Beside beside, std::initializer_list<std::string_view> all) {
+            for (const std::string_view word : all) {
+                words[word] = beside;
+            }
+        };
+        put(Beside::The, {"the"});
+        put(Beside::One, {"a", "an", "one"});
+        put(Beside::That, {"that", "this", "those", "these"});
+        put(Beside::Whose, {"my", "her", "his", "their", "your", "our"});
+        put(Beside::Figure, {"all", "both", "two", "three", "four", "every", "each"});
+        put(Beside::In, {"in",     "on",    "at",   "by",      "of",   "under", "over",
+                         "behind", "near",  "to",   "from",    "with", "for",   "around",
+                         "above",  "below", "into", "through", "off",  "where", "like"});
+        put(Beside::And, {"and", "or", "plus"});
+        put(Beside::Is,
+            {"is", "are", "was", "were", "has", "have", "looks", "need", "needs", "get", "gets"});
+        return words;
+    }();
+    return kWords;
+}
+
+// What a small word before the phrase tells of who does it, and whether.
+std::optional<SignFlag> flagOf(std::string_view word) {
+    static const std::unordered_map<std::string_view, SignFlag> kWords = [] {
+        std::unordered_map<std::string_view, SignFlag> words;
+        const auto put = [&](SignFlag flag, std::initializer_list<std::string_view> all) {
+            for (const std::string_view one : all) {
+                words[one] = flag;
+            }
+        };
+        put(SignFlag::Was, {"was", "were", "had", "been", "did", "used"});
+        put(SignFlag::Might, {"would", "could", "might", "should", "may", "maybe"});
+        put(SignFlag::Will,
+            {"will", "going", "need", "needs", "want", "wants", "gonna", "let's", "gets"});
+        put(SignFlag::We, {"we", "i", "you", "we'll", "i'll", "i'm", "we're", "i'd", "we'd"});
+        put(SignFlag::Others,
+            {"they", "he", "she", "somebody", "someone", "who", "they've", "they'd", "he'd"});
+        put(SignFlag::If, {"if", "when", "until", "unless", "before", "once"});
+        return words;
+    }();
+    const auto at = kWords.find(word);
+    return at == kWords.end() ? std::nullopt : std::optional<SignFlag>(at->second);
+}
+
+class SignReader {
+  public:
+    SignReader(const Sentence& sentence, const Spots& spots, const Said& said)
+        : sentence_(sentence),
+          spots_(spots),
+          said_(said),
+          act_(spots.acts[said.act]),
+          object_(said.spot == kNone ? nullptr : &spots.objects[said.spot]) {}
+
+    std::vector<Sign> read() {
+        add(SignKind::Every, 0);
+        add(SignKind::Act, act_.row);
+        add(SignKind::Object, said_.object);
+        add(SignKind::Trade, said_.object);
+        add(SignKind::Weight, static_cast<std::uint32_t>(tables().acts[act_.row].weight));
+        static constexpr std::array<double, 5> kLengths = {5, 9, 15, 24, 40};
+        add(SignKind::Length, stepOf(static_cast<double>(sentence_.tokens.size()), kLengths));
+        readGap();
+        readCues();
+        readPhrase();
+        readForm();
+        readBeside();
+        return std::move(signs_);
+    }
+
+  private:
+    void add(SignKind kind, std::uint32_t value) {
+        const Sign sign{kind, value};
+        if (std::find(signs_.begin(), signs_.end(), sign) == signs_.end()) {
+            signs_.push_back(sign);
+        }
+    }
+
+    void flag(SignFlag one, bool is) {
+        if (is) {
+            add(SignKind::Is, static_cast<std::uint32_t>(one));
+        }
+    }
+
+    void readGap() {
+        if (object_ == nullptr) {
+            return;
+        }
+        const bool left = object_->span.end <= act_.span.begin;
+        const std::size_t begin = left ? object_->span.end : act_.span.end;
+        const std::size_t end = left ? act_.span.begin : object_->span.begin;
+        static constexpr std::array<double, 4> kGaps = {1, 2, 4, 8};
+        static constexpr std::array<double, 3> kParts = {1.0, 2.5, 5.0};
+        add(SignKind::Gap, end <= begin ? 0 : stepOf(static_cast<double>(end - begin), kGaps));
+        add(SignKind::Parted,
+            end <= begin ? 0 : stepOf(partedBy(sentence_, spots_, begin, end), kParts));
+        flag(SignFlag::ObjectLeft, left);
+        flag(SignFlag::ObjectFirst, object_->span.begin == 0);
+        flag(SignFlag::Material, object_->material);
+        flag(SignFlag::With, object_->with);
+        flag(SignFlag::OwnPlace, !object_->place.empty());
+        // A word that no table knows, right beside the object, may make it another thing.
+        std::size_t strange = 0;
+        for (std::size_t i = begin; i < end; ++i) {
+            strange += isStrange(i) ? 1 : 0;
+        }
+        add(SignKind::Strange, most(strange, 2));
+        const std::size_t first = object_->span.begin;
+        add(SignKind::Strange, 10 + (first > 0 && isStrange(first - 1) ? 1U : 0U));
+        add(SignKind::Strange, 20 + (isStrange(object_->span.end) ? 1U : 0U));
+    }
+
+    [[nodiscard]] bool isStrange(std::size_t at) const {
+        return at < sentence_.tokens.size() && sentence_.tokens[at].kind == TokenKind::Word &&
+               sentence_.tokens[at].word == kUnknown;
+    }
+
+    void readCues() {
+        for (const CueSpot& cue : spots_.cues) {
+            const std::size_t begin = std::min(cue.span.end, act_.span.end);
+            const std::size_t end = std::max(cue.span.begin, act_.span.begin);
+            const bool near = end <= begin || partedBy(sentence_, spots_, begin, end) < kSameClause;
+            if (near) {
+                add(SignKind::Cue, static_cast<std::uint32_t>(cue.cue));
+            }
+        }
+    }
+
+    void readPhrase() {
+        flag(SignFlag::Negated, act_.negated);
+        flag(SignFlag::Passive, act_.passive);
+        flag(SignFlag::Names, act_.names);
+        flag(SignFlag::Before, said_.fromBefore);
+        flag(SignFlag::Assumed, said_.assumed);
+        constexpr std::size_t kFar = 4;
+        for (std::size_t i = act_.span.begin; i-- > 0 && i + kFar >= act_.span.begin;) {
+            const Token& token = sentence_.tokens[i];
+            if (token.kind == TokenKind::Mark) {
+                break;
+            }
+            const std::string word = plainWord(token.text);
+            if (const std::optional<SignFlag> told = flagOf(word)) {
+                flag(*told, true);
+            }
+            flag(SignFlag::And, word == "and" && i + 1 == act_.span.begin);
+        }
+    }
+
+    [[nodiscard]] Beside classOf(std::size_t at) const {
+        if (at >= sentence_.tokens.size()) {
+            return Beside::Edge;
+        }
+        const Token& token = sentence_.tokens[at];
+        if (token.kind == TokenKind::Mark) {
+            return Beside::Edge;
+        }
+        if (token.kind == TokenKind::Number) {
+            return Beside::Figure;
+        }
+        if (const auto word = smallWords().find(plainWord(token.text));
+            word != smallWords().end()) {
+            return word->second;
+        }
+        if (act_.span.holds(at) || act_.tail.holds(at)) {
+            return Beside::Phrase;
+        }
+        if (isStrange(at)) {
+            return Beside::Strange;
+        }
+        const bool object =
+            std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                        [&](const ObjectSpot& other) { return other.span.holds(at); });
+        return object ? Beside::Object : Beside::Other;
+    }
+
+    void readBeside() {
+        add(SignKind::Words, 10 + most(act_.span.end - act_.span.begin, 4));
+        flag(SignFlag::First, act_.span.begin == 0);
+        flag(SignFlag::Last, act_.span.end + 1 >= sentence_.tokens.size());
+        const std::string_view last = sentence_.tokens[act_.span.end - 1].text;
+        flag(SignFlag::Past, last.ends_with("ed"));
+        flag(SignFlag::Doing, last.ends_with("ing"));
+        flag(SignFlag::Year,
+             std::any_of(spots_.amounts.begin(), spots_.amounts.end(), [](const Amount& amount) {
+                 const std::int64_t year = amount.value / 1000;
+                 return amount.kind == AmountKind::Plain && year >= 1850 && year <= 2060;
+             }));
+        if (object_ == nullptr) {
+            return;
+        }
+        add(SignKind::Words, most(object_->span.end - object_->span.begin, 3));
+        const std::size_t first = object_->span.begin;
+        add(SignKind::Lead,
+            static_cast<std::uint32_t>(first == 0 ? Beside::Edge : classOf(first - 1)));
+        add(SignKind::Follow, static_cast<std::uint32_t>(classOf(object_->span.end)));
+        std::size_t at = first;
+        while (at > 0 && classOf(at - 1) >= Beside::The && classOf(at - 1) <= Beside::Whose) {
+            --at;
+        }
+        flag(SignFlag::AfterIn, at > 0 && classOf(at - 1) == Beside::In);
+    }
+
+    void readForm() {
+        flag(SignFlag::Terse, sentence_.terse);
+        flag(SignFlag::Heading, sentence_.heading);
+        flag(SignFlag::Bullet, sentence_.bullet);
+        flag(SignFlag::Alone, sentence_.alone);
+        flag(SignFlag::OpensLine, sentence_.opensLine);
+        flag(SignFlag::Corrected, !sentence_.whole.empty());
+        const Token& last = sentence_.tokens.back();
+        flag(SignFlag::Question, last.kind == TokenKind::Mark && last.mark == '?');
+    }
+
+    static constexpr double kSameClause = 3.4;
+
+    const Sentence& sentence_;
+    const Spots& spots_;
+    const Said& said_;
+    const ActSpot& act_;
+    const ObjectSpot* object_;
+    std::vector<Sign> signs_;
+};
+
+// Adds every row of a table whose name is `value`.
+template <class Row, class Name>
+void addRows(const std::vector<Row>& rows, SignKind kind, std::string_view value, Name name,
+             std::vector<Sign>& signs) {
+    for (std::uint32_t i = 0; i < rows.size(); ++i) {
+        if (name(rows[i]) == value) {
+            signs.push_back({kind, i});
+        }
+    }
+}
+
+template <std::size_t N>
+void addWord(const std::array<std::string_view, N>& words, SignKind kind, std::string_view value,
+             std::vector<Sign>& signs) {
+    for (std::uint32_t i = 0; i < N; ++i) {
+        if (words[i] == value) {
+            signs.push_back({kind, i});
+        }
+    }
+}
+
+}  // namespace
+
+std::string_view kindName(SignKind kind) {
+    return kKinds[static_cast<std::size_t>(kind)];
+}
+
+bool isSignKind(std::string_view name) {
+    return std::find(kKinds.begin(), kKinds.end(), name) != kKinds.end();
+}
+
+std::string valueName(const Sign& sign) {
+    switch (sign.kind) {
+        case SignKind::Act:
+            return tables().acts[sign.value].phrase;
+        case SignKind::Object:
+            return tables().objects[sign.value].name;
+        case SignKind::Trade:
+            return tables().objects[sign.value].trade;
+        case SignKind::Cue:
+            return std::string(cueName(static_cast<Cue>(sign.value)));
+        case SignKind::Is:
+            return std::string(kFlags[sign.value]);
+        case SignKind::Also:
+            return std::string(model::wordsOf<model::Treatment>()[sign.value]);
+        default:
+            return std::to_string(sign.value);
+    }
+}
+
+std::vector<Sign> signsNamed(std::string_view kindWord, std::string_view value) {
+    std::vector<Sign> signs;
+    const auto at = std::find(kKinds.begin(), kKinds.end(), kindWord);
+    if (at == kKinds.end()) {
+        return signs;
+    }
+    const auto kind = static_cast<SignKind>(at - kKinds.begin());
+    switch (kind) {
+        case SignKind::Act:
+            addRows(
+                tables().acts, kind, value, [](const ActRow& row) { return row.phrase; }, signs);
+            break;
+        case SignKind::Object:
+            addRows(
+                tables().objects, kind, value, [](const ObjectRow& row) { return row.name; },
+                signs);
+            break;
+        case SignKind::Trade:
+            addRows(
+                tables().objects, kind, value, [](const ObjectRow& row) { return row.trade; },
+                signs);
+            break;
+        case SignKind::Cue:
+            for (std::uint32_t i = 0; i < static_cast<std::uint32_t>(Cue::Count); ++i) {
+                if (cueName(static_cast<Cue>(i)) == value) {
+                    signs.push_back({kind, i});
+                }
+            }
+            break;
+        case SignKind::Is:
+            addWord(kFlags, kind, value, signs);
+            break;
+        case SignKind::Also: {
+            const auto words = model::wordsOf<model::Treatment>();
+            for (std::uint32_t i = 0; i < words.size(); ++i) {
+                if (words[i] == value) {
+                    signs.push_back({kind, i});
+                }
+            }
+            break;
+        }
+        default: {
+            std::uint32_t number = 0;
+            const auto [end, error] =
+                std::from_chars(value.data(), value.data() + value.size(), number);
+            if (error == std::errc() && end == value.data() + value.size()) {
+                signs.push_back({kind, number});
+            }
+        }
+    }
+    return signs;
+}
+
+std::vector<Sign> signsOf(const Sentence& sentence, const Spots& spots, const Said& said) {
+    return SignReader(sentence, spots, said).read();
+}
+
+}  // namespace ledgerboard::intake
