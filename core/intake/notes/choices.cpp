@@ -59,7 +59,11 @@ bool hintsAtWork(const Sentence& sentence, const Spots& spots, const CueSpot& cu
         std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
             return amount.begin == cue.span.end || amount.begin == cue.span.end + 1;
         });
-    if (figure) {
+    // "never a radiator in here either, add one": no more than also not.
+    const bool also = wordIs(sentence, cue.span.begin, "either") &&
+                      cue.span.end < sentence.tokens.size() &&
+                      sentence.tokens[cue.span.end].kind == TokenKind::Mark;
+    if (figure || also) {
         return false;
     }
     return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {

@@ -130,6 +130,15 @@ bool ClauseRules::holdsItsObject(std::size_t act) const {
 bool ClauseRules::isLike(std::size_t first, std::size_t second) const {
     const std::size_t begin = spots_.objects[first].span.end;
     const std::size_t end = spots_.objects[second].span.begin;
+    // "The steps down to the water are railroad ties"
+    std::size_t is = end;
+    while (is > begin && spots_.endOf(Cue::Small, is - 1) == is &&
+           !wordIs(sentence_, is - 1, "is")) {
+        --is;
+    }
+    if (is > begin && wordIs(sentence_, is - 1, "is") && !isBreathless(sentence_)) {
+        return true;
+    }
     return !isBreathless(sentence_) && begin + 1 < end && !reaches(begin, end);
 }
 

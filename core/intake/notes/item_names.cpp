@@ -115,6 +115,10 @@ void nameRight(const ActRow& row, Found& found) {
         row.object == kWalls) {
         found.object = kWalls;
     }
+    // So are they mended.
+    if (found.object == kWallpaper && found.treatment == Treatment::Repair) {
+        found.object = kWalls;
+    }
     // "The pantry wants paint": its walls.
     const bool room =
         std::any_of(tables().spaces.begin(), tables().spaces.end(), [&](const SpaceRow& space) {

@@ -100,7 +100,7 @@ void settleReplacing(std::vector<Found>& left) {
                f.weight == 3;
     });
     const bool fresh = std::any_of(left.begin(), left.end(), [](const Found& f) {
-        return isNew(f) && (f.fresh || f.weight == 3);
+        return isNew(f) && (f.fresh || (f.weight == 3 && !f.takenOut));
     });
     if (worked && !fresh) {
         std::erase_if(left, [](const Found& f) { return f.treatment == Treatment::Replace; });

@@ -362,8 +362,9 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
         // "It is sound (invoice in the drawer).": said by the way. "Not the drains", "with
         // a brick under it": not what is spoken of.
         const std::size_t begin = spots.objects[loose].span.begin;
-        const bool denied = begin > 0 && sentence.tokens[begin - 1].word != kUnknown &&
-                            sentence.tokens[begin - 1].word == tables().id("not");
+        static const WordId kNot = tables().id("not");
+        const bool denied = begin > 0 && (sentence.tokens[begin - 1].word == kNot ||
+                                          sentence.tokens.front().word == kNot);
         const bool aside = spots.objects[loose].with || inBrackets(sentence, begin);
         if (denied || (aside && !objects.empty())) {
             continue;

@@ -167,8 +167,9 @@ std::string Walk::resolve(const SpaceSpot& spot) {
         int count = 0;
         for (const KnownSpace& space : known_) {
             // "The upstairs hall" is not the front hall.
-            const bool called =
-                spot.shown.find(' ') == std::string::npos && headOf(space.shown) == head;
+            const bool called = spot.shown.find(' ') == std::string::npos &&
+                                headOf(space.shown) == head &&
+                                space.shown.find(" the ") == std::string::npos;
             if (headOf(space.key) == head || called) {
                 if (contains(current_, space.key) && space.key != "half bath") {
                     return space.key;

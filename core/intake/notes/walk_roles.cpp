@@ -25,6 +25,10 @@ bool isAdverb(const Sentence& sentence, const Spots& spots, std::size_t index) {
         sentence.tokens[name.begin - 1].kind == TokenKind::Mark) {
         return false;
     }
+    // "the old outside privy"
+    if (index > 0 && wordIs(sentence, name.begin - 1, "old")) {
+        return true;
+    }
     for (const std::string_view word : {"go", "head", "step", "now", "okay", "and", "the", "so",
                                         "then", "back", "here", "right", "come"}) {
         if (wordIs(sentence, name.begin - 1, word)) {

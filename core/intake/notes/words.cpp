@@ -81,8 +81,11 @@ const std::vector<WordId>& Speller::idsOf(std::string_view written) {
     if (met_.size() >= kMostWordsRemembered) {
         met_.clear();
     }
+    // "van" is a vanity in shorthand alone.
+    const std::string shorthand = word + '~';
+    const bool shortens = terse_ && lexicon_.respelling(shorthand) != nullptr;
     std::vector<WordId> ids;
-    for (const std::string& stem : stemsOf(word)) {
+    for (const std::string& stem : stemsOf(shortens ? shorthand : word)) {
         ids.push_back(lexicon_.find(stem));
     }
     if (terse_ && ids.size() == 1 && ids.front() == kUnknown) {

@@ -104,5 +104,24 @@ TEST(NotesTold, AnOrderWithAQuestionMarkIsNone) {
                 ElementsAre("den: replace windows"));
 }
 
+TEST(NotesTold, WhatAThingIsMadeOf) {
+    EXPECT_THAT(itemsOf("Outside. The front steps are railroad ties, rotten, and I "
+                        "would replace the whole lot."),
+                ElementsAre("outside: replace steps"));
+    EXPECT_THAT(itemsOf("Main room. The knotty pine walls have darkened and I won't have them "
+                        "painted, whatever your sister says."),
+                ElementsAre("main room: keep paneling"));
+}
+
+TEST(NotesTold, OutAndBackIn) {
+    EXPECT_THAT(itemsOf("Outside. The steps need to come out and get bedded again."),
+                ElementsAre("outside: repair steps"));
+}
+
+TEST(NotesTold, AVanIsAVanityInShorthandAlone) {
+    EXPECT_THAT(itemsOf("Bath. New tub. Somebody should look at the van outside."),
+                Not(Contains("bath: inspect vanity")));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
