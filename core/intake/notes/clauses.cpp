@@ -290,8 +290,11 @@ class Clauses : ClauseRules {
                 continue;
             }
             constexpr std::size_t kAtOnce = 2;
+            // "carpet - pull - oak under?": a dash parts what is said of a label.
+            const bool parts = event.kind == Kind::Colon && labelThing() != kNone &&
+                               isMark(sentence_.tokens[event.at], "-");
             return (event.kind == Kind::Pronoun && event.at <= end + kAtOnce) ||
-                   event.kind == Kind::Colon;
+                   (event.kind == Kind::Colon && !parts);
         }
         return false;
     }
@@ -561,7 +564,11 @@ class Clauses : ClauseRules {
 
     // "the carpet is toast, and then a hole by the door": a remark with a thing of its own.
     [[nodiscard]] bool ownInstead(std::size_t act) const {
-        return now_.said && row(act).object != kNone && (now_.comma || turned_);
+        // "fascia - peeling - paint": all of the line is about the label.
+        const bool label = row(act).treatment == model::Treatment::Refinish &&
+                           now_.subject.size() == 1 && now_.subject.front() == labelThing() &&
+                           !isFloor(now_.subject.front());
+        return !label && now_.said && row(act).object != kNone && (now_.comma || turned_);
     }
 
     // Of the things that wait behind an open list, those joined by "and" alone before the treatment
@@ -581,6 +588,24 @@ class Clauses : ClauseRules {
         closeList();
         now_.subject = subject;
         now_.said = false;
+    }
+
+    // The thing that the sentence opens with as a label, "Fascia: …" or "fascia - …"; kNone if
+    // none.
+    [[nodiscard]] std::size_t labelThing() const {
+        for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
+            const Span& span = spots_.objects[i].span;
+            if (span.begin <= from_ + 1 && span.end < sentence_.tokens.size() &&
+                (isMark(sentence_.tokens[span.end], ":") ||
+                 (isMark(sentence_.tokens[span.end], "-") && !sentence_.tokens[span.end].glued))) {
+                return i;
+            }
+        }
+        return kNone;
+    }
+
+    [[nodiscard]] bool isFloor(std::size_t thing) const {
+        return tables().objects[spots_.objects[thing].object].family == "floor";
     }
 
     void bondAll(std::size_t act, const std::vector<std::size_t>& things, bool part = false) {

@@ -31,6 +31,11 @@ void layOn(const ActRow& row, Found& found) {
         found.object = kShowerTile;
         return;
     }
+    // "Tear out the vinyl and tile it."
+    if (lays && row.object == kTile && tables().objects[found.object].family == "floor") {
+        found.object = tables().objectNamed("floor tile");
+        return;
+    }
     const bool on = std::find(kSurfaces.begin(), kSurfaces.end(), found.object) != kSurfaces.end();
     if (!lays || !on || row.object == kWalls) {
         return;

@@ -17,8 +17,8 @@ class Likenesses : SpottedWords {
 
     void run() {
         std::erase_if(spots_.objects, [&](const ObjectSpot& object) {
-            return isSide(object) || isStuffOfLabel(object) || isPerson(object) ||
-                   isSmell(object) || isWhatItIs(object);
+            return isSide(object) || isTimber(object) || isStuffOfLabel(object) ||
+                   isPerson(object) || isSmell(object) || isWhatItIs(object);
         });
         std::erase_if(spots_.acts, [&](const ActSpot& act) { return isHowItIs(act); });
     }
@@ -41,16 +41,34 @@ class Likenesses : SpottedWords {
     // "Ceiling: plaster, two cracks.": what the label is made of.
     [[nodiscard]] bool isStuffOfLabel(const ObjectSpot& object) const {
         static const std::vector<std::string_view> kStuff = {
-            "plaster", "drywall", "concrete", "brick", "bricks",   "stone",   "tile",  "block",
-            "stucco",  "wood",    "steel",    "metal", "aluminum", "shingle", "slate", "gravel"};
+            "plaster", "drywall", "concrete", "brick", "bricks",   "stone",   "tile", "block",
+            "stucco",  "wood",    "steel",    "metal", "aluminum", "shingle", "slate"};
         const std::size_t begin = object.span.begin;
         const std::size_t end = object.span.end;
         const bool label =
-            begin > 1 && end == begin + 1 && cueIsMark(begin - 1, ":") &&
+            begin > 1 && end == begin + 1 && separates(begin - 1) &&
             std::any_of(spots_.objects.begin(), spots_.objects.end(),
                         [&](const ObjectSpot& other) { return other.span.end + 1 == begin; });
-        return label && isOneOf(begin, kStuff) && end < sentence_.tokens.size() &&
-               cueIsMark(end, ",;(");
+        return label && (isOneOf(begin, kStuff) || object.material) &&
+               end < sentence_.tokens.size() && (cueIsMark(end, ",;(") || separates(end));
+    }
+
+    // The mark after a label: ":", or a dash by itself.
+    [[nodiscard]] bool separates(std::size_t at) const {
+        return cueIsMark(at, ":") || (cueIsMark(at, "-") && !sentence_.tokens[at].glued);
+    }
+
+    // "cabinets: refinish (maple, sound)": the wood, not a tree.
+    [[nodiscard]] bool isTimber(const ObjectSpot& object) const {
+        static const std::vector<std::string_view> kWoods = {"maple",  "birch",  "oak", "pine",
+                                                             "cherry", "walnut", "ash", "fir"};
+        return tables().objects[object.object].name == "trees" &&
+               object.span.end == object.span.begin + 1 && isOneOf(object.span.begin, kWoods) &&
+               std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                           [&](const ObjectSpot& other) {
+                               return other.span.end <= object.span.begin &&
+                                      tables().objects[other.object].place == Place::Inside;
+                           });
     }
 
     [[nodiscard]] bool isPerson(const ObjectSpot& object) const {

@@ -136,6 +136,9 @@ class Linker {
             const bool left = other.span.end <= act->span.begin && !other.landmark;
             old = between || left ? other.object : old;
         }
+        if (old == object.object) {
+            return false;  // "counters split, replace with butcher block"
+        }
         const std::string& family = old == kNone ? std::string() : tables().objects[old].family;
         if (!family.empty() && family == tables().objects[object.object].family) {
             return false;
@@ -280,6 +283,11 @@ class Linker {
             if (!own && shareAssumed(idle.act)) {
                 continue;
             }
+            if (!own && isSpot(act)) {
+                static const std::uint32_t kWalls = tables().objectNamed("walls");
+                linked_.said.push_back(
+                    Said{.object = kWalls, .act = idle.act, .at = act.span.begin, .assumed = true});
+            }
             // "paint it?", of what takes no paint.
             const bool ofIt = row(act).phrase.ends_with(" it") && !before_.empty();
             if (own && !ofIt) {
@@ -289,6 +297,25 @@ class Linker {
                                             .assumed = true});
             }
         }
+    }
+
+    // "A wet spot under the window.": what has it is a wall, where nothing else is spoken of.
+    [[nodiscard]] bool isSpot(const ActSpot& act) const {
+        constexpr std::size_t kBrief = 14;
+        if (row(act).treatment != model::Treatment::Inspect || spots_.objects.empty() ||
+            sentence_.tokens.size() > kBrief) {
+            return false;
+        }
+        const bool landmarks = std::all_of(
+            spots_.objects.begin(), spots_.objects.end(), [&](const ObjectSpot& object) {
+                return object.landmark && object.span.begin >= act.span.end;
+            });
+        const std::string& phrase = row(act).phrase;
+        bool spot = false;
+        for (const std::string_view word : {"spot", "patch", "stain", "crack", "hole", "bulge"}) {
+            spot = spot || phrase.find(word) != std::string::npos;
+        }
+        return landmarks && spot;
     }
 
     // "The vanity top is yellow. New top.": the last word of what was spoken of.

@@ -37,6 +37,12 @@ class Reader {
         bool known = false;                  // false where nothing says what the choice is about
     };
 
+    // What of another space holds here too: all of it where `named` is empty, and never `others`.
+    struct SameThings {
+        std::vector<std::uint32_t> named;
+        std::vector<std::uint32_t> others;
+    };
+
     static void dropHadDone(const Sentence& sentence, Spots& spots);
     static void takeBack(Sentence& sentence, Spots& spots);
     bool takeSection(const Sentence& sentence, const Spots& spots);
@@ -51,7 +57,7 @@ class Reader {
                                             const Span& cue);
     void takeSame(const Sentence& sentence, Spots& spots, std::size_t from);
     void copySame(const Sentence& sentence, const std::string& from, const std::string& here,
-                  const std::vector<std::uint32_t>& named);
+                  const SameThings& things);
     [[nodiscard]] std::string sameAs(const Spots& spots, std::size_t after, const std::string& here,
                                      const std::vector<std::uint32_t>& named) const;
     void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,

@@ -218,7 +218,10 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     // "replaced 2019", "new windows already": done, not to be done.
     const bool toDo = found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
                       found.treatment == Treatment::Repair ||
-                      found.treatment == Treatment::Refinish || found.treatment == Treatment::Clean;
+                      found.treatment == Treatment::Refinish ||
+                      found.treatment == Treatment::Clean ||
+                      // "was inspected last fall"
+                      (found.treatment == Treatment::Inspect && row.weight > 1);
     if (toDo && isDone(sentence, spots, act)) {
         found.treatment = Treatment::Keep;
         found.fresh = false;

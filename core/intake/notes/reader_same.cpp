@@ -9,6 +9,19 @@ namespace ledgerboard::intake {
 
 namespace {
 
+// Where "but" or "except" stands close behind token `at`; the end of the sentence where it does
+// not.
+std::size_t butAfter(const Sentence& sentence, std::size_t at) {
+    constexpr std::size_t kFar = 7;
+    for (std::size_t i = at; i < sentence.tokens.size() && i < at + kFar; ++i) {
+        const std::string word = plainWord(sentence.tokens[i].text);
+        if (word == "but" || word == "except" || word == "though") {
+            return i;
+        }
+    }
+    return sentence.tokens.size();
+}
+
 bool isMark(const Token& token, std::string_view marks) {
     return token.kind == TokenKind::Mark && marks.find(token.mark) != std::string_view::npos;
 }
@@ -126,10 +139,14 @@ void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin)
     if (saysWhatAgain(sentence, spots, cue) || isLikeNothing(sentence, spots, cue)) {
         return;
     }
-    // Named objects narrow what is copied.
+    // Named objects narrow what is copied; after "but" they are what is not.
+    const std::size_t but = butAfter(sentence, cue.end);
     std::vector<std::uint32_t> named;
+    std::vector<std::uint32_t> others;
     for (const ObjectSpot& object : spots.objects) {
-        if (object.span.begin <= cue.end + 4) {
+        if (object.span.begin > but) {
+            others.push_back(object.object);
+        } else if (object.span.begin <= cue.end + 4) {
             named.push_back(object.object);
         }
     }
@@ -137,9 +154,10 @@ void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin)
     const std::string from = sameAs(spots, cue.end, here, named);
     // They have had their say.
     std::erase_if(spots.objects, [&](const ObjectSpot& object) {
-        return object.span.begin <= cue.end + 4 && object.span.end > cue.begin;
+        return object.span.begin <= cue.end + 4 && object.span.end > cue.begin &&
+               object.span.begin < but;
     });
-    copySame(sentence, from, here, named);
+    copySame(sentence, from, here, {named, others});
 }
 
 // Where it was said that is meant: a space named after the word, else the one before this.
@@ -167,11 +185,12 @@ std::string Reader::sameAs(const Spots& spots, std::size_t after, const std::str
 }
 
 void Reader::copySame(const Sentence& sentence, const std::string& from, const std::string& here,
-                      const std::vector<std::uint32_t>& named) {
+                      const SameThings& things) {
     const std::size_t saidBefore = found_.size();
     for (std::size_t k = 0; k < saidBefore && found_.size() < kMostItems; ++k) {
         if (found_[k].place != from || found_[k].weight <= 1 ||
-            !(named.empty() || isOneOf(named, found_[k].object))) {
+            !(things.named.empty() || isOneOf(things.named, found_[k].object)) ||
+            isOneOf(things.others, found_[k].object)) {
             continue;
         }
         Found copy = found_[k];

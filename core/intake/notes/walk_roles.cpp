@@ -174,6 +174,10 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
                            (spot.kind == SpaceKind::Outside &&
                             (spot.key == "exterior" || spot.key.ends_with("yard")) &&
                             tables().objects[object.object].place != Place::Outside);
+        // "whole house fan"
+        if (spot.kind == SpaceKind::Whole && inside && object.span.end > spot.span.end) {
+            return Role::Ignored;
+        }
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
             return Role::Ignored;
         }
