@@ -152,8 +152,11 @@ class Clauses : ClauseRules {
 
     // "All the appliances go except the microwave.": what comes to the end of the clause stays.
     bool takeExcepted() {
-        const bool away = !bonds_.bonds.empty() && [&] {
-            const model::Treatment said = row(bonds_.bonds.back().act).treatment;
+        // "Everything goes except the tub."
+        const bool idle = bonds_.bonds.empty() && !bonds_.idle.empty();
+        const bool away = (idle || !bonds_.bonds.empty()) && [&] {
+            const std::size_t last = idle ? bonds_.idle.back().act : bonds_.bonds.back().act;
+            const model::Treatment said = row(last).treatment;
             return said == model::Treatment::Remove || said == model::Treatment::Replace ||
                    said == model::Treatment::Refinish;
         }();

@@ -17,8 +17,9 @@ class Likenesses : SpottedWords {
 
     void run() {
         std::erase_if(spots_.objects, [&](const ObjectSpot& object) {
-            return isSide(object) || isTimber(object) || isStuffOfLabel(object) ||
-                   isPerson(object) || isSmell(object) || isWhatItIs(object);
+            return isSide(object) || isCrackedPanel(object) || isTimber(object) ||
+                   isStuffOfLabel(object) || isPerson(object) || isSmell(object) ||
+                   isWhatItIs(object);
         });
         std::erase_if(spots_.acts, [&](const ActSpot& act) { return isHowItIs(act); });
     }
@@ -41,8 +42,10 @@ class Likenesses : SpottedWords {
     // "Ceiling: plaster, two cracks.": what the label is made of.
     [[nodiscard]] bool isStuffOfLabel(const ObjectSpot& object) const {
         static const std::vector<std::string_view> kStuff = {
-            "plaster", "drywall", "concrete", "brick", "bricks",   "stone",   "tile", "block",
-            "stucco",  "wood",    "steel",    "metal", "aluminum", "shingle", "slate"};
+            "plaster", "drywall", "concrete", "brick",  "bricks",  "stone",    "tile",
+            "block",   "stucco",  "wood",     "steel",  "metal",   "aluminum", "shingle",
+            "slate",   "oak",     "maple",    "birch",  "cherry",  "pine",     "walnut",
+            "hickory", "formica", "laminate", "quartz", "granite", "vinyl"};
         const std::size_t begin = object.span.begin;
         const std::size_t end = object.span.end;
         const bool label =
@@ -69,6 +72,14 @@ class Likenesses : SpottedWords {
                                return other.span.end <= object.span.begin &&
                                       tables().objects[other.object].place == Place::Inside;
                            });
+    }
+
+    // "surround - cracked panel": a piece of it, and nothing electric.
+    [[nodiscard]] bool isCrackedPanel(const ObjectSpot& object) const {
+        const std::size_t begin = object.span.begin;
+        return begin > 0 && object.span.end == begin + 1 && isOneOf(begin, {"panel", "panels"}) &&
+               isOneOf(begin - 1, {"cracked", "dented", "loose", "broken", "split", "rotten",
+                                   "warped", "missing", "bent"});
     }
 
     [[nodiscard]] bool isPerson(const ObjectSpot& object) const {

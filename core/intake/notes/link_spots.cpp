@@ -264,7 +264,8 @@ class Preparer : SpottedWords {
                 continue;
             }
             if (mark && i >= span.end && sentence_.tokens[i].mark != '-' &&
-                sentence_.tokens[i].mark != ':' && sentence_.tokens[i].mark != ',') {
+                sentence_.tokens[i].mark != ':' && sentence_.tokens[i].mark != ',' &&
+                sentence_.tokens[i].mark != '"') {
                 return false;
             }
             if (sentence_.tokens[i].word == wanted && !span.holds(i)) {

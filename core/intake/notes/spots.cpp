@@ -318,10 +318,11 @@ class Finder {
         std::erase_if(found_.objects, isUnit);
         // "twelve squares and while they're up there": no squaring up.
         std::erase_if(found_.acts, [&](const ActSpot& act) {
-            return std::any_of(
-                found_.amounts.begin(), found_.amounts.end(), [&](const Amount& amount) {
-                    return amount.begin < act.span.begin && act.span.begin < amount.end;
-                });
+            return std::any_of(found_.amounts.begin(), found_.amounts.end(),
+                               [&](const Amount& amount) {
+                                   return amount.begin < act.span.begin &&
+                                          act.span.begin < amount.end && act.span.end <= amount.end;
+                               });
         });
     }
 

@@ -352,8 +352,25 @@ void Walk::useOwnNames(const Sentence& sentence, Spots& spots) const {
     }
 }
 
+namespace {
+
+// "garage dr", "front dr": a door, and no dining room.
+void dropDoors(Spots& spots) {
+    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
+        return std::any_of(
+            spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+                const std::string& name = tables().objects[object.object].name;
+                return object.span.begin == space.span.begin && object.span.end == space.span.end &&
+                       name.ends_with("door") && space.span.end > space.span.begin + 1;
+            });
+    });
+}
+
+}  // namespace
+
 Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placed placed;
+    dropDoors(spots);
     useOwnNames(sentence, spots);
     lastMoved_ = 0;
     saysStairs_ = std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
