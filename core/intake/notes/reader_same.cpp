@@ -195,7 +195,7 @@ void Reader::copySame(const Sentence& sentence, const std::string& from, const s
         }
         Found copy = found_[k];
         copy.place = here;
-        nameCopied(named, copy);
+        nameCopied(things.named, copy);
         copy.signs.push_back(signOf(SignFlag::Copied));
         copy.item.source = {sourceOf(sentence), sentence.line,
                             sureness(copy.signs, copy.treatment)};
