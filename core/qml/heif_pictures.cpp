@@ -32,9 +32,9 @@ class Handler : public QImageIOHandler {
         }
         const auto& seen = pixels.value();
         // A copy, for the pixels go with this call.
-        *image =
-            QImage(seen.rgb.data(), seen.width, seen.height, 3 * seen.width, QImage::Format_RGB888)
-                .copy();
+        *image = QImage(seen.rgb.data(), seen.width, seen.height, qsizetype{3} * seen.width,
+                        QImage::Format_RGB888)
+                     .copy();
         return !image->isNull();
     }
 
