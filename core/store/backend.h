@@ -126,6 +126,12 @@ class Backend {
     // Behind rows that were put in with keys of their own into a table with a rising key.
     virtual void riseAbove(const std::string& /*table*/, const std::string& /*key*/) {}
 
+    // How long a transaction that writes waits for another one, before it fails (CannotBeMet).
+    virtual void waitAtMost(int ms) = 0;
+
+    // Whether that is what failed last. Asked after a failure.
+    [[nodiscard]] virtual bool wasInTheWay() const = 0;
+
     // False after the connection was lost, until it is there again. Asked after a failure.
     [[nodiscard]] virtual bool isThere() const { return true; }
 

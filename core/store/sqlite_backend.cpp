@@ -34,10 +34,8 @@ std::string wordsFor(int code, const char* detail) {
     }
 }
 
-[[noreturn]] void fail(sqlite3* handle, int code) {
-    const bool waits = (code & 0xff) == SQLITE_BUSY || (code & 0xff) == SQLITE_LOCKED;
-    throw DatabaseFailure(waits ? model::ErrorCode::CannotBeMet : model::ErrorCode::Damaged,
-                          wordsFor(code, handle != nullptr ? sqlite3_errmsg(handle) : "no memory"));
+bool waitsFor(int code) {
+    return (code & 0xff) == SQLITE_BUSY || (code & 0xff) == SQLITE_LOCKED;
 }
 
 }  // namespace
@@ -57,7 +55,8 @@ const Dialect& sqliteDialect() {
 
 class SqliteBackend::Prepared final : public PreparedStatement {
   public:
-    Prepared(sqlite3* handle, sqlite3_stmt* statement) : handle_(handle), statement_(statement) {}
+    Prepared(SqliteBackend& backend, sqlite3_stmt* statement)
+        : backend_(backend), statement_(statement) {}
 
     ~Prepared() override { sqlite3_finalize(statement_); }
 
@@ -85,7 +84,7 @@ class SqliteBackend::Prepared final : public PreparedStatement {
     bool step() override {
         const int code = sqlite3_step(statement_);
         if (code != SQLITE_ROW && code != SQLITE_DONE) {
-            fail(handle_, code);
+            backend_.fail(code);
         }
         return code == SQLITE_ROW;
     }
@@ -147,7 +146,7 @@ class SqliteBackend::Prepared final : public PreparedStatement {
     [[nodiscard]] int columns() const override { return sqlite3_column_count(statement_); }
 
   private:
-    sqlite3* handle_;
+    SqliteBackend& backend_;
     sqlite3_stmt* statement_;
 };
 
@@ -167,11 +166,21 @@ SqliteBackend::SqliteBackend(const std::string& path) {
     try {
         run("PRAGMA synchronous = FULL");
         run("PRAGMA foreign_keys = ON");
-        run("PRAGMA cache_size = -4096");
+        run("PRAGMA cache_size = -1024");
     } catch (...) {
         sqlite3_close(handle_);  // no destructor runs for what was not made whole
         throw;
     }
+}
+
+void SqliteBackend::fail(int code) {
+    inTheWay_ = waitsFor(code);
+    throw DatabaseFailure(inTheWay_ ? model::ErrorCode::CannotBeMet : model::ErrorCode::Damaged,
+                          wordsFor(code, sqlite3_errmsg(handle_)));
+}
+
+void SqliteBackend::waitAtMost(int ms) {
+    sqlite3_busy_timeout(handle_, ms);
 }
 
 SqliteBackend::~SqliteBackend() {
@@ -187,9 +196,9 @@ PreparedStatement& SqliteBackend::prepare(const std::string& sql) {
                                             SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
         if (code != SQLITE_OK) {
             prepared_.erase(sql);
-            fail(handle_, code);
+            fail(code);
         }
-        kept = std::make_unique<Prepared>(handle_, statement);
+        kept = std::make_unique<Prepared>(*this, statement);
     }
     return *kept;
 }
@@ -197,7 +206,7 @@ PreparedStatement& SqliteBackend::prepare(const std::string& sql) {
 void SqliteBackend::run(const std::string& sql) {
     const int code = sqlite3_exec(handle_, sql.c_str(), nullptr, nullptr, nullptr);
     if (code != SQLITE_OK) {
-        fail(handle_, code);
+        fail(code);
     }
 }
 
@@ -211,6 +220,7 @@ void SqliteBackend::setDurable(Durable durable) {
 }
 
 void SqliteBackend::beginWrite(Durable durable) {
+    inTheWay_ = false;
     setDurable(durable);
     run("BEGIN IMMEDIATE");
 }
@@ -267,12 +277,12 @@ void SqliteBackend::overwriteDeleted() {
 void SqliteBackend::copyInto(SqliteBackend& target) {
     sqlite3_backup* backup = sqlite3_backup_init(target.handle_, "main", handle_, "main");
     if (backup == nullptr) {
-        fail(target.handle_, sqlite3_errcode(target.handle_));
+        target.fail(sqlite3_errcode(target.handle_));
     }
     const int stepped = sqlite3_backup_step(backup, -1);
     const int finished = sqlite3_backup_finish(backup);
     if (stepped != SQLITE_DONE || finished != SQLITE_OK) {
-        fail(target.handle_, stepped != SQLITE_DONE ? stepped : finished);
+        target.fail(stepped != SQLITE_DONE ? stepped : finished);
     }
 }
 

@@ -30,6 +30,9 @@ class SqliteBackend final : public Backend {
     void mark() override;
     [[nodiscard]] std::vector<std::string> damage() override;
     void overwriteDeleted() override;
+    void waitAtMost(int ms) override;
+
+    [[nodiscard]] bool wasInTheWay() const override { return inTheWay_; }
 
     // Writes a copy of the whole file into `target`, while in use.
     void copyInto(SqliteBackend& target);
@@ -38,9 +41,11 @@ class SqliteBackend final : public Backend {
     class Prepared;
 
     void setDurable(Durable durable);
+    [[noreturn]] void fail(int code);
 
     sqlite3* handle_ = nullptr;
     Durable durable_ = Durable::Yes;
+    bool inTheWay_ = false;
     std::unordered_map<std::string, std::unique_ptr<Prepared>> prepared_;
 };
 

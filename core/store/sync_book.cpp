@@ -1,5 +1,5 @@
-// Reading and taking for the exchange. Forgetting, clocks and identities stand in sync_own.cpp,
-// what the peer sent in sync_sent.cpp.
+// Reading and taking for the exchange. Entries by name stand in sync_named.cpp; forgetting, clocks
+// and identities in sync_own.cpp; what the peer sent in sync_sent.cpp.
 #include "core/store/sync_book.h"
 
 #include <algorithm>
@@ -11,6 +11,11 @@ namespace ledgerboard::store {
 
 using model::RawId;
 using model::Result;
+
+Aside asideFrom(const Statement& select) {
+    return {select.integer(0), entryFrom(select, 3),
+            model::Instant::fromMilliseconds(select.integer(1)), select.text(2)};
+}
 
 std::size_t roughBytes(const Entry& entry) {
     std::size_t bytes = 90 + entry.replaces.size() * 60;
@@ -47,15 +52,6 @@ std::vector<Arrived> arrivedFrom(Statement& select) {
         found.push_back({select.integer(0), entryFrom(select, 1)});
     }
     return found;
-}
-
-constexpr const char* kAsideColumns =
-    "SELECT place, at_ms, why, device, lane, number, clock, record, field, value, replaces "
-    "FROM asides ";
-
-Aside asideFrom(const Statement& select) {
-    return {select.integer(0), entryFrom(select, 3),
-            model::Instant::fromMilliseconds(select.integer(1)), select.text(2)};
 }
 
 void keepAside(Database& database, const Aside& aside) {
@@ -278,31 +274,6 @@ Result<std::vector<Arrived>> SyncBook::cellsOf(const RawId& record) {
     });
 }
 
-Result<std::optional<SyncBook::Known>> SyncBook::entryNamed(const EntryName& name) {
-    return guardStore([&]() -> Result<std::optional<Known>> {
-        auto& database = *book_.parts_->database;
-        const auto lane = static_cast<std::int64_t>(name.lane);
-        auto select = database.prepare(std::string("SELECT ") + kEntryColumns +
-                                       "WHERE w.device = ?1 AND e.lane = ?2 AND e.number = ?3");
-        if (select.bind(1, name.device).bind(2, lane).bind(3, name.number).step()) {
-            return std::optional(Known{entryFrom(select, 0), false, false, 0, ""});
-        }
-        auto gone = database.prepare(
-            "SELECT c.digest FROM compacted c JOIN writers w ON w.writer = c.writer "
-            "WHERE w.device = ?1 AND c.lane = ?2 AND c.number = ?3");
-        if (gone.bind(1, name.device).bind(2, lane).bind(3, name.number).step()) {
-            return std::optional(Known{{}, false, true, gone.integer(0), ""});
-        }
-        auto aside = database.prepare(std::string(kAsideColumns) +
-                                      "WHERE device = ?1 AND lane = ?2 AND number = ?3");
-        if (aside.bind(1, name.device).bind(2, lane).bind(3, name.number).step()) {
-            const Aside found = asideFrom(aside);
-            return std::optional(Known{found.entry, true, false, 0, found.why});
-        }
-        return std::optional<Known>();
-    });
-}
-
 Result<LaneNumbers> SyncBook::lastNumbers(const RawId& device) {
     return guardStore([&]() -> Result<LaneNumbers> {
         auto& parts = *book_.parts_;
@@ -316,24 +287,6 @@ Result<LaneNumbers> SyncBook::lastNumbers(const RawId& device) {
                 std::max(select.integer(0), parts.log->lastNumber(device, static_cast<Lane>(lane)));
         }
         return numbers;
-    });
-}
-
-Result<std::map<RawId, LaneNumbers>> SyncBook::unbroken() {
-    return guardStore([&]() -> Result<std::map<RawId, LaneNumbers>> {
-        // Where the lane has a number 1, numbers stand at their own place until one is missing.
-        auto select = book_.parts_->database->prepare(
-            "WITH known(writer, lane, number) AS (SELECT writer, lane, number FROM entries "
-            "WHERE lane < 2 UNION ALL SELECT writer, lane, number FROM compacted), "
-            "placed(writer, lane, number, place) AS (SELECT writer, lane, number, row_number() "
-            "OVER (PARTITION BY writer, lane ORDER BY number) FROM known) "
-            "SELECT w.device, p.lane, max(CASE WHEN p.number = p.place THEN p.number ELSE 0 END) "
-            "FROM placed p JOIN writers w ON w.writer = p.writer GROUP BY w.device, p.lane");
-        std::map<RawId, LaneNumbers> unbroken;
-        while (select.step()) {
-            unbroken[select.id(0)][static_cast<std::size_t>(select.integer(1))] = select.integer(2);
-        }
-        return unbroken;
     });
 }
 
@@ -401,6 +354,15 @@ Result<Taken> SyncBook::take(const Taking& taking) {
         transaction.commit();
         return taken;
     });
+}
+
+void SyncBook::waitAtMost(int ms) {
+    book_.parts_->database->backend().waitAtMost(ms);
+}
+
+bool SyncBook::mayPass() const {
+    const auto& backend = book_.parts_->database->backend();
+    return !backend.isThere() || backend.wasInTheWay();
 }
 
 Result<std::vector<Aside>> SyncBook::asides(std::int64_t place, std::size_t limit) {

@@ -94,6 +94,12 @@ class SyncBook {
 
     [[nodiscard]] Book& book() { return book_; }
 
+    // From here on whoever writes waits no longer than this for another program that does.
+    void waitAtMost(int ms);
+    // After something failed: whether it may go well a little later, since another program wrote
+    // for longer than that, or the database is out of sight.
+    [[nodiscard]] bool mayPass() const;
+
     // Entries that came after `arrival`, at most `maxEntries` and about `maxBytes` (but one at
     // least), in order of arrival; without those of device `without`, or only those of `only`.
     struct Wanted {
@@ -129,6 +135,9 @@ class SyncBook {
     };
 
     [[nodiscard]] model::Result<std::optional<Known>> entryNamed(const EntryName& name);
+    // The same of many at once: those that are known.
+    [[nodiscard]] model::Result<std::map<EntryName, Known>> entriesNamed(
+        const std::vector<EntryName>& names);
 
     // The highest numbers of a device, here or set aside here.
     [[nodiscard]] model::Result<LaneNumbers> lastNumbers(const model::RawId& device);

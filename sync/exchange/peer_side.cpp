@@ -43,6 +43,21 @@ bool sameContent(const Entry& a, const Entry& b) {
     return a.clock == b.clock && a.record == b.record && a.field == b.field && a.value == b.value;
 }
 
+// Names of entries that may have come before: not those that go on where the device left off.
+std::vector<store::EntryName> mayBeKnown(const std::vector<Entry>& entries, const RawId& device,
+                                         store::LaneNumbers highest) {
+    std::vector<store::EntryName> names;
+    for (const auto& entry : entries) {
+        auto& number = highest[static_cast<std::size_t>(entry.name.lane)];
+        if (entry.name.device == device && entry.name.number > number) {
+            number = entry.name.number;
+        } else {
+            names.push_back(entry.name);
+        }
+    }
+    return names;
+}
+
 constexpr std::int64_t kHeardEveryMs = 60'000;
 
 using Unbroken = std::map<RawId, store::LaneNumbers>;
@@ -51,6 +66,7 @@ using Unbroken = std::map<RawId, store::LaneNumbers>;
 
 // What became of the entries of a push.
 struct PeerSide::Judged {
+    std::map<store::EntryName, store::SyncBook::Known> known;  // of those that may have come before
     store::Taking taking;
     PushAnswer answer;
 };
@@ -333,6 +349,11 @@ Result<Status> PeerSide::judge(const Standing& standing, std::vector<Entry>& ent
         return last.ok() ? asides.error() : last.error();
     }
     auto& numbers = last.value();
+    auto known = book_.entriesNamed(mayBeKnown(entries, standing.device, numbers));
+    if (!known.ok()) {
+        return known.error();
+    }
+    judged.known = std::move(known).value();
     for (auto& entry : entries) {
         auto& highest = numbers[static_cast<std::size_t>(entry.name.lane)];
         const bool own = entry.name.device == standing.device;
@@ -348,14 +369,11 @@ Result<Status> PeerSide::judge(const Standing& standing, std::vector<Entry>& ent
         }
         // Numbers may be missing: what a device was told to drop it can't send to a restored peer.
         if (!own || entry.name.number <= highest) {
-            auto met = metBefore(entry, own, judged);
-            if (!met.ok()) {
-                return met.error();
-            }
-            if (met.value() == Met::Differs && own) {
+            const Met met = metBefore(entry, own, judged);
+            if (met == Met::Differs && own) {
                 return Status::OtherContent;
             }
-            if (met.value() != Met::New) {
+            if (met != Met::New) {
                 continue;
             }
         }
@@ -381,25 +399,23 @@ Result<bool> PeerSide::isOfPerson(const Standing& standing, const RawId& device)
 }
 
 // Whether an entry of this name came before, and what became of it.
-Result<PeerSide::Met> PeerSide::metBefore(const Entry& entry, bool own, Judged& judged) {
-    auto known = book_.entryNamed(entry.name);
-    if (!known.ok()) {
-        return known.error();
-    }
-    if (!known.value()) {
+PeerSide::Met PeerSide::metBefore(const Entry& entry, bool own, Judged& judged) {
+    const auto found = judged.known.find(entry.name);
+    if (found == judged.known.end()) {
         return Met::New;
     }
-    if (known.value()->compacted) {
-        return known.value()->digest == store::contentDigest(entry) ? Met::Known : Met::Differs;
+    const auto& known = found->second;
+    if (known.compacted) {
+        return known.digest == store::contentDigest(entry) ? Met::Known : Met::Differs;
     }
-    if (!sameContent(known.value()->entry, entry)) {
+    if (!sameContent(known.entry, entry)) {
         return Met::Differs;
     }
-    if (!known.value()->aside) {
+    if (!known.aside) {
         return Met::Known;
     }
     if (own) {
-        judged.answer.refused.push_back({entry.name.lane, entry.name.number, known.value()->why});
+        judged.answer.refused.push_back({entry.name.lane, entry.name.number, known.why});
         return Met::Known;
     }
     return Met::New;  // an owner has it in the log, and so vouches for it

@@ -85,7 +85,7 @@ class PeerSide {
     model::Result<Status> judge(const Standing& standing, std::vector<store::Entry>& entries,
                                 model::Instant now, Judged& judged);
     model::Result<bool> isOfPerson(const Standing& standing, const model::RawId& device);
-    model::Result<Met> metBefore(const store::Entry& entry, bool own, Judged& judged);
+    static Met metBefore(const store::Entry& entry, bool own, Judged& judged);
     model::Result<void> takeOrSetAside(const Standing& standing, store::Entry& entry,
                                        WriteJudge& writes, model::Instant now, Judged& judged);
     Reply shutOut(const Standing& standing, std::string_view body, model::Instant now);

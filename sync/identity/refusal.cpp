@@ -28,7 +28,7 @@ constexpr std::array<Line, 16> kLines = {{
      "This very request came before: sign each request with a number of its own."},
     {Refusal::Crowded, "crowded", 503, "Too many requests in a short time: wait and try again."},
     {Refusal::Unready, "unready", 503,
-     "The peer cannot reach its store just now: wait and try again."},
+     "The peer cannot use its store just now: wait and try again."},
     {Refusal::NoInvitation, "no-invitation", 404,
      "No invitation of this code is open: check its first group, or ask for a new one."},
     {Refusal::InvitationOver, "invitation-over", 410,

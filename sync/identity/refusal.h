@@ -25,7 +25,7 @@ enum class Refusal {
     DeviceTaken,      // a device of this id with another key is known already
     OwnBook,          // a crew lead or a viewer brings a book of its own
     // Of a signed request again.
-    Unready,  // the peer cannot reach its store: the same may be sent again
+    Unready,  // the peer cannot use its store now: the same may be sent again
     Altered,  // its body is another than was signed: cut short, put in another order, changed
 };
 

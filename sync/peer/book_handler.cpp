@@ -64,6 +64,7 @@ Result<bool> isHeldBy(const store::Book& book, const Grant& grant) {
 }  // namespace
 
 Result<std::unique_ptr<BookHandler>> BookHandler::make(const Parts& parts) {
+    store::SyncBook(parts.book).waitAtMost(parts.waitMs);
     std::unique_ptr<BookHandler> handler(new BookHandler(parts));
     PeerSide::Parts inside;
     inside.book = &parts.book;
@@ -79,7 +80,7 @@ Result<std::unique_ptr<BookHandler>> BookHandler::make(const Parts& parts) {
 }
 
 HandlerReply BookHandler::couldNot(model::Instant now) const {
-    if (parts_.book.isThere()) {
+    if (!store::SyncBook(parts_.book).mayPass()) {
         return problem(Status::Failed, "the peer could not do it: try again later", now);
     }
     return {statusOf(Refusal::Unready), nlohmann::json{{"code", nameOf(Refusal::Unready)},

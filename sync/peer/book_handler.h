@@ -13,6 +13,7 @@
 #include "sync/identity/invitations.h"
 #include "sync/peer/device_list.h"
 #include "sync/peer/handler.h"
+#include "sync/wire/limits.h"
 
 namespace ledgerboard::sync {
 
@@ -22,7 +23,8 @@ class BookHandler final : public Handler {
         store::Book& book;  // outlives it, as do the others
         DeviceList& devices;
         InvitationList& invitations;
-        model::FillRandom random;  // asked by one thread at a time
+        model::FillRandom random;   // asked by one thread at a time
+        int waitMs = kStoreWaitMs;  // for another program that writes to the book
     };
 
     // Errors: of the book.
@@ -52,7 +54,8 @@ class BookHandler final : public Handler {
   private:
     explicit BookHandler(const Parts& parts) : parts_(parts) {}
 
-    // 503 where the book's store is out of reach, so that the device asks again; else 500.
+    // 503 where the book's store is out of reach or another program writes to it all the time, so
+    // that the device asks again; else 500.
     [[nodiscard]] HandlerReply couldNot(model::Instant now) const;
 
     [[nodiscard]] HandlerReply invite(const Caller& caller, std::string_view body,

@@ -28,6 +28,9 @@ inline constexpr int kHeadMs = 5'000;
 inline constexpr int kBodyMs = 30'000;
 inline constexpr int kAnswerMs = 30'000;  // for taking the answer
 inline constexpr int kIdleMs = 5'000;     // between two requests of one connection
+// For another program that writes to the book: shorter than a device waits for an answer, since the
+// calls of others stand behind it.
+inline constexpr int kStoreWaitMs = 10'000;
 inline constexpr int kMostRequestsPerConnection = 1'000;
 
 // How many connections a peer holds; all three can be set when it is started.

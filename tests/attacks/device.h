@@ -3,6 +3,7 @@
 #pragma once
 
 #include <chrono>
+#include <functional>
 #include <gtest/gtest.h>
 #include <memory>
 #include <string>
@@ -24,9 +25,11 @@ namespace ledgerboard::tests {
 // A device with a book of its own, which joined by a typed code.
 class Device {
   public:
+    // Its clock is far from the peer's unless one is given: the device goes by the peer's time.
     Device(PeerProcess& peer, const sync::PairingCode& code, std::uint64_t seed,
-           const std::string& called = "")
+           const std::string& called = "", std::function<model::Instant()> clock = SteppingClock())
         : path(peer.folder().file("device-" + std::to_string(seed) + ".book")),
+          clock_(std::move(clock)),
           random_(fixedChance(seed)),
           identity_{model::IdMaker(random_).next(clock_()), sync::DeviceKey::fresh(random_)} {
         auto joined =
@@ -49,6 +52,11 @@ class Device {
         link = std::make_unique<sync::Link>(place_, certificate_, identity_, around());
         link->setOffsetMs(offsetMs);
     }
+
+    // As when its program ends, and starts again.
+    void close() { book.reset(); }
+
+    void open() { book = std::make_unique<store::Book>(store::Book::open(path, random_).value()); }
 
     // The status of the health call.
     [[nodiscard]] int health() const {
@@ -116,7 +124,7 @@ class Device {
                 }};
     }
 
-    SteppingClock clock_;  // far from the peer's: the device goes by the peer's time
+    std::function<model::Instant()> clock_;
     model::FillRandom random_;
     sync::LinkIdentity identity_;
     sync::Digest certificate_{};

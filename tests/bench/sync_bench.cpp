@@ -38,6 +38,14 @@ std::chrono::steady_clock::time_point now() {
     return std::chrono::steady_clock::now();
 }
 
+// A device's clock, which runs: one that steps at each reading, as in tests, would soon be ahead of
+// the peer's, and every entry be stamped anew.
+model::Instant runningClock() {
+    static const auto begun = now();
+    return model::Instant::fromMilliseconds(1'775'476'800'000 +
+                                            static_cast<std::int64_t>(msSince(begun)));
+}
+
 double median(std::vector<double> list) {
     std::sort(list.begin(), list.end());
     return list[list.size() / 2];
@@ -48,6 +56,12 @@ sync::Meeting mustMeet(Device& device) {
     auto met = device.meet();
     model::require(met.ok(), met.ok() ? "" : met.error().message.c_str());
     return met.value();
+}
+
+// One device at a time has its book open, as in a program of its own.
+void turn(Device& from, Device& to) {
+    from.close();
+    to.open();
 }
 
 // Writes `count` records of five fields each, a thousand an action; the id of the last one.
@@ -94,18 +108,20 @@ long ownMemoryKib() {
 
 void records(std::size_t count) {
     PeerProcess peer(storeWords());
-    Device laptop(peer, peer.code(), 1);
+    Device laptop(peer, peer.code(), 1, "", runningClock);
     mustMeet(laptop);
     const model::RawId last = addRecords(laptop, count);
     auto begun = now();
     const auto sent = mustMeet(laptop);
     const double pushMs = msSince(begun);
     model::require(sent.sent == count * kFields, "all of it went up");
-    Device phone(peer, laptop.invite({{"role", "owner"}}), 2);
+    laptop.close();
+    Device phone(peer, laptop.invite({{"role", "owner"}}), 2, "", runningClock);
     begun = now();
     const auto received = mustMeet(phone);
     const double pullMs = msSince(begun);
     model::require(received.received >= count * kFields, "all of it came down");
+    turn(phone, laptop);
     std::vector<double> edits;
     for (int k = 0; k < 9; ++k) {
         begun = now();
@@ -113,7 +129,9 @@ void records(std::size_t count) {
         mustMeet(laptop);
         edits.push_back(msSince(begun));
     }
+    turn(laptop, phone);
     mustMeet(phone);
+    turn(phone, laptop);
     // Everything once more, as after an answer that was lost.
     store::SyncBook sync(*laptop.book);
     store::Taking forget;
@@ -123,6 +141,7 @@ void records(std::size_t count) {
     begun = now();
     mustMeet(laptop);
     const double replayMs = msSince(begun);
+    turn(laptop, phone);
     const auto applied = mustMeet(phone).received;
     const auto rate = [&](double ms) { return static_cast<double>(count) * 1'000 / ms; };
     std::printf(
@@ -134,7 +153,7 @@ void records(std::size_t count) {
 
 void many(std::size_t count) {
     PeerProcess peer(storeWords());
-    Device laptop(peer, peer.code(), 1);
+    Device laptop(peer, peer.code(), 1, "", runningClock);
     mustMeet(laptop);
     std::vector<std::unique_ptr<Device>> devices;
     for (std::size_t k = 0; k < count; ++k) {
@@ -142,8 +161,8 @@ void many(std::size_t count) {
             peer.stop();
             peer.start();
         }
-        devices.push_back(
-            std::make_unique<Device>(peer, laptop.invite({{"role", "owner"}}), 100 + k));
+        devices.push_back(std::make_unique<Device>(peer, laptop.invite({{"role", "owner"}}),
+                                                   100 + k, "", runningClock));
         addRecords(*devices.back(), 2);
     }
     std::vector<double> times(count);
@@ -185,9 +204,9 @@ double tenBehindMs(Device& laptop, Device& phone) {
 
 void growth(std::size_t entries) {
     PeerProcess peer(storeWords());
-    Device laptop(peer, peer.code(), 1);
+    Device laptop(peer, peer.code(), 1, "", runningClock);
     mustMeet(laptop);
-    Device phone(peer, laptop.invite({{"role", "owner"}}), 2);
+    Device phone(peer, laptop.invite({{"role", "owner"}}), 2, "", runningClock);
     mustMeet(phone);
     mustMeet(laptop);
     std::vector<double> ms;

@@ -1,18 +1,12 @@
 #include "core/store/postgres/postgres_backend.h"
 
-#include <algorithm>
-#include <array>
 #include <cstdlib>
 #include <libpq-fe.h>
-
-#include "core/store/postgres/postgres_values.h"
+#include <string_view>
 
 namespace ledgerboard::store {
 
 namespace {
-
-// So few that the server's answers to them fit what a socket holds while nobody reads.
-constexpr std::size_t kMostWaiting = 256;
 
 const Dialect& postgresDialect() {
     static const Dialect kDialect = {
@@ -42,449 +36,88 @@ std::int64_t lockOf(const std::string& words) {
     return static_cast<std::int64_t>(hash >> 1);
 }
 
-bool isGood(const PGresult* result) {
-    const auto status = PQresultStatus(result);
-    return status == PGRES_COMMAND_OK || status == PGRES_TUPLES_OK;
-}
-
-std::string codeOf(const PGresult* result) {
-    const char* code = result != nullptr ? PQresultErrorField(result, PG_DIAG_SQLSTATE) : nullptr;
-    return code != nullptr ? code : "";
-}
-
-bool begins(const std::string& text, std::string_view with) {
-    return text.compare(0, with.size(), with) == 0;
-}
-
-// Codes of appendix A of PostgreSQL's documentation: it goes away, or is going.
-bool isGoing(const std::string& code) {
-    return code.empty() || begins(code, "08") || begins(code, "57P") || code == "25P03";
-}
-
-// Somebody else was in the way, or a limit of the server: it may go well a little later.
-bool isPassing(const std::string& code) {
-    return isGoing(code) || begins(code, "40") || begins(code, "53") || code == "55P03" ||
-           code == "57014" || code == "25006";
-}
-
 }  // namespace
-
-std::string whyNotServer(int version, const std::string& encoding) {
-    if (version < kOldestPostgres) {
-        const int major = version / 10'000;
-        return "is PostgreSQL " + std::to_string(major) +
-               (major < 10 ? "." + std::to_string(version / 100 % 100) : std::string()) +
-               ": the peer needs 13 or newer";
-    }
-    if (encoding != "UTF8") {
-        return "keeps text as " + encoding + ": make the database with ENCODING 'UTF8'";
-    }
-    return "";
-}
-
-class PostgresBackend::Prepared final : public PreparedStatement {
-  public:
-    Prepared(PostgresBackend& backend, std::string sql, std::size_t number)
-        : backend_(backend), sql_(std::move(sql)), name_("s" + std::to_string(number)) {}
-
-    void bindInteger(int at, std::int64_t value) override { boundAt(at) = value; }
-
-    void bindText(int at, std::string_view value) override { boundAt(at) = value; }
-
-    void bindId(int at, const model::RawId& value) override { boundAt(at) = value; }
-
-    void bindBytes(int at, std::string_view value) override { boundAt(at) = RawBytes{value}; }
-
-    void bindNothing(int at) override { boundAt(at) = std::monostate{}; }
-
-    bool step() override {
-        if (result_ == nullptr) {
-            result_ = backend_.execute(call());
-            row_ = -1;
-        }
-        return ++row_ < PQntuples(result_.get());
-    }
-
-    void run() override {
-        result_.reset();
-        if (backend_.open_) {
-            backend_.add(call());
-        } else {
-            backend_.execute(call());
-        }
-    }
-
-    void reset() noexcept override {
-        result_.reset();
-        bound_.clear();
-    }
-
-    [[nodiscard]] bool isNull(int at) const override {
-        return PQgetisnull(result_.get(), row_, at) != 0;
-    }
-
-    [[nodiscard]] std::int64_t integer(int at) const override {
-        return integerIn(typeOf(at), bytesAt(at));
-    }
-
-    [[nodiscard]] std::string text(int at) const override { return std::string(bytesAt(at)); }
-
-    [[nodiscard]] std::string bytes(int at) const override { return std::string(bytesAt(at)); }
-
-    [[nodiscard]] model::RawId id(int at) const override { return idIn(bytesAt(at)); }
-
-    [[nodiscard]] model::Value value(int at) const override {
-        return isNull(at) ? model::Value{} : valueIn(typeOf(at), bytesAt(at));
-    }
-
-    [[nodiscard]] int columns() const override { return PQnfields(result_.get()); }
-
-  private:
-    Bound& boundAt(int at) {
-        const auto place = static_cast<std::size_t>(at);
-        if (bound_.size() < place) {
-            bound_.resize(place);
-        }
-        return bound_[place - 1];
-    }
-
-    [[nodiscard]] std::string_view bytesAt(int at) const {
-        return {PQgetvalue(result_.get(), row_, at),
-                static_cast<std::size_t>(PQgetlength(result_.get(), row_, at))};
-    }
-
-    [[nodiscard]] unsigned typeOf(int at) const { return PQftype(result_.get(), at); }
-
-    // Has the server prepare it, where this connection has not yet, and asks which types it takes.
-    void prepareThere() {
-        if (prepared_ == backend_.prepares_ && prepared_ != 0) {
-            return;
-        }
-        backend_.flush();
-        PGconn* connection = backend_.connection_;
-        ResultPtr made(PQprepare(connection, name_.c_str(), sql_.c_str(), 0, nullptr));
-        if (!isGood(made.get())) {
-            backend_.fail(made.get());
-        }
-        const ResultPtr said(PQdescribePrepared(connection, name_.c_str()));
-        if (!isGood(said.get())) {
-            backend_.fail(said.get());
-        }
-        types_.clear();
-        for (int k = 0; k < PQnparams(said.get()); ++k) {
-            types_.push_back(PQparamtype(said.get(), k));
-        }
-        prepared_ = backend_.prepares_;
-    }
-
-    Waiting call() {
-        backend_.beConnected();
-        prepareThere();
-        Waiting waiting{name_, "", {}};
-        for (std::size_t k = 0; k < types_.size(); ++k) {
-            const Bound& bound = k < bound_.size() ? bound_[k] : kNothingBound;
-            waiting.parameters.emplace_back(!std::holds_alternative<std::monostate>(bound),
-                                            bytesOf(bound, types_[k]));
-        }
-        return waiting;
-    }
-
-    static inline const Bound kNothingBound{};
-    PostgresBackend& backend_;
-    const std::string sql_;
-    const std::string name_;
-    std::int64_t prepared_ = 0;  // when, as the backend counts; 0: not yet
-    std::vector<unsigned> types_;
-    std::vector<Bound> bound_;
-    ResultPtr result_;
-    int row_ = -1;
-};
-
-void PostgresBackend::ResultDeleter::operator()(pg_result* result) const {
-    PQclear(result);
-}
 
 model::Result<std::unique_ptr<Backend>> PostgresBackend::open(const PostgresAddress& address,
                                                               const std::string& schema,
                                                               const std::string& lock) {
     try {
         std::unique_ptr<PostgresBackend> backend(new PostgresBackend(address, schema, lock));
-        backend->connect();
+        backend->connection_.connect();
         return std::unique_ptr<Backend>(std::move(backend));
     } catch (const DatabaseFailure& failure) {
         return model::Error{failure.code(), failure.what()};
     }
 }
 
-PostgresBackend::PostgresBackend(PostgresAddress address, std::string schema,
+PostgresBackend::PostgresBackend(const PostgresAddress& address, const std::string& schema,
                                  const std::string& lock)
-    : address_(std::move(address)),
-      schema_(std::move(schema)),
-      lock_(lockOf(schema_ + " " + lock)) {}
-
-PostgresBackend::~PostgresBackend() {
-    prepared_.clear();
-    disconnect();
-}
-
-void PostgresBackend::disconnect() noexcept {
-    PQfinish(connection_);
-    connection_ = nullptr;
-    waiting_.clear();
-}
-
-void PostgresBackend::connect() {
-    disconnect();
-    std::vector<const char*> names;
-    std::vector<const char*> values;
-    for (const auto& [name, value] : address_.settings()) {
-        names.push_back(name.c_str());
-        values.push_back(value.c_str());
-    }
-    names.push_back(nullptr);
-    values.push_back(nullptr);
-    connection_ = PQconnectdbParams(names.data(), values.data(), 0);
-    if (PQstatus(connection_) != CONNECTION_OK) {
-        const std::string said = address_.cleaned(PQerrorMessage(connection_));
-        disconnect();
-        throw DatabaseFailure(model::ErrorCode::CannotBeMet,
-                              address_.spoken() + " cannot be used (" + said +
-                                  "): check the address, the user and the server");
-    }
-    PQsetNoticeProcessor(
-        connection_, [](void*, const char*) {}, nullptr);
-    const char* encoding = PQparameterStatus(connection_, "server_encoding");
-    const std::string why =
-        whyNotServer(PQserverVersion(connection_), encoding != nullptr ? encoding : "");
-    if (!why.empty()) {
-        disconnect();
-        throw DatabaseFailure(model::ErrorCode::CannotBeMet, address_.spoken() + " " + why);
-    }
-    ++connections_;
-    ++prepares_;
-    open_ = false;
-    words("SET search_path = \"" + schema_ +
-          "\"; SET lock_timeout = '30s'; SET idle_in_transaction_session_timeout = '60s'; "
-          "SELECT set_config('synchronous_commit', 'on', false) "
-          "WHERE current_setting('synchronous_commit') = 'off'");
-}
-
-// Before a transaction, or a statement outside one. Within one a lost connection has lost it.
-void PostgresBackend::beConnected() {
-    if (open_) {
-        return;
-    }
-    // What the server said on its way out is read here rather than met by the next statement.
-    if (connection_ == nullptr || PQconsumeInput(connection_) == 0 ||
-        PQstatus(connection_) != CONNECTION_OK) {
-        const auto begun = std::chrono::steady_clock::now();
-        if (begun < notBefore_) {
-            disconnect();
-            throw DatabaseFailure(model::ErrorCode::CannotBeMet,
-                                  address_.spoken() + " cannot be reached");
-        }
-        try {
-            connect();
-        } catch (const DatabaseFailure&) {
-            const auto failed = std::chrono::steady_clock::now();
-            notBefore_ = failed + (failed - begun);
-            throw;
-        }
-    }
-}
-
-bool PostgresBackend::isThere() const {
-    return connection_ != nullptr && PQstatus(connection_) == CONNECTION_OK;
-}
-
-void PostgresBackend::fail(const pg_result* result) {
-    const std::string code = codeOf(result);
-    const char* said =
-        result != nullptr ? PQresultErrorField(result, PG_DIAG_MESSAGE_PRIMARY) : nullptr;
-    const std::string words =
-        address_.cleaned(said != nullptr          ? said
-                         : connection_ != nullptr ? PQerrorMessage(connection_)
-                                                  : "no connection");
-    if (isGoing(code) || PQstatus(connection_) != CONNECTION_OK) {
-        disconnect();
-    }
-    if (code == "55P03") {
-        throw DatabaseFailure(model::ErrorCode::CannotBeMet,
-                              "another program is writing to this book: try again in a moment");
-    }
-    if (code == "42501") {
-        throw DatabaseFailure(model::ErrorCode::CannotBeMet,
-                              address_.spoken() + " does not let this user do it (" + words +
-                                  "): make the user the owner of the database, or grant it CREATE");
-    }
-    throw DatabaseFailure(
-        isPassing(code) ? model::ErrorCode::CannotBeMet : model::ErrorCode::Damaged,
-        address_.spoken() + (isPassing(code) ? " cannot be used now (" : " cannot be used (") +
-            words + ")");
-}
+    : connection_(address, schema), lock_(lockOf(schema + " " + lock)) {}
 
 PreparedStatement& PostgresBackend::prepare(const std::string& sql) {
     auto& kept = prepared_[sql];
     if (kept == nullptr) {
-        kept = std::make_unique<Prepared>(*this, inTheirWords(sql), prepared_.size());
+        kept = std::make_unique<PostgresStatement>(connection_, inTheirWords(sql),
+                                                   "s" + std::to_string(prepared_.size()));
     }
     return *kept;
 }
 
-void PostgresBackend::send(const Waiting& one) {
-    std::vector<const char*> values;
-    std::vector<int> lengths;
-    std::vector<int> formats(one.parameters.size(), 1);
-    for (const auto& [isSomething, bytes] : one.parameters) {
-        values.push_back(isSomething ? bytes.data() : nullptr);
-        lengths.push_back(static_cast<int>(bytes.size()));
-    }
-    const auto count = static_cast<int>(values.size());
-    const int sent = one.name.empty()
-                         ? PQsendQueryParams(connection_, one.sql.c_str(), 0, nullptr, nullptr,
-                                             nullptr, nullptr, 1)
-                         : PQsendQueryPrepared(connection_, one.name.c_str(), count, values.data(),
-                                               lengths.data(), formats.data(), 1);
-    if (sent == 0) {
-        fail(nullptr);
-    }
-}
-
-void PostgresBackend::add(Waiting one) {
-    waiting_.push_back(std::move(one));
-    if (waiting_.size() >= kMostWaiting) {
-        flush();
-    }
-}
-
-void PostgresBackend::noteChanges(const pg_result* result) {
-    const char* count = PQcmdTuples(const_cast<PGresult*>(result));
-    changes_ = *count != '\0' ? std::strtoll(count, nullptr, 10) : 0;
-}
-
-PostgresBackend::ResultPtr PostgresBackend::flush() {
-    std::vector<Waiting> batch;
-    batch.swap(waiting_);
-    if (batch.empty()) {
-        return nullptr;
-    }
-    if (connection_ == nullptr || PQenterPipelineMode(connection_) != 1) {
-        fail(nullptr);
-    }
-    for (const auto& one : batch) {
-        send(one);
-    }
-    if (PQpipelineSync(connection_) != 1) {
-        fail(nullptr);
-    }
-    ResultPtr last;
-    ResultPtr wrong;
-    for (std::size_t k = 0; k < batch.size(); ++k) {
-        ResultPtr result(PQgetResult(connection_));
-        if (result == nullptr || PQstatus(connection_) != CONNECTION_OK) {
-            fail(result.get());
-        }
-        if (isGood(result.get())) {
-            noteChanges(result.get());
-            last = std::move(result);
-        } else if (wrong == nullptr) {
-            wrong = std::move(result);
-        }
-        while (const ResultPtr rest{PQgetResult(connection_)}) {
-        }
-    }
-    const ResultPtr end(PQgetResult(connection_));
-    if (PQresultStatus(end.get()) != PGRES_PIPELINE_SYNC || PQexitPipelineMode(connection_) != 1) {
-        disconnect();
-        fail(nullptr);
-    }
-    if (wrong != nullptr) {
-        fail(wrong.get());
-    }
-    return last;
-}
-
-PostgresBackend::ResultPtr PostgresBackend::execute(Waiting one) {
-    waiting_.push_back(std::move(one));
-    return flush();
-}
-
-PostgresBackend::ResultPtr PostgresBackend::words(const std::string& sql) {
-    if (connection_ == nullptr) {
-        fail(nullptr);
-    }
-    ResultPtr result(PQexec(connection_, sql.c_str()));
-    if (!isGood(result.get())) {
-        fail(result.get());
-    }
-    return result;
-}
-
 std::int64_t PostgresBackend::number(const std::string& sql) {
-    beConnected();
-    flush();
-    const ResultPtr result = words(sql);
+    connection_.beConnected();
+    connection_.flush();
+    const PostgresResult result = connection_.words(sql);
     return PQntuples(result.get()) == 0 ? 0
                                         : std::strtoll(PQgetvalue(result.get(), 0, 0), nullptr, 10);
 }
 
 void PostgresBackend::run(const std::string& sql) {
-    beConnected();
+    connection_.beConnected();
     const bool changesTables = sql.find("DROP ") != std::string::npos;
-    if (open_ && !changesTables && sql.find(';') == std::string::npos) {
-        add({"", sql, {}});
+    if (connection_.isOpen() && !changesTables && sql.find(';') == std::string::npos) {
+        connection_.add({"", sql, {}});
         return;
     }
-    flush();
-    const ResultPtr result = words(sql);
-    noteChanges(result.get());
+    connection_.flush();
+    const PostgresResult result = connection_.words(sql);
+    connection_.noteChanges(result.get());
     if (changesTables) {
-        words("DEALLOCATE ALL");  // what was prepared may have lost its tables
-        ++prepares_;
+        connection_.forgetPrepared();
     }
 }
 
 void PostgresBackend::beginWrite(Durable durable) {
-    beConnected();
-    open_ = true;
-    add({"", "BEGIN", {}});
+    connection_.begin("BEGIN");
     if (durable == Durable::Later) {
-        add({"", "SET LOCAL synchronous_commit = off", {}});
+        connection_.add({"", "SET LOCAL synchronous_commit = off", {}});
     }
-    add({"", "SELECT pg_advisory_xact_lock(" + std::to_string(lock_) + ")", {}});
+    if (waitMs_ > 0) {
+        connection_.add({"", "SET LOCAL lock_timeout = " + std::to_string(waitMs_), {}});
+    }
+    connection_.add({"", "SELECT pg_advisory_xact_lock(" + std::to_string(lock_) + ")", {}});
 }
 
 void PostgresBackend::beginRead() {
-    beConnected();
-    open_ = true;
-    add({"", "BEGIN ISOLATION LEVEL REPEATABLE READ, READ ONLY", {}});
+    connection_.begin("BEGIN ISOLATION LEVEL REPEATABLE READ, READ ONLY");
 }
 
 void PostgresBackend::commit() {
-    const ResultPtr result = execute({"", "COMMIT", {}});
+    const PostgresResult result = connection_.execute({"", "COMMIT", {}});
     // Of a transaction in which something failed it says so by another word, and by no error.
     if (result == nullptr || std::string_view(PQcmdStatus(result.get())) != "COMMIT") {
         throw DatabaseFailure(model::ErrorCode::CannotBeMet,
                               "nothing was written, since a part of it failed: try again");
     }
-    open_ = false;
+    connection_.end();
 }
 
 void PostgresBackend::rollback() noexcept {
-    const bool begun = std::none_of(waiting_.begin(), waiting_.end(), [](const Waiting& one) {
-        return one.sql.compare(0, 5, "BEGIN") == 0;
-    });
-    waiting_.clear();
-    open_ = false;
-    if (begun && connection_ != nullptr) {
-        // Where this fails the connection is gone, and with it what was not committed.
-        const ResultPtr result(PQexec(connection_, "ROLLBACK"));
-    }
+    connection_.abandon();
 }
 
 std::int64_t PostgresBackend::changes() {
-    flush();
-    return changes_;
+    connection_.flush();
+    return connection_.changes();
 }
 
 const Dialect& PostgresBackend::dialect() const {
@@ -495,7 +128,7 @@ bool PostgresBackend::hasBook() {
     const std::string inSchema =
         "SELECT count(*) FROM pg_class c JOIN pg_namespace n ON n.oid = c.relnamespace "
         "WHERE c.relkind = 'r' AND n.nspname = '" +
-        schema_ + "'";
+        connection_.schema() + "'";
     if (number(inSchema) == 0) {
         return false;
     }
@@ -507,19 +140,21 @@ bool PostgresBackend::hasBook() {
     const auto* version = std::get_if<std::int64_t>(&layout);
     if (version == nullptr) {
         throw DatabaseFailure(model::ErrorCode::CannotBeMet,
-                              address_.spoken() + " has tables of something else in its schema " +
-                                  schema_ + ": name another database");
+                              connection_.address().spoken() +
+                                  " has tables of something else in its schema " +
+                                  connection_.schema() + ": name another database");
     }
     if (*version > kLayoutVersion) {
         throw DatabaseFailure(model::ErrorCode::CannotBeMet,
-                              address_.spoken() + " was written by a newer Ledgerboard (layout " +
+                              connection_.address().spoken() +
+                                  " was written by a newer Ledgerboard (layout " +
                                   std::to_string(*version) + "): use the newer program");
     }
     return true;
 }
 
 void PostgresBackend::makeRoom() {
-    run("CREATE SCHEMA IF NOT EXISTS \"" + schema_ + "\"");
+    run("CREATE SCHEMA IF NOT EXISTS \"" + connection_.schema() + "\"");
     run("CREATE FUNCTION hex(id uuid) RETURNS text LANGUAGE sql IMMUTABLE AS "
         "$$SELECT replace(id::text, '-', '')$$");
 }
@@ -535,9 +170,9 @@ void PostgresBackend::mark() {
 }
 
 void PostgresBackend::riseAbove(const std::string& table, const std::string& key) {
-    flush();
-    words("SELECT setval(pg_get_serial_sequence('" + table + "', '" + key +
-          "'), (SELECT coalesce(max(" + key + "), 0) + 1 FROM " + table + "), false)");
+    connection_.flush();
+    connection_.words("SELECT setval(pg_get_serial_sequence('" + table + "', '" + key +
+                      "'), (SELECT coalesce(max(" + key + "), 0) + 1 FROM " + table + "), false)");
 }
 
 }  // namespace ledgerboard::store

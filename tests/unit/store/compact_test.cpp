@@ -1,6 +1,6 @@
-// Protects: what is let go of the log changes nothing that can be asked for still. How: a book with
-// values written over before and after a horizon; what it holds, and what it knew at and after the
-// horizon, is the same before and after.
+// Protects: what is let go of the log changes nothing that can be asked for still, its name too.
+// How: a book with values written over before and after a horizon; what it holds, and what it knew
+// at and after the horizon, is the same before and after.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -95,6 +95,54 @@ TEST_F(CompactTest, WhatWentDoesNotComeBackAndItsNumberIsNotUsedAgain) {
         gone += known->compacted ? 1 : 0;
     }
     EXPECT_EQ(gone, 3u);
+}
+
+TEST_F(CompactTest, AHoleEndsWhatIsUnbroken) {
+    const model::RawId device = book_.thisDevice().raw();
+    const auto whole = sync_.unbroken().value();
+    EXPECT_EQ(whole.at(device), sync_.lastNumbers(device).value());
+    EXPECT_EQ(compact(), 3u);
+    Taking taking;
+    taking.forgetEntries = {{device, Lane::Shared, whole.at(device)[1] - 2}};
+    ASSERT_TRUE(sync_.take(taking).ok());
+    const LaneNumbers holed = sync_.unbroken().value().at(device);
+    EXPECT_EQ(holed[0], whole.at(device)[0]);
+    EXPECT_EQ(holed[1], whole.at(device)[1] - 3);
+}
+
+TEST_F(CompactTest, AreFoundByNameWhetherThereGoneOrSetAside) {
+    const auto all = book_.entries().value();
+    EXPECT_EQ(compact(), 3u);
+    const EntryName near{book_.newId(day(7)), Lane::Shared, 3};
+    const EntryName between{near.device, Lane::Shared, 5};
+    const EntryName far{near.device, Lane::Shared, 5'000'000'000};
+    Taking taking;
+    for (const auto& name : {near, between, far}) {
+        Aside aside{0, all.front(), day(7), "not yours " + std::to_string(name.number)};
+        aside.entry.name = name;
+        taking.asides.push_back(aside);
+    }
+    ASSERT_TRUE(sync_.take(taking).ok());
+    // Asked for out of order, one of them twice, with names that nobody used.
+    std::vector<EntryName> names = {
+        far, near, {near.device, Lane::Shared, 7}, near, {near.device, Lane::OwnerOnly, 3}};
+    for (const auto& entry : all) {
+        names.push_back(entry.name);
+    }
+    const auto found = sync_.entriesNamed(names).value();
+    EXPECT_EQ(found.size(), all.size() + 2);
+    EXPECT_EQ(found.count(between), 0u);  // known, and not asked for
+    EXPECT_EQ(found.at(near).why, "not yours 3");
+    EXPECT_TRUE(found.at(far).aside);
+    std::size_t gone = 0;
+    for (const auto& entry : all) {
+        const auto& known = found.at(entry.name);
+        EXPECT_FALSE(known.aside);
+        EXPECT_TRUE(known.compacted || known.entry.value == entry.value);
+        gone += known.compacted ? 1 : 0;
+    }
+    EXPECT_EQ(gone, 3u);
+    EXPECT_TRUE(sync_.entriesNamed({}).value().empty());
 }
 
 TEST_F(CompactTest, WhatOthersMayLackStays) {
