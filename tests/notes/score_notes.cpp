@@ -1,13 +1,14 @@
 // How well does the reader read? Scores drafts against a careful reader's lists.
 //
-//   score-notes [--bar R] [--misses] [--no-texts] FOLDER ...
+//   score-notes [--bar R] [--misses] [--no-texts] [--all] FOLDER ...
 //
 // Each FOLDER holds pairs NAME.txt and NAME.json (tests/notes/README.md tells their form). Items
 // match one to one when space, treatment and object agree, spaces and objects brought to one name
 // through the reader's tables on both sides. Prints recall and precision per file, their means, the
 // same by manner of speaking, alternates and facts, and how often items of each sureness are right.
 // --misses prints what was missed and what was invented; --no-texts forbids that, for notes that
-// must stay unseen. Exit status: 0; 1 when a mean of items is below the bar; 2 for wrong use.
+// must stay unseen. --all counts what was too unsure to be made as well. Exit status: 0; 1 when a
+// mean of items is below the bar; 2 for wrong use.
 #include <algorithm>
 #include <array>
 #include <cstdio>
@@ -218,12 +219,16 @@ void scoreFacts(const json& truth, const intake::Draft& draft, Score& score, boo
     }
 }
 
-Score scoreFile(const std::filesystem::path& notes, bool misses) {
+Score scoreFile(const std::filesystem::path& notes, bool misses, bool unsure) {
     const json truth = lists::listBeside(notes);
     Score score;
     score.name = notes.stem().string();
     score.manner = truth.at("manner").get<std::string>();
-    const auto draft = intake::readNotes(lists::slurp(notes));
+    intake::ReadOptions options;
+    if (unsure) {
+        options.leastSure = 0;
+    }
+    const auto draft = intake::readNotes(lists::slurp(notes), options);
     if (!draft.ok()) {
         std::printf("%s: %s\n", score.name.c_str(), draft.error().message.c_str());
         score.items.truths = static_cast<int>(truth.at("items").size());
@@ -343,6 +348,7 @@ int main(int argc, char** argv) {
     double bar = 0;
     bool misses = false;
     bool noTexts = false;
+    bool unsure = false;
     std::vector<std::filesystem::path> folders;
     for (int i = 1; i < argc; ++i) {
         const std::string argument = argv[i];
@@ -352,6 +358,8 @@ int main(int argc, char** argv) {
             misses = true;
         } else if (argument == "--no-texts") {
             noTexts = true;
+        } else if (argument == "--all") {
+            unsure = true;
         } else if (std::filesystem::is_directory(argument)) {
             folders.emplace_back(argument);
         } else {
@@ -366,7 +374,7 @@ int main(int argc, char** argv) {
     }
     std::vector<Score> scores;
     for (const std::filesystem::path& path : notes) {
-        scores.push_back(scoreFile(path, misses && !noTexts));
+        scores.push_back(scoreFile(path, misses && !noTexts, unsure));
     }
     std::map<std::string, std::vector<const Score*>> byManner;
     std::vector<const Score*> all;

@@ -161,6 +161,12 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     Openness open;
     // "Counters are going either way.": that much is settled.
     for (std::size_t i = 1; i + 1 < sentence.tokens.size(); ++i) {
+        // "In either case the floor needs paint.": so is this.
+        const bool inCase = wordIs(sentence, i - 1, "in") && wordIs(sentence, i, "either") &&
+                            wordIs(sentence, i + 1, "case");
+        if (inCase) {
+            return open;
+        }
         if (wordIs(sentence, i, "either") && wordIs(sentence, i + 1, "way") &&
             !wordIs(sentence, i - 1, "go") && !spots.has(Cue::Open) &&
             std::any_of(spots.acts.begin(), spots.acts.end(),
@@ -184,7 +190,13 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     bool question = false;
     std::size_t lastOr = 0;
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
-        if (wordIs(sentence, i, "or") && !within(spots, Cue::Correction, i) &&
+        // "some winter or other", "nine or ten", "a week or so", "it stays or I walk": no choice.
+        static const std::vector<std::string_view> kNoChoice = {
+            "other", "another", "so", "thereabout", "someth", "more", "less", "twice", "i"};
+        const bool idle =
+            std::any_of(kNoChoice.begin(), kNoChoice.end(),
+                        [&](std::string_view word) { return wordIs(sentence, i + 1, word); });
+        if (wordIs(sentence, i, "or") && !idle && !within(spots, Cue::Correction, i) &&
             !within(spots, Cue::Filler, i)) {
             open.both = true;
             lastOr = i;

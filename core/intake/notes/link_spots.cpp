@@ -321,7 +321,11 @@ class Preparer : SpottedWords {
                 objects[i].with = true;
                 continue;
             }
-            if (cueEnds(Cue::Locus, lead) || (lead > 0 && i > 0 && word(lead - 1, "where"))) {
+            // "I like the railing": it is what is liked.
+            const bool liked =
+                lead > 2 && word(lead - 2, "like") && (word(lead - 3, "i") || word(lead - 3, "we"));
+            if ((cueEnds(Cue::Locus, lead) && !liked) ||
+                (lead > 0 && i > 0 && word(lead - 1, "where"))) {
                 objects[i].landmark = true;
                 continue;
             }

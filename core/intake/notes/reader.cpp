@@ -35,6 +35,19 @@ std::size_t wordCount(const Sentence& sentence) {
                       [](const Token& token) { return token.kind == TokenKind::Word; }));
 }
 
+// "I held a match by the hood": where something was done.
+bool standsBy(const Sentence& sentence, std::size_t begin) {
+    static const std::vector<std::string_view> kBy = {"by",    "near",  "behind",  "beside",
+                                                      "under", "below", "against", "beneath"};
+    std::size_t at = begin;
+    while (at > 0 && (plainWord(sentence.tokens[at - 1].text) == "the" ||
+                      plainWord(sentence.tokens[at - 1].text) == "that")) {
+        --at;
+    }
+    return at > 0 &&
+           std::find(kBy.begin(), kBy.end(), plainWord(sentence.tokens[at - 1].text)) != kBy.end();
+}
+
 // "… so we buy one. Okay, hall": what is said before the move is of where one was.
 bool isSaidBeforeMove(const Spots& spots) {
     return !spots.acts.empty() && !spots.spaces.empty() &&
@@ -365,8 +378,9 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
         static const WordId kNot = tables().id("not");
         const bool denied = begin > 0 && (sentence.tokens[begin - 1].word == kNot ||
                                           sentence.tokens.front().word == kNot);
-        const bool aside = spots.objects[loose].with || inBrackets(sentence, begin);
-        if (denied || (aside && !objects.empty())) {
+        const bool aside =
+            spots.objects[loose].with || standsBy(sentence, begin) || inBrackets(sentence, begin);
+        if (denied || (aside && !(objects.empty() && before_.empty()))) {
             continue;
         }
         if (spots.objects[loose].span.begin > last || objects.empty()) {

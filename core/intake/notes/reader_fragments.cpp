@@ -371,6 +371,12 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
                (kind && sentence.tokens[i + 1].kind == TokenKind::Mark && !linked.loose.empty() &&
                 spots.objects[linked.loose.front()].span.begin <= placed.from + 1);
     }
+    // "Proper timber door please."
+    bool please = false;
+    for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
+        please = please || wordIs(sentence, i, "pleas");
+    }
+    next = next || (please && !linked.loose.empty() && !spots.has(Cue::Negation));
     const bool said = next && sentence.tokens.size() <= kShort && !asks && spots.acts.empty();
     const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured || bare || said;
     if (kImplied == kNone || !wanted || linked.loose.empty() || !linked.said.empty() ||

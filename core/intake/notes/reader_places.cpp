@@ -100,6 +100,11 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     if (object.home == Home::Self && (nowhere || here == "exterior")) {
         return KnownSpace{object.name, object.name, SpaceKind::Outside};
     }
+    // Alarms are no one's of the yard.
+    static const std::uint32_t kAlarms = tables().objectNamed("smoke alarms");
+    if (said.object == kAlarms && (nowhere || here == "exterior" || isYard(here))) {
+        return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
+    }
     // What is the house's own outdoors, seen from the yard or the porch.
     if (object.home == Home::Outside || (object.home == Home::House && isYard(here))) {
         return exterior();

@@ -211,7 +211,7 @@ class Teller : SpottedWords {
             if (somebody && text(i) == "to") {
                 return true;
             }
-            somebody = textIn(i, kPeople);
+            somebody = somebody || textIn(i, kPeople);
         }
         return false;
     }

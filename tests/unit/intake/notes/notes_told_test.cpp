@@ -123,5 +123,25 @@ TEST(NotesTold, AVanIsAVanityInShorthandAlone) {
                 Not(Contains("bath: inspect vanity")));
 }
 
+TEST(NotesTold, OrIsNotAlwaysAChoice) {
+    EXPECT_THAT(itemsOf("Crawl space. The water lines split some winter or other and have to be "
+                        "replaced."),
+                ElementsAre("crawl space: replace water supply"));
+    EXPECT_THAT(itemsOf("Porch. In either case the porch floor needs a coat of paint."),
+                ElementsAre("porch: refinish porch floor"));
+}
+
+TEST(NotesTold, WhereSomethingWasDoneIsNotMeant) {
+    EXPECT_THAT(
+        itemsOf("Cellar. The water heater is loud. I held a match by the flue. Get somebody "
+                "to look at it."),
+        Not(Contains("cellar: inspect flue")));
+}
+
+TEST(NotesTold, ALikingIsNoLikeness) {
+    EXPECT_THAT(itemsOf("Entry. I like the iron railing. Sand it and paint it black."),
+                ElementsAre("entry: refinish railing"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
