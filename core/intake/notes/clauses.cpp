@@ -15,6 +15,8 @@ namespace {
 using Kind = ClauseEvent::Kind;
 using Event = ClauseEvent;
 
+constexpr std::size_t kNewOne = 4;  // between "replaced with" and what comes
+
 // One reading of a sentence. Holds where it stands in the present clause.
 class Clauses : ClauseRules {
   public:
@@ -557,6 +559,7 @@ class Clauses : ClauseRules {
             }
             if (!things.empty() && !ownInstead(act)) {
                 bondAll(act, things, part);
+                takeNewOne(act);
                 now_.said = true;
                 return;
             }
@@ -591,6 +594,20 @@ class Clauses : ClauseRules {
         closeList();
         now_.subject = subject;
         now_.said = false;
+    }
+
+    // "sheet vinyl to be replaced with tile": what comes in its place.
+    void takeNewOne(std::size_t act) {
+        if (row(act).treatment != model::Treatment::Replace || row(act).fresh ||
+            next_ + 1 >= events_.size() || events_[next_ + 1].kind != Kind::Thing) {
+            return;
+        }
+        const std::size_t thing = events_[next_ + 1].index;
+        if (spots_.objects[thing].with &&
+            spots_.objects[thing].span.begin <= spots_.acts[act].span.end + kNewOne) {
+            ++next_;
+            bonds_.bonds.push_back({.spot = thing, .act = static_cast<std::uint32_t>(act)});
+        }
     }
 
     // The thing that the sentence opens with as a label, "Fascia: …" or "fascia - …"; kNone if

@@ -317,6 +317,10 @@ class Preparer : SpottedWords {
             if (cueEnds(Cue::With, lead) && (i > 0 || pronoun)) {
                 objects[i].with = true;
             }
+            if (comesOff(objects[i].span)) {
+                objects[i].landmark = true;
+                continue;
+            }
             if (i > 0 && lead > 0 && word(lead - 1, "for") && isExchanged(objects[i - 1].span)) {
                 objects[i].with = true;
                 continue;
@@ -382,6 +386,16 @@ class Preparer : SpottedWords {
                 });
             objects[i].landmark = !fault && ((earlier && !actBetween) || later || remark);
         }
+    }
+
+    // "has come off its plugs": what it was on.
+    [[nodiscard]] bool comesOff(const Span& span) const {
+        constexpr std::size_t kNear = 2;
+        return std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+            const bool off = word(act.span.end - 1, "off") || word(act.span.end - 1, "from");
+            return off && row(act).side == Side::Before && row(act).weight < 3 &&
+                   act.span.end <= span.begin && act.span.end + kNear >= span.begin;
+        });
     }
 
     // "swap the tube for can lights", "trade the tub in for a shower".

@@ -327,8 +327,10 @@ class Linker {
             return false;
         }
         const std::string& name = tables().objects[before_.front()].name;
-        const std::string head = name.substr(name.rfind(' ') + 1);
         const std::string said = plainWord(sentence_.tokens[at].text);
+        const bool again =
+            std::find(context_.heads.begin(), context_.heads.end(), said) != context_.heads.end();
+        const std::string head = again ? said : name.substr(name.rfind(' ') + 1);
         const bool closes =
             at + 1 >= sentence_.tokens.size() || sentence_.tokens[at + 1].kind == TokenKind::Mark;
         if (!closes || said.size() < 3 || (said != head && said + "s" != head)) {

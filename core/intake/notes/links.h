@@ -5,6 +5,7 @@
 // without an object of its own speaks of what was named last ("rip it out").
 #pragma once
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -31,6 +32,7 @@ struct Context {
     std::vector<std::uint32_t> absent;    // of those before, what is said to be missing
     std::vector<std::string_view> words;  // of the sentence before, those that no table knows
     std::uint32_t lastAct = kNone;        // row of the treatment said last
+    std::vector<std::string> heads;       // how what "it" may mean was last named: "tank"
 };
 
 struct Linked {

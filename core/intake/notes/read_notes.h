@@ -47,7 +47,7 @@ struct NamedSign {
 
 struct Reading {
     Draft draft;
-    std::vector<ExplainedSentence> explained;     // empty unless asked for
+    std::vector<ExplainedSentence> explained;   // empty unless asked for
     std::vector<std::vector<NamedSign>> signs;  // of each item of the draft, likewise
 };
 

@@ -138,7 +138,7 @@ void Reader::take(Sentence& sentence) {
     }
     takeAnswer(sentence, spots, foundBefore);
     keepTopic(sentence, spots);
-    keepLastWords(sentence);
+    keepLastWords(sentence, spots);
     lastFound_ = std::min(foundBefore, found_.size());
     if (options_.explain) {
         explain(sentence, spots, placed, linked, foundBefore);
@@ -166,13 +166,14 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
     takeSame(sentence, spots, placed.from);
     const Openness open = opennessOf(sentence, spots);
     recall(sentence, spots);
-    Linked linked =
-        linkSentence(sentence, spots, placed.from,
-                     {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_});
+    Linked linked = linkSentence(
+        sentence, spots, placed.from,
+        {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_, heads_});
     takeFragment(sentence, spots, placed, linked);
     takeOnes(sentence, spots, placed, linked);
     takeMeasured(sentence, spots, placed, linked);
     takeLaid(sentence, spots, linked);
+    takeCountOfAbsent(sentence, spots, linked);
     takeTroubles(spots, linked);
     takeYears(sentence, spots, linked);
     noteCautions(sentence, spots);
@@ -214,7 +215,13 @@ void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_
 }
 
 // The next sentence may name by these what no table knows.
-void Reader::keepLastWords(const Sentence& sentence) {
+void Reader::keepLastWords(const Sentence& sentence, const Spots& spots) {
+    heads_.clear();
+    for (const ObjectSpot& object : spots.objects) {
+        if (!before_.empty() && object.object == before_.front()) {
+            heads_.push_back(plainWord(sentence.tokens[object.span.end - 1].text));
+        }
+    }
     lastWords_.clear();
     for (const Token& token : sentence.tokens) {
         if (token.kind == TokenKind::Word && token.word == kUnknown) {
@@ -333,14 +340,14 @@ void Reader::extendPlaces(const Sentence& sentence, const Spots& spots, const Pl
 
 // "Cabinets: plywood, homemade. All new.": the label is what the rest of the line is about.
 void Reader::keepTopic(const Sentence& sentence, const Spots& spots) {
-    if (sentence.opensLine) {
-        topic_ = kNone;
-        for (const ObjectSpot& object : spots.objects) {
-            const std::size_t end = object.span.end;
-            if (object.span.begin <= 2 && end < sentence.tokens.size() &&
-                isMark(sentence.tokens[end], ":")) {
-                topic_ = object.object;
-            }
+    topic_ = sentence.opensLine ? kNone : topic_;
+    bool label = false;
+    for (const ObjectSpot& object : spots.objects) {
+        const std::size_t end = object.span.end;
+        if (object.span.begin <= 2 && end < sentence.tokens.size() &&
+            isMark(sentence.tokens[end], ":")) {
+            topic_ = object.object;
+            label = true;
         }
     }
     // "Closet: no door. Hang one.": what is not there.
@@ -349,7 +356,7 @@ void Reader::keepTopic(const Sentence& sentence, const Spots& spots) {
             return object.object != topic_ &&
                    std::find(absent_.begin(), absent_.end(), object.object) != absent_.end();
         });
-    if (topic_ != kNone && !missing && (sentence.opensLine || spots.objects.empty())) {
+    if (topic_ != kNone && !missing && (sentence.opensLine || label || spots.objects.empty())) {
         before_ = {topic_};
         beforeAge_ = 0;
     }

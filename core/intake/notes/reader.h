@@ -49,7 +49,7 @@ class Reader {
     void arrive(const Sentence& sentence);
     Linked takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal);
     void takeAnswer(const Sentence& sentence, const Spots& spots, std::size_t foundBefore);
-    void keepLastWords(const Sentence& sentence);
+    void keepLastWords(const Sentence& sentence, const Spots& spots);
     static void hearSame(const Sentence& sentence, Spots& spots, std::size_t begin);
     [[nodiscard]] static bool saysWhatAgain(const Sentence& sentence, const Spots& spots,
                                             const Span& cue);
@@ -97,6 +97,7 @@ class Reader {
     void takeOnes(const Sentence& sentence, Spots& spots, const Placed& placed, Linked& linked);
     static void takeMeasured(const Sentence& sentence, Spots& spots, const Placed& placed,
                              Linked& linked);
+    static void takeCountOfAbsent(const Sentence& sentence, Spots& spots, Linked& linked);
     static void takeLaid(const Sentence& sentence, Spots& spots, Linked& linked);
     static void takeTroubles(Spots& spots, Linked& linked);
     static void takeYears(const Sentence& sentence, Spots& spots, Linked& linked);
@@ -139,6 +140,7 @@ class Reader {
     std::vector<std::uint32_t> absent_;        // objects just said to be missing
     std::vector<std::uint32_t> recent_;        // objects named in this space, latest first
     std::vector<std::string_view> lastWords_;  // of the sentence before, that no table knows
+    std::vector<std::string> heads_;           // how what "it" may mean was last named
     std::uint32_t lastAct_ = kNone;            // row of what was said last in the sentence before
     bool looseBefore_ = false;                 // nothing was said yet of what to do with before_
     int beforeAge_ = 0;

@@ -326,6 +326,29 @@ void Reader::takeOnes(const Sentence& sentence, Spots& spots, const Placed& plac
     }
 }
 
+// "No smoke alarms anywhere, fit 4": a count of what is missing is to be had.
+void Reader::takeCountOfAbsent(const Sentence& sentence, Spots& spots, Linked& linked) {
+    static const std::uint32_t kAdded = actNamed("be added");
+    constexpr std::int64_t kMost = 40'000;  // thousandths
+    const bool said = std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& one) {
+        return tables().acts[spots.acts[one.act].row].weight > 0;
+    });
+    if (kAdded == kNone || said || spots.objects.size() != 1 || !spots.has(Cue::Absent)) {
+        return;
+    }
+    const ObjectSpot& object = spots.objects.front();
+    const bool counted =
+        std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+            return amount.kind == AmountKind::Plain && amount.begin >= object.span.end &&
+                   amount.value >= 1000 && amount.value <= kMost && amount.value % 1000 == 0;
+        });
+    if (!counted || object.landmark || !isAbsent(sentence, spots, object.span)) {
+        return;
+    }
+    std::erase(linked.loose, std::size_t{0});
+    implyAct(spots, linked, 0, kAdded);
+}
+
 // Gives the things of a bare list the treatment it implies.
 void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed,
                           Linked& linked) {

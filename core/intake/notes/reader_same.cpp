@@ -72,15 +72,17 @@ void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin)
         (begin + 1 == sentence.tokens.size() || sentence.tokens[begin + 1].kind == TokenKind::Mark);
     // "is to have the same carpet": what was said of the carpet before.
     std::size_t at = begin;
+    bool thing = false;
     for (const ObjectSpot& object : spots.objects) {
         const std::size_t before = object.span.begin;
         const bool same = before > 0 && kSame != kUnknown && !object.material &&
                           sentence.tokens[before - 1].word == kSame;
-        if (same && at == begin && !opens) {
+        if (same && !thing && !opens) {
             at = before - 1;
+            thing = true;
         }
     }
-    if ((opens || at != begin) && !spots.has(Cue::Same)) {
+    if ((opens || thing) && !spots.has(Cue::Same)) {
         spots.cues.push_back({{at, at + 1}, Cue::Same});
         std::stable_sort(
             spots.cues.begin(), spots.cues.end(),

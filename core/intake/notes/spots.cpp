@@ -233,7 +233,9 @@ class Finder {
             if (isBreak(tokens_[i])) {
                 break;
             }
-            bool same = i > head.end;
+            // "wants regrouting, nothing more"
+            static const WordId kNothing = tables().id("nothing");
+            bool same = i > head.end && (kNothing == kUnknown || tokens_[i - 1].word != kNothing);
             for (std::size_t k = 0; same && k < tail.size(); ++k) {
                 same = i + k < tokens_.size() && tokens_[i + k].word == tail[k];
             }

@@ -198,9 +198,13 @@ bool isOneName(const Named& named) {
 // "SHOWER ROOM" after "BATHROOM", or the other way round: two rooms of one sort, each with a name.
 bool Walk::isOtherName(const SpaceSpot& spot) const {
     const KnownSpace* known = find(spot.key);
-    return known != nullptr && spot.kind == SpaceKind::Room && known->shown != spot.shown &&
-           known->shown != spot.key && spot.shown.find(' ') != std::string::npos &&
-           headOf(known->shown) != headOf(spot.shown);
+    if (known == nullptr || spot.kind != SpaceKind::Room || known->shown == spot.shown ||
+        headOf(known->shown) == headOf(spot.shown)) {
+        return false;
+    }
+    const auto named = [](const std::string& name) { return name.find(' ') != std::string::npos; };
+    return (known->shown != spot.key && named(spot.shown)) ||
+           (known->shown != known->key && named(known->shown) && spot.shown == spot.key);
 }
 
 // "Lake bedroom", "Shower bath": what a heading says before a room that the tables know tells it
@@ -266,10 +270,12 @@ void Walk::enterNamed(const Sentence& sentence, const Spots& spots,
         whole.span.begin = named[0]->span.begin;
         whole.key = named[0]->shown + " " + named[1]->shown;
         whole.shown = whole.key;
+        whole.kind = SpaceKind::Room;
         moveTo({&whole});
     } else if (named.size() == 1 && end >= sentence.tokens.size() && isOtherName(*named.front())) {
         SpaceSpot other = *named.front();
-        other.key = other.shown;
+        // The plain name is taken: the room keeps its own under another key.
+        other.key = other.shown == other.key ? "the " + other.shown : other.shown;
         moveTo({&other});
     } else if (named.size() == 1) {
         nameFully(sentence, spots, *named.front(), end);

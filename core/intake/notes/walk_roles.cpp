@@ -250,6 +250,11 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (isBeyond(sentence, spots, begin) && !isBreathless(sentence)) {
         return Role::Ignored;
     }
+    // "Agents will call it bedroom three", under a heading of its own.
+    if (headingIndent_ >= 0 && begin > 1 && wordIs(sentence, begin - 1, "it") &&
+        wordIs(sentence, begin - 2, "call")) {
+        return Role::Ignored;
+    }
     const bool alias = isAlias(sentence);
     if (cueBefore(sentence, spots, Cue::Enter, begin) && !alias) {
         return Role::Move;
