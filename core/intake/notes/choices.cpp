@@ -45,9 +45,24 @@ bool ofOthers(const Sentence& sentence, const CueSpot& cue) {
     return false;
 }
 
+// "They get tested, and then we'll see.": the test is ordered, and nothing chosen yet.
+bool waitsForTest(const Sentence& sentence, const Spots& spots, const CueSpot& cue) {
+    const bool see = wordIs(sentence, cue.span.end - 1, "see");
+    const bool either =
+        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+            return token.word != kUnknown && token.word == tables().id("or");
+        });
+    return see && !either &&
+           std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+               const ActRow& row = tables().acts[act.row];
+               return row.treatment == model::Treatment::Inspect && row.weight > 1 &&
+                      act.span.end <= cue.span.begin;
+           });
+}
+
 // "might be", "maybe twenty": doubt about how things are, not about what to do.
 bool hintsAtWork(const Sentence& sentence, const Spots& spots, const CueSpot& cue) {
-    for (const std::string_view word : {"be", "need", "have", "want", "is"}) {
+    for (const std::string_view word : {"be", "need", "have", "want", "is", "not", "never"}) {
         if (wordIs(sentence, cue.span.end, word)) {
             return false;
         }
@@ -176,7 +191,8 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     }
     std::set<WordId> materials;
     for (const CueSpot& cue : spots.cues) {
-        if (cue.cue == Cue::Open && saysOpen(sentence, cue) && !ofOthers(sentence, cue)) {
+        if (cue.cue == Cue::Open && saysOpen(sentence, cue) && !ofOthers(sentence, cue) &&
+            !waitsForTest(sentence, spots, cue)) {
             open.surely = true;
         } else if (cue.cue == Cue::Undecided && !open.hinted && hintsAtWork(sentence, spots, cue)) {
             open.hinted = true;

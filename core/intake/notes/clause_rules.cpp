@@ -136,7 +136,8 @@ bool ClauseRules::isLike(std::size_t first, std::size_t second) const {
            !wordIs(sentence_, is - 1, "is")) {
         --is;
     }
-    if (is > begin && wordIs(sentence_, is - 1, "is") && !isBreathless(sentence_)) {
+    const bool which = is > begin + 1 && wordIs(sentence_, is - 2, "which");
+    if (is > begin && wordIs(sentence_, is - 1, "is") && (which || !isBreathless(sentence_))) {
         return true;
     }
     return !isBreathless(sentence_) && begin + 1 < end && !reaches(begin, end);

@@ -443,6 +443,16 @@ class Clauses : ClauseRules {
         while (next_ + 1 < events_.size() && events_[next_ + 1].at < spot.tail.end) {
             ++next_;
         }
+        // "cut that out and patch the stucco"
+        constexpr std::size_t kNext = 3;
+        const bool follows =
+            inner.empty() && next_ + 1 < events_.size() && events_[next_ + 1].kind == Kind::Thing &&
+            events_[next_ + 1].at <= spot.tail.end + kNext && row(act).phrase.ends_with("patch") &&
+            fits(act, events_[next_ + 1].index);
+        if (follows) {
+            openList(act);
+            return true;
+        }
         if (inner.empty()) {
             bondTopic(act, pronoun);
             now_.said = true;

@@ -309,6 +309,16 @@ class Preparer : SpottedWords {
         return 0;
     }
 
+    [[nodiscard]] bool saysHowFar(std::size_t index) const {
+        static const std::uint32_t kWalls = tables().objectNamed("walls");
+        const ObjectSpot& wall = spots_.objects[index];
+        const std::size_t begin = wall.span.begin;
+        const std::size_t end = spots_.objects[index - 1].span.end;
+        const bool whole = begin > 1 && word(begin - 1, "whole");
+        const bool that = begin == end + 1 && (word(begin - 1, "that") || word(begin - 1, "this"));
+        return wall.object == kWalls && begin >= end && begin - end < 4 && (whole || that);
+    }
+
     void markLandmarks() {
         auto& objects = spots_.objects;
         for (std::size_t i = 0; i < objects.size(); ++i) {
@@ -323,6 +333,11 @@ class Preparer : SpottedWords {
             }
             if (i > 0 && lead > 0 && word(lead - 1, "for") && isExchanged(objects[i - 1].span)) {
                 objects[i].with = true;
+                continue;
+            }
+            // "new siding that wall", "new cabinets, the whole wall": how far, and where.
+            if (i > 0 && saysHowFar(i)) {
+                objects[i].landmark = true;
                 continue;
             }
             // "I like the railing": it is what is liked.

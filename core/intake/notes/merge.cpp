@@ -132,7 +132,7 @@ void settleKeeping(std::vector<Found>& left) {
         return f.treatment == Treatment::Keep && f.weight == 3 && !f.fromNo;
     });
     const bool rest = std::any_of(left.begin(), left.end(), [](const Found& f) { return f.rest; });
-    if (rest && !has(left, Treatment::Replace) && !has(left, Treatment::Remove)) {
+    if (rest && !has(left, Treatment::Remove)) {
         return;
     }
     if (keepOrdered) {
@@ -272,6 +272,7 @@ std::vector<Found> mergeFound(const std::vector<Found>& found, Walk& walk) {
     }
     settleFamilies(left);
     settleFloors(left);
+    settleTakenOut(left);
     for (Found& one : left) {
         addSignsOfPlace(walk.find(one.place), one.signs);
         one.item.source.sure = sureness(one.signs, one.treatment);

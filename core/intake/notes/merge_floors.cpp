@@ -1,7 +1,10 @@
 #include "core/intake/notes/merge_floors.h"
 
+#include <algorithm>
 #include <string>
+#include <string_view>
 #include <unordered_set>
+#include <vector>
 
 namespace ledgerboard::intake {
 
@@ -33,6 +36,27 @@ void settleFloors(std::vector<Found>& found) {
     for (Found& one : found) {
         if (one.takenOut && one.treatment == Treatment::Replace && isFloor(one) &&
             opened.contains(one.place)) {
+            one.treatment = Treatment::Remove;
+        }
+    }
+}
+
+void settleTakenOut(std::vector<Found>& found) {
+    static const std::vector<std::uint32_t> kFixtures = {
+        tables().objectNamed("toilet"),  tables().objectNamed("sink"),
+        tables().objectNamed("bathtub"), tables().objectNamed("shower"),
+        tables().objectNamed("stove"),   tables().objectNamed("refrigerator"),
+        tables().objectNamed("vanity")};
+    static const std::vector<std::string_view> kOutOfTheWay = {
+        "basement", "garage", "attic", "crawl space", "exterior", "yard", "backyard", "barn"};
+    static const std::uint32_t kDeck = tables().objectNamed("deck boards");
+    for (Found& one : found) {
+        const bool fixture =
+            std::find(kFixtures.begin(), kFixtures.end(), one.object) != kFixtures.end();
+        const bool away =
+            std::find(kOutOfTheWay.begin(), kOutOfTheWay.end(), one.place) != kOutOfTheWay.end();
+        if (one.takenOut && one.treatment == Treatment::Replace &&
+            ((fixture && away) || one.object == kDeck)) {
             one.treatment = Treatment::Remove;
         }
     }

@@ -11,4 +11,8 @@ namespace ledgerboard::intake {
 // worked on or kept is gone for good. In: what was found, settled thing by thing.
 void settleFloors(std::vector<Found>& found);
 
+// "This toilet down here goes": what no cellar or yard needs, and a deck that comes down, is taken
+// out for good.
+void settleTakenOut(std::vector<Found>& found);
+
 }  // namespace ledgerboard::intake

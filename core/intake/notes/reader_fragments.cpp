@@ -90,7 +90,11 @@ bool guts(const Sentence& sentence) {
 bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from, std::size_t end) {
     for (const Cue cue : {Cue::Passive, Cue::Chatter, Cue::Aside, Cue::Negation, Cue::Absent,
                           Cue::Hypothetical, Cue::Open, Cue::Same, Cue::Refused}) {
-        if (spots.has(cue)) {
+        const bool within =
+            std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& spot) {
+                return spot.cue == cue && spot.span.begin >= from && spot.span.begin < end;
+            });
+        if (within) {
             return false;
         }
     }

@@ -112,7 +112,10 @@ class Finder {
         if (isFlatNumber(at)) {
             return at + 1;
         }
-        const Found whole = longest(tokens_, at, From::Space);
+        Found whole = longest(tokens_, at, From::Space);
+        if (whole.end == at + 1 && isDone(tokens_[at])) {
+            whole = {};
+        }
         if (const std::size_t end = whole.row == kNone ? takeNamedSort(at) : at; end > at) {
             return end;
         }
@@ -151,6 +154,13 @@ class Finder {
             return takeUnlisted(at);
         }
         return makePlain(at, whole);
+    }
+
+    // "I crawled under", "we were shopping": what somebody did, and no crawl space or shop.
+    [[nodiscard]] static bool isDone(const Token& token) {
+        const std::string word = plainWord(token.text);
+        const bool form = word.ends_with("ed") || word.ends_with("ing");
+        return form && tables().id(word) != token.word;
     }
 
     // "bed 1": a bedroom, not a bed.

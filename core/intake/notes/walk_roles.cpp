@@ -105,6 +105,20 @@ bool isBeyond(const Sentence& sentence, const Spots& spots, std::size_t begin) {
     });
 }
 
+// "run the same plank through the entry, living room and hall"
+bool isLaidThrough(const Sentence& sentence, const Spots& spots, std::size_t begin) {
+    constexpr std::size_t kFar = 7;
+    std::size_t at = begin;
+    while (at > 0 && wordIs(sentence, at - 1, "the")) {
+        --at;
+    }
+    return at > 0 && wordIs(sentence, at - 1, "through") &&
+           std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+               return tables().acts[act.row].fresh && act.span.end <= at &&
+                      act.span.end + kFar >= at;
+           });
+}
+
 // "the little one, the nursery let's call it"
 bool isCalledSo(const Sentence& sentence, const SpaceSpot& spot) {
     const std::size_t after = spot.span.end;
@@ -275,7 +289,7 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (isCalledSo(sentence, spot)) {
         return Role::Move;
     }
-    if (cueBefore(sentence, spots, Cue::Passing, begin)) {
+    if (cueBefore(sentence, spots, Cue::Passing, begin) && !isLaidThrough(sentence, spots, begin)) {
         return Role::Ignored;
     }
     if (talkTurnsTo(sentence, spots, spot) || isSteppedInto(sentence, spots, spot)) {
