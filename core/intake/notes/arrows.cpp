@@ -18,6 +18,7 @@ class Arrows : SpottedWords {
     // "carpet > plank" replaces one by the other, "windows -> vinyl" with a material.
     void readPairs() {
         static const std::uint32_t kNew = actNamed("new");
+        static const std::uint32_t kInstead = actNamed("replace");
         static const std::uint32_t kReplaced = actNamed("be replaced");
         auto& objects = spots_.objects;
         for (std::size_t i = 1; i < objects.size(); ++i) {
@@ -32,7 +33,9 @@ class Arrows : SpottedWords {
             if (arrow == end || broken || end > arrow + 2 || actBetween(arrow, end)) {
                 continue;
             }
-            if (insert(arrow, objects[i].material ? kReplaced : kNew)) {
+            // "box light > 6 can lights": there was one, of another sort.
+            const bool adds = tables().objects[objects[i].object].freshAdds;
+            if (insert(arrow, objects[i].material ? kReplaced : adds ? kInstead : kNew)) {
                 if (objects[i].material) {
                     objects[i].landmark = true;
                 } else {
@@ -58,8 +61,10 @@ class Arrows : SpottedWords {
             }
             if (orderFollows(arrow)) {
                 dropReasons(begin, arrow);
+                keepOnly(subject, begin, arrow);
+                dropHardware(arrow);
             } else if (priceFollows(arrow)) {
-                const bool gone = isGone(begin, arrow);
+                const bool gone = isGone(begin, arrow) || noneBehind(arrow);
                 dropReasons(begin, arrow);
                 keepOnly(subject, begin, arrow);
                 insert(arrow, gone ? kAdded : kReplaced);
@@ -228,6 +233,26 @@ class Arrows : SpottedWords {
             }
         }
         return false;
+    }
+
+    // "pulls > 44 @ 5.5 (none on now)"
+    [[nodiscard]] bool noneBehind(std::size_t arrow) const {
+        for (std::size_t i = arrow; i < sentence_.tokens.size() && !cueIsMark(i, ";."); ++i) {
+            if (cueIsMark(i, "(") && word(i + 1, "none")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // "gate sags > fix hinge": with what it is mended.
+    void dropHardware(std::size_t arrow) {
+        for (ObjectSpot& object : spots_.objects) {
+            const std::string& name = tables().objects[object.object].name;
+            const bool hardware = name.ends_with("hardware") || name == "door closer";
+            object.landmark = object.landmark || (hardware && object.span.begin > arrow &&
+                                                  object.span.begin <= arrow + 4);
+        }
     }
 
     void dropReasons(std::size_t begin, std::size_t arrow) {

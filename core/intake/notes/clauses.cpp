@@ -309,7 +309,8 @@ class Clauses : ClauseRules {
         if (row(act).weight == 0) {
             return takeNone(act);
         }
-        if (onlyLeads(act) || takeInner(act) || takeAttribute(act) || takeAlong(act)) {
+        if (onlyLeads(act) || takeInside(act) || takeInner(act) || takeAttribute(act) ||
+            takeAlong(act)) {
             return;
         }
         if (spot.names) {
@@ -401,6 +402,23 @@ class Clauses : ClauseRules {
         const Event& event = events_[that ? next_ + 2 : next_ + 1];
         return event.kind == Kind::Act && event.at <= end + kNear && row(event.index).weight > 0 &&
                !row(event.index).fresh && event.at >= end;
+    }
+
+    // "carpet 15 yd; hole in wall": what it is in.
+    bool takeInside(std::size_t act) {
+        const ActSpot& spot = spots_.acts[act];
+        constexpr std::size_t kNear = 2;
+        if (row(act).side != Side::Before || !wordIs(sentence_, spot.span.end - 1, "in") ||
+            next_ + 1 >= events_.size() || events_[next_ + 1].kind != Kind::Thing ||
+            events_[next_ + 1].at > spot.span.end + kNear || !now_.subject.empty()) {
+            return false;
+        }
+        const std::size_t thing = events_[++next_].index;
+        closeList();
+        bonds_.bonds.push_back({.spot = thing, .act = static_cast<std::uint32_t>(act)});
+        now_.subject = {thing};
+        now_.said = true;
+        return true;
     }
 
     // "no dishwasher": takes the thing right after it.
@@ -584,7 +602,11 @@ class Clauses : ClauseRules {
         const bool label = row(act).treatment == model::Treatment::Refinish &&
                            now_.subject.size() == 1 && now_.subject.front() == labelThing() &&
                            !isFloor(now_.subject.front());
-        return !label && now_.said && row(act).object != kNone && (now_.comma || turned_);
+        // "front door ok, repaint": once more, so it is the thing.
+        const bool again = row(act).phrase.starts_with("re") && now_.subject.size() == 1 &&
+                           row(act).treatment == model::Treatment::Refinish &&
+                           fits(act, now_.subject.front()) && !isFloor(now_.subject.front());
+        return !label && !again && now_.said && row(act).object != kNone && (now_.comma || turned_);
     }
 
     // Of the things that wait behind an open list, those joined by "and" alone before the treatment

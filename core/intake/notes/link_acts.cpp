@@ -338,7 +338,13 @@ class ActPreparer : SpottedWords {
     [[nodiscard]] bool closesEntry(const ActSpot& act) const {
         constexpr std::size_t kMostWords = 3;
         std::size_t words = 0;
-        const bool keeps = row(act).treatment == model::Treatment::Keep;
+        // "thru-out"
+        if (act.span.begin > 0 && cueIsMark(act.span.begin - 1, "-") &&
+            sentence_.tokens[act.span.begin].glued) {
+            return false;
+        }
+        const bool keeps = row(act).treatment == model::Treatment::Keep ||
+                           row(act).treatment == model::Treatment::Remove;
         for (std::size_t at = act.span.begin;
              at-- > 0 && (sentence_.terse || sentence_.bullet) && keeps && words <= kMostWords;) {
             if (cueIsMark(at, ";.!?/>():") || cueEnds(Cue::Negation, at + 1)) {
@@ -350,7 +356,10 @@ class ActPreparer : SpottedWords {
                 }
             }
             for (const ActSpot& other : spots_.acts) {
-                if (&other != &act && other.span.holds(at) && row(other).weight > 0) {
+                // A fault that is called good is none: "R-30 blown ok".
+                const bool fault = row(other).treatment == model::Treatment::Inspect &&
+                                   row(act).treatment == model::Treatment::Keep;
+                if (&other != &act && other.span.holds(at) && row(other).weight > 0 && !fault) {
                     return false;
                 }
             }
@@ -381,6 +390,11 @@ class ActPreparer : SpottedWords {
                             return at == act.span.begin;
                         });
         if (!after && !closesEntry(act)) {
+            return false;
+        }
+        // "HVAC down: furnace ok": the one downstairs.
+        if (act.span.end < sentence_.tokens.size() && cueIsMark(act.span.end, ":") &&
+            row(act).treatment == model::Treatment::Remove) {
             return false;
         }
         if (act.span.end >= sentence_.tokens.size()) {

@@ -399,7 +399,9 @@ class Preparer : SpottedWords {
                            (row(act).object == kNone || isSurface(objects[i])) &&
                            !hasSubject(act, i) && row(act).treatment == model::Treatment::Inspect;
                 });
-            objects[i].landmark = !fault && ((earlier && !actBetween) || later || remark);
+            // "repair at windows": where, of what stands before.
+            const bool place = lead > 0 && word(lead - 1, "at") && sentence_.terse && earlier;
+            objects[i].landmark = !fault && ((earlier && !actBetween) || later || remark || place);
         }
     }
 

@@ -267,7 +267,7 @@ class Linker {
             }
             const bool pronoun =
                 idle.pronoun || hasPronoun(act) || (row(act).fresh && oneAfter(act));
-            if (nameAgain(idle.act) || goesAlong(idle.act)) {
+            if (nameAgain(idle.act) || goesAlong(idle.act) || takeMissing(idle.act)) {
                 continue;
             }
             if (row(act).fresh && row(act).side == Side::After && !oneAfter(act) &&
@@ -282,6 +282,14 @@ class Linker {
             }
             if (!own && shareAssumed(idle.act)) {
                 continue;
+            }
+            // "sand 120 sf": floors are what is sanded by the foot.
+            const bool sands = !own && before_.empty() && row(act).phrase.starts_with("sand") &&
+                               row(act).treatment == model::Treatment::Refinish;
+            if (sands) {
+                static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
+                linked_.said.push_back(Said{
+                    .object = kWoodFloor, .act = idle.act, .at = act.span.begin, .assumed = true});
             }
             if (!own && isSpot(act)) {
                 static const std::uint32_t kWalls = tables().objectNamed("walls");
@@ -334,6 +342,22 @@ class Linker {
         const bool closes =
             at + 1 >= sentence_.tokens.size() || sentence_.tokens[at + 1].kind == TokenKind::Mark;
         if (!closes || said.size() < 3 || (said != head && said + "s" != head)) {
+            return false;
+        }
+        linked_.said.push_back(Said{
+            .object = before_.front(), .act = index, .at = act.span.begin, .fromBefore = true});
+        return true;
+    }
+
+    // "No vapor barrier. Lay 1300 sf.": what was just said to be missing.
+    bool takeMissing(std::uint32_t index) {
+        const ActSpot& act = spots_.acts[index];
+        const bool measured =
+            std::any_of(spots_.amounts.begin(), spots_.amounts.end(),
+                        [&](const Amount& amount) { return amount.begin == act.span.end; });
+        if (!row(act).fresh || !measured || before_.empty() ||
+            std::find(context_.absent.begin(), context_.absent.end(), before_.front()) ==
+                context_.absent.end()) {
             return false;
         }
         linked_.said.push_back(Said{

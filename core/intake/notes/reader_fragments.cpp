@@ -244,7 +244,15 @@ void Reader::takeMeasured(const Sentence& sentence, Spots& spots, const Placed& 
         const bool asks = !sentence.tokens.empty() && sentence.tokens.back().mark == '?';
         const bool listed = sentence.terse && !asks && !placed.onlyPlace && !spots.acts.empty() &&
                             isBare(sentence, spots, placed.from, object.span);
-        if (!(measured || listed) || object.landmark || object.material ||
+        // "LVP 120 sf; window ok", "same plank thru here 165 sf"
+        const bool laid =
+            object.material && (sentence.terse || sentence.bullet) &&
+            tables().objects[object.object].family == "floor" &&
+            std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+                return amount.kind == AmountKind::Measured && amount.begin >= object.span.end &&
+                       amount.begin <= object.span.end + 3;
+            });
+        if (!(measured || listed || laid) || object.landmark || (object.material && !laid) ||
             !standsAlone(sentence, spots, placed.from, object.span)) {
             return false;
         }

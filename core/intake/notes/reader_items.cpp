@@ -150,6 +150,16 @@ bool Reader::isDone(const Sentence& sentence, const Spots& spots, const ActSpot&
         return true;
     }
     const std::string_view last = sentence.tokens[act.span.end - 1].text;
+    // "panel 200A, 2014 swap"
+    const bool dated =
+        std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+            const std::int64_t year = amount.value / 1000;
+            return amount.kind == AmountKind::Plain && amount.value % 1000 == 0 && year >= 1990 &&
+                   year <= 2060 && amount.end == act.span.begin;
+        });
+    if (dated) {
+        return true;
+    }
     return last.ends_with("ed") &&
            std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
                const std::int64_t year = amount.value / 1000;

@@ -45,6 +45,22 @@ bool isShort(const Token& token) {
            word.find('\'') == std::string::npos;
 }
 
+// "baseb. 3 in", "chandl. on the chain": a short form that the tables do not write out, and what
+// goes on with it.
+bool isCutOff(const Token& token, const Token& next) {
+    static constexpr std::array<std::string_view, 8> kGoesOn = {"on", "in", "at", "by",
+                                                                "w/", "of", "is", "over"};
+    const std::string word = plainWord(token.text);
+    if (token.kind != TokenKind::Word || token.word == kUnknown ||
+        tables().lexicon.find(word) != kUnknown || tables().lexicon.respelling(word) != nullptr) {
+        return false;
+    }
+    const bool goesOn =
+        next.kind == TokenKind::Number ||
+        std::find(kGoesOn.begin(), kGoesOn.end(), plainWord(next.text)) != kGoesOn.end();
+    return goesOn && !tables().lexicon.abbreviations().fullWord(word).empty();
+}
+
 // Does a sentence end with token `at`?
 bool endsAt(const std::vector<Token>& tokens, std::size_t at) {
     if (isMark(tokens[at], '?') || isMark(tokens[at], '!')) {
@@ -60,7 +76,7 @@ bool endsAt(const std::vector<Token>& tokens, std::size_t at) {
     if (next.glued && next.line == tokens[at].line) {
         return next.kind == TokenKind::Mark && next.mark == '"';
     }
-    return at == 0 || !isShort(tokens[at - 1]) || next.capital;
+    return at == 0 || (!isShort(tokens[at - 1]) && !isCutOff(tokens[at - 1], next)) || next.capital;
 }
 
 bool turnsAt(const std::vector<Token>& tokens, std::size_t at) {

@@ -44,6 +44,7 @@ class Finder {
         found_.amounts = amountsIn(tokens_);
         settleStops();
         settleUnits();
+        settleWorth();
         settleVerbs();
         found_.spaces = spacesIn(tokens_);
         return std::move(found_);
@@ -328,6 +329,31 @@ class Finder {
         });
     }
 
+    // "R-30 blown": insulation by what it is worth.
+    void settleWorth() {
+        static const std::uint32_t kInsulation = tables().objectNamed("insulation");
+        constexpr std::int64_t kLeast = 8'000;  // thousandths
+        constexpr std::int64_t kMost = 60'000;
+        const bool named =
+            std::any_of(found_.objects.begin(), found_.objects.end(),
+                        [](const ObjectSpot& spot) { return spot.object == kInsulation; });
+        for (std::size_t i = 0; i + 2 < tokens_.size() && !named; ++i) {
+            const Token& figure = tokens_[i + 2];
+            if (tokens_[i].text != "R" || tokens_[i + 1].mark != '-' || !tokens_[i + 1].glued ||
+                figure.kind != TokenKind::Number || figure.value < kLeast || figure.value > kMost) {
+                continue;
+            }
+            ObjectSpot spot;
+            spot.span = {i, i + 3};
+            spot.object = kInsulation;
+            const auto at =
+                std::find_if(found_.objects.begin(), found_.objects.end(),
+                             [&](const ObjectSpot& other) { return other.span.begin > i; });
+            found_.objects.insert(at, spot);
+            return;
+        }
+    }
+
     // "pulled" is no pull and "walled" no wall: a form of doing is an object only where the table
     // writes it so.
     [[nodiscard]] bool isDoing(const Longest& object) const {
@@ -347,8 +373,13 @@ class Finder {
     // "Paint the trim" or "the paint is peeling": a treatment or an object?
     [[nodiscard]] bool actsHere(const Span& span) const {
         const std::string_view last = tokens_[span.end - 1].text;
-        if (last.ends_with('s') || last.ends_with('S')) {
+        // "insulation ok" is no order to insulate; "pnt" is one to paint.
+        if (last.ends_with('s') || last.ends_with('S') || last.ends_with("tion")) {
             return false;
+        }
+        const std::string* meaning = tables().lexicon.respelling(plainWord(last));
+        if (meaning != nullptr && *meaning == "paint") {
+            return true;
         }
         // "tile ok", "paint peeling": something is said of it at once.
         const bool subject =
