@@ -491,37 +491,6 @@ class Finder {
     std::size_t factsEnd_ = 0;
 };
 
-template <class Spot>
-Span spanOf(const Spot& spot) {
-    return spot.span;
-}
-
-Span spanOf(const Amount& amount) {
-    return {amount.begin, amount.end};
-}
-
-constexpr std::size_t kAhead = 5;
-constexpr std::size_t kBack = 8;
-
-// The tokens from what was recognised last before `cue` to what comes first after it, of one sort:
-// the first is taken back. Empty where there are not two of that sort close by.
-template <class Spot>
-Span takenBack(const std::vector<Spot>& spots, const Span& cue) {
-    Span back;
-    bool before = false;
-    for (const Spot& spot : spots) {
-        const Span span = spanOf(spot);
-        if (span.end <= cue.begin && span.end + kBack >= cue.begin) {
-            back.begin = span.begin;
-            before = true;
-        } else if (before && span.begin >= cue.end && span.begin <= cue.end + kAhead) {
-            back.end = span.begin;
-            return back;
-        }
-    }
-    return {};
-}
-
 }  // namespace
 
 bool Spots::has(Cue cue) const {
@@ -544,22 +513,6 @@ std::size_t Spots::endOf(Cue cue, std::size_t at) const {
 
 Spots findSpots(std::span<const Token> tokens) {
     return Finder(tokens).run();
-}
-
-Span correction(const Spots& spots) {
-    for (const CueSpot& cue : spots.cues) {
-        if (cue.cue != Cue::Correction) {
-            continue;
-        }
-        for (const Span& back :
-             {takenBack(spots.spaces, cue.span), takenBack(spots.objects, cue.span),
-              takenBack(spots.acts, cue.span), takenBack(spots.amounts, cue.span)}) {
-            if (back.end > back.begin) {
-                return back;
-            }
-        }
-    }
-    return {};
 }
 
 }  // namespace ledgerboard::intake

@@ -1,0 +1,131 @@
+// Protects: lines of shorthand, bullets and labels are read for what they say by their form alone:
+// arrows, prices, codes cut short, entries parted by blanks. How: short notes against the items a
+// careful reader would list; what stands beside each rule and must not be caught by it.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/intake/notes/abbreviations.h"
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::Not;
+using testing::UnorderedElementsAre;
+
+// Notes are read as shorthand where enough words stand in them and few are small ones.
+std::vector<std::string> terse(const std::string& lines) {
+    return itemsOf(
+        "ranch blt 1961, 3 bed 1.5 bath, 1310 sf, buy 142k, arv 231k, reno 41k tops, "
+        "9 wks, 20 DOM, keys w/ agent, pwr off, flashlight walk, cold day, rain later, "
+        "two trucks, no ladder, roof seen from road only\n\n" +
+        lines);
+}
+
+TEST(NotesShorthand, AnArrowBeforeAPriceReplaces) {
+    EXPECT_THAT(terse("KIT\nhood dead > 420\nsnk > 310   fct > 195\n"),
+                UnorderedElementsAre("kitchen: replace range hood", "kitchen: replace sink",
+                                     "kitchen: replace faucet"));
+}
+
+TEST(NotesShorthand, AnArrowBeforeAThingOrAStuffReplaces) {
+    EXPECT_THAT(terse("LR\ncpt stained > LVP 132 sf @ 5.60\noutlet covers > white\n"),
+                UnorderedElementsAre("living room: replace vinyl plank",
+                                     "living room: replace cover plates"));
+}
+
+TEST(NotesShorthand, WhatIsGoneIsAdded) {
+    EXPECT_THAT(terse("KIT\nfridge gone > 900\n"),
+                UnorderedElementsAre("kitchen: add refrigerator"));
+}
+
+TEST(NotesShorthand, AnArrowBeforeAnOrderLeavesTheOrder) {
+    EXPECT_THAT(terse("YARD\ngate sags > fix hinge\n"), UnorderedElementsAre("yard: repair gate"));
+}
+
+TEST(NotesShorthand, WhatStandsBetweenAThingAndItsOk) {
+    EXPECT_THAT(terse("KIT\nDW '22 ok\nrng gas 4 burners ok\n"),
+                UnorderedElementsAre("kitchen: keep dishwasher", "kitchen: keep stove"));
+}
+
+TEST(NotesShorthand, ALabelInCapitalsBeginsARoom) {
+    EXPECT_THAT(terse("BR2 cpt 16 sy @ 34\nBR3 cpt 15 sy @ 34; win fogged > 480\n"),
+                UnorderedElementsAre("bedroom 2: replace carpet", "bedroom 3: replace carpet",
+                                     "bedroom 3: replace windows"));
+}
+
+TEST(NotesShorthand, LinesOfOneLengthAreNotOneParagraph) {
+    EXPECT_THAT(terse("KIT\nsnk dented, repl\nfct drips, repl\nrng dead, repl\nfan ok\n"),
+                UnorderedElementsAre("kitchen: replace sink", "kitchen: replace faucet",
+                                     "kitchen: replace stove", "kitchen: keep range hood"));
+}
+
+TEST(NotesShorthand, ShortFormsByTheirLetters) {
+    Abbreviations names;
+    for (const std::string_view name :
+         {"carpet", "surround", "vanity", "chandelier", "chandelier", "chandelier", "stockade",
+          "baseboard", "baseboard", "baseboard", "plumber"}) {
+        names.addName(name);
+    }
+    EXPECT_EQ(names.fullWord("crpt"), "carpet");
+    EXPECT_EQ(names.fullWord("srnd"), "surround");
+    EXPECT_EQ(names.fullWord("vnty"), "vanity");
+    EXPECT_EQ(names.fullWord("chandl"), "chandelier");
+    EXPECT_EQ(names.fullWord("baseb"), "baseboard");
+    // Words of their own, and what is no word.
+    EXPECT_EQ(names.fullWord("stock"), "");
+    EXPECT_EQ(names.fullWord("bass"), "");
+    EXPECT_EQ(names.fullWord("b"), "");
+    EXPECT_EQ(names.fullWord("r2d2"), "");
+}
+
+TEST(NotesShorthand, TwoThatFitAreNone) {
+    Abbreviations names;
+    names.addName("grate");
+    names.addName("grout");
+    EXPECT_EQ(names.fullWord("grt"), "");
+}
+
+TEST(NotesShorthand, ThePersonIsNotTheThing) {
+    EXPECT_THAT(itemsOf("Attic\n- air handler 2006, hvac guy to look\n"),
+                UnorderedElementsAre("attic: inspect furnace"));
+}
+
+TEST(NotesShorthand, HowAThingIsAndWhatItIsMadeOf) {
+    EXPECT_THAT(itemsOf("Kitchen\n- Oven built in, 2021, clean, stays.\n"),
+                UnorderedElementsAre("kitchen: keep wall oven"));
+    EXPECT_THAT(itemsOf("Living room\nCeiling: plaster, two long cracks. Patch it.\n"),
+                UnorderedElementsAre("living room: repair ceiling"));
+}
+
+TEST(NotesShorthand, AnEntryThatIsAnOrderByItself) {
+    EXPECT_THAT(
+        itemsOf("Dining room: refinish floors, paint, new chandelier\n"),
+        UnorderedElementsAre("dining room: refinish wood floor", "dining room: refinish walls",
+                             "dining room: replace chandelier"));
+}
+
+TEST(NotesShorthand, ALabelKeepsItsLine) {
+    EXPECT_THAT(itemsOf("Outside\n- fascia - peeling - paint\n"),
+                Not(Contains("exterior: refinish siding")));
+    EXPECT_THAT(itemsOf("Hall\nVanity top yellowed. New top.\n"),
+                Contains("hall: replace vanity top"));
+}
+
+TEST(NotesShorthand, WhatIsMissingAndCounted) {
+    EXPECT_THAT(itemsOf("Throughout\nNo smoke alarms anywhere, fit 4.\n"),
+                Contains("whole house: add smoke alarms"));
+}
+
+TEST(NotesShorthand, TheSameButNotAll) {
+    EXPECT_THAT(
+        itemsOf("Front bedroom: replace the carpet, paint the walls.\n"
+                "Back bedroom: same as the front bedroom but the carpet is fine.\n"),
+        UnorderedElementsAre("front bedroom: replace carpet", "front bedroom: refinish walls",
+                             "back bedroom: refinish walls", "back bedroom: keep carpet"));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
