@@ -78,9 +78,16 @@ void nameRight(const ActRow& row, Found& found) {
          tables().objects[found.object].name == "gutters")) {
         found.treatment = Treatment::Repair;
     }
-    const bool laid = tables().objects[found.object].family == "floor";
+    static const std::uint32_t kTreads = tables().objectNamed("stair treads");
+    const bool laid = tables().objects[found.object].family == "floor" || found.object == kTreads;
     if (seals && laid && found.treatment == Treatment::Repair) {
         found.treatment = Treatment::Refinish;
+    }
+    // A pane is put back; a tub is coated.
+    static const std::uint32_t kWindows = tables().objectNamed("windows");
+    if (found.object == kWindows && row.phrase.find("reglaz") != std::string::npos &&
+        found.treatment == Treatment::Refinish) {
+        found.treatment = Treatment::Repair;
     }
     // A stump that is ground is gone.
     static const std::uint32_t kStump = tables().objectNamed("stump");

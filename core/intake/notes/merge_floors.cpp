@@ -27,6 +27,19 @@ bool isUnderneath(const Found& found) {
 }  // namespace
 
 void settleFloors(std::vector<Found>& found) {
+    // "The vinyl goes and tile goes down": one floor, the new one.
+    static const std::uint32_t kFloor = tables().objectNamed("floor");
+    std::unordered_set<std::string> laid;
+    for (const Found& one : found) {
+        if (isFloor(one) && !one.takenOut && one.object != kFloor && one.weight > 1 &&
+            (one.treatment == Treatment::Replace || one.treatment == Treatment::Add)) {
+            laid.insert(one.place);
+        }
+    }
+    std::erase_if(found, [&](const Found& one) {
+        return one.takenOut && one.treatment == Treatment::Replace && isFloor(one) &&
+               laid.contains(one.place);
+    });
     std::unordered_set<std::string> opened;  // places where a floor underneath stays
     for (const Found& one : found) {
         if (isUnderneath(one)) {

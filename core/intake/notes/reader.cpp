@@ -136,6 +136,13 @@ void Reader::take(Sentence& sentence) {
     if (!placed.onlyPlace) {
         linked = takeWork(sentence, spots, placed, deal);
     }
+    // "Roof. It's rubber, it's good.": the place is named by the thing.
+    if (placed.onlyPlace && !spots.objects.empty() &&
+        walk_.current() == std::vector<std::string>{"exterior"}) {
+        before_ = {spots.objects.front().object};
+        beforeAge_ = 0;
+        looseBefore_ = true;
+    }
     takeAnswer(sentence, spots, foundBefore);
     keepTopic(sentence, spots);
     keepLastWords(sentence, spots);

@@ -246,6 +246,23 @@ bool spaceUnmarked(const std::vector<Token>& tokens, std::size_t at) {
     return end > at && phraseEnd(tokens, at, From::Object) <= end;
 }
 
+// "… when the bids come | new sink new faucet": in speech without marks a new thing begins a
+// sentence where no word leads to it.
+bool newUnmarked(const std::vector<Token>& tokens, std::size_t at) {
+    static const Ids kNew = idsOf({"new"});
+    static const Ids kEnds =
+        idsOf({"it",   "that", "them", "down", "up",    "out",   "off",   "too",
+               "fine", "good", "away", "here", "there", "again", "alone", "come",
+               "go",   "stay", "work", "done", "know",  "either"});
+    if (at < 2 || at + 1 >= tokens.size() || !isOneOf(tokens[at], kNew) ||
+        tokens[at - 1].kind != TokenKind::Word) {
+        return false;
+    }
+    const bool within = phraseEnd(tokens, at - 1, From::Act) > at;
+    return !within && isOneOf(tokens[at - 1], kEnds) &&
+           phraseEnd(tokens, at + 1, From::Object) > at + 1;
+}
+
 class Cutter {
   public:
     Cutter(Speller& speller, const Legend& legend, bool terse,
@@ -293,7 +310,8 @@ class Cutter {
                 parts = (sinceMark >= kBreathless || afterComma) && turnsAt(block_, i + 1);
             }
             if (running && !ends && !parts && length >= kLeastSubject) {
-                parts = beginsUnmarked(block_, i + 1) || spaceUnmarked(block_, i + 1);
+                parts = beginsUnmarked(block_, i + 1) || spaceUnmarked(block_, i + 1) ||
+                        newUnmarked(block_, i + 1);
             }
             if (!ends && !parts && isMark(block_[i], ',')) {
                 long_ = long_ || length + restOf(i) > kLongSentence;

@@ -367,7 +367,10 @@ class Finder {
         const bool numbered = row.name == "bedroom" || row.name == "bathroom" ||
                               row.name == "bedrooms" || row.name == "bathrooms";
         // "three bedrooms one bath": a count, not a name.
-        const bool counted = begin > 0 && smallNumber(tokens_, begin - 1) > 0;
+        static const WordId kBedroom = tables().id("bedroom");
+        const bool first = whole.end > begin + 1 && smallNumber(tokens_, begin) > 0 &&
+                           (begin == 0 || tokens_[begin - 1].word != kBedroom);
+        const bool counted = first || (begin > 0 && smallNumber(tokens_, begin - 1) > 0);
         if (numbered && !counted) {
             std::size_t at = whole.end;
             static const WordId kNumber = tables().id("number");

@@ -25,6 +25,7 @@ class Teller : SpottedWords {
     void run() {
         dropNoNeed();
         dropCalls();
+        layDown();
         readIsNew();
         std::erase_if(spots_.acts, [&](ActSpot& act) { return isOfOthers(act); });
         std::erase_if(spots_.acts, [&](const ActSpot& act) { return wantsSomebody(act); });
@@ -62,6 +63,28 @@ class Teller : SpottedWords {
                 object.landmark = object.landmark || reached(object.span);
             }
         }
+    }
+
+    // "vinyl plank goes down in this one": a floor is laid.
+    void layDown() {
+        static const std::uint32_t kLaid = rowNamed("implied by the list");
+        static const std::vector<std::string_view> kAfter = {
+            "in", "through", "here", "there", "and", "so", "over", "everywhere"};
+        const std::size_t most = spots_.objects.size();
+        for (std::size_t i = 0; i < most && kLaid != kNone; ++i) {
+            const ObjectSpot& object = spots_.objects[i];
+            const std::size_t at = object.span.end;
+            const bool goes = text(at) == "goes" || text(at) == "go" || text(at) == "going";
+            const bool closes = at + 2 >= sentence_.tokens.size() || cueIsMark(at + 2, ".,;:!?-") ||
+                                textIn(at + 2, kAfter);
+            if (tables().objects[object.object].family == "floor" && !object.landmark && goes &&
+                text(at + 1) == "down" && closes) {
+                spots_.acts.push_back(ActSpot{.span = {at, at + 2}, .tail = {}, .row = kLaid});
+            }
+        }
+        std::stable_sort(
+            spots_.acts.begin(), spots_.acts.end(),
+            [](const ActSpot& a, const ActSpot& b) { return a.span.begin < b.span.begin; });
     }
 
     // "All right, new tile": said to begin with, of nothing.

@@ -315,6 +315,7 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
     }
     if (ones.size() > 1) {
         lastPlaces_ = ones;
+        placesAge_ = 0;
     }
     if (ones.size() > 1 && spots.acts.empty()) {
         stand(ones);

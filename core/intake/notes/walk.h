@@ -124,6 +124,7 @@ class Walk {
     std::string level_;
     bool saysStairs_ = false;  // this sentence says "upstairs" or "at the top of the stairs"
     std::vector<std::string> lastPlaces_;  // what "those rooms" means
+    int placesAge_ = 0;                    // sentences since they were named
     std::vector<std::string> lineKeys_;    // a list line under a heading that names its own space
     int lineIndent_ = 0;
     int headingIndent_ = -1;     // of the heading the lines stand under; -1 if none

@@ -59,6 +59,13 @@ bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index
     if (sentence.heading) {
         return false;
     }
+    // "The upstairs unit's is a '94": which of two furnaces, seen in the cellar.
+    const std::size_t end = spot.span.end;
+    const bool unit = end < sentence.tokens.size() && wordIs(sentence, end, "unit") &&
+                      sentence.tokens[end].text.ends_with("'s");
+    if (spot.kind == SpaceKind::Level && (unit || wordIs(sentence, end, "one"))) {
+        return true;
+    }
     const std::size_t start = clauseStart(sentence, spot.span.begin);
     if (isCarried(sentence, start, spot.span.begin)) {
         return true;

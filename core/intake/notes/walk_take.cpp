@@ -109,6 +109,7 @@ void Walk::closeClause(Placed& placed, Clause& clause, std::size_t end) {
     if (!clause.keys.empty()) {
         if (clause.keys.size() > 1 || clause.keys.front().find('*') != std::string::npos) {
             lastPlaces_ = clause.keys;
+            placesAge_ = 0;
         }
         placed.parts.push_back({{clause.begin, end}, clause.keys});
         clause.keys.clear();
@@ -262,7 +263,8 @@ Walk::Clause Walk::firstClause(const Spots& spots, std::size_t from) {
                                     [](const CueSpot& cue) { return cue.cue == Cue::Rooms; });
     const bool named = rooms != spots.cues.end() && !spots.spaces.empty() &&
                        spots.spaces.front().span.begin < rooms->span.begin;
-    if (spots.has(Cue::Rooms) && !lastPlaces_.empty() && !named) {
+    constexpr int kLongAgo = 12;
+    if (spots.has(Cue::Rooms) && !lastPlaces_.empty() && placesAge_ < kLongAgo && !named) {
         clause.keys = lastPlaces_;
     } else if (whole_ && spots.has(Cue::Here)) {
         whole_ = false;
@@ -292,6 +294,7 @@ void Walk::takeRow(const Spots& spots, Placed& placed) {
     if (keys.size() > 1) {
         stand(keys);
         lastPlaces_ = std::move(keys);
+        placesAge_ = 0;
         placed.parts.clear();
         placed.from = end;
     }
@@ -378,6 +381,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     });
     takeFixtures(sentence, spots);
     ++sinceMove_;
+    ++placesAge_;
     learnOnes(sentence, spots);
     openLine(sentence);
     // A list line under a heading that begins with a space speaks of it, and the next does not.

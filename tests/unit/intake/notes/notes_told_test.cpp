@@ -143,5 +143,34 @@ TEST(NotesTold, ALikingIsNoLikeness) {
                 ElementsAre("entry: refinish railing"));
 }
 
+TEST(NotesTold, AFloorGoesDown) {
+    EXPECT_THAT(itemsOf("Den. The carpet comes out and vinyl plank goes down in this one."),
+                ElementsAre("den: replace vinyl plank"));
+}
+
+TEST(NotesTold, WhatIsOutOfTheWayIsTakenOut) {
+    EXPECT_THAT(itemsOf("Basement. This toilet, in the open like a throne, that goes."),
+                ElementsAre("basement: remove toilet"));
+}
+
+TEST(NotesTold, ATestIsWaitedFor) {
+    EXPECT_THAT(itemsOf("Den. The ceiling gets tested, and then we'll see."),
+                ElementsAre("den: inspect ceiling"));
+}
+
+TEST(NotesTold, HowManyRoomsIsNoRoom) {
+    EXPECT_THAT(itemsOf("three bedrooms one and a half baths and the front steps are loose so "
+                        "repoint those"),
+                ElementsAre("outside: repair steps"));
+}
+
+TEST(NotesTold, PlacesEnteredInThePast) {
+    EXPECT_THAT(itemsOf("The cellar step says 1942. I came in by the kitchen, as everybody does. "
+                        "The faucet drips."),
+                ElementsAre("kitchen: inspect faucet"));
+    EXPECT_THAT(itemsOf("Bath. New tub. I crawled under, you'll be proud. New toilet."),
+                ElementsAre("bath: replace bathtub", "bath: replace toilet"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
