@@ -1,15 +1,16 @@
 #include "mobile/mark_desk.h"
 
+#include "core/compute/mark_wish.h"
 #include "core/compute/pricing.h"
 #include "core/qml/id_text.h"
 
 #include "mobile/job_book.h"
 #include "mobile/now/crew_day.h"
-#include "mobile/now/mark_wish.h"
 #include "mobile/said.h"
 
 namespace ledgerboard::phone {
 
+using compute::MarkWish;
 using qml::idText;
 
 namespace {
@@ -112,12 +113,12 @@ bool MarkDesk::isFinishedOnly() const {
 
 int MarkDesk::stops() const {
     const auto* row = item();
-    return row == nullptr ? 1 : stopsOf(*row);
+    return row == nullptr ? 1 : compute::stopsOf(*row);
 }
 
 int MarkDesk::lastStop() const {
     const auto* row = item();
-    return row == nullptr ? 0 : stopAt(*row, found().item->shown);
+    return row == nullptr ? 0 : compute::stopAt(*row, found().item->shown);
 }
 
 double MarkDesk::last() const {
@@ -242,7 +243,7 @@ QString MarkDesk::cautionSource() const {
 
 QString MarkDesk::figureAt(int stop) const {
     const auto* row = item();
-    return row == nullptr ? QString() : Said::percent(percentAt(*row, stop));
+    return row == nullptr ? QString() : Said::percent(compute::percentAt(*row, stop));
 }
 
 QString MarkDesk::countAt(int stop) const {
@@ -250,7 +251,7 @@ QString MarkDesk::countAt(int stop) const {
     if (row == nullptr || !row->quantity) {
         return {};
     }
-    const auto wish = wishAt(*row, stop);
+    const auto wish = compute::wishAt(*row, stop);
     if (!wish.count && compute::measureOf(*row) != model::Measure::CountedUnits) {
         return {};
     }
@@ -263,7 +264,7 @@ QString MarkDesk::countAt(int stop) const {
 
 bool MarkDesk::keepStop(int stop, const QString& note) {
     const auto* row = item();
-    return row != nullptr && keep(wishAt(*row, stop), note);
+    return row != nullptr && keep(compute::wishAt(*row, stop), note);
 }
 
 bool MarkDesk::keepSteps(const QStringList& done, const QString& note) {
@@ -283,7 +284,7 @@ bool MarkDesk::keepSteps(const QStringList& done, const QString& note) {
 }
 
 bool MarkDesk::keepFinished(const QString& note) {
-    return keep(finishedWish(), note);
+    return keep(compute::finishedWish(), note);
 }
 
 bool MarkDesk::sayReady(bool ready) {
@@ -317,7 +318,7 @@ bool MarkDesk::keep(MarkWish wish, const QString& note) {
         return false;
     }
     wish.note = note.trimmed().toStdString();
-    auto mark = markOf(*row, wish, now()->today);
+    auto mark = compute::markOf(*row, wish, now()->today);
     if (!mark.ok()) {
         book.sayNotKept(Said::trouble(mark.error()));
         return false;

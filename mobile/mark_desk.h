@@ -7,10 +7,13 @@
 
 #include "core/model/rows.h"
 
+namespace ledgerboard::compute {
+struct MarkWish;
+}  // namespace ledgerboard::compute
+
 namespace ledgerboard::phone {
 
 struct Found;
-struct MarkWish;
 
 class MarkDesk : public QObject {
     Q_OBJECT
@@ -94,7 +97,7 @@ class MarkDesk : public QObject {
   private:
     [[nodiscard]] Found found() const;
     [[nodiscard]] const model::Item* item() const;
-    bool keep(MarkWish wish, const QString& note);
+    bool keep(compute::MarkWish wish, const QString& note);
 
     QString itemId_;
     model::Id<model::Kind::Item> id_;

@@ -2,7 +2,7 @@
 //
 // A zip (APPNOTE 6.3, written and read by libzip): job.json with every record (job_document.h),
 // csv/ with the same for people and spreadsheets, one file a kind, photos/ and sounds/ with the
-// originals under their digests, and README.txt. docs/job-file.md tells the form for other programs.
+// originals under their digests, and README.txt. docs/job-file.md tells the form to others.
 // Bringing it adds what the book does not have, under the ids it had: records that are there stay
 // as they are, so that a file brought twice adds nothing and an old one takes nothing back.
 // Threads: any number, each its own Book.

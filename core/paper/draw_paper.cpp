@@ -107,6 +107,23 @@ void addLine(std::vector<Block>& to, const RequestLine& line,
 
 }  // namespace
 
+RequestPictures requestPictures(const DrawRequest& request, const report::PictureSource& source) {
+    RequestPictures pictures;
+    for (const auto& line : request.lines) {
+        auto& shown = pictures.emplace_back();
+        for (const auto& photo : line.photos) {
+            if (auto picture = report::pagePicture(photo.photo, source)) {
+                const auto& day = picture->takenOn;
+                shown.push_back({std::move(picture->bytes),
+                                 photo.shows + (day ? ", " + report::dayMonthText(*day) + " " +
+                                                          std::to_string(day->year())
+                                                    : "")});
+            }
+        }
+    }
+    return pictures;
+}
+
 Paper drawPaper(const model::Job& job, const DrawRequest& request,
                 const RequestPictures& pictures) {
     const std::string title = "Draw request " + std::to_string(request.number);

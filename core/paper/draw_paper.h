@@ -9,11 +9,16 @@
 
 #include "core/paper/paper.h"
 #include "core/report/draw_request.h"
+#include "core/report/week_pictures.h"
 
 namespace ledgerboard::paper {
 
 // Pictures of each of request.lines, small enough for a page, with what they show.
 using RequestPictures = std::vector<std::vector<Picture>>;
+
+// Those of the request's photos that can be shown.
+[[nodiscard]] RequestPictures requestPictures(const report::DrawRequest& request,
+                                              const report::PictureSource& source);
 
 // Requires: pictures has as many as request.lines.
 [[nodiscard]] Paper drawPaper(const model::Job& job, const report::DrawRequest& request,

@@ -8,9 +8,9 @@
 
 #include "core/compute/as_of.h"
 #include "core/compute/cautions.h"
-#include "core/compute/scope_lines.h"
 #include "core/intake/files/bring.h"
 #include "core/intake/files/csv.h"
+#include "core/intake/keep/keep_baseline.h"
 #include "core/model/overflow.h"
 #include "core/model/value.h"
 #include "core/report/week_page.h"
@@ -124,27 +124,12 @@ class Maker {
         if (!rows.ok()) {
             return rows.error();
         }
-        const compute::Frozen frozen = compute::freeze(compute::withoutVoided(rows.value()));
-        model::Baseline baseline;
-        baseline.id = book_.newId<model::Kind::Baseline>(now_);
-        baseline.job = job_;
-        baseline.frozenOn = day(4, 3);
-        baseline.contingency = frozen.contingency;
-        baseline.finishOn = frozen.finishOn;
-        store::Action action("baseline of " + baseline.frozenOn->toString());
-        action.add(baseline);
-        for (const auto& item : frozen.items) {
-            model::BaselineItem one;
-            one.id = book_.newId<model::Kind::BaselineItem>(now_);
-            one.job = job_;
-            one.baseline = baseline.id;
-            one.item = item.item;
-            one.budget = item.budget;
-            one.plannedStartOn = item.plannedStartOn;
-            one.plannedFinishOn = item.plannedFinishOn;
-            action.add(one);
+        const auto kept = intake::keepBaseline(book_, compute::withoutVoided(rows.value()),
+                                               day(4, 3), book_.position(), now_);
+        if (!kept.ok()) {
+            return kept.error();
         }
-        return book_.commit(action, now_);
+        return book_.commit(kept.value().action, now_);
     }
 
     // Before work began, the owner saw to every caution but those of the range and the yard.

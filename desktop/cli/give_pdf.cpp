@@ -37,20 +37,8 @@ Result<paper::Paper> drawFor(Session& session, const JobOnDay& job) {
         return model::cannotBeMet(
             "nothing can be requested now: 'ledgerboard draw' says why, line by line");
     }
-    paper::RequestPictures pictures;
-    for (const auto& line : request.lines) {
-        auto& shown = pictures.emplace_back();
-        for (const auto& photo : line.photos) {
-            if (auto picture = pagePicture(session, photo.photo, job.rows.job.timeZone)) {
-                shown.push_back(
-                    {std::move(picture->bytes),
-                     photo.shows + (picture->takenOn
-                                        ? ", " + report::dayMonthText(*picture->takenOn) + " " +
-                                              std::to_string(picture->takenOn->year())
-                                        : "")});
-            }
-        }
-    }
+    const auto pictures =
+        paper::requestPictures(request, pictureSource(session, job.rows.job.timeZone));
     return paper::drawPaper(job.rows.job, request, pictures);
 }
 
@@ -74,7 +62,9 @@ Result<paper::Paper> paperFor(Session& session, const std::string& what, const J
                               model::Id<model::Kind::Crew> crew) {
     if (what == "week") {
         return paper::weekPaper(
-            report::weekPage(job.rows, job.today, weekPictures(session, job.rows, job.today)));
+            report::weekPage(job.rows, job.today,
+                             report::weekPictures(job.rows, job.today,
+                                                  pictureSource(session, job.rows.job.timeZone))));
     }
     if (what == "draw") {
         return drawFor(session, job);

@@ -10,9 +10,9 @@
 #include <thread>
 #include <unistd.h>
 
+#include "core/intake/bank/bank_program.h"
 #include "core/model/machine.h"
 
-#include "desktop/cli/bank_program.h"
 #include "desktop/cli/run.h"
 
 namespace {
@@ -138,7 +138,7 @@ int main(int argc, char** argv) {
         [](int ms) { std::this_thread::sleep_for(std::chrono::milliseconds(ms)); },
         instantIn,
         [](const std::string& file, const std::string& zone) {
-            return cli::readByBankProgram(cli::bankProgramBeside(thisProgram()), file, zone);
+            return intake::readByBankProgram(intake::bankProgramBeside(thisProgram()), file, zone);
         },
     };
     try {

@@ -35,7 +35,7 @@ struct Surroundings {
     std::function<model::Result<model::Instant>(const std::string& local, const std::string& zone)>
         instantIn = {};
     // What the program that knows OFX prints of a bank's download, its days those of a time zone
-    // (bank_program.h).
+    // (core/intake/bank/bank_program.h).
     std::function<model::Result<std::string>(const std::string& file, const std::string& zone)>
         readDownload = {};
 };

@@ -34,8 +34,9 @@ Result<std::string> weekBytes(Session& session, const std::string& format) {
         if (format != "html" && format != "json" && format != "xlsx") {
             return model::wrongUse("FORMAT: week is given as html, json, pdf or xlsx");
         }
-        const report::WeekPage page =
-            report::weekPage(rows, today, weekPictures(session, rows, today));
+        const report::WeekPage page = report::weekPage(
+            rows, today,
+            report::weekPictures(rows, today, pictureSource(session, rows.job.timeZone)));
         if (format == "html") {
             return report::weekHtml(page);
         }

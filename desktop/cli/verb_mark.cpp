@@ -4,7 +4,7 @@
 #include "core/compute/as_of.h"
 #include "core/compute/cautions.h"
 #include "core/compute/progress.h"
-#include "core/compute/scope_lines.h"
+#include "core/intake/keep/keep_baseline.h"
 #include "core/report/money_text.h"
 
 #include "desktop/cli/caution_text.h"
@@ -162,68 +162,40 @@ Done verbBaseline(Session& session, const BaselineOptions& options) {
     if (!day.ok()) {
         return day.error();
     }
-    for (const auto& earlier : rows.value().baselines) {
-        if (earlier.frozenOn == day.value()) {
-            return model::cannotBeMet("there is a baseline of " + day.value().toString() +
-                                      " already: give another day with --on, or drop that one");
-        }
+    store::Book& book = *opened.value();
+    auto kept = intake::keepBaseline(book, rows.value(), day.value(), readAt, session.now());
+    if (!kept.ok()) {
+        return kept.error();
     }
-    return model::guarded([&]() -> Done {
-        const compute::Frozen frozen = compute::freeze(rows.value());
-        if (frozen.items.empty()) {
-            return model::cannotBeMet(
-                "there is no scope to freeze: read walk notes or bring a scope first");
-        }
-        store::Book& book = *session.book().value();
-        model::Baseline baseline;
-        baseline.id = book.newId<Kind::Baseline>(session.now());
-        baseline.job = rows.value().job.id;
-        baseline.frozenOn = day.value();
-        baseline.contingency = frozen.contingency;
-        baseline.finishOn = frozen.finishOn;
-        store::Action action("baseline of " + day.value().toString(), readAt);
-        action.add(baseline);
-        model::Money total;
-        for (const auto& item : frozen.items) {
-            model::BaselineItem one;
-            one.id = book.newId<Kind::BaselineItem>(session.now());
-            one.job = baseline.job;
-            one.baseline = baseline.id;
-            one.item = item.item;
-            one.budget = item.budget;
-            one.plannedStartOn = item.plannedStartOn;
-            one.plannedFinishOn = item.plannedFinishOn;
-            action.add(one);
-            total += item.budget;
-        }
-        if (auto done = book.commit(action, session.now()); !done.ok()) {
-            return done.error();
-        }
-        if (session.json()) {
-            session.printJson({{"baseline", baseline.id.raw().toString()},
-                               {"date", day.value().toString()},
-                               {"items", frozen.items.size()},
-                               {"budget", total.toString()},
-                               {"contingency", frozen.contingency.toString()},
-                               {"unpriced", frozen.unpriced},
-                               {"undated", frozen.undated}});
-            return {};
-        }
-        std::string text = "Baseline of " + day.value().toString() + ": " +
-                           std::to_string(frozen.items.size()) + " items, " +
-                           report::centsText(total, session.script()) + ", contingency " +
-                           report::centsText(frozen.contingency, session.script()) + ".\n";
-        if (frozen.unpriced > 0) {
-            text += std::to_string(frozen.unpriced) +
-                    " of them have no price and count as 0: bring prices, or set a lump sum.\n";
-        }
-        if (frozen.undated > 0) {
-            text += std::to_string(frozen.undated) +
-                    " of them lack planned dates and are left out of the plan.\n";
-        }
-        session.print(text);
+    if (auto done = book.commit(kept.value().action, session.now()); !done.ok()) {
+        return done.error();
+    }
+    const compute::Frozen& frozen = kept.value().frozen;
+    const model::Money total = kept.value().total;
+    if (session.json()) {
+        session.printJson({{"baseline", kept.value().id.raw().toString()},
+                           {"date", day.value().toString()},
+                           {"items", frozen.items.size()},
+                           {"budget", total.toString()},
+                           {"contingency", frozen.contingency.toString()},
+                           {"unpriced", frozen.unpriced},
+                           {"undated", frozen.undated}});
         return {};
-    });
+    }
+    std::string text = "Baseline of " + day.value().toString() + ": " +
+                       std::to_string(frozen.items.size()) + " items, " +
+                       report::centsText(total, session.script()) + ", contingency " +
+                       report::centsText(frozen.contingency, session.script()) + ".\n";
+    if (frozen.unpriced > 0) {
+        text += std::to_string(frozen.unpriced) +
+                " of them have no price and count as 0: bring prices, or set a lump sum.\n";
+    }
+    if (frozen.undated > 0) {
+        text += std::to_string(frozen.undated) +
+                " of them lack planned dates and are left out of the plan.\n";
+    }
+    session.print(text);
+    return {};
 }
 
 }  // namespace ledgerboard::cli

@@ -52,7 +52,7 @@ Done verbWeek(Session& session, const WeekOptions& options) {
     return model::guarded([&]() -> Done {
         std::vector<report::WeekPhoto> photos;
         if (session.json()) {  // a terminal shows none
-            photos = weekPictures(session, rows, today);
+            photos = report::weekPictures(rows, today, pictureSource(session, rows.job.timeZone));
         }
         const report::WeekPage page = report::weekPage(rows, today, std::move(photos));
         if (options.keep) {

@@ -5,6 +5,7 @@
 #include <QLocale>
 
 #include "core/model/overflow.h"
+#include "core/qml/id_text.h"
 #include "core/report/choices_text.h"
 
 #include "desktop/client/background.h"
@@ -18,6 +19,7 @@ using compute::AlternateChoice;
 using compute::OptionChoice;
 using compute::SetChoice;
 using model::Money;
+using qml::idText;
 namespace f = model::field;
 
 namespace {
@@ -67,6 +69,7 @@ void AlternatesView::work() {
                 choices_ = nullptr;
                 trouble_ = Said::text(choices.error().message);
             }
+            takeWanted();
             keepInRange();
             draw();
             emit limitsChanged();
@@ -88,6 +91,47 @@ void AlternatesView::keepInRange() {
                    : static_cast<int>(
                          choices_->alternates[static_cast<std::size_t>(alternate_)].options.size());
     option_ = std::clamp(option_, 0, std::max(0, options - 1));
+}
+
+void AlternatesView::takeWanted() {
+    if (wanted_.isEmpty() || choices_ == nullptr) {
+        return;
+    }
+    for (std::size_t a = 0; a < choices_->alternates.size(); ++a) {
+        const auto& alternate = choices_->alternates[a];
+        const bool isIt = idText(now_->rows.alternates[alternate.alternate].id) == wanted_;
+        for (std::size_t k = 0; k < std::max<std::size_t>(1, alternate.options.size()); ++k) {
+            const bool isOption =
+                k < alternate.options.size() &&
+                idText(now_->rows.options[alternate.options[k].option].id) == wanted_;
+            if (isOption || (isIt && k == 0)) {
+                alternate_ = static_cast<int>(a);
+                option_ = static_cast<int>(k);
+                wanted_.clear();
+                return;
+            }
+        }
+    }
+}
+
+QString AlternatesView::alternateId() const {
+    return choices_ == nullptr || choices_->alternates.empty()
+               ? QString()
+               : idText(now_->rows
+                            .alternates[choices_->alternates[static_cast<std::size_t>(alternate_)]
+                                            .alternate]
+                            .id);
+}
+
+QString AlternatesView::optionId() const {
+    const OptionChoice* here = inHand();
+    return here == nullptr ? QString() : idText(now_->rows.options[here->option].id);
+}
+
+QString AlternatesView::question() const {
+    return choices_ == nullptr || choices_->alternates.empty()
+               ? QString()
+               : Said::text(choices_->alternates[static_cast<std::size_t>(alternate_)].name);
 }
 
 void AlternatesView::move(int down, int right) {

@@ -106,6 +106,9 @@ class AlternatesView : public QObject {
     Q_PROPERTY(QString limitTrouble READ limitTrouble NOTIFY limitsChanged)
     Q_PROPERTY(int alternate READ alternate NOTIFY moved)
     Q_PROPERTY(int option READ option NOTIFY moved)
+    Q_PROPERTY(QString alternateId READ alternateId NOTIFY moved)
+    Q_PROPERTY(QString optionId READ optionId NOTIFY moved)
+    Q_PROPERTY(QString question READ question NOTIFY moved)
 
   public:
     explicit AlternatesView(QObject* parent = nullptr);
@@ -148,6 +151,15 @@ class AlternatesView : public QObject {
 
     [[nodiscard]] int option() const { return option_; }
 
+    // The alternate and the option in hand, as AlternateForm takes them; "" for none.
+    [[nodiscard]] QString alternateId() const;
+    [[nodiscard]] QString optionId() const;
+    // "Dining room: walls".
+    [[nodiscard]] QString question() const;
+
+    // What is new comes in hand once it is read.
+    Q_INVOKABLE void show(const QString& id) { wanted_ = id; }
+
   signals:
     void changed();
     void limitsChanged();
@@ -158,6 +170,7 @@ class AlternatesView : public QObject {
     void work();
     void draw();
     void keepInRange();
+    void takeWanted();
     [[nodiscard]] OptionColumn columnOf(const compute::AlternateChoice& alternate,
                                         std::size_t option) const;
     [[nodiscard]] QString decideText(const compute::AlternateChoice& alternate) const;
@@ -179,6 +192,7 @@ class AlternatesView : public QObject {
     qml::Plot plot_;
     int alternate_ = 0;
     int option_ = 0;
+    QString wanted_;  // of an alternate or option to be taken in hand
 };
 
 }  // namespace ledgerboard::desk

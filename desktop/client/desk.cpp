@@ -540,8 +540,10 @@ void Desk::workOutWeek() {
         pool_, this,
         [now = reading_.now, path = path_] {
             auto page = model::guarded([&]() -> model::Result<report::WeekPage> {
-                return report::weekPage(now->rows, now->today,
-                                        weekPictures(path, now->rows, now->today));
+                return report::weekPage(
+                    now->rows, now->today,
+                    report::weekPictures(now->rows, now->today,
+                                         pictureSource(path, now->rows.job.timeZone)));
             });
             return page.ok()
                        ? Worked{std::make_shared<const report::WeekPage>(std::move(page).value()),

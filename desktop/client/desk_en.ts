@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>BankPanel</name>
+    <message numerus="yes">
+        <source>Bring in the %n line(s)</source>
+        <translation>
+            <numerusform>Bring in the %n line</numerusform>
+            <numerusform>Bring in the %n lines</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ClosingWords</name>
     <message numerus="yes">
         <source>%1 of %n item(s) finished</source>
@@ -210,6 +220,16 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::AlternateForm</name>
+    <message numerus="yes">
+        <source>%n item(s) of the scope belong to “%1”: drop them there first (Ctrl+3).</source>
+        <translation>
+            <numerusform>%n item of the scope belongs to “%1”: drop it there first (Ctrl+3).</numerusform>
+            <numerusform>%n items of the scope belong to “%1”: drop them there first (Ctrl+3).</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::AlternatesView</name>
     <message numerus="yes">
         <source>%n open</source>
@@ -248,12 +268,46 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::BankDesk</name>
+    <message numerus="yes">
+        <source>%1: %n line(s) of the bank</source>
+        <translation>
+            <numerusform>%1: %n line of the bank</numerusform>
+            <numerusform>%1: %n lines of the bank</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::BankSheet</name>
     <message numerus="yes">
         <source>%n other line(s) filed with it</source>
         <translation>
             <numerusform>%n other line filed with it</numerusform>
             <numerusform>%n other lines filed with it</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::BaselineForm</name>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them have no price and count as 0.</source>
+        <translation>
+            <numerusform>%n of them has no price and counts as 0.</numerusform>
+            <numerusform>%n of them have no price and count as 0.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them have no planned dates and are left out of the plan; the schedule can keep its days first (Ctrl+5, then Ctrl+K).</source>
+        <translation>
+            <numerusform>%n of them has no planned dates and is left out of the plan; the schedule can keep its days first (Ctrl+5, then Ctrl+K).</numerusform>
+            <numerusform>%n of them have no planned dates and are left out of the plan; the schedule can keep their days first (Ctrl+5, then Ctrl+K).</numerusform>
         </translation>
     </message>
 </context>
@@ -593,6 +647,16 @@
         <translation>
             <numerusform>%n item</numerusform>
             <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::VisitSheet</name>
+    <message numerus="yes">
+        <source>%n line(s) allowed as asked</source>
+        <translation>
+            <numerusform>%n line allowed as asked</numerusform>
+            <numerusform>%n lines allowed as asked</numerusform>
         </translation>
     </message>
 </context>

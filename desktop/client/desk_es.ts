@@ -7,6 +7,34 @@
         <source>Decided for “%1”. Why? Enter keeps it, Esc leaves it open.</source>
         <translation>Decidido por “%1”. ¿Por qué? Intro lo guarda, Esc lo deja abierto.</translation>
     </message>
+    <message>
+        <source>It has no option yet: add two or more; one may be to leave things as they are.</source>
+        <translation>Todavía no tiene opciones: agregue dos o más; una puede ser dejar las cosas como están.</translation>
+    </message>
+    <message>
+        <source>It has one option: add another, so that there is something to choose.</source>
+        <translation>Tiene una sola opción: agregue otra, para que haya algo que elegir.</translation>
+    </message>
+    <message>
+        <source>New option</source>
+        <translation>Nueva opción</translation>
+    </message>
+    <message>
+        <source>All of the option</source>
+        <translation>Todo de la opción</translation>
+    </message>
+    <message>
+        <source>Its question and day</source>
+        <translation>Su pregunta y su día</translation>
+    </message>
+    <message>
+        <source>Drop the option</source>
+        <translation>Quitar la opción</translation>
+    </message>
+    <message>
+        <source>Drop it all</source>
+        <translation>Quitarla entera</translation>
+    </message>
 </context>
 <context>
     <name>AlternatesPage</name>
@@ -45,6 +73,10 @@
     <message>
         <source>Ask for the change order</source>
         <translation>Pedir la orden de cambio</translation>
+    </message>
+    <message>
+        <source>New alternate</source>
+        <translation>Nueva alternativa</translation>
     </message>
 </context>
 <context>
@@ -102,6 +134,48 @@
     </message>
 </context>
 <context>
+    <name>BankPanel</name>
+    <message>
+        <source>The file as it was downloaded (OFX, QFX); Enter looks into it</source>
+        <translation>El archivo tal como se descargó (OFX, QFX); Intro lo examina</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Elegir…</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bring in the %n line(s)</source>
+        <translation>
+            <numerusform>Traer %n línea</numerusform>
+            <numerusform>Traer las %n líneas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Bring in nothing</source>
+        <translation>No traer nada</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>A bank&apos;s download</source>
+        <translation>Una descarga del banco</translation>
+    </message>
+    <message>
+        <source>Downloads (*.ofx *.OFX *.qfx *.QFX)</source>
+        <translation>Descargas (*.ofx *.OFX *.qfx *.QFX)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+</context>
+<context>
     <name>BankWords</name>
     <message>
         <source>the row %1</source>
@@ -123,6 +197,21 @@
         <source>%1 for %2</source>
         <extracomment>A kind of spend and what it is for: &quot;Receipt for Kitchen/cabinets&quot;</extracomment>
         <translation>%1 para %2</translation>
+    </message>
+</context>
+<context>
+    <name>BaselinePanel</name>
+    <message>
+        <source>Fix the baseline?</source>
+        <translation>¿Fijar la línea base?</translation>
+    </message>
+    <message>
+        <source>Fix it</source>
+        <translation>Fijarla</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
     </message>
 </context>
 <context>
@@ -619,6 +708,14 @@
         <source>Put it away</source>
         <translation>Guardarla</translation>
     </message>
+    <message>
+        <source>It listens at this address</source>
+        <translation>Escucha en esta dirección</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Puerto</translation>
+    </message>
 </context>
 <context>
     <name>Dividers</name>
@@ -720,6 +817,22 @@
     <message>
         <source>The lender pays out by lines: carpentry, plumbing and so on, each with its amount and the share lent. Items of the scope point at a line: Ctrl+I in the scope, “Lender line”. The loan itself is entered on the page Deal, with Ctrl+I.</source>
         <translation>El prestamista paga por renglones: carpintería, plomería, etc., cada uno con su importe y la parte prestada. Las partidas señalan un renglón: Ctrl+I en el alcance, «Renglón del prestamista». El préstamo mismo se anota en la página Negocio, con Ctrl+I.</translation>
+    </message>
+    <message>
+        <source>The rest as asked</source>
+        <translation>El resto, lo pedido</translation>
+    </message>
+    <message>
+        <source>What was allowed</source>
+        <translation>Lo aprobado</translation>
+    </message>
+    <message>
+        <source>No line of a draw was asked for yet</source>
+        <translation>Todavía no se ha pedido ningún renglón</translation>
+    </message>
+    <message>
+        <source>Once a draw is asked for and the lender&apos;s inspector has been, what was allowed of each line is entered here, and why where it was less.</source>
+        <translation>Cuando se ha pedido un desembolso y ha venido el inspector del prestamista, aquí se anota lo aprobado de cada renglón, y por qué cuando fue menos.</translation>
     </message>
 </context>
 <context>
@@ -1232,6 +1345,42 @@
         <source>Days to money</source>
         <translation>Días al dinero</translation>
     </message>
+    <message>
+        <source>Question</source>
+        <translation>Pregunta</translation>
+    </message>
+    <message>
+        <source>Decide by</source>
+        <translation>Decidir antes de</translation>
+    </message>
+    <message>
+        <source>Option</source>
+        <translation>Opción</translation>
+    </message>
+    <message>
+        <source>Value low</source>
+        <translation>Valor bajo</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Value high</source>
+        <translation>Valor alto</translation>
+    </message>
+    <message>
+        <source>Needs</source>
+        <translation>Necesita</translation>
+    </message>
+    <message>
+        <source>Excludes</source>
+        <translation>Excluye</translation>
+    </message>
+    <message>
+        <source>Alternate</source>
+        <translation>Alternativa</translation>
+    </message>
 </context>
 <context>
     <name>FilterNote</name>
@@ -1699,14 +1848,6 @@
         <translation>el banco: la línea no es nuestra</translation>
     </message>
     <message>
-        <source>the lender&apos;s lines, draws so far, pictures</source>
-        <translation>renglones, desembolsos, fotos</translation>
-    </message>
-    <message>
-        <source>asks for what can be drawn; a picture: for the lender, or not</source>
-        <translation>pide lo que se puede; una foto: para el prestamista, o no</translation>
-    </message>
-    <message>
         <source>the request to the lender (PDF)</source>
         <translation>la solicitud al prestamista (PDF)</translation>
     </message>
@@ -1716,7 +1857,7 @@
     </message>
     <message>
         <source>starts or stops the peer on this computer</source>
-        <translation>arranca o para el punto de encuentro en este ordenador</translation>
+        <translation>arranca o para el punto de encuentro en esta computadora</translation>
     </message>
     <message>
         <source>meets the peer now</source>
@@ -1749,6 +1890,120 @@
     <message>
         <source>the caution that is open on the item</source>
         <translation>la advertencia abierta del trabajo</translation>
+    </message>
+    <message>
+        <source>a new alternate; then its options, until Esc</source>
+        <translation>una alternativa nueva; luego sus opciones, hasta Esc</translation>
+    </message>
+    <message>
+        <source>an option more</source>
+        <translation>una opción más</translation>
+    </message>
+    <message>
+        <source>all of the option; with Shift, of the alternate</source>
+        <translation>todo de la opción; con Mayús, de la alternativa</translation>
+    </message>
+    <message>
+        <source>drops the option; with Shift, the alternate</source>
+        <translation>quita la opción; con Mayús, la alternativa</translation>
+    </message>
+    <message>
+        <source>links what starts after it; with the mouse, pull the end of its line</source>
+        <translation>enlaza lo que empieza después; con el ratón, tire del extremo de su línea</translation>
+    </message>
+    <message>
+        <source>its links: days between, another kind, or none</source>
+        <translation>sus enlaces: días entre medio, otra clase o ninguno</translation>
+    </message>
+    <message>
+        <source>the bank: brings in a download (OFX, QFX)</source>
+        <translation>el banco: trae una descarga (OFX, QFX)</translation>
+    </message>
+    <message>
+        <source>the lender&apos;s lines, draws so far, what was allowed, pictures</source>
+        <translation>renglones del prestamista, desembolsos, lo aprobado, fotos</translation>
+    </message>
+    <message>
+        <source>asks for what can be drawn; what was allowed: the rest as asked; a picture: for the lender, or not</source>
+        <translation>pide lo que se puede; lo aprobado: el resto, lo pedido; una foto: para el prestamista, o no</translation>
+    </message>
+    <message>
+        <source>how far it is: a percent, a count, its steps</source>
+        <translation>cuánto lleva: un porcentaje, una cuenta, sus pasos</translation>
+    </message>
+    <message>
+        <source>fixes the baseline, which the week compares with</source>
+        <translation>fija la línea base, con la que compara la semana</translation>
+    </message>
+</context>
+<context>
+    <name>LinksPanel</name>
+    <message>
+        <source>It waits for nothing, and nothing waits for it.</source>
+        <translation>No espera a nada, y nada la espera.</translation>
+    </message>
+    <message>
+        <source>A day sooner</source>
+        <translation>Un día antes</translation>
+    </message>
+    <message>
+        <source>A day later</source>
+        <translation>Un día después</translation>
+    </message>
+    <message>
+        <source>Wait otherwise</source>
+        <translation>Esperar de otro modo</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>Unlink</source>
+        <translation>Desenlazar</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Supr</translation>
+    </message>
+    <message>
+        <source>Something after it</source>
+        <translation>Algo después</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>MarkPanel</name>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>aún no</translation>
+    </message>
+    <message>
+        <source>Seen on</source>
+        <translation>Visto el</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Qué se vio</translation>
+    </message>
+    <message>
+        <source>Mark it</source>
+        <translation>Marcarlo</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
@@ -1927,6 +2182,13 @@
     </message>
 </context>
 <context>
+    <name>ScheduleDelegate</name>
+    <message>
+        <source>Pull to the item that starts after it</source>
+        <translation>Tire hasta lo que empieza después</translation>
+    </message>
+</context>
+<context>
     <name>ScheduleKey</name>
     <message>
         <source>no float</source>
@@ -2026,6 +2288,18 @@
     <message>
         <source>Arrows move it by a day, with Shift by five. Enter lets it go, Esc puts it back.</source>
         <translation>Las flechas la mueven un día, con Mayús cinco. Intro la suelta, Esc la devuelve a su sitio.</translation>
+    </message>
+    <message>
+        <source>↑ ↓ and letters go to it, ← → change the days between. Enter links them, Esc leaves it.</source>
+        <translation>↑ ↓ y letras van hasta él, ← → cambian los días entre medio. Intro los enlaza, Esc lo deja.</translation>
+    </message>
+    <message>
+        <source>Something after it</source>
+        <translation>Algo después</translation>
+    </message>
+    <message>
+        <source>Its links</source>
+        <translation>Sus enlaces</translation>
     </message>
 </context>
 <context>
@@ -2435,6 +2709,14 @@
         <source>More of it</source>
         <translation>Más del trabajo</translation>
     </message>
+    <message>
+        <source>How far</source>
+        <translation>Cuánto lleva</translation>
+    </message>
+    <message>
+        <source>Fix the baseline</source>
+        <translation>Fijar la línea base</translation>
+    </message>
 </context>
 <context>
     <name>ScopePage</name>
@@ -2557,16 +2839,24 @@
         <translation>Ninguna línea del banco espera</translation>
     </message>
     <message>
-        <source>Lines of a bank&apos;s download (OFX or QFX) that nobody has said what they are for stand here. Bring one in with: ledgerboard bring spend may.ofx</source>
-        <translation>Aquí están las líneas de una descarga del banco (OFX o QFX) de las que nadie ha dicho para qué son. Tráigala con: ledgerboard bring spend may.ofx</translation>
-    </message>
-    <message>
         <source>No rule was learnt yet</source>
         <translation>Todavía no se ha aprendido ninguna regla</translation>
     </message>
     <message>
         <source>When a line of the bank is filed, lines of the same payee are taken for the same from then on. Such rules stand here, to be changed or dropped.</source>
         <translation>Cuando se asigna una línea del banco, las del mismo beneficiario se toman por lo mismo desde entonces. Aquí están esas reglas, para cambiarlas o quitarlas.</translation>
+    </message>
+    <message>
+        <source>A download…</source>
+        <translation>Una descarga…</translation>
+    </message>
+    <message>
+        <source>Lines of a bank&apos;s download (OFX or QFX) that nobody has said what they are for stand here.</source>
+        <translation>Aquí están las líneas de una descarga del banco (OFX o QFX) de las que nadie ha dicho para qué son.</translation>
+    </message>
+    <message>
+        <source>Bring in a download…</source>
+        <translation>Traer una descarga…</translation>
     </message>
 </context>
 <context>
@@ -3278,6 +3568,45 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::AlternateForm</name>
+    <message>
+        <source>%1 is more than %2: put one of them right</source>
+        <translation>%1 es más que %2: corrija uno de los dos</translation>
+    </message>
+    <message>
+        <source>New option: %1</source>
+        <extracomment>Over a new option: what it answers</extracomment>
+        <translation>Nueva opción: %1</translation>
+    </message>
+    <message>
+        <source>New alternate: what is to be decided?</source>
+        <translation>Nueva alternativa: ¿qué hay que decidir?</translation>
+    </message>
+    <message>
+        <source>Question: say what is to be decided, such as “floor: refinish or new”</source>
+        <translation>Pregunta: diga qué hay que decidir, como «piso: pulir o nuevo»</translation>
+    </message>
+    <message>
+        <source>Option: say what would be done, such as “lay new oak”</source>
+        <translation>Opción: diga qué se haría, como «poner roble nuevo»</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) of the scope belong to “%1”: drop them there first (Ctrl+3).</source>
+        <translation>
+            <numerusform>%n trabajo del alcance es de «%1»: quítelo allí primero (Ctrl+3).</numerusform>
+            <numerusform>%n trabajos del alcance son de «%1»: quítelos allí primero (Ctrl+3).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Dropped: %1</source>
+        <translation>Quitada: %1</translation>
+    </message>
+    <message>
+        <source>Dropped with its options: %1</source>
+        <translation>Quitada con sus opciones: %1</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::AlternatesView</name>
     <message>
         <source>The money can&apos;t be below 0.</source>
@@ -3528,6 +3857,96 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::BankDesk</name>
+    <message>
+        <source>Nothing is at %1: choose the file as it was downloaded.</source>
+        <translation>No hay nada en %1: elija el archivo tal como se descargó.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder: choose a file in it.</source>
+        <translation>%1 es una carpeta: elija un archivo de ella.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2.</source>
+        <translation>%1 no se puede leer: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is no bank&apos;s download. Banks offer one as OFX, QFX or “for an accounting program”; its file mostly ends in .ofx or .qfx.</source>
+        <translation>%1 no es una descarga del banco. Los bancos la ofrecen como OFX, QFX o «para un programa de contabilidad»; su archivo suele terminar en .ofx o .qfx.</translation>
+    </message>
+    <message>
+        <source>Name the file, or choose it.</source>
+        <translation>Nombre el archivo, o elíjalo.</translation>
+    </message>
+    <message>
+        <source>%1: %2 filed, %3 waiting for a decision</source>
+        <translation>%1: %2 asignadas, %3 esperan una decisión</translation>
+    </message>
+    <message>
+        <source>Stopped: nothing of it came in.</source>
+        <translation>Parado: no se trajo nada.</translation>
+    </message>
+    <message>
+        <source>Reading %1…</source>
+        <translation>Leyendo %1…</translation>
+    </message>
+    <message>
+        <source>A bank&apos;s download</source>
+        <translation>Una descarga del banco</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n line(s) of the bank</source>
+        <translation>
+            <numerusform>%1: %n línea del banco</numerusform>
+            <numerusform>%1: %n líneas del banco</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What is it for? Line %1 of %2.</source>
+        <translation>¿Para qué es? Línea %1 de %2.</translation>
+    </message>
+    <message>
+        <source>There is no line in it: choose other days at the bank.</source>
+        <translation>No contiene ninguna línea: elija otros días en el banco.</translation>
+    </message>
+    <message>
+        <source>All of it is in the book already.</source>
+        <translation>Todo está ya en el libro.</translation>
+    </message>
+    <message>
+        <source>Nothing is in the book yet. What is sure enough would be filed; what waits counts nowhere until you say what it is for. Ctrl+Z takes all of it back.</source>
+        <translation>Todavía no hay nada en el libro. Lo bastante seguro se asignaría; lo que espera no cuenta en ninguna parte hasta que usted diga para qué es. Ctrl+Z lo deshace todo.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>nothing in the book says what it is for</source>
+        <translation>nada en el libro dice para qué es</translation>
+    </message>
+    <message>
+        <source>sure by %1</source>
+        <translation>seguridad %1</translation>
+    </message>
+    <message>
+        <source>Would be filed at once: %1</source>
+        <translation>Se asignarían enseguida: %1</translation>
+    </message>
+    <message>
+        <source>Would wait for you: %1</source>
+        <translation>Le esperarían a usted: %1</translation>
+    </message>
+    <message>
+        <source>In the book already: %1</source>
+        <translation>Ya en el libro: %1</translation>
+    </message>
+    <message>
+        <source>The file is being read.</source>
+        <translation>Se está leyendo el archivo.</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::BankSheet</name>
     <message>
         <source>Date</source>
@@ -3599,6 +4018,66 @@
     <message>
         <source>job</source>
         <translation>obra</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::BaselineForm</name>
+    <message>
+        <source>The job is still being read: try again.</source>
+        <translation>La obra todavía se está leyendo: inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The baseline of today is fixed already. Ctrl+Z takes it back, if it was the last thing done.</source>
+        <translation>La línea base de hoy ya está fijada. Ctrl+Z la deshace, si fue lo último que se hizo.</translation>
+    </message>
+    <message>
+        <source>There is no scope to fix yet: enter what is to be done first.</source>
+        <translation>Todavía no hay alcance que fijar: anote primero qué hay que hacer.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n trabajo</numerusform>
+            <numerusform>%n trabajos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 at %2, contingency %3, as of %4.</source>
+        <translation>%1 por %2, imprevistos %3, al %4.</translation>
+    </message>
+    <message>
+        <source>The last of it is planned to finish on %1.</source>
+        <translation>Lo último está previsto para el %1.</translation>
+    </message>
+    <message>
+        <source>Nothing in it is planned yet: there is no finish to compare with.</source>
+        <translation>Nada de ello está previsto todavía: no hay final con qué comparar.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them have no price and count as 0.</source>
+        <translation>
+            <numerusform>%n no tiene precio y cuenta como 0.</numerusform>
+            <numerusform>%n no tienen precio y cuentan como 0.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them have no planned dates and are left out of the plan; the schedule can keep its days first (Ctrl+5, then Ctrl+K).</source>
+        <translation>
+            <numerusform>%n no tiene fechas previstas y queda fuera del plan; el calendario puede guardar antes sus días (Ctrl+5, luego Ctrl+K).</numerusform>
+            <numerusform>%n no tienen fechas previstas y quedan fuera del plan; el calendario puede guardar antes sus días (Ctrl+5, luego Ctrl+K).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The week then compares with this one. The baseline of %1 stays in the book.</source>
+        <translation>La semana compara desde entonces con esta. La línea base del %1 queda en el libro.</translation>
+    </message>
+    <message>
+        <source>The week then compares with it. From there on, more or less money comes by signed changes.</source>
+        <translation>La semana compara desde entonces con ella. A partir de ahí, más o menos dinero viene por cambios firmados.</translation>
+    </message>
+    <message>
+        <source>The baseline is fixed: %1</source>
+        <translation>Línea base fijada: %1</translation>
     </message>
 </context>
 <context>
@@ -4280,15 +4759,15 @@
     </message>
     <message>
         <source>This book has met no peer yet. A peer keeps a whole copy of it, and phones meet through it. It can run on this computer, while this program is open.</source>
-        <translation>Este libro aún no tiene punto de encuentro. Guarda una copia entera, y los teléfonos se encuentran en él. Puede correr en este ordenador mientras este programa esté abierto.</translation>
+        <translation>Este libro aún no tiene punto de encuentro. Guarda una copia entera, y los teléfonos se encuentran en él. Puede correr en esta computadora mientras este programa esté abierto.</translation>
     </message>
     <message>
         <source>The peer runs on this computer.</source>
-        <translation>El punto de encuentro corre en este ordenador.</translation>
+        <translation>El punto de encuentro corre en esta computadora.</translation>
     </message>
     <message>
         <source>It does not run on this computer now.</source>
-        <translation>Ahora no corre en este ordenador.</translation>
+        <translation>Ahora no corre en esta computadora.</translation>
     </message>
     <message>
         <source>It runs elsewhere.</source>
@@ -4329,6 +4808,18 @@
     <message>
         <source>nothing</source>
         <translation>nada</translation>
+    </message>
+    <message>
+        <source>Address: “%1” is no address of a computer. 127.0.0.1 is this one alone, 0.0.0.0 all of its networks.</source>
+        <translation>Dirección: «%1» no es la dirección de una computadora. 127.0.0.1 es solo esta, 0.0.0.0 todas sus redes.</translation>
+    </message>
+    <message>
+        <source>Port: “%1” is none. It is a number from %2 to %3.</source>
+        <translation>Puerto: «%1» no lo es. Es un número de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>The peer listens at %1 now. Devices that came in at %2 must be told.</source>
+        <translation>El punto de encuentro escucha ahora en %1. Hay que decírselo a los aparatos que entraron por %2.</translation>
     </message>
 </context>
 <context>
@@ -4642,6 +5133,74 @@
     </message>
 </context>
 <context>
+    <name>ledgerboard::desk::MarkForm</name>
+    <message>
+        <source>%1 is kept as it is: there is nothing to mark.</source>
+        <translation>%1 se queda como está: no hay nada que marcar.</translation>
+    </message>
+    <message>
+        <source>Seen on: %1</source>
+        <translation>Visto el: %1</translation>
+    </message>
+    <message>
+        <source>%1 is not marked while a caution of it is open: %2. Ctrl+K to read it.</source>
+        <translation>%1 no se marca mientras tenga abierta una advertencia: %2. Ctrl+K para leerla.</translation>
+    </message>
+    <message>
+        <source>That is finished already.</source>
+        <translation>Eso ya está terminado.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Measured as none or done: it earns nothing until it is finished.</source>
+        <translation>Se mide como nada o hecho: no gana nada hasta estar terminado.</translation>
+    </message>
+    <message>
+        <source>Measured half and half: 50 % once it is begun, 100 % at finished.</source>
+        <translation>Se mide mitad y mitad: 50 % al empezar, 100 % al terminar.</translation>
+    </message>
+    <message>
+        <source>Measured by its steps: which of them are done?</source>
+        <translation>Se mide por sus pasos: ¿cuáles están hechos?</translation>
+    </message>
+    <message>
+        <source>Measured by steps, and has none yet: only not begun or finished can be said.</source>
+        <translation>Se mide por pasos y aún no tiene: solo se puede decir sin empezar o terminado.</translation>
+    </message>
+    <message>
+        <source>Measured by counting: how many of %1 %2 are done?</source>
+        <translation>Se mide contando: ¿cuántos de %1 %2 están hechos?</translation>
+    </message>
+    <message>
+        <source>Measured by counting, and has no quantity yet: only not begun or finished can be said.</source>
+        <translation>Se mide contando y aún no tiene cantidad: solo se puede decir sin empezar o terminado.</translation>
+    </message>
+    <message>
+        <source>Judged by eye: how far is it, in percent?</source>
+        <translation>A ojo: ¿cuánto lleva, en porcentaje?</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>A step of the work and its share of the whole: &quot;set tile, 60 %&quot;</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>stands at %1</source>
+        <translation>está en %1</translation>
+    </message>
+    <message>
+        <source>How many are done: %1</source>
+        <translation>Cuántos están hechos: %1</translation>
+    </message>
+    <message>
+        <source>How far it is: %1</source>
+        <translation>Cuánto lleva: %1</translation>
+    </message>
+</context>
+<context>
     <name>ledgerboard::desk::MoneyHead</name>
     <message>
         <source>Committed</source>
@@ -4792,6 +5351,14 @@
     <message>
         <source>The peer ended by itself: %1</source>
         <translation>El punto de encuentro terminó solo: %1</translation>
+    </message>
+    <message>
+        <source>Port %1 is taken: something else listens there already, another peer perhaps. Stop that, or name another port.</source>
+        <translation>El puerto %1 está ocupado: otra cosa escucha ya ahí, quizá otro punto de encuentro. Párela, o nombre otro puerto.</translation>
+    </message>
+    <message>
+        <source>The peer cannot listen at %1, port %2: that address may not be of this computer. 0.0.0.0 is all of its own.</source>
+        <translation>El punto de encuentro no puede escuchar en %1, puerto %2: quizá esa dirección no es de esta computadora. 0.0.0.0 son todas las suyas.</translation>
     </message>
 </context>
 <context>
@@ -5154,6 +5721,10 @@
         <source>Name and sum, with semicolons between: taxes 210; insurance 95</source>
         <translation>Nombre e importe, con punto y coma entre ellos: impuestos 210; seguro 95</translation>
     </message>
+    <message>
+        <source>Options with semicolons between, as they are named here</source>
+        <translation>Opciones separadas por punto y coma, como se llaman aquí</translation>
+    </message>
 </context>
 <context>
     <name>ledgerboard::desk::RecordSheet</name>
@@ -5205,6 +5776,114 @@
     <message>
         <source>Not ours</source>
         <translation>No es nuestro</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::ScheduleLinks</name>
+    <message>
+        <source>1 working day</source>
+        <translation>1 día laborable</translation>
+    </message>
+    <message>
+        <source>%1 working days</source>
+        <translation>%1 días laborables</translation>
+    </message>
+    <message>
+        <source>starts once that one has started</source>
+        <translation>empieza cuando aquel ha empezado</translation>
+    </message>
+    <message>
+        <source>starts once this one has started</source>
+        <translation>empieza cuando este ha empezado</translation>
+    </message>
+    <message>
+        <source>finishes once that one is finished</source>
+        <translation>termina cuando aquel está terminado</translation>
+    </message>
+    <message>
+        <source>finishes once this one is finished</source>
+        <translation>termina cuando este está terminado</translation>
+    </message>
+    <message>
+        <source>finishes once that one has started</source>
+        <translation>termina cuando aquel ha empezado</translation>
+    </message>
+    <message>
+        <source>finishes once this one has started</source>
+        <translation>termina cuando este ha empezado</translation>
+    </message>
+    <message>
+        <source>starts once that one is finished</source>
+        <translation>empieza cuando aquel está terminado</translation>
+    </message>
+    <message>
+        <source>starts once this one is finished</source>
+        <translation>empieza cuando este está terminado</translation>
+    </message>
+    <message>
+        <source>%1, %2 later</source>
+        <translation>%1, %2 después</translation>
+    </message>
+    <message>
+        <source>%1, %2 sooner</source>
+        <translation>%1, %2 antes</translation>
+    </message>
+    <message>
+        <source>Only items of the scope are linked: an option gets its own once it is chosen.</source>
+        <translation>Solo se enlazan trabajos del alcance: una opción tiene los suyos cuando se elige.</translation>
+    </message>
+    <message>
+        <source>They would wait for each other in a ring: %1.</source>
+        <translation>Se esperarían unos a otros en círculo: %1.</translation>
+    </message>
+    <message>
+        <source>The finish stays at %1.</source>
+        <translation>El final sigue el %1.</translation>
+    </message>
+    <message>
+        <source>The finish moves to %1.</source>
+        <translation>El final pasa al %1.</translation>
+    </message>
+    <message>
+        <source>What starts after %1? Go to it.</source>
+        <translation>¿Qué empieza después de %1? Vaya hasta ello.</translation>
+    </message>
+    <message>
+        <source>%1 starts once %2 is finished</source>
+        <extracomment>An item, how it starts: &quot;Kitchen/backsplash starts once Kitchen/counter top is finished&quot;</extracomment>
+        <translation>%1 empieza cuando %2 está terminado</translation>
+    </message>
+    <message>
+        <source>%1, %2 later.</source>
+        <translation>%1, %2 después.</translation>
+    </message>
+    <message>
+        <source>%1, %2 sooner.</source>
+        <translation>%1, %2 antes.</translation>
+    </message>
+    <message>
+        <source>Go to the item that starts after %1 first.</source>
+        <translation>Vaya primero hasta lo que empieza después de %1.</translation>
+    </message>
+    <message>
+        <source>%1 waits for %2 already: Ctrl+I changes how.</source>
+        <translation>%1 ya espera a %2: Ctrl+I cambia cómo.</translation>
+    </message>
+    <message>
+        <source>It waits for</source>
+        <translation>Espera a</translation>
+    </message>
+    <message>
+        <source>After it</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 no longer waits for %2</source>
+        <translation>%1 ya no espera a %2</translation>
     </message>
 </context>
 <context>
@@ -5708,6 +6387,72 @@
     <message>
         <source>%1: %2 (%3)</source>
         <translation>%1: %2 (%3)</translation>
+    </message>
+</context>
+<context>
+    <name>ledgerboard::desk::VisitSheet</name>
+    <message>
+        <source>Line</source>
+        <translation>Renglón</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Asked, %</source>
+        <translation>Pedido, %</translation>
+    </message>
+    <message>
+        <source>Allowed, %</source>
+        <translation>Aprobado, %</translation>
+    </message>
+    <message>
+        <source>Why refused</source>
+        <translation>Por qué no</translation>
+    </message>
+    <message>
+        <source>Draw %1</source>
+        <translation>Desembolso %1</translation>
+    </message>
+    <message>
+        <source>%1, funded %2</source>
+        <translation>%1, pagado el %2</translation>
+    </message>
+    <message>
+        <source>%1, asked %2</source>
+        <translation>%1, pedido el %2</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>por venir</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>no se dijo</translation>
+    </message>
+    <message>
+        <source>What the inspector allowed is not entered yet: a percent of the line, in “Allowed”.</source>
+        <translation>Falta lo que aprobó el inspector: un porcentaje del renglón, en «Aprobado».</translation>
+    </message>
+    <message>
+        <source>%1 was asked and %2 allowed: the rest can be asked for with another draw, once what is missing is put right.</source>
+        <translation>Se pidió %1 y se aprobó %2: el resto se puede pedir con otro desembolso, cuando esté corregido lo que falta.</translation>
+    </message>
+    <message>
+        <source>Allowed as it was asked.</source>
+        <translation>Aprobado como se pidió.</translation>
+    </message>
+    <message>
+        <source>Each line of this draw says what was allowed.</source>
+        <translation>Cada renglón de este desembolso dice lo aprobado.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) allowed as asked</source>
+        <translation>
+            <numerusform>%n renglón aprobado como se pidió</numerusform>
+            <numerusform>%n renglones aprobados como se pidió</numerusform>
+        </translation>
     </message>
 </context>
 <context>

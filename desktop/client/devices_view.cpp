@@ -1,6 +1,8 @@
 #include "desktop/client/devices_view.h"
 
 #include <algorithm>
+#include <arpa/inet.h>
+#include <array>
 
 #include <QBuffer>
 #include <QDateTime>
@@ -18,6 +20,7 @@
 #include "desktop/client/money/field_words.h"
 #include "desktop/client/money/record_pen.h"
 #include "desktop/client/peer_run.h"
+#include "desktop/client/preferences.h"
 #include "desktop/client/said.h"
 
 namespace ledgerboard::desk {
@@ -28,6 +31,14 @@ constexpr std::size_t kMostAsides = 200;
 constexpr int kQuiet = 4;   // modules of light border
 constexpr int kModule = 6;  // pixels
 constexpr int kListensMs = 700;
+constexpr int kLeastPort = 1'024;  // those below are the system's
+constexpr int kMostPort = 65'535;
+
+bool isAddress(const std::string& text) {
+    std::array<unsigned char, sizeof(in6_addr)> bytes{};
+    return ::inet_pton(AF_INET, text.c_str(), bytes.data()) == 1 ||
+           ::inet_pton(AF_INET6, text.c_str(), bytes.data()) == 1;
+}
 
 // Dark modules on white, as a camera wants them, whatever the theme.
 QString qrAddress(const std::string& text) {
@@ -148,17 +159,77 @@ void DevicesView::meet() {
         });
 }
 
-void DevicesView::start() {
+QString DevicesView::listenAddress() {
+    const QString kept = Preferences::here()->peerAddress();
+    return kept.isEmpty() ? Desk::here()->surroundings().peerAddress : kept;
+}
+
+QString DevicesView::listenPort() {
+    const int kept = Preferences::here()->peerPort();
+    return QString::number(kept == 0 ? Desk::here()->surroundings().peerPort : kept);
+}
+
+bool DevicesView::start(const QString& address, const QString& port) {
+    Desk& desk = *Desk::here();
     if (!canStart()) {
-        Desk::here()->sayNotKept(
+        desk.sayNotKept(
             tr("This book meets the peer at %1, which runs elsewhere.").arg(peerPlace_));
-        return;
+        return false;
     }
-    PeerRun::of(*Desk::here())->start();
+    const QString at = address.trimmed();
+    if (!isAddress(at.toStdString())) {
+        desk.sayNotKept(
+            tr("Address: “%1” is no address of a computer. 127.0.0.1 is this one alone, "
+               "0.0.0.0 all of its networks.")
+                .arg(at));
+        return false;
+    }
+    bool isNumber = false;
+    const int number = port.trimmed().toInt(&isNumber);
+    if (!isNumber || number < kLeastPort || number > kMostPort) {
+        desk.sayNotKept(tr("Port: “%1” is none. It is a number from %2 to %3.")
+                            .arg(port.trimmed())
+                            .arg(kLeastPort)
+                            .arg(kMostPort));
+        return false;
+    }
+    desk.forgetKept();
+    Preferences::here()->setPeerAddress(at);
+    Preferences::here()->setPeerPort(number);
+    PeerRun::of(desk)->start(at, number);
     // One that was there before prints nothing: it is asked once it may listen.
     if (hasPeer_) {
-        QTimer::singleShot(kListensMs, this, &DevicesView::ask);
+        QTimer::singleShot(kListensMs, this, [this, at, number] { meetAt(at, number); });
     }
+    return true;
+}
+
+// The book follows its peer to where it listens now; other devices are told by their people.
+void DevicesView::meetAt(const QString& address, int port) {
+    Desk& desk = *Desk::here();
+    if (desk.hasBook() && PeerRun::of(desk)->isRunning()) {
+        auto known = sync::knownPeerOf(desk.bookPath());
+        if (known.ok() && known.value()) {
+            sync::KnownPeer peer = *known.value();
+            const bool isOfAll =
+                address == QLatin1String("0.0.0.0") || address == QLatin1String("::");
+            const sync::Place place{isOfAll ? peer.place.host : address.toStdString(),
+                                    static_cast<std::uint16_t>(port)};
+            if (place != peer.place) {
+                const QString before = peerPlace_;
+                peer.place = place;
+                if (auto kept = sync::keepKnownPeer(desk.bookPath(), peer); !kept.ok()) {
+                    desk.sayNotKept(Said::text(kept.error().message));
+                } else {
+                    readBook();
+                    desk.sayPlainly(tr("The peer listens at %1 now. Devices that came in at %2 "
+                                       "must be told.")
+                                        .arg(peerPlace_, before));
+                }
+            }
+        }
+    }
+    ask();
 }
 
 void DevicesView::stop() {

@@ -71,6 +71,8 @@ class DevicesView : public QObject {
     Q_PROPERTY(bool isRunning READ isRunning NOTIFY changed)
     Q_PROPERTY(bool canStart READ canStart NOTIFY changed)
     Q_PROPERTY(bool hasPeer READ hasPeer NOTIFY changed)
+    Q_PROPERTY(QString listenAddress READ listenAddress CONSTANT)
+    Q_PROPERTY(QString listenPort READ listenPort CONSTANT)
     Q_PROPERTY(QString busyText READ busyText NOTIFY changed)
     Q_PROPERTY(QVariantList devices READ devices NOTIFY changed)
     Q_PROPERTY(QString devicesWhy READ devicesWhy NOTIFY changed)
@@ -86,7 +88,9 @@ class DevicesView : public QObject {
   public:
     explicit DevicesView(QObject* parent = nullptr);
 
-    Q_INVOKABLE void start();
+    // Starts the peer at an address of this machine and a port, as typed; false where they can be
+    // none, which Desk says. A port that is taken is told by runText.
+    Q_INVOKABLE bool start(const QString& address, const QString& port);
     Q_INVOKABLE void stop();
     // Asks the peer who has a device.
     Q_INVOKABLE void ask();
@@ -107,6 +111,10 @@ class DevicesView : public QObject {
     [[nodiscard]] bool canStart() const;
 
     [[nodiscard]] bool hasPeer() const { return hasPeer_; }
+
+    // Where it listened last, or would.
+    [[nodiscard]] static QString listenAddress();
+    [[nodiscard]] static QString listenPort();
 
     [[nodiscard]] QString busyText() const { return busy_; }
 
@@ -139,6 +147,7 @@ class DevicesView : public QObject {
 
     void follow();
     void readBook();
+    void meetAt(const QString& address, int port);
     void comeTo(const QString& address, const QString& code);
     template <class Work, class Take>
     void inTurn(const QString& busy, Work work, Take take);

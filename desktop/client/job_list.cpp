@@ -58,7 +58,7 @@ std::string mostCommon(const std::vector<std::string>& currencies) {
 
 }  // namespace
 
-JobList::JobList(QObject* parent) : QAbstractListModel(parent) {
+JobList::JobList(QObject* parent) : RowModel(parent) {
     connect(Desk::here(), &Desk::changed, this, &JobList::follow);
     connect(Desk::here(), &Desk::wordsChanged, this, &JobList::show);
     follow();
@@ -68,17 +68,8 @@ JobList::~JobList() {
     *wanted_ = false;
 }
 
-int JobList::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : count();
-}
-
-QVariant JobList::data(const QModelIndex& index, int role) const {
-    const bool isThere = index.row() >= 0 && index.row() < lines_.size();
-    return role == kRowRole && isThere ? QVariant::fromValue(lines_.at(index.row())) : QVariant();
-}
-
-QHash<int, QByteArray> JobList::roleNames() const {
-    return {{kRowRole, "row"}};
+QVariant JobList::drawnAt(int place) const {
+    return QVariant::fromValue(lines_.at(place));
 }
 
 QString JobList::idAt(int place) const {

@@ -10,12 +10,12 @@
 #include <map>
 #include <memory>
 
-#include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
 #include "core/report/week_page.h"
 
 #include "desktop/client/book_reader.h"
+#include "desktop/client/row_model.h"
 
 namespace ledgerboard::desk {
 
@@ -64,7 +64,7 @@ struct JobLine {
     friend bool operator==(const JobLine&, const JobLine&) = default;
 };
 
-class JobList : public QAbstractListModel {
+class JobList : public RowModel {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int count READ count NOTIFY changed)
@@ -76,16 +76,10 @@ class JobList : public QAbstractListModel {
     Q_PROPERTY(QString stakeNote READ stakeNote NOTIFY changed)
 
   public:
-    static constexpr int kRowRole = Qt::UserRole;
-
     explicit JobList(QObject* parent = nullptr);
     ~JobList() override;
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-
-    [[nodiscard]] int count() const { return static_cast<int>(lines_.size()); }
+    [[nodiscard]] int count() const override { return static_cast<int>(lines_.size()); }
 
     [[nodiscard]] bool isWorking() const { return working_; }
 
@@ -104,6 +98,9 @@ class JobList : public QAbstractListModel {
 
   signals:
     void changed();
+
+  protected:
+    [[nodiscard]] QVariant drawnAt(int place) const override;
 
   private:
     struct Glance {

@@ -12,6 +12,7 @@
 #include <QStandardPaths>
 #include <QTimeZone>
 
+#include "core/intake/bank/bank_program.h"
 #include "core/model/machine.h"
 #include "core/qml/languages.h"
 
@@ -53,6 +54,9 @@ int main(int argc, char** argv) {
     if (QFileInfo::exists(peer)) {
         surroundings.peerProgram = peer;
     }
+
+    surroundings.bankProgram = QString::fromStdString(
+        intake::bankProgramBeside(QCoreApplication::applicationFilePath().toStdString()));
 
     desk::Preferences preferences(surroundings.settingsFile);
     desk::Desk desk(surroundings);

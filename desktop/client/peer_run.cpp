@@ -34,7 +34,7 @@ PeerRun::PeerRun(Desk& desk) : QObject(&desk), desk_(desk) {
             wanted_ = false;
             const QString said =
                 QString::fromUtf8(process_.readAllStandardError()).trimmed().section('\n', -1);
-            trouble_ = tr("The peer ended by itself: %1").arg(said);
+            trouble_ = whyEnded(said);
         }
         emit changed();
     });
@@ -51,18 +51,34 @@ QString PeerRun::bookBeside(const QString& book) {
            QStringLiteral(".at-peer.book");
 }
 
-void PeerRun::start() {
+QString PeerRun::whyEnded(const QString& said) const {
+    if (!said.contains(QLatin1String("cannot be listened on"))) {
+        return tr("The peer ended by itself: %1").arg(said);
+    }
+    return said.contains(QLatin1String("in use"))
+               ? tr("Port %1 is taken: something else listens there already, another peer perhaps. "
+                    "Stop that, or name another port.")
+                     .arg(port_)
+               : tr("The peer cannot listen at %1, port %2: that address may not be of this "
+                    "computer. 0.0.0.0 is all of its own.")
+                     .arg(address_)
+                     .arg(port_);
+}
+
+void PeerRun::start(const QString& address, int port) {
     if (isRunning()) {
         return;
     }
+    address_ = address;
+    port_ = port;
     trouble_.clear();
     printed_.clear();
     wanted_ = true;
     const Surroundings& around = desk_.surroundings();
-    process_.start(around.peerProgram,
-                   {QStringLiteral("--book"), bookBeside(QString::fromStdString(desk_.bookPath())),
-                    QStringLiteral("--address"), around.peerAddress, QStringLiteral("--port"),
-                    QString::number(around.peerPort)});
+    process_.start(
+        around.peerProgram,
+        {QStringLiteral("--book"), bookBeside(QString::fromStdString(desk_.bookPath())),
+         QStringLiteral("--address"), address, QStringLiteral("--port"), QString::number(port)});
 }
 
 void PeerRun::stop() {

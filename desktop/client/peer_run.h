@@ -20,7 +20,8 @@ class PeerRun : public QObject {
     explicit PeerRun(Desk& desk);
     ~PeerRun() override;
 
-    void start();
+    // Listens at an address of this machine and a port.
+    void start(const QString& address, int port);
     void stop();
 
     [[nodiscard]] bool isRunning() const { return process_.state() != QProcess::NotRunning; }
@@ -38,9 +39,12 @@ class PeerRun : public QObject {
 
   private:
     void read();
+    [[nodiscard]] QString whyEnded(const QString& said) const;
 
     Desk& desk_;
     QProcess process_;
+    QString address_;
+    int port_ = 0;
     QString printed_;
     QString trouble_;
     bool wanted_ = false;

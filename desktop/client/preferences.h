@@ -33,6 +33,15 @@ class Preferences : public qml::KeptPreferences {
 
     void setScheduleByCrew(bool byCrew) { keep("schedule_by_crew", byCrew ? 1 : 0); }
 
+    // Where the peer on this machine listens; "" and 0 where it was never said.
+    [[nodiscard]] QString peerAddress() const { return words("peer_address"); }
+
+    void setPeerAddress(const QString& address) { keepWords("peer_address", address); }
+
+    [[nodiscard]] int peerPort() const { return number("peer_port", 0); }
+
+    void setPeerPort(int port) { keep("peer_port", port); }
+
   private:
     static Preferences* here_;
 };

@@ -20,7 +20,7 @@ constexpr std::size_t kMostNames = 8;
 std::vector<RecordColumn> priceColumns() {
     const auto said = [](const char* title) { return PriceSheet::tr(title); };
     return {
-        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Object")), f::Price::object, 0,
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Object")), f::Price::object, 176,
          false},
         {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Treatment")), f::Price::treatment,
          84, false},
@@ -35,7 +35,7 @@ std::vector<RecordColumn> priceColumns() {
          true},
         {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Waste")), f::Price::waste, 54,
          true},
-        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Source")), f::Price::source, 124,
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Source")), f::Price::source, 0,
          false},
         {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "As of")), f::Price::asOf, 128,
          false},

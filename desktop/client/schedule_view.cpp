@@ -7,6 +7,7 @@
 #include "core/compute/pricing.h"
 #include "core/compute/usual_order.h"
 #include "core/model/overflow.h"
+#include "core/qml/id_text.h"
 
 #include "desktop/client/background.h"
 #include "desktop/client/desk.h"
@@ -19,6 +20,7 @@ namespace ledgerboard::desk {
 using compute::PlanItem;
 using compute::PlanState;
 using model::Date;
+using qml::idText;
 namespace f = model::field;
 
 namespace {
@@ -39,7 +41,7 @@ Date within(Date day, Date today) {
 
 }  // namespace
 
-ScheduleView::ScheduleView(QObject* parent) : QAbstractListModel(parent) {
+ScheduleView::ScheduleView(QObject* parent) : RowModel(parent) {
     connect(Desk::here(), &Desk::changed, this, &ScheduleView::follow);
     connect(Desk::here(), &Desk::wordsChanged, this, &ScheduleView::lookAgain);
     connect(Preferences::here(), &Preferences::changed, this, [this] {
@@ -49,17 +51,8 @@ ScheduleView::ScheduleView(QObject* parent) : QAbstractListModel(parent) {
     follow();
 }
 
-int ScheduleView::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : count();
-}
-
-QVariant ScheduleView::data(const QModelIndex& index, int role) const {
-    const bool isThere = index.row() >= 0 && index.row() < count();
-    return role == kRowRole && isThere ? QVariant::fromValue(rowAt(index.row())) : QVariant();
-}
-
-QHash<int, QByteArray> ScheduleView::roleNames() const {
-    return {{kRowRole, "row"}};
+QVariant ScheduleView::drawnAt(int place) const {
+    return QVariant::fromValue(rowAt(place));
 }
 
 void ScheduleView::follow() {
@@ -141,9 +134,7 @@ void ScheduleView::arrange() {
 }
 
 void ScheduleView::lookAgain() {
-    if (count() > 0) {
-        emit dataChanged(index(0), index(count() - 1), {kRowRole});
-    }
+    redraw();
     emit shown();
     emit moved();
     emit detailChanged();
@@ -549,6 +540,14 @@ QString ScheduleView::itemText() const {
     const QString crew =
         Said::text(crewName(now_->rows, now_->figures.scope.lines[plan_->items[item].line].crew));
     return crew.isEmpty() ? nameOf(item) : nameOf(item) + QStringLiteral(", ") + crew;
+}
+
+QString ScheduleView::itemAt(int place) const {
+    if (!isItem(place)) {
+        return {};
+    }
+    const auto line = plan_->items[rows_[static_cast<std::size_t>(place)].item].line;
+    return line < now_->rows.items.size() ? idText(now_->rows.items[line].id) : QString();
 }
 
 QStringList ScheduleView::details() const {

@@ -10,7 +10,6 @@
 #include <memory>
 #include <optional>
 
-#include <QAbstractListModel>
 #include <QColor>
 #include <QPointF>
 #include <QStringList>
@@ -18,6 +17,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "desktop/client/now/plan_move.h"
+#include "desktop/client/row_model.h"
 #include "desktop/client/schedule_words.h"
 
 namespace ledgerboard::desk {
@@ -83,7 +83,7 @@ struct ScheduleTick {
     QString text;
 };
 
-class ScheduleView : public QAbstractListModel {
+class ScheduleView : public RowModel {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool isReady READ isReady NOTIFY shown)
@@ -108,18 +108,13 @@ class ScheduleView : public QAbstractListModel {
     Q_PROPERTY(QStringList columns READ columns NOTIFY shown)
     Q_PROPERTY(QString itemText READ itemText NOTIFY detailChanged)
     Q_PROPERTY(QStringList details READ details NOTIFY detailChanged)
+    Q_PROPERTY(QString itemId READ itemId NOTIFY detailChanged)
     Q_PROPERTY(bool inHand READ inHand NOTIFY handChanged)
     Q_PROPERTY(QString moveText READ moveText NOTIFY handChanged)
     Q_PROPERTY(QString pushText READ pushText NOTIFY handChanged)
 
   public:
-    static constexpr int kRowRole = Qt::UserRole;
-
     explicit ScheduleView(QObject* parent = nullptr);
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     // Another item, over headings.
     Q_INVOKABLE void move(int down);
@@ -146,7 +141,7 @@ class ScheduleView : public QAbstractListModel {
     // Whether nothing is to be planned at all.
     [[nodiscard]] bool isEmpty() const { return plan_ != nullptr && plan_->items.empty(); }
 
-    [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
+    [[nodiscard]] int count() const override { return static_cast<int>(rows_.size()); }
 
     [[nodiscard]] int place() const { return place_; }
 
@@ -175,6 +170,11 @@ class ScheduleView : public QAbstractListModel {
     [[nodiscard]] QVariantList daysOff() const;
     [[nodiscard]] QStringList columns() const;
     [[nodiscard]] QString itemText() const;
+
+    // The item of the scope in the row in hand, or in another row; "" where there is none.
+    [[nodiscard]] QString itemId() const { return itemAt(place_); }
+
+    [[nodiscard]] Q_INVOKABLE QString itemAt(int place) const;
     [[nodiscard]] QStringList details() const;
 
     [[nodiscard]] bool inHand() const { return mover_ != nullptr; }
@@ -187,6 +187,9 @@ class ScheduleView : public QAbstractListModel {
     void moved();
     void detailChanged();
     void handChanged();
+
+  protected:
+    [[nodiscard]] QVariant drawnAt(int place) const override;
 
   private:
     void follow();

@@ -10,7 +10,7 @@
 #include "core/report/theme.h"
 
 #include "desktop/client/desk.h"
-#include "desktop/client/finish_work.h"
+#include "desktop/client/mark_work.h"
 #include "desktop/client/preferences.h"
 #include "desktop/client/said.h"
 #include "desktop/client/scope_edit.h"
@@ -90,9 +90,7 @@ void ScopeSheet::arrange() {
                                    });
     if (isSame) {
         rows_ = std::move(rows);
-        if (count() > 0) {
-            emit dataChanged(index(0), index(count() - 1), {kRowRole});
-        }
+        redraw();
     } else {
         beginResetModel();
         rows_ = std::move(rows);
@@ -228,7 +226,8 @@ void ScopeSheet::finish() {
         return;
     }
     Desk& desk = *Desk::here();
-    auto made = finishWork(desk.book(), *now_, items, desk.instant());
+    auto made =
+        markWork(desk.book(), *now_, items, compute::finishedWish(), now_->today, desk.instant());
     if (!made.ok()) {
         desk.sayNotKept(Said::text(made.error().message));
         return;

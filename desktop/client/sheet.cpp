@@ -9,17 +9,8 @@
 
 namespace ledgerboard::desk {
 
-int Sheet::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : count();
-}
-
-QVariant Sheet::data(const QModelIndex& index, int role) const {
-    const bool isThere = index.row() >= 0 && index.row() < count();
-    return role == kRowRole && isThere ? QVariant::fromValue(rowAt(index.row())) : QVariant();
-}
-
-QHash<int, QByteArray> Sheet::roleNames() const {
-    return {{kRowRole, "row"}};
+QVariant Sheet::drawnAt(int place) const {
+    return QVariant::fromValue(rowAt(place));
 }
 
 void Sheet::findPlace() {

@@ -10,7 +10,6 @@
 #include <optional>
 #include <vector>
 
-#include <QAbstractListModel>
 #include <QColor>
 #include <QStringList>
 #include <QVariantList>
@@ -18,6 +17,8 @@
 
 #include "core/model/catalog.h"
 #include "core/model/id.h"
+
+#include "desktop/client/row_model.h"
 
 namespace ledgerboard::desk {
 
@@ -63,7 +64,7 @@ struct SheetRow {
     bool isBarred = false;  // and that one speaks of a payment that must not be made
 };
 
-class Sheet : public QAbstractListModel {
+class Sheet : public RowModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("each page has its own")
@@ -84,13 +85,7 @@ class Sheet : public QAbstractListModel {
     Q_PROPERTY(int sumColumn READ sumColumn CONSTANT)
 
   public:
-    static constexpr int kRowRole = Qt::UserRole;
-
-    using QAbstractListModel::QAbstractListModel;
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    using RowModel::RowModel;
 
     // Moves the cell in hand, within the sheet and over headings; with `extend` the rows between
     // stay chosen.
@@ -113,7 +108,6 @@ class Sheet : public QAbstractListModel {
     Q_INVOKABLE virtual void copyRows();
 
     [[nodiscard]] virtual QVariantList columns() const = 0;
-    [[nodiscard]] virtual int count() const = 0;
     // Whether there is nothing to show, whatever the filter.
     [[nodiscard]] virtual bool isEmpty() const = 0;
     [[nodiscard]] virtual bool isReady() const = 0;
@@ -152,6 +146,8 @@ class Sheet : public QAbstractListModel {
     void detailChanged();
 
   protected:
+    [[nodiscard]] QVariant drawnAt(int place) const override;
+
     // Takes the rows anew, as the filter asks.
     virtual void arrange() = 0;
     [[nodiscard]] virtual bool isItem(int place) const = 0;

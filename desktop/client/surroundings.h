@@ -17,6 +17,8 @@ struct Surroundings {
     QString settingsFile;  // last book, theme, language: of this machine alone
     QString bookFolder;    // where new books go
     QString timeZone;      // of this machine, for a new job; may be empty
+    // The program that knows OFX, which reads a bank's download.
+    QString bankProgram;
     // The peer on this machine: its program, the address it listens on and the port.
     QString peerProgram = QStringLiteral("ledgerboard-peer");
     QString peerAddress = QStringLiteral("0.0.0.0");

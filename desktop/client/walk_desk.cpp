@@ -63,7 +63,7 @@ QString moneyOf(const std::optional<model::Money>& money) {
 
 }  // namespace
 
-WalkDesk::WalkDesk(QObject* parent) : QAbstractListModel(parent) {
+WalkDesk::WalkDesk(QObject* parent) : RowModel(parent) {
     soon_.setSingleShot(true);
     soon_.setInterval(kReadSoonMs);
     connect(&soon_, &QTimer::timeout, this, &WalkDesk::read);
@@ -74,19 +74,8 @@ WalkDesk::WalkDesk(QObject* parent) : QAbstractListModel(parent) {
     }
 }
 
-int WalkDesk::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : count();
-}
-
-QVariant WalkDesk::data(const QModelIndex& index, int role) const {
-    const bool isThere = index.row() >= 0 && index.row() < count();
-    return role == kRowRole && isThere
-               ? QVariant::fromValue(shownRow(rows_[static_cast<std::size_t>(index.row())]))
-               : QVariant();
-}
-
-QHash<int, QByteArray> WalkDesk::roleNames() const {
-    return {{kRowRole, "row"}};
+QVariant WalkDesk::drawnAt(int place) const {
+    return QVariant::fromValue(shownRow(rows_[static_cast<std::size_t>(place)]));
 }
 
 void WalkDesk::setNotes(const QString& notes) {

@@ -6,13 +6,14 @@
 // Threads: the UI's.
 #pragma once
 
-#include <QAbstractListModel>
 #include <QColor>
 #include <QStringList>
 #include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
 #include "core/intake/notes/draft.h"
+
+#include "desktop/client/row_model.h"
 
 namespace ledgerboard::desk {
 
@@ -41,7 +42,7 @@ struct WalkRow {
     bool isHazard = false;
 };
 
-class WalkDesk : public QAbstractListModel {
+class WalkDesk : public RowModel {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString notes READ notes WRITE setNotes NOTIFY notesChanged)
@@ -55,13 +56,7 @@ class WalkDesk : public QAbstractListModel {
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY shown)
 
   public:
-    static constexpr int kRowRole = Qt::UserRole;
-
     explicit WalkDesk(QObject* parent = nullptr);
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     Q_INVOKABLE void move(int down);
     // Drops the row in hand, or takes it back in.
@@ -83,7 +78,7 @@ class WalkDesk : public QAbstractListModel {
 
     void setNotes(const QString& notes);
 
-    [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
+    [[nodiscard]] int count() const override { return static_cast<int>(rows_.size()); }
 
     [[nodiscard]] int place() const { return place_; }
 
@@ -106,6 +101,9 @@ class WalkDesk : public QAbstractListModel {
     void notesChanged();
     void shown();
     void moved();
+
+  protected:
+    [[nodiscard]] QVariant drawnAt(int place) const override;
 
   private:
     enum class Part { Heading, Item, Alternate, Fact, Caution };

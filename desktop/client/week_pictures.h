@@ -1,18 +1,14 @@
-// Which pictures stand on the week's page, as small as a page carries them?
+// Where are the pictures of a page, for report/week_pictures.h? Beside the book on the desk.
 #pragma once
 
 #include <string>
-#include <vector>
 
-#include "core/model/rows.h"
-#include "core/report/week_page.h"
+#include "core/report/week_pictures.h"
 
 namespace ledgerboard::desk {
 
-// Previews of the first three photos of report::weekPhotos that can be shown, from beside the book
-// at `bookPath`; a picture that is missing, damaged or no JPEG gives its place to the next.
-[[nodiscard]] std::vector<report::WeekPhoto> weekPictures(const std::string& bookPath,
-                                                          const model::JobRows& rows,
-                                                          model::Date today);
+// Beside the book at `bookPath`; days by a time zone. Threads: any.
+[[nodiscard]] report::PictureSource pictureSource(const std::string& bookPath,
+                                                  const std::string& timeZone);
 
 }  // namespace ledgerboard::desk

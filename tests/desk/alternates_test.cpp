@@ -1,5 +1,6 @@
 // Protects the alternates: chosen by real keys with a reason, a choice lands in the scope and the
-// plan, limits are kept within, and undo takes each of it back.
+// plan, limits are kept within, and undo takes each of it back; alternates and options are entered,
+// changed and removed.
 #include "tests/desk/desk_test.h"
 #include "tests/desk/more_alternates.h"
 #include "tests/unit/cli/command_line.h"
@@ -160,6 +161,131 @@ TEST_F(AlternatesTest, AJobWithoutAlternatesSaysWhereTheyComeFrom) {
     EXPECT_EQ(hand.said("alternatesEmpty").size(), 1);
     hand.click("alternatesToWalk");
     EXPECT_EQ(hand.desk().page(), "walk");
+}
+
+TEST_F(AlternatesTest, AQuestionIsEnteredWithItsOptionsByKeysAlone) {
+    Hand& hand = openAlternates();
+    hand.key(Qt::Key_N, Qt::ControlModifier);
+    EXPECT_EQ(hand.said("formTitle"), QStringList{"New alternate: what is to be decided?"});
+    hand.type("kitchen");
+    hand.key(Qt::Key_Return);
+    hand.type("pantry door");
+    hand.key(Qt::Key_Return);
+    hand.type("2026-05-29");
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_Return, Qt::ControlModifier);
+    const auto made = alternate("pantry door");
+    EXPECT_EQ(made.decideBy, model::Date::fromYmd(2026, 5, 29).value());
+    EXPECT_FALSE(made.space.isNil());
+    // Its options follow, one after the other.
+    EXPECT_EQ(hand.said("formTitle"), QStringList{"New option: pantry door"});
+    hand.type("slide it");
+    hand.key(Qt::Key_Return);
+    hand.type("420");
+    hand.key(Qt::Key_Return);
+    hand.type("1");
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(hand.said("formTitle"), QStringList{"New option: pantry door"});
+    hand.type("leave as is");
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_Return, Qt::ControlModifier);
+    hand.key(Qt::Key_Escape);
+    EXPECT_EQ(hand.focus(), "alternates");
+    std::size_t options = 0;
+    for (const auto& option : rows().options) {
+        if (option.alternate == made.id) {
+            ++options;
+            EXPECT_TRUE(option.name == "slide it" || option.name == "leave as is") << option.name;
+            EXPECT_EQ(option.cost.has_value(), option.name == "slide it");
+        }
+    }
+    EXPECT_EQ(options, 2u);
+    EXPECT_EQ(hand.said("alternatesCount"), QStringList{"4 open"});
+    EXPECT_TRUE(hand.said("alternateName").contains("Kitchen: pantry door"));
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(
+        hand.said("noOptions")
+            .contains(
+                "It has no option yet: add two or more; one may be to leave things as they are."));
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(hand.said("alternatesCount"), QStringList{"3 open"});
+}
+
+TEST_F(AlternatesTest, WhatSaysNothingOrContradictsItselfIsRefused) {
+    Hand& hand = openAlternates();
+    const auto count = rows().alternates.size();
+    const auto options = rows().options.size();
+    hand.click("addAlternate");
+    hand.type("kitchen");
+    hand.key(Qt::Key_Return);
+    hand.click("formKeep");
+    EXPECT_TRUE(hand.desk().notKeptText().startsWith("Question: say what is to be decided"));
+    hand.key(Qt::Key_Escape);
+    EXPECT_EQ(rows().alternates.size(), count);
+    hand.click("addOption");
+    hand.key(Qt::Key_Down);
+    hand.type("100");
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(hand.desk().notKeptText().startsWith("Option: say what would be done"));
+    hand.keys(Qt::Key_Up, 2);
+    hand.type("shelves");
+    hand.key(Qt::Key_Return);
+    hand.keys(Qt::Key_Down, 2);
+    hand.type("900");  // value low
+    hand.key(Qt::Key_Return);
+    hand.type("500");
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(hand.desk().notKeptText(), "Value low is more than Value: put one of them right");
+    EXPECT_EQ(rows().options.size(), options);
+}
+
+// The option in hand is changed field by field; a value against the others is refused at once.
+TEST_F(AlternatesTest, AnOptionAndItsQuestionAreChangedInPlace) {
+    Hand& hand = openAlternates();
+    hand.key(Qt::Key_Right);
+    hand.key(Qt::Key_I, Qt::ControlModifier);
+    hand.key(Qt::Key_Down);
+    hand.type("2250");
+    hand.key(Qt::Key_Return);
+    const auto cost = [this] {
+        for (const auto& option : rows().options) {
+            if (option.name.find("hall") != std::string::npos) {
+                return option.cost.value_or(model::Money{});
+            }
+        }
+        return model::Money{};
+    };
+    EXPECT_EQ(cost(), model::Money::fromMinor(225'000))
+        << hand.said("formTitle").join("").toStdString();
+    hand.key(Qt::Key_Escape);
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(cost(), model::Money::fromMinor(210'000));
+    hand.key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+    hand.keys(Qt::Key_Down, 2);
+    hand.type("2026-06-01");
+    hand.key(Qt::Key_Return);
+    EXPECT_EQ(alternate("closet").decideBy, model::Date::fromYmd(2026, 6, 1).value());
+}
+
+TEST_F(AlternatesTest, AnOptionAndAnAlternateAreRemovedAndBroughtBack) {
+    Hand& hand = openAlternates();
+    const auto before = rows();
+    hand.key(Qt::Key_Right);
+    hand.key(Qt::Key_Delete, Qt::ControlModifier);
+    EXPECT_EQ(rows().options.size(), before.options.size() - 1);
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(rows().options.size(), before.options.size());
+    hand.click("dropAlternate");
+    EXPECT_EQ(rows().alternates.size(), before.alternates.size() - 1);
+    EXPECT_LE(rows().options.size(), before.options.size() - 2) << "with its options";
+    EXPECT_EQ(hand.said("alternatesCount"), QStringList{"2 open"});
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(rows().alternates.size(), before.alternates.size());
+    EXPECT_EQ(rows().options.size(), before.options.size());
 }
 
 }  // namespace

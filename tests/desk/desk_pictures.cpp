@@ -47,6 +47,21 @@ void openSchedule(Hand& hand) {
     hand.key(Qt::Key_5, Qt::ControlModifier);
 }
 
+// May's download as lines that the book does not have yet; three of them it has.
+QString otherDownload(const QString& folder) {
+    QFile may(QStringLiteral(LEDGERBOARD_DEMO "/bank-may.ofx"));
+    QFile made(QDir(folder).filePath(QStringLiteral("june.ofx")));
+    if (may.open(QIODevice::ReadOnly) && made.open(QIODevice::WriteOnly)) {
+        made.write(may.readAll()
+                       .replace("bk-0523", "ju-0523")
+                       .replace("bk-053", "ju-053")
+                       .replace("bk-0528", "ju-0528")
+                       .replace("bk-0527", "ju-0527")
+                       .replace("bk-0526", "ju-0526"));
+    }
+    return made.fileName();
+}
+
 // With three lines of the bank that wait.
 void openSpendWithBank(Hand& hand) {
     openHouse(hand);
@@ -196,6 +211,22 @@ const std::vector<Scene>& scenes() {
              hand.key(Qt::Key_F, Qt::ControlModifier);
              hand.type(QStringLiteral("ti"));
          }},
+        {"spend-download",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_7, Qt::ControlModifier);
+             hand.key(Qt::Key_O, Qt::ControlModifier);
+             hand.type(otherDownload(hand.folder()));
+             hand.key(Qt::Key_Return);
+         }},
+        {"spend-wrong-file",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_7, Qt::ControlModifier);
+             hand.key(Qt::Key_O, Qt::ControlModifier);
+             hand.type(QStringLiteral(LEDGERBOARD_DEMO "/walk-notes.txt"));
+             hand.key(Qt::Key_Return);
+         }},
         {"spend-rules",
          [](Hand& hand) {
              openSpendWithBank(hand);
@@ -219,8 +250,9 @@ const std::vector<Scene>& scenes() {
          [](Hand& hand) {
              openHouse(hand);
              hand.key(Qt::Key_8, Qt::ControlModifier);
-             hand.key(Qt::Key_E, Qt::ControlModifier);
-             hand.key(Qt::Key_E, Qt::ControlModifier);
+             for (int k = 0; k < 3; ++k) {
+                 hand.key(Qt::Key_E, Qt::ControlModifier);
+             }
              hand.key(Qt::Key_S, Qt::ControlModifier);
          }},
         {"closing",
@@ -327,6 +359,71 @@ const std::vector<Scene>& scenes() {
              openScope(hand);
              hand.type(QStringLiteral("floor"));
              hand.key(Qt::Key_G, Qt::ControlModifier);
+         }},
+        {"draws-allowed",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_8, Qt::ControlModifier);
+             hand.key(Qt::Key_S, Qt::ControlModifier);
+             hand.key(Qt::Key_E, Qt::ControlModifier);
+             hand.keys(Qt::Key_Right, 3);
+         }},
+        {"scope-mark",
+         [](Hand& hand) {
+             openScope(hand);
+             hand.type(QStringLiteral("baseboards"));
+             hand.key(Qt::Key_M, Qt::ControlModifier);
+             hand.type(QStringLiteral("85"));
+         }},
+        {"scope-steps",
+         [](Hand& hand) {
+             openScope(hand);
+             hand.type(QStringLiteral("refinish walls"));
+             hand.key(Qt::Key_M, Qt::ControlModifier);
+             hand.key(Qt::Key_Down);
+         }},
+        {"scope-baseline",
+         [](Hand& hand) {
+             openScope(hand);
+             hand.key(Qt::Key_F, Qt::ControlModifier);
+         }},
+        {"alternates-option",
+         [](Hand& hand) {
+             openAlternates(hand);
+             hand.key(Qt::Key_N, Qt::ControlModifier | Qt::ShiftModifier);
+             hand.type(QStringLiteral("mend the old one"));
+             hand.key(Qt::Key_Return);
+         }},
+        {"schedule-aim",
+         [](Hand& hand) {
+             openSchedule(hand);
+             hand.key(Qt::Key_O, Qt::ControlModifier);
+             hand.keys(Qt::Key_Down, 3);
+             hand.key(Qt::Key_J, Qt::ControlModifier);
+             hand.keys(Qt::Key_Down, 2);
+             hand.key(Qt::Key_Right);
+         }},
+        {"schedule-links",
+         [](Hand& hand) {
+             openSchedule(hand);
+             hand.type(QStringLiteral("backsplash"));
+             hand.key(Qt::Key_I, Qt::ControlModifier);
+         }},
+        {"keys-scope",
+         [](Hand& hand) {
+             openScope(hand);
+             hand.key(Qt::Key_F1);
+         }},
+        {"keys-schedule",
+         [](Hand& hand) {
+             openSchedule(hand);
+             hand.key(Qt::Key_F1);
+         }},
+        {"keys-draws",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_8, Qt::ControlModifier);
+             hand.key(Qt::Key_F1);
          }},
         {"scope-edited",
          [](Hand& hand) {
@@ -437,6 +534,7 @@ int main(int argc, char** argv) {
             laid.size = look.size;
             laid.theme = look.theme;
             laid.language = QLatin1String(look.language);
+            laid.bankProgram = QStringLiteral(LEDGERBOARD_OFX);
             // Friday 22 May 2026, noon in Chicago.
             laid.now = ledgerboard::model::Instant::parse("2026-05-22T17:00Z").value();
             if (scene.full) {

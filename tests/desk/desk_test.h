@@ -46,7 +46,9 @@ class DeskTest : public testing::Test {
 
     // Lays a book on the desk; "" for none.
     Hand& lay(const std::string& book, Laid laid = {}) {
-        laid.now = noonOnThatFriday();
+        if (laid.now == model::Instant{}) {
+            laid.now = noonOnThatFriday();
+        }
         laid.book = QString::fromStdString(book);
         hand_ = std::make_unique<Hand>(laid);
         return *hand_;

@@ -1,5 +1,6 @@
 // Protects the page Devices: the peer is started and stopped as a process of its own, a way in is
-// shown as picture and text, a device joins by it, is listed and shut out; a clash is settled.
+// shown as picture and text, a device joins by it, is listed and shut out; where the peer listens
+// is set and checked; a clash is settled.
 #include <arpa/inet.h>
 #include <netinet/in.h>
 #include <sys/socket.h>
@@ -25,6 +26,32 @@ int freePort() {
     ::close(one);
     return ntohs(at.sin_port);
 }
+
+// Somebody else who listens on a port.
+class Listener {
+  public:
+    Listener() : socket_(::socket(AF_INET, SOCK_STREAM, 0)) {
+        sockaddr_in at{};
+        at.sin_family = AF_INET;
+        at.sin_addr.s_addr = htonl(INADDR_LOOPBACK);
+        socklen_t size = sizeof at;
+        EXPECT_EQ(::bind(socket_, reinterpret_cast<sockaddr*>(&at), sizeof at), 0);
+        EXPECT_EQ(::listen(socket_, 1), 0);
+        EXPECT_EQ(::getsockname(socket_, reinterpret_cast<sockaddr*>(&at), &size), 0);
+        port_ = ntohs(at.sin_port);
+    }
+
+    ~Listener() { ::close(socket_); }
+
+    Listener(const Listener&) = delete;
+    Listener& operator=(const Listener&) = delete;
+
+    [[nodiscard]] int port() const { return port_; }
+
+  private:
+    int socket_;
+    int port_ = 0;
+};
 
 class DevicesTest : public DeskTest {
   protected:
@@ -90,6 +117,55 @@ TEST_F(DevicesTest, ThePeerIsStartedADeviceJoinsAndIsShutOut) {
     hand.key(Qt::Key_S, Qt::ControlModifier);
     ASSERT_TRUE(hand.wait([&] { return !hand.said("devicesWhy").value(0).isEmpty(); }));
     EXPECT_TRUE(hand.says("It does not run on this computer now."));
+}
+
+TEST_F(DevicesTest, WhereItListensIsSetAndATakenPortIsTold) {
+    const Listener other;
+    Hand& hand = openWithPeer();
+    const auto port = [&](const QString& text) {
+        hand.click("peerPort");
+        hand.key(Qt::Key_A, Qt::ControlModifier);
+        hand.key(Qt::Key_Backspace);
+        hand.type(text);
+        hand.key(Qt::Key_Return);
+    };
+    for (const char* wrong : {"", "door", "80", "70000", "-1"}) {
+        port(QLatin1String(wrong));
+        EXPECT_TRUE(hand.desk().notKeptText().startsWith("Port: ")) << wrong;
+    }
+    hand.click("peerAddress");
+    hand.key(Qt::Key_A, Qt::ControlModifier);
+    hand.type("the house");
+    hand.key(Qt::Key_Return);
+    EXPECT_TRUE(hand.desk().notKeptText().startsWith("Address: "));
+    hand.click("peerAddress");
+    hand.key(Qt::Key_A, Qt::ControlModifier);
+    hand.type("127.0.0.1");
+    port(QString::number(other.port()));
+    ASSERT_TRUE(hand.wait([&] {
+        return hand.said("devicesRun")
+            .value(0)
+            .startsWith(QStringLiteral("Port %1 is taken").arg(other.port()));
+    })) << hand.said("devicesRun").value(0).toStdString();
+    EXPECT_TRUE(hand.says("Start the peer here"));
+    // Another is free; the place is kept for the next time, and the book follows its peer there.
+    const int first = freePort();
+    port(QString::number(first));
+    ASSERT_TRUE(hand.wait([&] { return hand.says("The peer runs and has this book."); }))
+        << hand.said("devicesRun").value(0).toStdString();
+    hand.settle();
+    EXPECT_TRUE(hand.says(QStringLiteral("at 127.0.0.1:%1.").arg(first)));
+    EXPECT_TRUE(hand.all("peerPort").empty()) << "not while it runs";
+    EXPECT_EQ(hand.preferences().peerPort(), first);
+    hand.key(Qt::Key_S, Qt::ControlModifier);
+    ASSERT_TRUE(hand.find("peerPort") != nullptr);
+    const int second = freePort();
+    port(QString::number(second));
+    ASSERT_TRUE(
+        hand.wait([&] { return hand.says(QStringLiteral("at 127.0.0.1:%1.").arg(second)); }));
+    ASSERT_TRUE(hand.wait([&] { return hand.said("deviceHeard").value(0) != ""; }))
+        << "it answers there";
+    hand.key(Qt::Key_S, Qt::ControlModifier);
 }
 
 TEST_F(DevicesTest, AProgramThatIsNotThereIsNamed) {

@@ -22,6 +22,23 @@ class DrawsTest : public DeskTest {
 
     model::JobRows rows() { return jobIn(book_); }
 
+    // Lines of a draw, and those that say what was allowed.
+    int linesOf(int number) { return countOf(number, false); }
+
+    int allowedOf(int number) { return countOf(number, true); }
+
+    int countOf(int number, bool allowedOnly) {
+        int count = 0;
+        const auto job = rows();
+        for (const auto& draw : job.draws) {
+            for (const auto& line : job.draw_lines) {
+                const bool isOne = draw.number == number && line.draw == draw.id;
+                count += isOne && (!allowedOnly || line.allowed) ? 1 : 0;
+            }
+        }
+        return count;
+    }
+
     QObject* view(const char* name) {
         for (auto* object : hand_->view().rootObject()->findChildren<QObject*>()) {
             if (QString::fromLatin1(object->metaObject()->className()).contains(name)) {
@@ -65,6 +82,47 @@ TEST_F(DrawsTest, MoneyThatCameIsEnteredInItsCell) {
     EXPECT_EQ(hand.said("headingText"), QStringList{"Funded"});
     hand.key(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(hand.said("headingText"), (QStringList{"Asked for", "Funded"}));
+}
+
+// draw-lines.csv: of draw 1 the electrical line was asked at 60 and allowed at 48.
+TEST_F(DrawsTest, WhatTheInspectorAllowedIsEnteredInItsCell) {
+    Hand& hand = openPage();
+    hand.key(Qt::Key_S, Qt::ControlModifier);  // a fourth draw
+    hand.key(Qt::Key_E, Qt::ControlModifier);
+    EXPECT_TRUE(hand.said("headingText").value(0).startsWith("Draw 4, asked "))
+        << "the open one first";
+    EXPECT_EQ(hand.said("cell3").value(0), "to come");
+    EXPECT_TRUE(hand.says("What the inspector allowed is not entered yet"));
+    const QString asked = hand.said("cell2").value(0);
+    hand.keys(Qt::Key_Right, 3);
+    hand.key(Qt::Key_Return);
+    hand.type("101");
+    hand.key(Qt::Key_Return);
+    EXPECT_FALSE(hand.desk().notKeptText().isEmpty()) << "no percent";
+    hand.key(Qt::Key_Escape);
+    hand.key(Qt::Key_Return);
+    hand.type("12");
+    hand.key(Qt::Key_Return);
+    EXPECT_EQ(hand.said("cell3").value(0), "12");
+    EXPECT_EQ(allowedOf(4), 1);
+    hand.key(Qt::Key_Up);  // Enter went on to the next line
+    hand.key(Qt::Key_Right);
+    hand.key(Qt::Key_Return);
+    hand.type("Half of it is not fixed");
+    hand.key(Qt::Key_Return);
+    EXPECT_EQ(hand.said("cell4").value(0), "Half of it is not fixed");
+    // The others as they were asked, in one.
+    const int lines = linesOf(4);
+    ASSERT_GT(lines, 1);
+    hand.key(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_EQ(allowedOf(4), lines);
+    hand.key(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_TRUE(hand.says("Each line of this draw says what was allowed."));
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(allowedOf(4), 1);
+    hand.type("electrical 60 48");
+    EXPECT_EQ(hand.said("cell4"), QStringList{"Panel not passed yet"});
+    EXPECT_TRUE(hand.says("60\u00a0% was asked and 48\u00a0% allowed"));
 }
 
 TEST_F(DrawsTest, ALenderLineIsEditedAndARefusalSaysWhy) {
@@ -113,6 +171,8 @@ TEST_F(DrawsTest, EmptyPagesSayHowToBegin) {
     EXPECT_TRUE(hand.says("A draw is asked for by the lender's lines, and there are none"));
     hand.key(Qt::Key_E, Qt::ControlModifier);
     EXPECT_EQ(hand.said("nothingHead"), QStringList{"No draw was asked for yet"});
+    hand.key(Qt::Key_E, Qt::ControlModifier);
+    EXPECT_EQ(hand.said("nothingHead"), QStringList{"No line of a draw was asked for yet"});
     hand.key(Qt::Key_E, Qt::ControlModifier);
     EXPECT_EQ(hand.said("nothingHead"), QStringList{"There are no pictures of the site"});
     hand.key(Qt::Key_2, Qt::AltModifier);

@@ -69,7 +69,9 @@ Hand::Hand(const Laid& laid) {
     surroundings.peerProgram =
         laid.peerProgram.isEmpty() ? QStringLiteral("no-such-program") : laid.peerProgram;
     surroundings.peerAddress = QStringLiteral("127.0.0.1");
-    surroundings.peerPort = laid.peerPort;
+    constexpr int kPort = 7'440;
+    surroundings.peerPort = laid.peerPort == 0 ? kPort : laid.peerPort;
+    surroundings.bankProgram = laid.bankProgram;
     surroundings.bookFolder = folder_.filePath(QStringLiteral("books"));
     surroundings.timeZone = QStringLiteral("America/Chicago");
     preferences_ = std::make_unique<desk::Preferences>(surroundings.settingsFile);

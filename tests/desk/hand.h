@@ -29,6 +29,7 @@ struct Laid {
     bool waits = true;    // until everything stands; else only for the first frame
     QString peerProgram;  // for a peer on this machine, on loopback
     int peerPort = 0;
+    QString bankProgram;  // that reads a bank's download
     QString settings;  // a settings file to go on with; "" for a new one
 };
 

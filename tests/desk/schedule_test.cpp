@@ -1,6 +1,6 @@
 // Protects the schedule: an item is moved by real keys and by the mouse, what it pushes is told
 // before it is let go, nothing is written before that, and undo takes it back; what can't be moved
-// says why.
+// says why; items are linked, their links changed and taken away.
 //
 // Hand calculation for the demo house on Friday 22 May 2026 (Monday 25 May is a holiday):
 // Kitchen/backsplash takes 4 days from Wed 27 May, the day after Kitchen/counter top ends. Six
@@ -43,6 +43,30 @@ class ScheduleTest : public DeskTest {
         }
         ADD_FAILURE() << "no item " << object;
         return {};
+    }
+
+    std::optional<model::Link> linkBetween(const std::string& from, const std::string& to) {
+        const auto first = item(from).id;
+        const auto second = item(to).id;
+        for (const auto& link : rows().links) {
+            if (link.fromItem == first && link.toItem == second) {
+                return link;
+            }
+        }
+        return std::nullopt;
+    }
+
+    static QPoint middle(const QQuickItem& item) {
+        return item.mapToScene(QPointF(item.width() / 2, item.height() / 2)).toPoint();
+    }
+
+    QQuickItem* rowNamed(const QString& name) {
+        for (auto* item : hand_->all("scheduleName")) {
+            if (item->property("text").toString() == name) {
+                return item;
+            }
+        }
+        return nullptr;
     }
 
     nlohmann::json plan() {
@@ -170,6 +194,109 @@ TEST_F(ScheduleTest, EscapeInTheMiddleOfADragWritesNothing) {
     QTest::mouseRelease(&hand.view(), Qt::LeftButton, {}, at + QPoint(60, 0));
     hand.settle();
     EXPECT_EQ(item("backsplash").plannedStartOn, before);
+}
+
+// Bathroom/vanity does not wait for Kitchen/backsplash, which ends on Mon 1 Jun (see above).
+TEST_F(ScheduleTest, ALinkIsMadeByKeysWithItsLagAndUndone) {
+    Hand& hand = openSchedule();
+    const auto before = rows().links.size();
+    hand.type("backsplash");
+    hand.key(Qt::Key_J, Qt::ControlModifier);
+    EXPECT_EQ(only(hand.said("aimText")), "What starts after Kitchen/backsplash? Go to it.");
+    hand.key(Qt::Key_Return);
+    EXPECT_TRUE(hand.says("Go to the item that starts after Kitchen/backsplash first."));
+    hand.key(Qt::Key_Backspace);
+    hand.keys(Qt::Key_Backspace, 9);
+    hand.type("vanity");
+    EXPECT_EQ(only(hand.said("aimText")),
+              "Bathroom/vanity starts once Kitchen/backsplash is finished.");
+    EXPECT_TRUE(only(hand.said("aimRest")).startsWith("The finish "));
+    hand.keys(Qt::Key_Right, 2);
+    EXPECT_EQ(only(hand.said("aimText")),
+              "Bathroom/vanity starts once Kitchen/backsplash is finished, 2 working days later.");
+    EXPECT_EQ(rows().links.size(), before) << "not let go yet";
+    hand.key(Qt::Key_Return);
+    const auto made = linkBetween("backsplash", "vanity");
+    ASSERT_TRUE(made.has_value());
+    EXPECT_EQ(made->lag, model::Quantity::of(2));
+    EXPECT_EQ(made->type, model::LinkKind::FinishToStart);
+    EXPECT_TRUE(hand.said("aimText").isEmpty());
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_FALSE(linkBetween("backsplash", "vanity").has_value());
+}
+
+TEST_F(ScheduleTest, ALinkIsPulledByTheMouse) {
+    Hand& hand = openSchedule();
+    hand.key(Qt::Key_O, Qt::ControlModifier);  // open work only: both rows are in sight
+    auto* name = rowNamed("Add backsplash");
+    ASSERT_NE(name, nullptr);
+    QTest::mouseClick(&hand.view(), Qt::LeftButton, {}, middle(*name));
+    hand.settle();
+    auto* end = hand.find("scheduleEndHold");
+    auto* row = rowNamed("Replace range");
+    ASSERT_TRUE(end != nullptr && row != nullptr);
+    const QPoint from = middle(*end);
+    const QPoint to(from.x(), middle(*row).y());
+    QTest::mousePress(&hand.view(), Qt::LeftButton, {}, from);
+    for (int step = 1; step <= 10; ++step) {
+        QTest::mouseMove(&hand.view(), from + (to - from) * step / 10);
+    }
+    hand.settle();
+    EXPECT_EQ(only(hand.said("aimText")),
+              "Kitchen/range starts once Kitchen/backsplash is finished.");
+    EXPECT_FALSE(linkBetween("backsplash", "range").has_value()) << "not let go yet";
+    QTest::mouseRelease(&hand.view(), Qt::LeftButton, {}, to);
+    hand.settle();
+    EXPECT_TRUE(linkBetween("backsplash", "range").has_value());
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_FALSE(linkBetween("backsplash", "range").has_value());
+}
+
+// Kitchen/backsplash waits for Kitchen/counter top: the other way round would be a ring.
+TEST_F(ScheduleTest, ARingAndALinkThatIsThereAreRefused) {
+    Hand& hand = openSchedule();
+    const auto before = rows().links.size();
+    hand.type("backsplash");
+    hand.key(Qt::Key_J, Qt::ControlModifier);
+    hand.keys(Qt::Key_Backspace, 10);
+    hand.type("counter top");
+    EXPECT_TRUE(
+        only(hand.said("aimRest")).startsWith("They would wait for each other in a ring: "));
+    hand.key(Qt::Key_Return);
+    EXPECT_TRUE(hand.desk().notKeptText().contains("in a ring"));
+    hand.key(Qt::Key_Escape);
+    hand.key(Qt::Key_J, Qt::ControlModifier);  // from the counter top to the backsplash, which is
+    hand.keys(Qt::Key_Backspace, 11);
+    hand.type("backsplash");
+    hand.key(Qt::Key_Return);
+    EXPECT_TRUE(hand.says("Kitchen/backsplash waits for Kitchen/counter top already"));
+    EXPECT_EQ(rows().links.size(), before);
+}
+
+TEST_F(ScheduleTest, LinksAreListedChangedAndTakenAway) {
+    Hand& hand = openSchedule();
+    hand.type("backsplash");
+    hand.key(Qt::Key_I, Qt::ControlModifier);
+    const auto at = hand.said("linkOther").indexOf("Kitchen/counter top");
+    ASSERT_GE(at, 0);
+    EXPECT_EQ(hand.said("linkHeading").value(0), "It waits for");
+    hand.keys(Qt::Key_Down, static_cast<int>(at));
+    hand.keys(Qt::Key_Right, 1);
+    EXPECT_EQ(linkBetween("counter top", "backsplash")->lag, model::Quantity::of(1));
+    EXPECT_EQ(hand.said("linkHow").value(at),
+              "starts once that one is finished, 1 working day later");
+    hand.key(Qt::Key_Left);
+    EXPECT_FALSE(linkBetween("counter top", "backsplash")->lag.has_value());
+    hand.key(Qt::Key_Space);
+    EXPECT_EQ(linkBetween("counter top", "backsplash")->type, model::LinkKind::StartToStart);
+    EXPECT_EQ(hand.said("linkHow").value(at), "starts once that one has started");
+    hand.click("linkDrop");
+    EXPECT_FALSE(linkBetween("counter top", "backsplash").has_value());
+    EXPECT_FALSE(hand.said("linkOther").contains("Kitchen/counter top"));
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(linkBetween("counter top", "backsplash").has_value());
+    hand.key(Qt::Key_Escape);
+    EXPECT_TRUE(hand.all("linksTitle").empty());
 }
 
 TEST_F(ScheduleTest, WhatCannotBeMovedSaysWhy) {

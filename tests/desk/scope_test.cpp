@@ -1,7 +1,9 @@
 // Protects the scope sheet: cells edited in place, filtered, grouped, filled down and pasted by
-// real keys, each thing undone; what is refused says why and changes nothing.
+// real keys, each thing undone; how far work is, by the way it is measured; the baseline, asked for
+// once; what is refused says why and changes nothing.
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QTest>
 
 #include "tests/desk/desk_test.h"
 
@@ -30,6 +32,26 @@ class ScopeTest : public DeskTest {
         }
         ADD_FAILURE() << "no item " << object;
         return {};
+    }
+
+    // The mark of an item that was made last.
+    model::Mark lastMark(const std::string& object) {
+        const auto id = item(object).id;
+        model::Mark last;
+        for (const auto& mark : rows().marks) {
+            if (mark.item == id && last.id.raw() < mark.id.raw()) {
+                last = mark;
+            }
+        }
+        return last;
+    }
+
+    // A minute after the demo house was made: a mark of the same day is then the later one.
+    static Laid later() {
+        constexpr std::int64_t kMinuteMs = 60'000;
+        Laid laid;
+        laid.now = model::Instant::fromMilliseconds(noonOnThatFriday().milliseconds() + kMinuteMs);
+        return laid;
     }
 
     // Filters down to one item and goes to one of its cells.
@@ -299,6 +321,185 @@ TEST_F(ScopeTest, ALineOfTheWeekLeadsHere) {
     hand.key(Qt::Key_Return);
     EXPECT_EQ(hand.desk().page(), "scope");
     EXPECT_EQ(hand.said("filterText"), QStringList{"Entry"});
+}
+
+// marks.csv: baseboards stand at 75 % on 22 May, by judged percent.
+TEST_F(ScopeTest, APercentIsMarkedAndUndone) {
+    Hand& hand = openSheet(later());
+    goTo("baseboards", "Object");
+    EXPECT_TRUE(hand.says("Done 75\u00a0%."));
+    hand.key(Qt::Key_M, Qt::ControlModifier);
+    EXPECT_EQ(hand.said("markTitle"), QStringList{"Whole house/baseboards"});
+    EXPECT_EQ(hand.focus(), "markFigure");
+    hand.type("85");
+    EXPECT_EQ(hand.said("markPercent"), QStringList{"85\u00a0%"});
+    hand.key(Qt::Key_Return);
+    const auto made = lastMark("baseboards");
+    EXPECT_EQ(made.percent, model::Percent::of(85));
+    EXPECT_EQ(made.markedOn, model::Date::fromYmd(2026, 5, 22).value());
+    EXPECT_FALSE(made.by.isNil());
+    EXPECT_TRUE(hand.says("Done 85\u00a0%."));
+    EXPECT_TRUE(hand.all("markTitle").empty());
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(hand.says("Done 75\u00a0%."));
+}
+
+// The rule stops at every 5 %: pressed at 0.6 of its length it says 60.
+TEST_F(ScopeTest, TheRuleIsPulledByTheMouse) {
+    Hand& hand = openSheet(later());
+    goTo("baseboards", "Object");
+    hand.click("markLink");
+    auto* rule = hand.find("markRule");
+    ASSERT_NE(rule, nullptr);
+    const QPoint at =
+        rule->mapToScene(QPointF(rule->width() * 0.5, rule->height() * 0.6)).toPoint();
+    QTest::mousePress(&hand.view(), Qt::LeftButton, {}, at);
+    QTest::mouseMove(&hand.view(), at + QPoint(static_cast<int>(rule->width() * 0.1), 0));
+    QTest::mouseRelease(&hand.view(), Qt::LeftButton, {},
+                        at + QPoint(static_cast<int>(rule->width() * 0.1), 0));
+    hand.settle();
+    EXPECT_EQ(hand.said("markFigure"), QStringList{"60"});
+    hand.click("markKeep");
+    EXPECT_EQ(lastMark("baseboards").percent, model::Percent::of(60));
+}
+
+// 3 of 14 treads on 22 May; 7 of 14 is 50 %.
+TEST_F(ScopeTest, CountedUnitsAreMarkedByTheirCount) {
+    Hand& hand = openSheet(later());
+    goTo("stair treads", "Object");
+    hand.key(Qt::Key_M, Qt::ControlModifier);
+    EXPECT_EQ(hand.said("markFigure"), QStringList{"3"});
+    EXPECT_TRUE(hand.said("markMethod").value(0).contains("how many of 14"));
+    hand.type("15");
+    hand.key(Qt::Key_Return);
+    EXPECT_FALSE(hand.desk().notKeptText().isEmpty()) << "more than there are";
+    EXPECT_EQ(hand.focus(), "markFigure") << "and the typing stays";
+    hand.key(Qt::Key_Backspace);
+    hand.key(Qt::Key_Backspace);
+    hand.type("7");
+    EXPECT_EQ(hand.said("markPercent"), QStringList{"50\u00a0%"});
+    hand.key(Qt::Key_Return);
+    EXPECT_EQ(lastMark("stair treads").count, model::Quantity::of(7));
+    EXPECT_TRUE(hand.says("Done 50\u00a0%."));
+}
+
+// Whole house/walls: patch 15; prime 20; first coat 35; last coat 30, and the first three are done:
+// 70 %. Without the first coat 35 %; with all of them it is finished.
+TEST_F(ScopeTest, StepsAreTurnedOneByOne) {
+    Hand& hand = openSheet(later());
+    goTo("refinish walls", "Object");
+    hand.key(Qt::Key_M, Qt::ControlModifier);
+    EXPECT_EQ(hand.said("markStepState"), (QStringList{"done", "done", "done", "not yet"}));
+    EXPECT_EQ(hand.said("markStepsPercent"), QStringList{"70\u00a0%"});
+    hand.keys(Qt::Key_Down, 2);
+    hand.key(Qt::Key_Space);
+    EXPECT_EQ(hand.said("markStepsPercent"), QStringList{"35\u00a0%"});
+    hand.key(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(lastMark("walls").stepsDone, "patch; prime");
+    EXPECT_TRUE(hand.says("Done 35\u00a0%."));
+    hand.key(Qt::Key_M, Qt::ControlModifier);
+    hand.click("markStep", 2);
+    hand.click("markStep", 3);
+    EXPECT_EQ(hand.said("markStepsPercent"), QStringList{"done"});
+    hand.key(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(lastMark("walls").percent, model::Percent::whole());
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(hand.says("Done 70\u00a0%."));
+}
+
+TEST_F(ScopeTest, AMarkThatCannotBeIsRefused) {
+    Hand& hand = openSheet(later());
+    const auto count = rows().marks.size();
+    goTo("baseboards", "Object");
+    hand.key(Qt::Key_M, Qt::ControlModifier);
+    for (const char* wrong : {"most", "120", "-5"}) {
+        hand.key(Qt::Key_A, Qt::ControlModifier);
+        hand.type(wrong);
+        EXPECT_EQ(hand.said("markPercent").join(""), "") << wrong;
+        hand.key(Qt::Key_Return);
+        EXPECT_FALSE(hand.desk().notKeptText().isEmpty()) << wrong;
+    }
+    hand.key(Qt::Key_A, Qt::ControlModifier);
+    hand.type("80");
+    ASSERT_TRUE(hand.tabTo("markDay"));
+    hand.key(Qt::Key_A, Qt::ControlModifier);
+    hand.type("someday");
+    hand.key(Qt::Key_Return);
+    EXPECT_TRUE(hand.desk().notKeptText().startsWith("Seen on: "));
+    hand.key(Qt::Key_Escape);
+    EXPECT_EQ(rows().marks.size(), count);
+    // What is kept as it is, and what a caution holds up.
+    hand.key(Qt::Key_Escape);
+    goTo("mantel", "Object");
+    hand.key(Qt::Key_M, Qt::ControlModifier);
+    EXPECT_TRUE(hand.says("there is nothing to mark"));
+    EXPECT_TRUE(hand.all("markTitle").empty());
+    hand.key(Qt::Key_Escape);
+    goTo("replace range", "Object");
+    hand.key(Qt::Key_M, Qt::ControlModifier);
+    hand.type("100");
+    hand.key(Qt::Key_Return);
+    EXPECT_TRUE(hand.says("is not marked while a caution of it is open"));
+    EXPECT_EQ(rows().marks.size(), count);
+}
+
+// On an earlier day: the mark of 22 May goes on standing.
+TEST_F(ScopeTest, AMarkOfAnotherDayIsOfThatDay) {
+    Hand& hand = openSheet(later());
+    goTo("baseboards", "Object");
+    hand.key(Qt::Key_M, Qt::ControlModifier);
+    hand.type("65");
+    ASSERT_TRUE(hand.tabTo("markDay"));
+    hand.key(Qt::Key_A, Qt::ControlModifier);
+    hand.type("2026-05-21");
+    ASSERT_TRUE(hand.tabTo("markNote"));
+    hand.type("as told");
+    hand.key(Qt::Key_Return);
+    const auto made = lastMark("baseboards");
+    EXPECT_EQ(made.markedOn, model::Date::fromYmd(2026, 5, 21).value());
+    EXPECT_EQ(made.note, "as told");
+    EXPECT_TRUE(hand.says("Done 75\u00a0%."));
+}
+
+TEST_F(ScopeTest, TheBaselineIsAskedForOnceFixedAndUndone) {
+    Hand& hand = openSheet(later());
+    const auto before = rows().baselines.size();
+    ASSERT_EQ(before, 1u);
+    hand.key(Qt::Key_F, Qt::ControlModifier);
+    EXPECT_EQ(hand.focus(), "fixBaseline");
+    EXPECT_TRUE(hand.says("The baseline of Friday 3 April 2026 stays in the book."));
+    hand.key(Qt::Key_Escape);
+    EXPECT_EQ(rows().baselines.size(), before) << "asked only";
+    hand.click("baselineLink");
+    hand.click("fixBaseline");
+    const auto after = rows();
+    ASSERT_EQ(after.baselines.size(), before + 1);
+    const auto& fresh = after.baselines[0].frozenOn == model::Date::fromYmd(2026, 5, 22).value()
+                            ? after.baselines[0]
+                            : after.baselines[1];
+    EXPECT_EQ(fresh.frozenOn, model::Date::fromYmd(2026, 5, 22).value());
+    std::size_t items = 0;
+    for (const auto& one : after.baseline_items) {
+        items += one.baseline == fresh.id ? 1 : 0;
+    }
+    EXPECT_GT(items, 50u);
+    hand.key(Qt::Key_F, Qt::ControlModifier);
+    EXPECT_TRUE(hand.says("The baseline of today is fixed already."));
+    EXPECT_TRUE(hand.all("fixBaseline").empty());
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(rows().baselines.size(), before);
+    EXPECT_EQ(rows().baseline_items.size(), after.baseline_items.size() - items);
+}
+
+TEST_F(ScopeTest, WithoutScopeThereIsNoBaseline) {
+    Hand& hand = lay("");
+    hand.type("9 Birch Lane");
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_3, Qt::ControlModifier);
+    hand.key(Qt::Key_F, Qt::ControlModifier);
+    EXPECT_TRUE(hand.says("There is no scope to fix yet"));
 }
 
 }  // namespace

@@ -1,8 +1,11 @@
 // Protects the page Spend: entries by real keys, kept as one and undone; a said amount is corrected
 // by a row in place of the old one; what a phone began is completed; lines of the bank are filed,
-// made new rows or left out, each undone; rules are listed and dropped.
+// made new rows or left out, each undone; rules are listed and dropped; a bank's download is looked
+// at first and then brought in whole, or stopped, and a wrong file changes nothing.
 #include <QBuffer>
+#include <QFile>
 #include <QImage>
+#include <QTest>
 
 #include "core/compute/as_of.h"
 #include "core/intake/bank/bring_bank.h"
@@ -25,6 +28,33 @@ intake::StatementLine lineOf(const char* id, int day, std::int64_t minor, const 
 class SpendTest : public DeskTest {
   protected:
     std::string book_;
+
+    // With the program that knows OFX, or another in its place; on the day of the download.
+    Hand& openWithProgram(const QString& program = QStringLiteral(LEDGERBOARD_OFX)) {
+        book_ = demo();
+        Laid laid;
+        laid.bankProgram = program;
+        laid.now = model::Instant::parse("2026-05-31T17:00Z").value();
+        open(book_, laid).key(Qt::Key_7, Qt::ControlModifier);
+        return *hand_;
+    }
+
+    // Looks into the file by keys alone.
+    void tryFile(const QString& path) {
+        hand_->key(Qt::Key_O, Qt::ControlModifier);
+        hand_->type(path);
+        hand_->key(Qt::Key_Return);
+        (void)hand_->wait([this] { return hand_->all("stopDownload").empty(); });
+        hand_->settle();
+    }
+
+    QString file(const char* name, const QByteArray& bytes) {
+        const QString path = QString::fromStdString(folder_.file(name));
+        QFile file(path);
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(bytes);
+        return path;
+    }
 
     Hand& openPage(const std::vector<intake::StatementLine>& lines = {}) {
         book_ = demo();
@@ -315,6 +345,119 @@ TEST_F(SpendTest, AnEmptyPageSaysHowToBegin) {
     EXPECT_EQ(hand.said("nothingHead"), QStringList{"No line of the bank waits"});
     hand.key(Qt::Key_E, Qt::ControlModifier);
     EXPECT_EQ(hand.said("nothingHead"), QStringList{"No rule was learnt yet"});
+}
+
+// bank-may.ofx has ten lines. The plumbing crew's 1,872.00 is what is open of plumbing-4 (2,080.00
+// less 208.00 held); the corner grocery stands nowhere in the book; three lines (bk-0519-1,
+// bk-0520-1, bk-0522-1) are those of rows of spend.csv already.
+TEST_F(SpendTest, ADownloadIsLookedAtAndThenBroughtIn) {
+    Hand& hand = openWithProgram();
+    const QString may = QStringLiteral(LEDGERBOARD_DEMO "/bank-may.ofx");
+    tryFile(may);
+    ASSERT_EQ(hand.said("bankTitle"), QStringList{"bank-may.ofx: 10 lines of the bank"});
+    EXPECT_TRUE(rows().bank_lines.empty()) << "nothing comes in before it is said";
+    EXPECT_TRUE(hand.said("downloadTaken").contains("not known"));
+    EXPECT_TRUE(hand.says("Payment for Plumbing"))
+        << hand.said("downloadTaken").join("; ").toStdString();
+    EXPECT_EQ(hand.focus(), "bringDownload");
+    const auto spends = rows().spends.size();
+    hand.key(Qt::Key_Return);
+    hand.settle();
+    EXPECT_EQ(rows().bank_lines.size(), 7u);
+    EXPECT_EQ(of("PLUMBING CREW", 187'200).size() + of("Plumbing crew", 187'200).size(), 1u);
+    EXPECT_GT(rows().spends.size(), spends);
+    EXPECT_TRUE(hand.desk().keptText().startsWith("bank-may.ofx: "))
+        << hand.desk().keptText().toStdString();
+    // The bank's part is open, with what waits.
+    EXPECT_EQ(static_cast<std::size_t>(hand.said("cell2").size()),
+              intake::waitingLines(rows()).size());
+    // Once more: all of it is there.
+    tryFile(may);
+    EXPECT_EQ(hand.said("bankSum"), QStringList{"All of it is in the book already."});
+    EXPECT_TRUE(hand.all("bringDownload").empty());
+    hand.key(Qt::Key_Escape);
+    EXPECT_TRUE(hand.all("bankTitle").empty());
+    undo();
+    EXPECT_TRUE(rows().bank_lines.empty()) << "all of it at once";
+    EXPECT_EQ(rows().spends.size(), spends);
+}
+
+TEST_F(SpendTest, ADownloadIsBroughtInByMouseOrLeft) {
+    Hand& hand = openWithProgram();
+    hand.click("part1");
+    hand.click("nothingBegin");
+    hand.type(QStringLiteral(LEDGERBOARD_DEMO "/bank-may.ofx"));
+    hand.key(Qt::Key_Return);
+    ASSERT_TRUE(hand.find("bringDownload") != nullptr);
+    hand.click("bringNoDownload");
+    EXPECT_TRUE(rows().bank_lines.empty());
+    hand.click("fetchLink");
+    EXPECT_EQ(hand.focus(), "bankFile");
+    hand.type(QStringLiteral(LEDGERBOARD_DEMO "/bank-may.ofx"));
+    hand.key(Qt::Key_Return);
+    ASSERT_TRUE(hand.find("bringDownload") != nullptr);
+    hand.click("bringDownload");
+    hand.settle();
+    EXPECT_EQ(rows().bank_lines.size(), 7u);
+}
+
+TEST_F(SpendTest, AWrongFileIsToldAndNothingIsChanged) {
+    Hand& hand = openWithProgram();
+    const auto before = hand.desk().position();
+    hand.key(Qt::Key_O, Qt::ControlModifier);
+    hand.key(Qt::Key_Return);
+    EXPECT_EQ(hand.said("bankRefused"), QStringList{"Name the file, or choose it."});
+    const auto refusedOf = [&](const QString& path) {
+        hand.key(Qt::Key_Escape);
+        tryFile(path);
+        EXPECT_EQ(hand.focus(), "bankFile") << "another can be named at once";
+        EXPECT_TRUE(hand.all("bringDownload").empty());
+        return hand.said("bankRefused").value(0);
+    };
+    EXPECT_TRUE(refusedOf("/no/such.ofx").startsWith("Nothing is at /no/such.ofx"));
+    EXPECT_TRUE(refusedOf(QString::fromStdString(folder_.file(""))).contains("is a folder"));
+    EXPECT_TRUE(refusedOf(file("plain.txt", "only words")).contains("is no bank's download"));
+    QFile whole(QStringLiteral(LEDGERBOARD_DEMO "/bank-may.ofx"));
+    ASSERT_TRUE(whole.open(QIODevice::ReadOnly));
+    const QByteArray bytes = whole.readAll();
+    EXPECT_TRUE(refusedOf(file("cut.ofx", bytes.left(900))).contains("cut.ofx"));
+    QByteArray euros = bytes;
+    euros.replace("<CURDEF>USD", "<CURDEF>EUR");
+    EXPECT_TRUE(refusedOf(file("euros.ofx", euros)).contains("its amounts are in EUR"));
+    hand.settle();
+    EXPECT_EQ(hand.desk().position(), before);
+    // And then the right one.
+    hand.key(Qt::Key_Escape);
+    tryFile(QStringLiteral(LEDGERBOARD_DEMO "/bank-may.ofx"));
+    EXPECT_EQ(hand.all("bringDownload").size(), 1u);
+}
+
+TEST_F(SpendTest, WithoutItsProgramADownloadIsRefusedByName) {
+    Hand& hand = openWithProgram(QStringLiteral("/no/such/program"));
+    tryFile(QStringLiteral(LEDGERBOARD_DEMO "/bank-may.ofx"));
+    EXPECT_TRUE(hand.says("ledgerboard-ofx")) << hand.said("bankRefused").join("").toStdString();
+    EXPECT_TRUE(rows().bank_lines.empty());
+}
+
+// By a program that never ends.
+TEST_F(SpendTest, ReadingADownloadIsStoppedAndTheWindowGoesOn) {
+    const QString program = file("slow", "#!/bin/sh\nexec sleep 60\n");
+    ASSERT_TRUE(
+        QFile::setPermissions(program, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner));
+    Hand& hand = openWithProgram(program);
+    hand.key(Qt::Key_O, Qt::ControlModifier);
+    hand.type(QStringLiteral(LEDGERBOARD_DEMO "/bank-may.ofx"));
+    QTest::keyClick(&hand.view(), Qt::Key_Return);
+    ASSERT_TRUE(hand.find("stopDownload") != nullptr);
+    EXPECT_EQ(hand.said("bankProgress"), QStringList{"The file is being read."});
+    EXPECT_EQ(hand.focus(), "stopDownload");
+    hand.key(Qt::Key_Return);
+    EXPECT_EQ(hand.said("bankRefused"), QStringList{"Stopped: nothing of it came in."});
+    EXPECT_EQ(hand.focus(), "bankFile");
+    hand.key(Qt::Key_Escape);
+    EXPECT_TRUE(rows().bank_lines.empty());
+    hand.type("receipt");  // the sheet has the keys again
+    EXPECT_TRUE(hand.says("receipt"));
 }
 
 }  // namespace

@@ -28,6 +28,7 @@ const std::vector<Layer>& layers() {
         {"core/intake/notes", {"core/model", "core/intake/tables"}},
         {"core/intake/files", {"core/model", "core/compute", "core/store"}},
         {"core/intake/bank", {"core/model", "core/compute", "core/store"}},
+        {"core/intake/keep", {"core/model", "core/compute", "core/store", "core/intake"}},
         {"core/intake", {"core/model", "core/store"}},
         {"core/report", {"core/model", "core/compute", "core/store"}},
         {"core/give", {"core/model", "core/compute", "core/store", "core/report"}},

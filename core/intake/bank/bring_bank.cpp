@@ -44,7 +44,7 @@ BroughtLine broughtOf(const StatementLine& line, model::Id<Kind::Job> job) {
 
 Result<BankReport> bringBank(store::Book& book, model::Id<Kind::Job> job,
                              const Statement& statement, const std::string& fileName, bool tryOnly,
-                             model::Instant now) {
+                             model::Instant now, const BankGoesOn& goOn) {
     const auto position = book.position();
     auto read = bankRows(book, job);
     if (!read.ok()) {
@@ -66,6 +66,9 @@ Result<BankReport> bringBank(store::Book& book, model::Id<Kind::Job> job,
         BankMatcher matcher(rows);
         store::Action action("bring spend " + fileName, position);
         for (const auto& line : statement.lines) {
+            if (goOn && !goOn(report.lines.size(), statement.lines.size())) {
+                return model::cannotBeMet(fileName + ": stopped, nothing of it came in");
+            }
             BroughtLine brought = broughtOf(line, job);
             const bool isNew = known.value().emplace(line.account, line.bankId).second;
             if (isNew && !filed.hasBankId(line.bankId)) {

@@ -7,6 +7,7 @@
 // (settle_line.h). Everything is one action, so one undo takes all of it back.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -30,11 +31,15 @@ struct BankReport {
     std::vector<BroughtLine> lines;
 };
 
-// Errors (CannotBeMet): the statement's currency is not the job's; as Book::commit.
+// Told how many lines were matched, of how many; false stops. Empty: goes on to the end.
+using BankGoesOn = std::function<bool(std::size_t done, std::size_t all)>;
+
+// Errors (CannotBeMet): the statement's currency is not the job's; it was stopped, and nothing was
+// written; as Book::commit.
 [[nodiscard]] model::Result<BankReport> bringBank(store::Book& book,
                                                   model::Id<model::Kind::Job> job,
                                                   const Statement& statement,
                                                   const std::string& file, bool tryOnly,
-                                                  model::Instant now);
+                                                  model::Instant now, const BankGoesOn& goOn = {});
 
 }  // namespace ledgerboard::intake

@@ -45,12 +45,23 @@ std::vector<RecordColumn> drawColumns() {
             {DrawSheet::tr("Note"), f::Draw::note, 0, false}};
 }
 
+std::vector<RecordColumn> visitColumns() {
+    return {{VisitSheet::tr("Line"), 0, 260, false},
+            {VisitSheet::tr("Amount"), 0, 96, true},
+            {VisitSheet::tr("Asked, %"), f::DrawLine::asked, 96, true},
+            {VisitSheet::tr("Allowed, %"), f::DrawLine::allowed, 106, true},
+            {VisitSheet::tr("Why refused"), f::DrawLine::whyRefused, 0, false}};
+}
+
 std::vector<RecordColumn> photoColumns() {
     return {{PhotoSheet::tr("For the lender"), f::Photo::forLender, 110, false},
             {PhotoSheet::tr("Shows"), 0, 190, false},
             {PhotoSheet::tr("Caption"), f::Photo::caption, 0, false},
             {PhotoSheet::tr("Taken"), 0, 100, false}};
 }
+
+constexpr int kLineAmount = 1;
+constexpr int kAllowed = 3;
 
 constexpr int kOpen = 0;
 constexpr int kFunded = 1;
@@ -128,9 +139,12 @@ QString DrawSheet::itemText() const {
                     : QString();
 }
 
-std::vector<RecordLine> DrawSheet::linesOf() {
+namespace {
+
+// Those not funded yet first, then the latest.
+std::vector<const model::Draw*> drawsInOrder(const model::JobRows& rows) {
     std::vector<const model::Draw*> draws;
-    for (const auto& draw : now()->rows.draws) {
+    for (const auto& draw : rows.draws) {
         draws.push_back(&draw);
     }
     std::stable_sort(draws.begin(), draws.end(), [](const auto* a, const auto* b) {
@@ -138,8 +152,14 @@ std::vector<RecordLine> DrawSheet::linesOf() {
         const bool second = compute::isOpen(*b);
         return first != second ? first : b->number < a->number;
     });
+    return draws;
+}
+
+}  // namespace
+
+std::vector<RecordLine> DrawSheet::linesOf() {
     std::vector<RecordLine> lines;
-    for (const auto* draw : draws) {
+    for (const auto* draw : drawsInOrder(now()->rows)) {
         RecordLine line;
         line.id = draw->id.raw();
         line.group = compute::isOpen(*draw) ? kOpen : kFunded;
@@ -168,6 +188,116 @@ QStringList DrawSheet::detailsOf(const model::RawId& id) const {
     }
     return parts.isEmpty() ? QStringList{tr("It does not say its lines.")}
                            : QStringList{parts.join(QStringLiteral("; ")) + QLatin1Char('.')};
+}
+
+VisitSheet::VisitSheet(QObject* parent)
+    : RecordSheet(model::Kind::DrawLine, &visitColumns, parent) {
+    setHeadingColumns(kLineAmount, -1);
+    begin();
+}
+
+QString VisitSheet::groupName(int group) const {
+    return draws_.value(group);
+}
+
+QString VisitSheet::nameOf(const model::Draw& draw) const {
+    const QString name =
+        tr("Draw %1").arg(typedText(now(), f::Draw::number, model::valueOf(draw.number)));
+    if (draw.fundedOn) {
+        return tr("%1, funded %2").arg(name, Said::day(*draw.fundedOn, now()->today));
+    }
+    return draw.askedOn ? tr("%1, asked %2").arg(name, Said::day(*draw.askedOn, now()->today))
+                        : name;
+}
+
+std::vector<RecordLine> VisitSheet::linesOf() {
+    draws_.clear();
+    std::vector<RecordLine> lines;
+    for (const auto* draw : drawsInOrder(now()->rows)) {
+        draws_ << nameOf(*draw);
+        for (const auto& row : now()->rows.draw_lines) {
+            if (row.draw != draw->id) {
+                continue;
+            }
+            RecordLine line;
+            line.id = row.id.raw();
+            line.group = static_cast<int>(draws_.size()) - 1;
+            line.cells = fieldCells(line.id);
+            for (const auto& lender : now()->rows.lender_lines) {
+                if (lender.id == row.lenderLine) {
+                    line.cells[0] = Said::text(lender.name);
+                    line.cells[kLineAmount] =
+                        lender.amount ? Said::money(*lender.amount) : QString();
+                }
+            }
+            if (!row.allowed) {
+                line.cells[kAllowed] = compute::isOpen(*draw) ? tr("to come") : tr("not said");
+            }
+            line.strongCell = row.allowed && row.asked && *row.allowed < *row.asked ? kAllowed : -1;
+            lines.push_back(std::move(line));
+        }
+    }
+    return lines;
+}
+
+const model::DrawLine* VisitSheet::lineOf(const model::RawId& id) const {
+    for (const auto& line : now()->rows.draw_lines) {
+        if (line.id.raw() == id) {
+            return &line;
+        }
+    }
+    return nullptr;
+}
+
+QString VisitSheet::itemText() const {
+    const auto* line = onItem() ? lineOf(idInHand()) : nullptr;
+    return line == nullptr ? QString() : Said::text(namesIn(now()).nameOf(line->lenderLine.raw()));
+}
+
+QStringList VisitSheet::detailsOf(const model::RawId& id) const {
+    const auto* line = lineOf(id);
+    if (line == nullptr) {
+        return {};
+    }
+    if (!line->allowed) {
+        return {
+            tr("What the inspector allowed is not entered yet: a percent of the line, in "
+               "“Allowed”.")};
+    }
+    if (line->asked && *line->allowed < *line->asked) {
+        return {tr("%1 was asked and %2 allowed: the rest can be asked for with another draw, once "
+                   "what is missing is put right.")
+                    .arg(Said::percent(*line->asked), Said::percent(*line->allowed))};
+    }
+    return {tr("Allowed as it was asked.")};
+}
+
+std::vector<const model::DrawLine*> VisitSheet::unsaid() const {
+    std::vector<const model::DrawLine*> found;
+    const auto* here = onItem() ? lineOf(idInHand()) : nullptr;
+    if (here == nullptr) {
+        return found;
+    }
+    for (const auto& line : now()->rows.draw_lines) {
+        if (line.draw == here->draw && line.asked && !line.allowed) {
+            found.push_back(&line);
+        }
+    }
+    return found;
+}
+
+void VisitSheet::allowAsAsked() {
+    const auto lines = unsaid();
+    if (lines.empty()) {
+        Desk::here()->sayPlainly(tr("Each line of this draw says what was allowed."));
+        return;
+    }
+    store::Action action("allowed as asked");
+    for (const auto* line : lines) {
+        action.set(line->id.raw(), f::DrawLine::allowed, model::valueOf(line->asked));
+    }
+    Desk::here()->keep(action,
+                       tr("%n line(s) allowed as asked", nullptr, static_cast<int>(lines.size())));
 }
 
 PhotoSheet::PhotoSheet(QObject* parent) : RecordSheet(model::Kind::Photo, &photoColumns, parent) {

@@ -42,6 +42,37 @@ class DrawSheet : public RecordSheet {
     [[nodiscard]] QStringList detailsOf(const model::RawId& id) const override;
 };
 
+// What was asked for on each line of a draw, and what the inspector allowed of it; draws not funded
+// yet stand first.
+class VisitSheet : public RecordSheet {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(bool canAllow READ canAllow NOTIFY detailChanged)
+
+  public:
+    explicit VisitSheet(QObject* parent = nullptr);
+
+    // Every line of the draw in hand that does not say yet is allowed as it was asked.
+    Q_INVOKABLE void allowAsAsked();
+
+    // Whether a line of the draw in hand does not say yet what was allowed.
+    [[nodiscard]] bool canAllow() const { return !unsaid().empty(); }
+
+    [[nodiscard]] QString itemText() const override;
+
+  protected:
+    [[nodiscard]] std::vector<RecordLine> linesOf() override;
+    [[nodiscard]] QString groupName(int group) const override;
+    [[nodiscard]] QStringList detailsOf(const model::RawId& id) const override;
+
+  private:
+    [[nodiscard]] const model::DrawLine* lineOf(const model::RawId& id) const;
+    [[nodiscard]] std::vector<const model::DrawLine*> unsaid() const;
+    [[nodiscard]] QString nameOf(const model::Draw& draw) const;
+
+    QStringList draws_;  // names of the groups, in their order
+};
+
 // Pictures of the site; those for the lender go with the request.
 class PhotoSheet : public RecordSheet {
     Q_OBJECT

@@ -8,18 +8,17 @@
 #include <QUrl>
 
 #include "core/compute/draw_ask.h"
-#include "core/intake/photos/preview.h"
 #include "core/model/overflow.h"
 #include "core/paper/draw_paper.h"
 #include "core/paper/pdf.h"
 #include "core/report/draw_request.h"
 #include "core/report/money_text.h"
-#include "core/store/photos.h"
 
 #include "desktop/client/background.h"
 #include "desktop/client/desk.h"
 #include "desktop/client/now/what_if.h"
 #include "desktop/client/said.h"
+#include "desktop/client/week_pictures.h"
 #include "desktop/client/week_rows.h"
 
 namespace ledgerboard::desk {
@@ -36,30 +35,6 @@ HeadLine lineOf(const QString& name, const QString& figure, const QString& rest)
     line.figure = figure;
     line.rest = rest;
     return line;
-}
-
-paper::RequestPictures picturesOf(const std::string& book, const report::DrawRequest& request,
-                                  const std::string& zone) {
-    const store::Photos photos(book);
-    paper::RequestPictures pictures;
-    for (const auto& line : request.lines) {
-        auto& shown = pictures.emplace_back();
-        for (const auto& photo : line.photos) {
-            const auto bytes = photos.read(photo.photo.digest);
-            auto preview =
-                bytes.ok() ? intake::previewOf(bytes.value()) : Result<std::string>(bytes.error());
-            if (!preview.ok()) {
-                continue;
-            }
-            std::string shows = photo.shows;
-            if (photo.photo.takenAt) {
-                const model::Date day = dayAt(*photo.photo.takenAt, zone);
-                shows += ", " + report::dayMonthText(day) + " " + std::to_string(day.year());
-            }
-            shown.push_back({std::move(preview).value(), shows});
-        }
-    }
-    return pictures;
 }
 
 }  // namespace
@@ -208,7 +183,8 @@ bool DrawsView::print(const QString& where) {
         }
         return paper::pdfBytes(
             paper::drawPaper(now_->rows.job, request,
-                             picturesOf(desk.bookPath(), request, now_->rows.job.timeZone)),
+                             paper::requestPictures(
+                                 request, pictureSource(desk.bookPath(), now_->rows.job.timeZone))),
             paper::Size::Letter);
     });
     if (!pdf.ok()) {

@@ -12,7 +12,7 @@ using model::Kind;
 
 namespace {
 
-constexpr int kLabelWidth = 128;
+constexpr int kLabelWidth = 168;
 constexpr int kValue = 1;
 
 }  // namespace
@@ -38,9 +38,7 @@ void RecordForm::look() {
         close();
         return;
     }
-    if (count() > 0) {
-        emit dataChanged(index(0), index(count() - 1), {kRowRole});
-    }
+    redraw();
     tell();
 }
 
@@ -241,6 +239,9 @@ QStringList RecordForm::details() const {
                 tr("Item = sum, with semicolons between: Kitchen/outlets=830; "
                    "Attic/insulation=120")};
         case model::FieldType::Refs:
+            if (field.meant == Kind::Option) {
+                return {tr("Options with semicolons between, as they are named here")};
+            }
             return {tr("Items with semicolons between: Kitchen/outlets; Attic/insulation")};
         case model::FieldType::Percent:
             return {tr("A percent: 10")};

@@ -56,7 +56,7 @@ class RecordForm : public Sheet {
 
     [[nodiscard]] bool isNew() const { return isNew_; }
 
-    [[nodiscard]] QString title() const;
+    [[nodiscard]] virtual QString title() const;
 
   signals:
     void opened();

@@ -17,6 +17,9 @@ Item {
     signal pressed(int option)
     signal chosen(string why)
     signal gone()
+    signal optionAsked()
+    signal wholeAsked(string kind)
+    signal dropAsked(string kind)
 
     // The reason is asked for; the decision is kept with it.
     function ask() {
@@ -34,7 +37,7 @@ Item {
     Rectangle {
         visible: alternate.isHere && alternate.option >= 0
         x: alternate.labels + alternate.option * alternate.column
-        y: table.y - Theme.gap(1)
+        y: body.y + table.y - Theme.gap(1)
         width: alternate.column
         height: table.height + Theme.gap(2)
         color: Theme.plaster
@@ -189,6 +192,64 @@ Item {
             font.pixelSize: Theme.smallSize
         }
 
+        Words {
+            objectName: "noOptions"
+            width: parent.width
+            visible: alternate.modelData.options.length < 2
+            text: alternate.modelData.options.length === 0
+                  ? qsTr("It has no option yet: add two or more; one may be to leave things as they are.")
+                  : qsTr("It has one option: add another, so that there is something to choose.")
+        }
+
+        // What is to be changed of it, where it is in hand.
+        Flow {
+            width: parent.width
+            visible: alternate.isHere && !alternate.isAsking
+            spacing: Theme.gap(4)
+
+            QuietLink {
+                objectName: "addOption"
+                reach: Theme.gap(5)
+                text: qsTr("New option")
+                hint: "Ctrl+Shift+N"
+                onClicked: alternate.optionAsked()
+            }
+
+            QuietLink {
+                objectName: "wholeOption"
+                reach: Theme.gap(5)
+                visible: alternate.modelData.options.length > 0
+                text: qsTr("All of the option")
+                hint: "Ctrl+I"
+                onClicked: alternate.wholeAsked("option")
+            }
+
+            QuietLink {
+                objectName: "wholeAlternate"
+                reach: Theme.gap(5)
+                text: qsTr("Its question and day")
+                hint: "Ctrl+Shift+I"
+                onClicked: alternate.wholeAsked("alternate")
+            }
+
+            QuietLink {
+                objectName: "dropOption"
+                reach: Theme.gap(5)
+                visible: alternate.modelData.options.length > 0
+                text: qsTr("Drop the option")
+                hint: "Ctrl+Del"
+                onClicked: alternate.dropAsked("option")
+            }
+
+            QuietLink {
+                objectName: "dropAlternate"
+                reach: Theme.gap(5)
+                text: qsTr("Drop it all")
+                hint: "Ctrl+Shift+Del"
+                onClicked: alternate.dropAsked("alternate")
+            }
+        }
+
         Entry {
             id: why
             visible: alternate.isAsking
@@ -208,6 +269,7 @@ Item {
         y: table.y + body.y
         width: parent.width
         height: table.height
+        enabled: alternate.modelData.options.length > 0
         onPressed: mouse => alternate.pressed(
             Math.max(0, Math.min(alternate.modelData.options.length - 1,
                                  Math.floor((mouse.x - alternate.labels) / alternate.column))))

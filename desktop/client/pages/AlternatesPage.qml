@@ -8,6 +8,7 @@ FocusScope {
     id: page
 
     readonly property int side: Theme.gap(9)
+    property string optionsOf: ""  // the alternate whose options are being entered
     property int asking: -1  // the alternate whose reason is being typed
 
     signal pageAsked(string key)
@@ -37,9 +38,54 @@ FocusScope {
             view.askChange(at);
     }
 
+    function add() {
+        page.asking = -1;
+        form.beginAlternate();
+        panel.begin();
+    }
+
+    function addOption() {
+        if (view.alternateId === "")
+            return;
+        page.asking = -1;
+        page.optionsOf = view.alternateId;
+        form.beginOption(page.optionsOf, view.question);
+        panel.begin();
+    }
+
+    // All of the option in hand, or of the alternate itself.
+    function whole(kind: string) {
+        const id = kind === "option" ? view.optionId : view.alternateId;
+        if (id === "")
+            return;
+        page.asking = -1;
+        form.begin(kind, id);
+        if (form.isOpen)
+            panel.begin();
+    }
+
     Shortcut { sequence: "Ctrl+E"; onActivated: page.askFirstChange() }
+    Shortcut { sequence: "Ctrl+N"; enabled: !form.isNew; onActivated: page.add() }
+    Shortcut { sequence: "Ctrl+Shift+N"; enabled: !form.isNew; onActivated: page.addOption() }
+    Shortcut { sequence: "Ctrl+I"; enabled: !form.isNew; onActivated: page.whole("option") }
+    Shortcut { sequence: "Ctrl+Shift+I"; enabled: !form.isNew; onActivated: page.whole("alternate") }
+    Shortcut { sequence: "Ctrl+Del"; enabled: !form.isOpen && page.asking < 0; onActivated: form.dropOption(view.optionId) }
+    Shortcut { sequence: "Ctrl+Shift+Del"; enabled: !form.isOpen && page.asking < 0; onActivated: form.dropAlternate(view.alternateId) }
 
     AlternatesView { id: view }
+
+    AlternateForm {
+        id: form
+        // A question is followed by its options, one after the other, until Esc.
+        onKept: id => {
+            view.show(id);
+            if (form.isAlternate()) {
+                page.optionsOf = id;
+            }
+            form.beginOption(page.optionsOf, form.question());
+            panel.begin();
+        }
+    }
 
     Connections {
         target: view
@@ -93,10 +139,17 @@ FocusScope {
             Row {
                 anchors.right: parent.right
                 spacing: Theme.gap(6)
-                visible: view.alternates.length > 0
+
+                QuietLink {
+                    objectName: "addAlternate"
+                    text: qsTr("New alternate")
+                    hint: "Ctrl+N"
+                    onClicked: page.add()
+                }
 
                 QuietLink {
                     objectName: "carryLink"
+                    visible: view.alternates.length > 0
                     text: qsTr("Carry meanwhile")
                     hint: "C"
                     onClicked: view.carry()
@@ -104,6 +157,7 @@ FocusScope {
 
                 QuietLink {
                     objectName: "chooseLink"
+                    visible: view.alternates.length > 0
                     text: qsTr("Decide for it")
                     hint: "Enter"
                     onClicked: page.decide()
@@ -205,6 +259,10 @@ FocusScope {
                                 page.toList();
                         }
                         onGone: page.toList()
+                        onOptionAsked: page.addOption()
+                        onWholeAsked: kind => page.whole(kind)
+                        onDropAsked: kind => kind === "option" ? form.dropOption(view.optionId)
+                                                               : form.dropAlternate(view.alternateId)
                     }
                 }
 
@@ -274,5 +332,21 @@ FocusScope {
             view: view
             onGone: page.toList()
         }
+    }
+
+    RecordPanel {
+        id: panel
+        objectName: "panel"
+        anchors {
+            right: parent.right
+            rightMargin: page.side
+            top: parent.top
+            topMargin: Theme.gap(20)
+            bottom: parent.bottom
+            bottomMargin: Theme.gap(4)
+        }
+        width: Math.min(parent.width - 2 * page.side, Theme.gap(112))
+        form: form
+        onClosed: page.toList()
     }
 }

@@ -28,7 +28,14 @@ FocusScope {
         }
     }
 
-    Shortcut { sequence: "Ctrl+S"; onActivated: view.isRunning ? view.stop() : view.start() }
+    function turnPeer() {
+        if (view.isRunning)
+            view.stop();
+        else if (!view.start(address.text, port.text))
+            port.area.forceActiveFocus();
+    }
+
+    Shortcut { sequence: "Ctrl+S"; onActivated: page.turnPeer() }
     Shortcut { sequence: "Ctrl+M"; onActivated: view.meet() }
     Shortcut { sequence: "Ctrl+N"; enabled: view.hasPeer; onActivated: view.invite(page.guest, name.text) }
 
@@ -82,6 +89,30 @@ FocusScope {
             }
 
             Row {
+                visible: view.canStart && !view.isRunning
+                width: parent.width
+                spacing: Theme.gap(6)
+
+                Entry {
+                    id: address
+                    width: Theme.gap(60)
+                    label: qsTr("It listens at this address")
+                    areaName: "peerAddress"
+                    text: view.listenAddress
+                    area.onAccepted: page.turnPeer()
+                }
+
+                Entry {
+                    id: port
+                    width: Theme.gap(30)
+                    label: qsTr("Port")
+                    areaName: "peerPort"
+                    text: view.listenPort
+                    area.onAccepted: page.turnPeer()
+                }
+            }
+
+            Row {
                 spacing: Theme.gap(6)
 
                 QuietLink {
@@ -89,7 +120,7 @@ FocusScope {
                     visible: view.canStart || view.isRunning
                     text: view.isRunning ? qsTr("Stop the peer here") : qsTr("Start the peer here")
                     hint: "Ctrl+S"
-                    onClicked: view.isRunning ? view.stop() : view.start()
+                    onClicked: page.turnPeer()
                 }
 
                 QuietLink {

@@ -10,7 +10,7 @@ FocusScope {
     id: page
 
     readonly property int side: Theme.gap(9)
-    readonly property var sheets: [lines, draws, photos]
+    readonly property var sheets: [lines, draws, visits, photos]
     readonly property RecordSheet sheet: page.sheets[page.part]
     property int part: 0
 
@@ -23,11 +23,14 @@ FocusScope {
     function turn(part: int) {
         form.close();
         page.part = part;
+        // The draw that waits for its visit stands first.
+        if (part === 2)
+            visits.toEnd(false);
         page.toSheet();
     }
 
     function whole() {
-        if (!page.sheet.onItem || page.part === 2)
+        if (!page.sheet.onItem || page.part === 3)
             return;
         form.begin(page.sheet.kindName, page.sheet.recordId);
         if (form.isOpen)
@@ -35,15 +38,17 @@ FocusScope {
     }
 
     function add() {
-        if (page.part === 2)
+        if (page.part > 1)
             return;
         form.beginNew(page.sheet.kindName, page.part === 1 ? ({ asked_on: Desk.todayText }) : ({ share_lent: "100" }));
         panel.begin();
     }
 
     function act() {
-        if (page.part === 2) {
+        if (page.part === 3) {
             photos.turnChosen();
+        } else if (page.part === 2) {
+            visits.allowAsAsked();
         } else if (view.ask()) {
             page.turn(1);
         }
@@ -62,6 +67,8 @@ FocusScope {
     LenderSheet { id: lines }
 
     DrawSheet { id: draws }
+
+    VisitSheet { id: visits }
 
     PhotoSheet { id: photos }
 
@@ -117,8 +124,9 @@ FocusScope {
 
             QuietLink {
                 objectName: "askLink"
-                visible: page.part === 2 ? photos.onItem : view.canAsk
-                text: page.part === 2 ? qsTr("For the lender") : qsTr("Ask for it today")
+                visible: page.part === 3 ? photos.onItem : page.part === 2 ? visits.canAllow : view.canAsk
+                text: page.part === 3 ? qsTr("For the lender")
+                      : page.part === 2 ? qsTr("The rest as asked") : qsTr("Ask for it today")
                 hint: "Ctrl+S"
                 onClicked: page.act()
             }
@@ -133,7 +141,7 @@ FocusScope {
 
             QuietLink {
                 objectName: "wholeLink"
-                visible: page.part !== 2 && page.sheet.onItem
+                visible: page.part < 3 && page.sheet.onItem
                 text: qsTr("All of it")
                 hint: "Ctrl+I"
                 onClicked: page.whole()
@@ -141,7 +149,7 @@ FocusScope {
 
             QuietLink {
                 objectName: "addLink"
-                visible: page.part !== 2
+                visible: page.part < 2
                 text: page.part === 0 ? qsTr("New line") : qsTr("New draw")
                 hint: "Ctrl+N"
                 onClicked: page.add()
@@ -160,7 +168,7 @@ FocusScope {
             PartLinks {
                 id: parts
                 objectName: "parts"
-                parts: [qsTr("Lender's lines"), qsTr("Draws so far"), qsTr("Pictures")]
+                parts: [qsTr("Lender's lines"), qsTr("Draws so far"), qsTr("What was allowed"), qsTr("Pictures")]
                 open: page.part
                 onTurned: part => page.turn(part)
             }
@@ -188,22 +196,22 @@ FocusScope {
                     required property int index
 
                     objectName: "sheet" + index
-                    width: index === 2 ? parent.width * 0.62 : parent.width
+                    width: index === 3 ? parent.width * 0.62 : parent.width
                     height: parent.height
                     visible: index === page.part
                     sheet: modelData
                     onOpened: page.whole()
-                    nothing: [noLines, noDraws, noPictures][index]
+                    nothing: [noLines, noDraws, noVisits, noPictures][index]
                 }
             }
 
             Image {
                 objectName: "drawPicture"
-                visible: page.part === 2 && source != ""
+                visible: page.part === 3 && source != ""
                 anchors { right: parent.right; top: parent.top }
                 width: parent.width * 0.35
                 height: parent.height
-                source: page.part === 2 ? photos.picture : ""
+                source: page.part === 3 ? photos.picture : ""
                 fillMode: Image.PreserveAspectFit
                 verticalAlignment: Image.AlignTop
                 Accessible.name: photos.itemText
@@ -250,6 +258,16 @@ FocusScope {
         SheetNothing {
             head: qsTr("No draw was asked for yet")
             words: qsTr("A draw is asked for when work is in place; the lender comes to look, then the money arrives.")
+        }
+    }
+
+    Component {
+        id: noVisits
+
+        SheetNothing {
+            head: qsTr("No line of a draw was asked for yet")
+            words: qsTr("Once a draw is asked for and the lender's inspector has been, what was allowed of each line is "
+                        + "entered here, and why where it was less.")
         }
     }
 

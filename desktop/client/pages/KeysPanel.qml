@@ -64,6 +64,10 @@ FocusScope {
             ["Enter", qsTr("decides for the option in hand; then say why")],
             ["C", qsTr("carries it: it counts until it is decided")],
             ["Ctrl+E", qsTr("asks for the change order a decision wants")],
+            ["Ctrl+N", qsTr("a new alternate; then its options, until Esc")],
+            ["Ctrl+Shift+N", qsTr("an option more")],
+            ["Ctrl+I", qsTr("all of the option; with Shift, of the alternate")],
+            ["Ctrl+Del", qsTr("drops the option; with Shift, the alternate")],
             ["T", qsTr("the table behind the picture, and back")]
         ],
         devices: [
@@ -105,6 +109,8 @@ FocusScope {
             ["Ctrl+G", qsTr("by space or by crew")],
             ["Ctrl+O", qsTr("open work only, and all of it")],
             ["Ctrl+T", qsTr("the table behind the lines, and back")],
+            ["Ctrl+J", qsTr("links what starts after it; with the mouse, pull the end of its line")],
+            ["Ctrl+I", qsTr("its links: days between, another kind, or none")],
             ["Ctrl+U", qsTr("links items in the usual order of the trades")],
             ["Ctrl+K", qsTr("keeps these days as the planned ones")],
             [qsTr("Ctrl and +, \u2212"), qsTr("wider and narrower days")]
@@ -129,6 +135,7 @@ FocusScope {
             ["Ctrl+I", qsTr("all of the row, field by field")],
             ["Ctrl+P", qsTr("an invoice: enters its payment")],
             ["Ctrl+S", qsTr("its paper was seen, or was not")],
+            ["Ctrl+O", qsTr("the bank: brings in a download (OFX, QFX)")],
             ["Ctrl+T", qsTr("the bank: takes the guess")],
             ["Ctrl+F", qsTr("the bank: files the line to what you name")],
             ["Enter", qsTr("the bank: a new row of the line")],
@@ -136,10 +143,10 @@ FocusScope {
             ["Ctrl+Del", qsTr("drops the row")]
         ],
         draws: [
-            ["Ctrl+E", qsTr("the lender's lines, draws so far, pictures")],
+            ["Ctrl+E", qsTr("the lender's lines, draws so far, what was allowed, pictures")],
             ["Enter, F2", qsTr("edits the cell; on a figure, all of the row")],
             [qsTr("Letters"), qsTr("filter the rows; Backspace and Esc undo that")],
-            ["Ctrl+S", qsTr("asks for what can be drawn; a picture: for the lender, or not")],
+            ["Ctrl+S", qsTr("asks for what can be drawn; what was allowed: the rest as asked; a picture: for the lender, or not")],
             ["Ctrl+P", qsTr("the request to the lender (PDF)")],
             ["Ctrl+I", qsTr("all of the row, field by field")],
             ["Ctrl+N", qsTr("a new one")],
@@ -163,6 +170,8 @@ FocusScope {
             ["Ctrl+Del", qsTr("drops the item")],
             ["Ctrl+I", qsTr("more of the item: contract, lender line, lead days")],
             ["Ctrl+S", qsTr("finished today")],
+            ["Ctrl+M", qsTr("how far it is: a percent, a count, its steps")],
+            ["Ctrl+F", qsTr("fixes the baseline, which the week compares with")],
             ["Ctrl+K", qsTr("the caution that is open on the item")],
             ["Ctrl+B", qsTr("the price book's price, not its own")],
             ["Ctrl+T", qsTr("take-off: the quantity from sizes")]

@@ -8,6 +8,11 @@ FocusScope {
     id: chart
 
     required property ScheduleView view
+    required property ScheduleLinks links
+    // Where the pointer pulls a link to, within the chart; nowhere: a row of -1.
+    property int aimedRow: -1
+    property point pulledFrom
+    property point pulledTo
     property bool asTable: false
     property real zoom: 1
     property real pan: 0
@@ -51,6 +56,32 @@ FocusScope {
             chart.panTo(right - chart.room + Theme.gap(40));
     }
 
+    // A link is begun at the end of a line, and pulled to the row of what is to start after it.
+    function pullLink(at: point, begins: bool) {
+        if (begins) {
+            if (!chart.links.begin())
+                return;
+            chart.pulledFrom = at;
+        }
+        if (!chart.links.isLinking)
+            return;
+        chart.pulledTo = at;
+        chart.aimedRow = list.indexAt(Theme.gap(1), at.y - list.y + list.contentY);
+        chart.links.aim(chart.aimedRow < 0 ? "" : chart.view.itemAt(chart.aimedRow));
+    }
+
+    function dropLink(kept: bool) {
+        const aimed = chart.aimedRow >= 0 && chart.view.itemAt(chart.aimedRow) !== chart.links.item;
+        chart.aimedRow = -1;
+        if (!kept || !aimed || !chart.links.letGo())
+            chart.links.leave();
+    }
+
+    function endLink() {
+        if (chart.links.letGo())
+            chart.view.filter = "";
+    }
+
     function showRow() {
         list.positionViewAtIndex(Math.max(0, chart.view.place - 1), ListView.Contain);
         list.positionViewAtIndex(chart.view.place, ListView.Contain);
@@ -62,7 +93,11 @@ FocusScope {
     Connections {
         target: chart.view
 
-        function onMoved() { chart.showRow(); }
+        function onMoved() {
+            chart.showRow();
+            if (chart.links.isLinking && chart.aimedRow < 0)
+                chart.links.aim(chart.view.itemId);
+        }
         function onHandChanged() { chart.showLine(); }
     }
 
@@ -218,6 +253,22 @@ FocusScope {
             return true;
         }
 
+        // While a link is being made: up and down to the item that waits, sideways for its lag.
+        function linkKey(event: var): bool {
+            const far = (event.modifiers & Qt.ShiftModifier) !== 0 ? 5 : 1;
+            if (event.key === Qt.Key_Right)
+                chart.links.shift(far);
+            else if (event.key === Qt.Key_Left)
+                chart.links.shift(-far);
+            else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+                chart.endLink();
+            else if (event.key === Qt.Key_Escape)
+                chart.links.leave();
+            else
+                return list.freeKey(event);
+            return true;
+        }
+
         function freeKey(event: var): bool {
             const control = (event.modifiers & Qt.ControlModifier) !== 0;
             const screen = Math.max(1, Math.floor(list.height / chart.rowHeight) - 1);
@@ -255,7 +306,8 @@ FocusScope {
         }
 
         Keys.onPressed: event => {
-            event.accepted = chart.view.inHand ? list.inHandKey(event) : list.freeKey(event);
+            event.accepted = chart.view.inHand ? list.inHandKey(event)
+                             : chart.links.isLinking ? list.linkKey(event) : list.freeKey(event);
         }
 
         delegate: ScheduleDelegate {
@@ -269,10 +321,16 @@ FocusScope {
             lefts: chart.lefts
             widths: chart.widths
             isHere: index === chart.view.place
+            isBegun: chart.links.isLinking && chart.view.itemAt(index) === chart.links.from
             onPressed: {
                 list.forceActiveFocus();
+                if (chart.links.isLinking)
+                    chart.links.leave();
                 chart.view.place = index;
             }
+            onLinkBegun: point => chart.pullLink(mapToItem(chart, point.x, point.y), true)
+            onLinkPulled: point => chart.pullLink(mapToItem(chart, point.x, point.y), false)
+            onLinkDropped: kept => chart.dropLink(kept)
         }
 
         HoverHandler { id: pointer }
@@ -317,6 +375,36 @@ FocusScope {
         }
     }
 
+    // The link that is being pulled.
+    Shape {
+        objectName: "pulledLink"
+        anchors.fill: parent
+        visible: chart.aimedRow >= 0
+
+        ShapePath {
+            strokeColor: Theme.slate
+            strokeWidth: Theme.stroke
+            fillColor: "transparent"
+            startX: chart.pulledFrom.x
+            startY: chart.pulledFrom.y
+
+            PathLine { x: chart.pulledTo.x; y: chart.pulledTo.y }
+        }
+    }
+
+    Rectangle {
+        readonly property Item item: chart.aimedRow >= 0 ? list.itemAtIndex(chart.aimedRow) : null
+
+        visible: item !== null && !item.row.isHeading
+        x: 0
+        y: item !== null ? list.y + item.y - list.contentY : 0
+        width: parent.width
+        height: chart.rowHeight
+        color: "transparent"
+        border.width: Theme.stroke
+        border.color: Theme.slate
+    }
+
     // What the pointer is on.
     Rectangle {
         id: told
@@ -327,7 +415,7 @@ FocusScope {
         readonly property real across: pointer.point.position.x - chart.names
 
         objectName: "scheduleTold"
-        visible: item !== null && !item.row.isHeading && !chart.view.inHand && !chart.asTable
+        visible: item !== null && !item.row.isHeading && !chart.view.inHand && !chart.links.isLinking && !chart.asTable
                  && across > 0
         x: Math.max(0, Math.min(chart.width - width, chart.names + across + Theme.gap(3)))
         y: Math.max(0, Math.min(chart.height - height, list.y + down + Theme.gap(4)))

@@ -16,11 +16,16 @@ Item {
     required property var lefts
     required property var widths
     property bool isHere: false
+    property bool isBegun: false  // a link is begun at it
     readonly property bool hasLine: row.from >= 0 || row.doneFrom >= 0
     readonly property real thickness: row.weight === 2 ? Theme.gap(3) : row.weight === 1 ? 7 : 3
 
     signal pressed()
     signal taken()
+    // A link is pulled out of the end of the line; points within this row.
+    signal linkBegun(point at)
+    signal linkPulled(point at)
+    signal linkDropped(bool kept)
 
     function across(day: real): real {
         return day * line.dayWidth - line.pan;
@@ -42,6 +47,14 @@ Item {
         height: parent.height
         visible: line.isHere
         color: Theme.slate
+    }
+
+    Rectangle {
+        anchors.fill: parent
+        visible: line.isBegun
+        color: "transparent"
+        border.width: Theme.hairline
+        border.color: Theme.slate
     }
 
     Hairline {
@@ -216,10 +229,10 @@ Item {
         }
 
         Words {
-            readonly property real end: Math.max(line.row.to, line.row.mayEnd, line.row.doneTo)
+            readonly property real last: Math.max(line.row.to, line.row.mayEnd, line.row.doneTo)
 
             visible: line.hasLine && x < parent.width - Theme.gap(8)
-            x: line.across(end) + Theme.gap(2)
+            x: line.across(last) + Theme.gap(line.isHere ? 5 : 2)
             anchors.verticalCenter: bar.verticalCenter
             text: [line.row.label, line.row.aside].filter(part => part !== "").join(", ")
             color: Theme.pencil
@@ -262,6 +275,43 @@ Item {
             }
             onReleased: if (dayAt >= 0) line.view.letGo()
             onCanceled: line.view.putBack()
+        }
+
+        // The end of the line, to pull a link out of.
+        Rectangle {
+            objectName: "scheduleEnd"
+            visible: end.visible
+            x: bar.x + bar.width + Theme.gap(1)
+            anchors.verticalCenter: bar.verticalCenter
+            width: 9
+            height: 9
+            radius: 5
+            color: end.containsMouse || end.pressed ? Theme.slate : Theme.paper
+            border.width: 2
+            border.color: Theme.slate
+        }
+
+        MouseArea {
+            id: end
+            objectName: "scheduleEndHold"
+            x: bar.x + bar.width
+            width: Theme.gap(5)
+            height: parent.height
+            visible: bar.visible && line.isHere && !line.view.inHand
+            hoverEnabled: true
+            preventStealing: true
+            cursorShape: Qt.CrossCursor
+            Accessible.name: qsTr("Pull to the item that starts after it")
+            onPressed: mouse => {
+                line.pressed();
+                line.linkBegun(mapToItem(line, mouse.x, mouse.y));
+            }
+            onPositionChanged: mouse => {
+                if (pressed)
+                    line.linkPulled(mapToItem(line, mouse.x, mouse.y));
+            }
+            onReleased: line.linkDropped(true)
+            onCanceled: line.linkDropped(false)
         }
     }
 }

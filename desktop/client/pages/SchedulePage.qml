@@ -24,10 +24,37 @@ FocusScope {
     Shortcut { sequence: "Ctrl+G"; onActivated: schedule.nextGroup() }
     Shortcut { sequence: "Ctrl+O"; onActivated: schedule.openOnly = !schedule.openOnly }
     Shortcut { sequence: "Ctrl+T"; onActivated: page.turnTable() }
+    // What starts after the item in hand?
+    function link() {
+        if (schedule.inHand || schedule.isEmpty)
+            return;
+        panel.leave();
+        if (links.isLinking)
+            links.leave();
+        else
+            links.begin();
+        page.toChart();
+    }
+
+    function showLinks() {
+        if (schedule.inHand || schedule.itemId === "")
+            return;
+        links.leave();
+        panel.begin();
+    }
+
     Shortcut { sequence: "Ctrl+K"; onActivated: schedule.keepPlan() }
+    Shortcut { sequence: "Ctrl+J"; onActivated: page.link() }
+    Shortcut { sequence: "Ctrl+I"; onActivated: page.showLinks() }
     Shortcut { sequence: "Ctrl+U"; enabled: schedule.canLink; onActivated: schedule.linkUsually() }
 
     ScheduleView { id: schedule }
+
+    ScheduleLinks {
+        id: links
+        // While one is made it stays with the item it was begun at.
+        item: schedule.itemId
+    }
 
     Words {
         objectName: "scheduleTrouble"
@@ -58,37 +85,6 @@ FocusScope {
                 objectName: "scheduleTitle"
                 text: qsTr("Schedule")
                 wrapMode: Text.NoWrap
-            }
-
-            RowLayout {
-                spacing: Theme.gap(2)
-                visible: schedule.filter !== ""
-
-                Words {
-                    text: qsTr("Only with:")
-                    color: Theme.pencil
-                    font.pixelSize: Theme.smallSize
-                    wrapMode: Text.NoWrap
-                }
-
-                Words {
-                    objectName: "scheduleFilter"
-                    text: schedule.filter
-                    font.bold: true
-                    wrapMode: Text.NoWrap
-                    elide: Text.ElideRight
-                    Layout.maximumWidth: Theme.gap(50)
-                }
-
-                QuietLink {
-                    objectName: "scheduleAll"
-                    text: qsTr("All rows")
-                    hint: "Esc"
-                    onClicked: {
-                        schedule.filter = "";
-                        page.toChart();
-                    }
-                }
             }
 
             Item { Layout.fillWidth: true }
@@ -166,8 +162,40 @@ FocusScope {
                 Layout.alignment: Qt.AlignBaseline
             }
 
+            RowLayout {
+                spacing: Theme.gap(2)
+                visible: schedule.filter !== ""
+
+                Words {
+                    text: qsTr("Only with:")
+                    color: Theme.pencil
+                    font.pixelSize: Theme.smallSize
+                    wrapMode: Text.NoWrap
+                }
+
+                Words {
+                    objectName: "scheduleFilter"
+                    text: schedule.filter
+                    font.bold: true
+                    wrapMode: Text.NoWrap
+                    elide: Text.ElideRight
+                    Layout.maximumWidth: Theme.gap(50)
+                }
+
+                QuietLink {
+                    objectName: "scheduleAll"
+                    text: qsTr("All rows")
+                    hint: "Esc"
+                    onClicked: {
+                        schedule.filter = "";
+                        page.toChart();
+                    }
+                }
+            }
+
             Words {
                 objectName: "scheduleCount"
+                visible: schedule.filter === ""
                 text: schedule.countText
                 color: Theme.pencil
                 font.pixelSize: Theme.smallSize
@@ -187,6 +215,7 @@ FocusScope {
                 visible: !schedule.isEmpty
                 focus: true
                 view: schedule
+                links: links
             }
 
             Column {
@@ -274,15 +303,68 @@ FocusScope {
             Column {
                 width: parent.width
                 spacing: Theme.gap(1)
-                visible: !schedule.inHand
+                visible: links.isLinking
 
                 Words {
-                    objectName: "scheduleItem"
+                    objectName: "aimText"
                     width: parent.width
-                    text: schedule.itemText
+                    text: links.aimText
                     font.bold: true
+                    maximumLineCount: 2
                     elide: Text.ElideRight
+                }
+
+                Words {
+                    objectName: "aimRest"
+                    width: parent.width
+                    text: links.aimRest
+                    maximumLineCount: 2
+                    elide: Text.ElideRight
+                }
+
+                Words {
+                    width: parent.width
+                    text: qsTr("\u2191 \u2193 and letters go to it, \u2190 \u2192 change the days between. Enter links them, Esc leaves it.")
+                    color: Theme.pencil
+                    font.pixelSize: Theme.smallSize
                     wrapMode: Text.NoWrap
+                    elide: Text.ElideRight
+                }
+            }
+
+            Column {
+                width: parent.width
+                spacing: Theme.gap(1)
+                visible: !schedule.inHand && !links.isLinking
+
+                RowLayout {
+                    width: parent.width
+                    spacing: Theme.gap(6)
+
+                    Words {
+                        objectName: "scheduleItem"
+                        text: schedule.itemText
+                        font.bold: true
+                        elide: Text.ElideRight
+                        wrapMode: Text.NoWrap
+                        Layout.fillWidth: true
+                    }
+
+                    QuietLink {
+                        objectName: "scheduleJoin"
+                        visible: schedule.itemId !== ""
+                        text: qsTr("Something after it")
+                        hint: "Ctrl+J"
+                        onClicked: page.link()
+                    }
+
+                    QuietLink {
+                        objectName: "scheduleLinks"
+                        visible: schedule.itemId !== ""
+                        text: qsTr("Its links")
+                        hint: "Ctrl+I"
+                        onClicked: page.showLinks()
+                    }
                 }
 
                 Repeater {
@@ -318,5 +400,23 @@ FocusScope {
                 Layout.fillWidth: true
             }
         }
+    }
+
+    LinksPanel {
+        id: panel
+        objectName: "linksPanel"
+        anchors {
+            right: parent.right
+            rightMargin: page.side
+            top: parent.top
+            topMargin: Theme.gap(25)
+            bottom: parent.bottom
+            bottomMargin: Theme.gap(4)
+        }
+        width: Math.min(parent.width - 2 * page.side, Theme.gap(112))
+        links: links
+        name: schedule.itemText
+        onClosed: page.toChart()
+        onLinkAsked: page.link()
     }
 }

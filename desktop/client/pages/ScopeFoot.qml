@@ -10,6 +10,8 @@ ColumnLayout {
     required property ScopeSheet sheet
 
     signal finishAsked()
+    signal markAsked()
+    signal baselineAsked()
     signal wholeAsked()
 
     spacing: Theme.gap(1)
@@ -27,7 +29,17 @@ ColumnLayout {
             objectName: "countText"
             text: foot.sheet.countText
             color: Theme.pencil
+            wrapMode: Text.NoWrap
+            elide: Text.ElideRight
             Layout.fillWidth: true
+        }
+
+        QuietLink {
+            objectName: "baselineLink"
+            visible: !foot.sheet.isEmpty
+            text: qsTr("Fix the baseline")
+            hint: "Ctrl+F"
+            onClicked: foot.baselineAsked()
         }
 
         Words {
@@ -88,6 +100,14 @@ ColumnLayout {
                     text: qsTr("Finished today")
                     hint: "Ctrl+S"
                     onClicked: foot.finishAsked()
+                }
+
+                QuietLink {
+                    objectName: "markLink"
+                    visible: foot.sheet.onItem
+                    text: qsTr("How far")
+                    hint: "Ctrl+M"
+                    onClicked: foot.markAsked()
                 }
 
                 QuietLink {

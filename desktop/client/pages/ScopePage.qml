@@ -34,14 +34,26 @@ FocusScope {
     function readCaution() {
         if (sheet.cautionAbout === "")
             return;
+        marking.close();
         caution.visible = true;
         caution.begin();
+    }
+
+    function mark() {
+        if (!sheet.onItem)
+            return;
+        caution.visible = false;
+        form.close();
+        marking.begin(sheet.recordId);
+        if (marking.isOpen)
+            marker.begin();
     }
 
     // What the sheet has no column for.
     function whole() {
         if (!sheet.onItem)
             return;
+        marking.close();
         form.begin("item", sheet.recordId);
         if (form.isOpen)
             panel.begin();
@@ -50,6 +62,8 @@ FocusScope {
     Shortcut { sequence: "Ctrl+N"; onActivated: page.addItem() }
     Shortcut { sequence: "Ctrl+I"; onActivated: page.whole() }
     Shortcut { sequence: "Ctrl+S"; onActivated: sheet.finish() }
+    Shortcut { sequence: "Ctrl+M"; onActivated: page.mark() }
+    Shortcut { sequence: "Ctrl+F"; onActivated: frozen.begin() }
     Shortcut { sequence: "Ctrl+K"; onActivated: page.readCaution() }
     Shortcut { sequence: "Ctrl+G"; onActivated: sheet.nextGroup() }
     Shortcut { sequence: "Ctrl+B"; onActivated: sheet.usePriceBook() }
@@ -58,6 +72,10 @@ FocusScope {
     ScopeSheet { id: sheet }
 
     RecordForm { id: form }
+
+    MarkForm { id: marking }
+
+    BaselineForm { id: frozen }
 
     PasteDesk {
         id: paste
@@ -184,6 +202,8 @@ FocusScope {
                 sheet.finish();
                 page.toSheet();
             }
+            onMarkAsked: page.mark()
+            onBaselineAsked: frozen.begin()
             onWholeAsked: page.whole()
             Layout.fillWidth: true
         }
@@ -207,6 +227,20 @@ FocusScope {
         }
     }
 
+    MarkPanel {
+        id: marker
+        objectName: "markPanel"
+        anchors {
+            right: paper.right
+            top: paper.top
+            bottom: paper.bottom
+            topMargin: body.y
+        }
+        width: Math.min(paper.width, Theme.gap(112))
+        form: marking
+        onClosed: page.toSheet()
+    }
+
     RecordPanel {
         id: panel
         objectName: "panel"
@@ -218,6 +252,13 @@ FocusScope {
         }
         width: Math.min(paper.width, Theme.gap(112))
         form: form
+        onClosed: page.toSheet()
+    }
+
+    BaselinePanel {
+        objectName: "baselinePanel"
+        anchors.fill: parent
+        form: frozen
         onClosed: page.toSheet()
     }
 

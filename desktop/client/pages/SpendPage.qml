@@ -53,6 +53,12 @@ FocusScope {
         panel.begin();
     }
 
+    function fetch() {
+        form.close();
+        filing.visible = false;
+        download.open();
+    }
+
     function file() {
         if (!bank.onItem)
             return;
@@ -61,11 +67,12 @@ FocusScope {
         filing.area.forceActiveFocus();
     }
 
-    onActiveFocusChanged: if (activeFocus && !form.isOpen && !filing.visible) page.toSheet()
+    onActiveFocusChanged: if (activeFocus && !form.isOpen && !filing.visible && !download.isOpen) page.toSheet()
 
     Shortcut { sequence: "Ctrl+N"; onActivated: page.add() }
     Shortcut { sequence: "Ctrl+E"; onActivated: parts.next() }
     Shortcut { sequence: "Ctrl+I"; enabled: page.part !== 1; onActivated: page.whole() }
+    Shortcut { sequence: "Ctrl+O"; enabled: !download.isOpen && !form.isNew; onActivated: page.fetch() }
     Shortcut { sequence: "Ctrl+P"; enabled: page.part === 0; onActivated: page.pay() }
     Shortcut { sequence: "Ctrl+S"; enabled: page.part === 0; onActivated: spends.turnPaper() }
     Shortcut { sequence: "Ctrl+T"; enabled: page.part === 1; onActivated: bank.takeGuess() }
@@ -79,6 +86,11 @@ FocusScope {
     BankSheet { id: bank }
 
     RuleSheet { id: rules }
+
+    BankDesk {
+        id: download
+        onBrought: page.turn(1)
+    }
 
     SpendForm {
         id: form
@@ -172,6 +184,14 @@ FocusScope {
                     bank.leaveOut();
                     page.toSheet();
                 }
+            }
+
+            QuietLink {
+                objectName: "fetchLink"
+                visible: page.part === 1
+                text: qsTr("A download\u2026")
+                hint: "Ctrl+O"
+                onClicked: page.fetch()
             }
 
             QuietLink {
@@ -298,6 +318,13 @@ FocusScope {
         onClosed: page.toSheet()
     }
 
+    BankPanel {
+        objectName: "bankPanel"
+        anchors.fill: parent
+        desk: download
+        onClosed: page.toSheet()
+    }
+
     Component {
         id: besideEntry
 
@@ -384,8 +411,9 @@ FocusScope {
 
         SheetNothing {
             head: qsTr("No line of the bank waits")
-            words: qsTr("Lines of a bank's download (OFX or QFX) that nobody has said what they are for stand here. "
-                        + "Bring one in with: ledgerboard bring spend may.ofx")
+            words: qsTr("Lines of a bank's download (OFX or QFX) that nobody has said what they are for stand here.")
+            begin: qsTr("Bring in a download\u2026")
+            onAsked: page.fetch()
         }
     }
 

@@ -6,7 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "desktop/cli/bank_program.h"
+#include "core/intake/bank/bank_program.h"
+
 #include "desktop/cli/run.h"
 #include "tests/support/fixed_chance.h"
 
@@ -49,7 +50,7 @@ class CommandLine {
             true};
         if (!bankProgram_.empty()) {
             surroundings.readDownload = [this](const std::string& file, const std::string& zone) {
-                return readByBankProgram(bankProgram_, file, zone);
+                return intake::readByBankProgram(bankProgram_, file, zone);
             };
         }
         Answer answer;

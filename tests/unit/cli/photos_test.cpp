@@ -116,7 +116,8 @@ TEST_F(PhotosTest, VerifyReadsThem) {
     write(kept(1), "another picture");
     const Answer answer = line_({"verify", "--mend"});  // nothing in the log can make a picture
     EXPECT_EQ(answer.status, kDamaged);
-    EXPECT_THAT(answer.out, AllOf(HasSubstr("is missing"), HasSubstr("is not the picture")));
+    EXPECT_THAT(answer.out,
+                AllOf(HasSubstr("is missing"), HasSubstr("is not the one that was kept")));
     EXPECT_THAT(answer.err, HasSubstr("photos are missing or damaged"));
     const Answer asJson = line_({"--json", "verify"});
     EXPECT_EQ(asJson.status, kDamaged);

@@ -98,6 +98,23 @@ TEST_F(SettleLineTest, TryingWritesNothing) {
     EXPECT_EQ(dump(), before);
 }
 
+TEST_F(SettleLineTest, StoppedHalfwayNothingIsWritten) {
+    const auto before = dump();
+    const std::vector<StatementLine> lines{lineOf("A1", -1200'00, "TILE CREW"),
+                                           lineOf("A2", -84'10, "CORNER GROCERY")};
+    std::vector<std::size_t> told;
+    const auto report = bringBank(*book_, job_, {"USD", lines}, "march.ofx", false, now_(),
+                                  [&](std::size_t done, std::size_t all) {
+                                      EXPECT_EQ(all, 2u);
+                                      told.push_back(done);
+                                      return done == 0;
+                                  });
+    ASSERT_FALSE(report.ok());
+    EXPECT_THAT(report.error().message, HasSubstr("nothing of it came in"));
+    EXPECT_THAT(told, testing::ElementsAre(0u, 1u));
+    EXPECT_EQ(dump(), before);
+}
+
 TEST_F(SettleLineTest, WhatIsSureIsFiledAndUndoneAsOne) {
     const auto before = rows<model::Spend>().size();
     bringLines({lineOf("A1", -1200'00, "TILE CREW"), lineOf("A2", -84'10, "CORNER GROCERY")});

@@ -1,4 +1,4 @@
-// What does a thumb say of an item? A place on the rule, steps, or finished, made into a mark.
+// What is said of an item by pulling a rule? A place on it, steps, or finished, made into a mark.
 //
 // A rule has stops: one for each 5 % of judged percent, one for each unit counted (a hundredth of
 // the quantity where it is not a whole number up to 200), two for half and half, one for none or
@@ -12,7 +12,7 @@
 #include "core/model/result.h"
 #include "core/model/rows.h"
 
-namespace ledgerboard::phone {
+namespace ledgerboard::compute {
 
 struct MarkWish {
     std::optional<model::Percent> percent;
@@ -43,4 +43,4 @@ struct MarkWish {
 [[nodiscard]] model::Result<model::Mark> markOf(const model::Item& item, const MarkWish& wish,
                                                 model::Date today);
 
-}  // namespace ledgerboard::phone
+}  // namespace ledgerboard::compute

@@ -1,4 +1,4 @@
-#include "desktop/client/finish_work.h"
+#include "desktop/client/mark_work.h"
 
 #include "core/compute/progress.h"
 #include "core/model/overflow.h"
@@ -14,35 +14,44 @@ namespace f = model::field;
 
 namespace {
 
-Result<FinishedWork> marksOf(store::Book& book, const JobNow& now,
-                             const std::vector<std::size_t>& items, model::Instant at) {
-    FinishedWork made;
+struct Saying {
+    const compute::MarkWish& wish;
+    model::Date on;
+    model::Instant at;
+};
+
+Result<MarkedWork> marksOf(store::Book& book, const JobNow& now,
+                           const std::vector<std::size_t>& items, const Saying& saying) {
+    MarkedWork made;
     made.action =
         store::Action("mark " + (items.size() == 1 ? itemName(now, items.front())
                                                    : std::to_string(items.size()) + " items"));
-    const auto cautions = compute::cautionsOf(now.rows, now.today);
+    const auto cautions = compute::cautionsOf(now.rows, saying.on);
     for (const std::size_t k : items) {
         const model::Item& item = now.rows.items[k];
         const bool counts = now.figures.scope.lines[k].counting == compute::Counting::Counts;
-        if (now.figures.lines[k].shown >= Percent::whole() || (!counts && items.size() > 1)) {
+        const bool again = saying.wish.percent == Percent::whole() &&
+                           now.figures.lines[k].shown >= Percent::whole();
+        if (again || (!counts && items.size() > 1)) {
             continue;
         }
+        auto mark = compute::markOf(item, saying.wish, saying.on);
+        if (!mark.ok()) {
+            return mark.error();
+        }
+        model::Mark& one = mark.value();
+        made.shown = compute::percentOf(item, one).value_or(Percent{});
+        const bool isBegun = made.shown > Percent{};
         for (const auto* caution : cautions.holdingUp(item.id)) {
-            made.heldUp.push_back(*caution);
+            if (isBegun) {
+                made.heldUp.push_back(*caution);
+            }
         }
-        model::Mark mark;
-        mark.id = book.newId<Kind::Mark>(at);
-        mark.job = now.rows.job.id;
-        mark.item = item.id;
-        mark.percent = Percent::whole();
-        mark.markedOn = now.today;
-        mark.by = book.me();
-        mark.onDevice = book.thisDevice();
-        mark.inSpiteOfCaution = compute::isInSpite(cautions, item.id, mark.markedOn, true);
-        if (auto good = compute::checkMark(item, mark, itemName(now, k)); !good.ok()) {
-            return good.error();
-        }
-        made.action.add(mark);
+        one.id = book.newId<Kind::Mark>(saying.at);
+        one.by = book.me();
+        one.onDevice = book.thisDevice();
+        one.inSpiteOfCaution = compute::isInSpite(cautions, item.id, one.markedOn, isBegun);
+        made.action.add(one);
         ++made.marked;
     }
     return made;
@@ -50,9 +59,10 @@ Result<FinishedWork> marksOf(store::Book& book, const JobNow& now,
 
 }  // namespace
 
-Result<FinishedWork> finishWork(store::Book& book, const JobNow& now,
-                                const std::vector<std::size_t>& items, model::Instant at) {
-    return model::guarded([&] { return marksOf(book, now, items, at); });
+Result<MarkedWork> markWork(store::Book& book, const JobNow& now,
+                            const std::vector<std::size_t>& items, const compute::MarkWish& wish,
+                            model::Date on, model::Instant at) {
+    return model::guarded([&] { return marksOf(book, now, items, {wish, on, at}); });
 }
 
 store::Action acknowledgement(store::Book& book, const JobNow& now,

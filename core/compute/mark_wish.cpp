@@ -1,11 +1,11 @@
-#include "mobile/now/mark_wish.h"
+#include "core/compute/mark_wish.h"
 
 #include <algorithm>
 
 #include "core/compute/progress.h"
 #include "core/model/overflow.h"
 
-namespace ledgerboard::phone {
+namespace ledgerboard::compute {
 
 using model::Measure;
 using model::Percent;
@@ -88,4 +88,4 @@ model::Result<model::Mark> markOf(const model::Item& item, const MarkWish& wish,
     return mark;
 }
 
-}  // namespace ledgerboard::phone
+}  // namespace ledgerboard::compute

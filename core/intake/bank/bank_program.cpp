@@ -1,7 +1,8 @@
-#include "desktop/cli/bank_program.h"
+#include "core/intake/bank/bank_program.h"
 
 #include <array>
 #include <cerrno>
+#include <csignal>
 #include <fcntl.h>
 #include <filesystem>
 #include <poll.h>
@@ -10,7 +11,7 @@
 #include <unistd.h>
 #include <vector>
 
-namespace ledgerboard::cli {
+namespace ledgerboard::intake {
 
 namespace {
 
@@ -18,6 +19,7 @@ namespace fs = std::filesystem;
 
 constexpr std::size_t kMostPrinted = 256UL << 20;
 constexpr std::size_t kMostComplained = 64UL << 10;
+constexpr int kAskEveryMs = 100;  // whether to go on
 
 // Both ends of a pipe, closed when done with.
 struct Pipe {
@@ -53,13 +55,18 @@ bool take(int from, std::string& to, std::size_t most) {
     return got > 0 && to.size() <= most;
 }
 
-// Reads both pipes to their ends, so that neither fills up and stops the program.
-void readBoth(Pipe& out, std::string& printed, Pipe& err, std::string& complained) {
+// Reads both pipes to their ends, so that neither fills up and stops the program. False where it
+// was to go on no more.
+bool readBoth(Pipe& out, std::string& printed, Pipe& err, std::string& complained,
+              const std::function<bool()>& goOn) {
     bool more = true;
     while (more) {
         std::array<pollfd, 2> waits{pollfd{out.ends[0], POLLIN, 0}, pollfd{err.ends[0], POLLIN, 0}};
-        if (::poll(waits.data(), waits.size(), -1) < 0 && errno != EINTR) {
-            return;
+        if (::poll(waits.data(), waits.size(), goOn ? kAskEveryMs : -1) < 0 && errno != EINTR) {
+            return true;
+        }
+        if (goOn && !goOn()) {
+            return false;
         }
         if (waits[0].revents != 0 && !take(out.ends[0], printed, kMostPrinted)) {
             out.shut(0);
@@ -69,6 +76,7 @@ void readBoth(Pipe& out, std::string& printed, Pipe& err, std::string& complaine
         }
         more = out.ends[0] >= 0 || err.ends[0] >= 0;
     }
+    return true;
 }
 
 // "ledgerboard-ofx: april.ofx: cut off\n" without what the person need not know.
@@ -94,7 +102,8 @@ std::string bankProgramBeside(const std::string& self) {
 }
 
 model::Result<std::string> readByBankProgram(const std::string& program, const std::string& file,
-                                             const std::string& timeZone) {
+                                             const std::string& timeZone,
+                                             const std::function<bool()>& goOn) {
     std::error_code problem;
     if (!fs::exists(program, problem)) {
         return model::cannotBeMet(
@@ -127,9 +136,15 @@ model::Result<std::string> readByBankProgram(const std::string& program, const s
     err.shut(1);
     std::string printed;
     std::string complained;
-    readBoth(out, printed, err, complained);
+    const bool whole = readBoth(out, printed, err, complained, goOn);
+    if (!whole) {
+        ::kill(child, SIGTERM);
+    }
     int status = 0;
     while (::waitpid(child, &status, 0) < 0 && errno == EINTR) {
+    }
+    if (!whole) {
+        return model::cannotBeMet(file + ": stopped before it was read");
     }
     if (!WIFEXITED(status) || WEXITSTATUS(status) != 0) {
         const std::string why = sentence(complained);
@@ -142,4 +157,4 @@ model::Result<std::string> readByBankProgram(const std::string& program, const s
     return printed;
 }
 
-}  // namespace ledgerboard::cli
+}  // namespace ledgerboard::intake

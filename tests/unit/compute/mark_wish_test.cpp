@@ -1,21 +1,20 @@
 // Protects what a thumb on the rule says: stops by the way an item is measured, snapping to 5 %,
 // counts in whole units, and 100 only for finished. Expected figures are worked by hand.
-#include "mobile/now/mark_wish.h"
+#include "core/compute/mark_wish.h"
 
 #include <gtest/gtest.h>
 
-#include "tests/unit/phone/made_job.h"
-
-namespace ledgerboard::phone {
+namespace ledgerboard::compute {
 namespace {
 
 using model::Measure;
 using model::Percent;
 using model::Quantity;
 
+const model::Date kDay = model::Date::fromYmd(2026, 5, 15).value();
+
 model::Item measured(Measure measure) {
     model::Item item;
-    item.id = tests::idOf<model::Kind::Item>(1);
     item.object = "tile";
     item.treatment = model::Treatment::Replace;
     item.measure = measure;
@@ -75,11 +74,11 @@ TEST(MarkWish, TheMarkIsOneTheCoreTakes) {
     auto item = measured(Measure::CountedUnits);
     item.quantity = Quantity::of(14);
     for (int stop = 0; stop <= stopsOf(item); ++stop) {
-        EXPECT_TRUE(markOf(item, wishAt(item, stop), tests::day(5, 15)).ok()) << stop;
+        EXPECT_TRUE(markOf(item, wishAt(item, stop), kDay).ok()) << stop;
     }
     auto kept = measured(Measure::JudgedPercent);
     kept.treatment = model::Treatment::Keep;
-    EXPECT_FALSE(markOf(kept, finishedWish(), tests::day(5, 15)).ok());
+    EXPECT_FALSE(markOf(kept, finishedWish(), kDay).ok());
 }
 
 TEST(MarkWish, StepsAndWordsComeAlong) {
@@ -88,12 +87,12 @@ TEST(MarkWish, StepsAndWordsComeAlong) {
     MarkWish wish;
     wish.steps = {"prep", "set"};
     wish.note = "grout is short by a bag";
-    const auto mark = markOf(item, wish, tests::day(5, 15));
+    const auto mark = markOf(item, wish, kDay);
     ASSERT_TRUE(mark.ok());
     EXPECT_EQ(mark.value().stepsDone, "prep; set");
     EXPECT_EQ(mark.value().note, "grout is short by a bag");
-    EXPECT_EQ(mark.value().markedOn, tests::day(5, 15));
+    EXPECT_EQ(mark.value().markedOn, kDay);
 }
 
 }  // namespace
-}  // namespace ledgerboard::phone
+}  // namespace ledgerboard::compute
