@@ -328,7 +328,9 @@ void ClauseReader::bondTopic(std::size_t act, bool pronoun) {
             things.push_back(thing);
         }
     }
-    const bool own = row(act).object != kNone && !pronoun;
+    // "the floor is old vinyl; tile it"
+    const bool it = row(act).phrase.ends_with(" it") && !isMark(sentence_.tokens.back(), "?");
+    const bool own = row(act).object != kNone && !pronoun && !it;
     if (!things.empty() && newPart(act)) {
         bondAll(act, things, true);
         return;

@@ -94,6 +94,16 @@ void nameRight(const ActRow& row, Found& found) {
     if (found.object == kStump && found.treatment == Treatment::Repair) {
         found.treatment = Treatment::Remove;
     }
+    // Rubbish that is cleared out is gone.
+    static const std::uint32_t kJunk = tables().objectNamed("junk");
+    if (found.object == kJunk && found.treatment == Treatment::Clean) {
+        found.treatment = Treatment::Remove;
+    }
+    // "Regrout the floor": of tile, then.
+    static const std::uint32_t kTiled = tables().objectNamed("floor tile");
+    if (found.object == kFloor && row.phrase.find("grout") != std::string::npos) {
+        found.object = kTiled;
+    }
     // New grout and new caulk mend what they are on.
     const std::string& thing = tables().objects[found.object].name;
     if ((thing == "grout" || thing == "caulk") &&

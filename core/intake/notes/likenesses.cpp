@@ -16,6 +16,16 @@ class Likenesses : SpottedWords {
         : SpottedWords(sentence, spots), hasTopic_(hasTopic) {}
 
     void run() {
+        static const std::uint32_t kWiring = tables().objectNamed("wiring");
+        for (ObjectSpot& object : spots_.objects) {
+            // "knob & tube"
+            const std::size_t end = object.span.end;
+            if (isOneOf(object.span.begin, {"knob"}) && end + 1 < sentence_.tokens.size() &&
+                cueIsMark(end, "&+/") && isOneOf(end + 1, {"tube"})) {
+                object.object = kWiring;
+                object.span.end = end + 2;
+            }
+        }
         std::erase_if(spots_.objects, [&](const ObjectSpot& object) {
             return isSide(object) || isCrackedPanel(object) || isTimber(object) ||
                    isStuffOfLabel(object) || isPerson(object) || isSmell(object) ||

@@ -355,7 +355,10 @@ class Linker {
         const bool measured =
             std::any_of(spots_.amounts.begin(), spots_.amounts.end(),
                         [&](const Amount& amount) { return amount.begin == act.span.end; });
-        if (!row(act).fresh || !measured || before_.empty() ||
+        // "Hood: none. Install."
+        const bool bare = closesAfter(act) && act.span.begin <= from_ + 1;
+        const bool adds = row(act).fresh || row(act).treatment == model::Treatment::Add;
+        if (!adds || row(act).object != kNone || !(measured || bare) || before_.empty() ||
             std::find(context_.absent.begin(), context_.absent.end(), before_.front()) ==
                 context_.absent.end()) {
             return false;

@@ -64,8 +64,8 @@ bool inBrackets(const Sentence& sentence, std::size_t at) {
 
 // "SHED: demo and haul": the place is a thing as well. kNone where it is none.
 std::uint32_t thingOfPlace(const std::vector<std::string>& here) {
-    static const std::vector<std::string_view> kThings = {"deck",       "shed",    "barn", "dock",
-                                                          "greenhouse", "carport", "patio"};
+    static const std::vector<std::string_view> kThings = {
+        "deck", "shed", "barn", "dock", "greenhouse", "carport", "patio", "garage"};
     const std::string head = here.size() == 1 ? headOf(here.front()) : std::string();
     return std::find(kThings.begin(), kThings.end(), head) == kThings.end()
                ? kNone

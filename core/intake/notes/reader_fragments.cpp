@@ -412,7 +412,19 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
         please = please || wordIs(sentence, i, "pleas");
     }
     next = next || (please && !linked.loose.empty() && !spots.has(Cue::Negation));
-    const bool said = next && sentence.tokens.size() <= kShort && !asks && spots.acts.empty();
+    // "Vinyl plank on the floor.", "Plank through here too."
+    bool covers = spots.objects.size() == 1 &&
+                  spots.objects.front().span.begin <= placed.from + 1 &&
+                  tables().objects[spots.objects.front().object].family == "floor";
+    bool where = false;
+    for (std::size_t i = placed.from; covers && i < sentence.tokens.size(); ++i) {
+        for (const std::string_view word : {"floor", "throughout", "through", "instead"}) {
+            where = where || (wordIs(sentence, i, word) && !spots.objects.front().span.holds(i));
+        }
+    }
+    covers = covers && where;
+    const bool said =
+        (next || covers) && sentence.tokens.size() <= kShort && !asks && spots.acts.empty();
     const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured || bare || said;
     if (kImplied == kNone || !wanted || linked.loose.empty() || !linked.said.empty() ||
         !isFragment(sentence, spots, placed.from, sentence.tokens.size())) {
@@ -420,7 +432,7 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
     }
     for (const std::size_t loose : linked.loose) {
         const ObjectSpot& object = spots.objects[loose];
-        if (object.landmark || object.material) {
+        if (object.landmark || (object.material && !covers)) {
             continue;
         }
         implyAct(spots, linked, loose, kImplied);

@@ -155,7 +155,8 @@ bool Reader::isDone(const Sentence& sentence, const Spots& spots, const ActSpot&
         std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
             const std::int64_t year = amount.value / 1000;
             return amount.kind == AmountKind::Plain && amount.value % 1000 == 0 && year >= 1990 &&
-                   year <= 2060 && amount.end == act.span.begin;
+                   year <= 2060 && amount.end == act.span.begin &&
+                   act.span.end == act.span.begin + 1 && tables().acts[act.row].side == Side::After;
         });
     if (dated) {
         return true;

@@ -66,10 +66,14 @@ void nameCopied(const std::vector<std::uint32_t>& named, Found& copy) {
 // "BED 2: same, 10 m2": a plain "same" at the start of a clause.
 void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
     static const WordId kSame = tables().id("same");
+    // "The same, and patch the hole."
+    static const WordId kThe = tables().id("the");
+    const std::size_t first =
+        begin < sentence.tokens.size() && sentence.tokens[begin].word == kThe ? begin + 1 : begin;
     const bool opens =
-        begin < sentence.tokens.size() && kSame != kUnknown &&
-        sentence.tokens[begin].word == kSame &&
-        (begin + 1 == sentence.tokens.size() || sentence.tokens[begin + 1].kind == TokenKind::Mark);
+        first < sentence.tokens.size() && kSame != kUnknown &&
+        sentence.tokens[first].word == kSame &&
+        (first + 1 == sentence.tokens.size() || sentence.tokens[first + 1].kind == TokenKind::Mark);
     // "is to have the same carpet": what was said of the carpet before.
     std::size_t at = begin;
     bool thing = false;
@@ -83,6 +87,7 @@ void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin)
         }
     }
     if ((opens || thing) && !spots.has(Cue::Same)) {
+        at = opens ? first : at;
         spots.cues.push_back({{at, at + 1}, Cue::Same});
         std::stable_sort(
             spots.cues.begin(), spots.cues.end(),
