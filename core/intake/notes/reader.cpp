@@ -181,6 +181,7 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
     takeMeasured(sentence, spots, placed, linked);
     takeLaid(sentence, spots, linked);
     takeCountOfAbsent(sentence, spots, linked);
+    takeStuff(sentence, spots, linked);
     takeTroubles(spots, linked);
     takeYears(sentence, spots, linked);
     noteCautions(sentence, spots);

@@ -98,6 +98,7 @@ class Reader {
     static void takeMeasured(const Sentence& sentence, Spots& spots, const Placed& placed,
                              Linked& linked);
     static void takeCountOfAbsent(const Sentence& sentence, Spots& spots, Linked& linked);
+    void takeStuff(const Sentence& sentence, Spots& spots, Linked& linked);
     static void takeLaid(const Sentence& sentence, Spots& spots, Linked& linked);
     static void takeTroubles(Spots& spots, Linked& linked);
     static void takeYears(const Sentence& sentence, Spots& spots, Linked& linked);

@@ -419,12 +419,15 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
     bool where = false;
     for (std::size_t i = placed.from; covers && i < sentence.tokens.size(); ++i) {
         for (const std::string_view word : {"floor", "throughout", "through", "instead"}) {
-            where = where || (wordIs(sentence, i, word) && !spots.objects.front().span.holds(i));
+            const bool on = word != "floor" || (i > 1 && wordIs(sentence, i - 2, "on"));
+            where =
+                where || (on && wordIs(sentence, i, word) && !spots.objects.front().span.holds(i));
         }
     }
     covers = covers && where;
-    const bool said =
-        (next || covers) && sentence.tokens.size() <= kShort && !asks && spots.acts.empty();
+    const bool said = (next || covers) &&
+                      sentence.tokens.size() <= (covers ? kShort + 4 : kShort) && !asks &&
+                      spots.acts.empty();
     const bool wanted = given || listed || gutAge_ <= kGutGoesOn || measured || bare || said;
     if (kImplied == kNone || !wanted || linked.loose.empty() || !linked.said.empty() ||
         !isFragment(sentence, spots, placed.from, sentence.tokens.size())) {

@@ -101,6 +101,13 @@ bool Reader::saysWhatAgain(const Sentence& sentence, const Spots& spots, const S
     if (cue.end >= sentence.tokens.size() || !isMark(sentence.tokens[cue.end], ",:-")) {
         return false;
     }
+    // "The same, and patch the hole.", "same, plus a new fan": more than that.
+    if (cue.end + 1 < sentence.tokens.size()) {
+        const std::string next = plainWord(sentence.tokens[cue.end + 1].text);
+        if (next == "and" || next == "plus" || next == "with" || next == "also") {
+            return false;
+        }
+    }
     std::size_t said = 0;
     for (const ObjectSpot& object : spots.objects) {
         said += object.span.begin > cue.end ? 1 : 0;
