@@ -166,6 +166,11 @@ std::vector<Found> settled(const std::vector<Found>& said) {
         std::erase_if(
             left, [](const Found& f) { return f.treatment == Treatment::Inspect && f.weight < 3; });
     }
+    // "It looks fine, but I'd have somebody check it."
+    const bool rest = std::any_of(left.begin(), left.end(), [](const Found& f) { return f.rest; });
+    if (has(left, Treatment::Inspect) && has(left, Treatment::Keep) && !rest) {
+        std::erase_if(left, [](const Found& f) { return f.treatment == Treatment::Keep; });
+    }
     return left;
 }
 

@@ -93,8 +93,9 @@ void Reader::takeBack(Sentence& sentence, Spots& spots) {
 
 // "I'd have the chimney swept" is an order; "I'd have kept it" is a thought put aside.
 void Reader::dropHadDone(const Sentence& sentence, Spots& spots) {
-    static const std::vector<std::string_view> kThings = {"the", "that",  "this",  "it",   "them",
-                                                          "a",   "those", "these", "both", "all"};
+    static const std::vector<std::string_view> kThings = {
+        "the",  "that", "this", "it",  "them", "a",        "those",   "these",
+        "both", "all",  "him",  "her", "an",   "somebody", "someone", "my"};
     std::erase_if(spots.cues, [&](const CueSpot& cue) {
         if (cue.cue != Cue::Hypothetical || cue.span.end >= sentence.tokens.size() ||
             plainWord(sentence.tokens[cue.span.end - 1].text) != "have") {
@@ -445,7 +446,8 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
     }
     lastAct_ = linked.said.empty() ? kNone : spots.acts[linked.said.back().act].row;
     if (!objects.empty()) {
-        looseBefore_ = act == kNone;
+        // "Do we need to do the ceiling? Just paint.": nothing is said yet.
+        looseBefore_ = act == kNone || asksFor(sentence) == Asks::Leave;
         // "The fireplace is a fake, there's no chimney. Take it out.": not the chimney.
         const bool missing = std::all_of(objects.begin(), objects.end(), [&](std::uint32_t object) {
             return std::find(absent_.begin(), absent_.end(), object) != absent_.end();

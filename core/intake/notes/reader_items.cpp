@@ -199,6 +199,11 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         found.treatment = Treatment::Add;
     }
     // "It's off its track, put it back": what is there is mended.
+    const bool hung = row.fresh && row.phrase.starts_with("hang it");
+    if (hung && !absent(sentence, spots, said)) {
+        found.treatment = Treatment::Repair;
+        found.fresh = false;
+    }
     if (row.treatment == Treatment::Add && row.phrase.starts_with("put ") &&
         row.phrase.ends_with("back") && !absent(sentence, spots, said)) {
         found.treatment = Treatment::Repair;

@@ -23,6 +23,7 @@ class Teller : SpottedWords {
     using SpottedWords::SpottedWords;
 
     void run() {
+        partTails();
         dropNoNeed();
         dropCalls();
         layDown();
@@ -43,6 +44,25 @@ class Teller : SpottedWords {
 
     [[nodiscard]] bool isWord(std::size_t at) const {
         return at < sentence_.tokens.size() && sentence_.tokens[at].kind == TokenKind::Word;
+    }
+
+    // "pull it and put plank down": the second takes the word, the first is said by itself.
+    void partTails() {
+        for (ActSpot& act : spots_.acts) {
+            const bool shared =
+                act.tail.end > act.tail.begin &&
+                std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& other) {
+                    return other.span.begin >= act.span.end && other.span.begin < act.tail.begin &&
+                           other.tail.begin == act.tail.begin && other.tail.end > other.tail.begin;
+                });
+            const std::string& phrase = row(act).phrase;
+            const std::uint32_t head =
+                shared ? rowNamed(phrase.substr(0, phrase.find(" ~"))) : kNone;
+            if (head != kNone) {
+                act.row = head;
+                act.tail = {};
+            }
+        }
     }
 
     // "no need for board": neither wanted nor missing.
