@@ -91,11 +91,11 @@
     </message>
     <message>
         <source>Work ends by</source>
-        <translation>La obra acaba antes del</translation>
+        <translation>Acaba antes del</translation>
     </message>
     <message>
         <source>At a chance of, %</source>
-        <translation>Con una probabilidad, %</translation>
+        <translation>Probabilidad, %</translation>
     </message>
     <message>
         <source>What each cost earns</source>

@@ -20,7 +20,7 @@ constexpr std::size_t kMostNames = 8;
 std::vector<RecordColumn> priceColumns() {
     const auto said = [](const char* title) { return PriceSheet::tr(title); };
     return {
-        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Object")), f::Price::object, 176,
+        {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Object")), f::Price::object, 150,
          false},
         {said(QT_TRANSLATE_NOOP("ledgerboard::desk::PriceSheet", "Treatment")), f::Price::treatment,
          84, false},

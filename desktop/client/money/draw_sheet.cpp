@@ -61,6 +61,7 @@ std::vector<RecordColumn> photoColumns() {
 }
 
 constexpr int kLineAmount = 1;
+constexpr int kAsked = 2;
 constexpr int kAllowed = 3;
 
 constexpr int kOpen = 0;
@@ -192,7 +193,7 @@ QStringList DrawSheet::detailsOf(const model::RawId& id) const {
 
 VisitSheet::VisitSheet(QObject* parent)
     : RecordSheet(model::Kind::DrawLine, &visitColumns, parent) {
-    setHeadingColumns(kLineAmount, -1);
+    setHeadingColumns(kAsked, -1);
     begin();
 }
 

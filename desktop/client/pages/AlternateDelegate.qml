@@ -39,7 +39,7 @@ Item {
         x: alternate.labels + alternate.option * alternate.column
         y: body.y + table.y - Theme.gap(1)
         width: alternate.column
-        height: table.height + Theme.gap(2)
+        height: table.height + Theme.gap(1)
         color: Theme.plaster
 
         Rectangle { width: parent.width; height: Theme.stroke; color: Theme.slate }

@@ -129,7 +129,7 @@ Column {
         width: parent.width
         height: Theme.gap(52)
         visible: !sum.asTable && !sum.view.plot.isEmpty
-        labelRoom: Theme.gap(24)
+        labelRoom: Theme.gap(29)
         plot: sum.view.plot
         onTableAsked: sum.turn(true)
         Keys.onEscapePressed: sum.gone()

@@ -13,6 +13,9 @@ RowLayout {
 
     spacing: Theme.gap(2)
     visible: sheet.filter !== ""
+    // Where a page's links need the room, what was typed is cut short first.
+    Layout.fillWidth: true
+    Layout.maximumWidth: implicitWidth
 
     Words {
         text: qsTr("Only with:")
@@ -26,6 +29,8 @@ RowLayout {
         font.bold: true
         wrapMode: Text.NoWrap
         elide: Text.ElideRight
+        Layout.fillWidth: true
+        Layout.minimumWidth: Math.min(implicitWidth, Theme.gap(14))
         Layout.maximumWidth: Theme.gap(60)
     }
 

@@ -129,6 +129,8 @@ FocusScope {
 
             QuietLink {
                 objectName: "pasteLink"
+                // Room for what is filtered by.
+                visible: sheet.filter === ""
                 text: qsTr("Paste rows")
                 hint: "Ctrl+V"
                 onClicked: paste.tryClipboard()
