@@ -310,7 +310,21 @@ bool ClauseReader::ownInstead(std::size_t act) const {
     const bool again = row(act).phrase.starts_with("re") && now_.subject.size() == 1 &&
                        row(act).treatment == model::Treatment::Refinish &&
                        fits(act, now_.subject.front()) && !isFloor(now_.subject.front());
-    return !label && !again && now_.said && row(act).object != kNone && (now_.comma || turned_);
+    // "railing rusty, wire brush and paint": what paint is there for.
+    static const std::vector<std::string_view> kShabby = {"rust", "peel",   "stain", "fade",
+                                                          "worn", "scuff",  "chip",  "weather",
+                                                          "flak", "grubby", "dated", "yellow"};
+    const bool shabby =
+        row(act).treatment == model::Treatment::Refinish && now_.subject.size() == 1 &&
+        !isMark(sentence_.tokens.back(), "?") && fits(act, now_.subject.front()) &&
+        !isFloor(now_.subject.front()) && !bonds_.bonds.empty() &&
+        bonds_.bonds.back().spot == now_.subject.front() && !bonds_.bonds.back().wanted &&
+        !bonds_.bonds.back().kept &&
+        std::any_of(kShabby.begin(), kShabby.end(), [&](std::string_view word) {
+            return row(bonds_.bonds.back().act).phrase.find(word) != std::string::npos;
+        });
+    return !label && !again && !shabby && now_.said && row(act).object != kNone &&
+           (now_.comma || turned_);
 }
 
 // "sheet vinyl to be replaced with tile": what comes in its place.

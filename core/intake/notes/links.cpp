@@ -291,6 +291,13 @@ class Linker {
                 linked_.said.push_back(Said{
                     .object = kWoodFloor, .act = idle.act, .at = act.span.begin, .assumed = true});
             }
+            // "Under the house smells damp."
+            if (!own && row(act).phrase.starts_with("smell") &&
+                row(act).treatment == model::Treatment::Inspect) {
+                static const std::uint32_t kOdor = tables().objectNamed("odor");
+                linked_.said.push_back(
+                    Said{.object = kOdor, .act = idle.act, .at = act.span.begin, .assumed = true});
+            }
             if (!own && isSpot(act)) {
                 static const std::uint32_t kWalls = tables().objectNamed("walls");
                 linked_.said.push_back(

@@ -76,6 +76,17 @@ bool yearsAgo(const Sentence& sentence, std::size_t begin) {
     return false;
 }
 
+// Whether something comes up or out before token `end`.
+bool saysUp(const Sentence& sentence, std::size_t end) {
+    for (std::size_t i = 0; i < end; ++i) {
+        const std::string word = plainWord(sentence.tokens[i].text);
+        if (word == "up" || word == "out") {
+            return true;
+        }
+    }
+    return false;
+}
+
 // Whether a word stands from `begin` to `end`: "Island - new" says nothing of one that is there.
 bool saysMore(const Sentence& sentence, std::size_t begin, std::size_t end) {
     bool more = false;
@@ -217,6 +228,12 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         (found.treatment == Treatment::Replace || found.treatment == Treatment::Add)) {
         found.treatment = Treatment::Refinish;
         found.fresh = false;
+    }
+    // "Carpet up and plank down": laid.
+    if (found.treatment == Treatment::Remove && row.phrase == "down" &&
+        tables().objects[found.object].family == "floor" && saysUp(sentence, act.span.begin)) {
+        found.treatment = Treatment::Replace;
+        found.fresh = true;
     }
     nameRight(row, found);
     nameFloor(spots, said, found);

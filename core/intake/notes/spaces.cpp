@@ -317,7 +317,9 @@ class Finder {
                 key += name + " ";
             }
         }
-        key += row.name;
+        // "front veranda", where the table's own name is "front porch"
+        const std::string first = row.name.substr(0, row.name.find(' ')) + " ";
+        key = first == key ? row.name : key + row.name;
         if (!number.empty()) {
             key += " " + number;
         }
