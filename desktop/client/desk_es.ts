@@ -99,7 +99,7 @@
     </message>
     <message>
         <source>What each cost earns</source>
-        <translation>Lo que gana cada coste</translation>
+        <translation>Lo que gana cada costo</translation>
     </message>
     <message>
         <source>Picture</source>
@@ -300,7 +300,7 @@
     </message>
     <message>
         <source>no scope item is under it: is it done?</source>
-        <translation>no tiene partidas: ¿está hecho?</translation>
+        <translation>no tiene trabajos: ¿está hecho?</translation>
     </message>
     <message>
         <source>none is open</source>
@@ -445,8 +445,8 @@
     <message numerus="yes">
         <source>%1 of %n item(s) finished</source>
         <translation>
-            <numerusform>%1 de %n partida terminada</numerusform>
-            <numerusform>%1 de %n partidas terminadas</numerusform>
+            <numerusform>%1 de %n trabajo terminado</numerusform>
+            <numerusform>%1 de %n trabajos terminados</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -537,7 +537,7 @@
     </message>
     <message>
         <source>Items with days from order to delivery stand here with the day to order by, until their goods are there.</source>
-        <translation>Aquí están las partidas que tardan días del pedido a la entrega, con el día límite para pedir, hasta que llegan.</translation>
+        <translation>Aquí están los trabajos que tardan días del pedido a la entrega, con el día límite para pedir, hasta que llegan.</translation>
     </message>
 </context>
 <context>
@@ -816,7 +816,7 @@
     </message>
     <message>
         <source>The lender pays out by lines: carpentry, plumbing and so on, each with its amount and the share lent. Items of the scope point at a line: Ctrl+I in the scope, “Lender line”. The loan itself is entered on the page Deal, with Ctrl+I.</source>
-        <translation>El prestamista paga por renglones: carpintería, plomería, etc., cada uno con su importe y la parte prestada. Las partidas señalan un renglón: Ctrl+I en el alcance, «Renglón del prestamista». El préstamo mismo se anota en la página Negocio, con Ctrl+I.</translation>
+        <translation>El prestamista paga por renglones: carpintería, plomería, etc., cada uno con su importe y la parte prestada. Los trabajos señalan un renglón: Ctrl+I en el alcance, «Renglón del prestamista». El préstamo mismo se anota en la página Negocio, con Ctrl+I.</translation>
     </message>
     <message>
         <source>The rest as asked</source>
@@ -907,7 +907,7 @@
     </message>
     <message>
         <source>Items</source>
-        <translation>Partidas</translation>
+        <translation>Trabajos</translation>
     </message>
     <message>
         <source>Amount</source>
@@ -1099,7 +1099,7 @@
     </message>
     <message>
         <source>Space</source>
-        <translation>Espacio</translation>
+        <translation>Cuarto</translation>
     </message>
     <message>
         <source>By</source>
@@ -1111,7 +1111,7 @@
     </message>
     <message>
         <source>Cost</source>
-        <translation>Coste</translation>
+        <translation>Costo</translation>
     </message>
     <message>
         <source>Charge back to</source>
@@ -1413,7 +1413,7 @@
     </message>
     <message>
         <source>What each cost earns: </source>
-        <translation>Lo que gana cada coste: </translation>
+        <translation>Lo que gana cada costo: </translation>
     </message>
 </context>
 <context>
@@ -1689,11 +1689,11 @@
     </message>
     <message>
         <source>another item; its days stand at the foot</source>
-        <translation>otra partida; sus días están al pie</translation>
+        <translation>otro trabajo; sus días están al pie</translation>
     </message>
     <message>
         <source>takes the item in hand, and lets it go</source>
-        <translation>toma la partida en la mano, y la suelta</translation>
+        <translation>toma el trabajo en la mano, y lo suelta</translation>
     </message>
     <message>
         <source>in hand: a day sooner or later; with Shift, five</source>
@@ -1701,11 +1701,11 @@
     </message>
     <message>
         <source>in hand: puts it back; else every row</source>
-        <translation>en la mano: la devuelve a su sitio; si no, todas las filas</translation>
+        <translation>en la mano: lo devuelve a su sitio; si no, todas las filas</translation>
     </message>
     <message>
         <source>by space or by crew</source>
-        <translation>por espacio o por cuadrilla</translation>
+        <translation>por cuarto o por cuadrilla</translation>
     </message>
     <message>
         <source>open work only, and all of it</source>
@@ -1717,7 +1717,7 @@
     </message>
     <message>
         <source>links items in the usual order of the trades</source>
-        <translation>enlaza las partidas en el orden usual de los oficios</translation>
+        <translation>enlaza los trabajos en el orden usual de los oficios</translation>
     </message>
     <message>
         <source>keeps these days as the planned ones</source>
@@ -2082,7 +2082,7 @@
     </message>
     <message>
         <source>A price says what a unit of some work costs, in material and labour, and where that was heard. Items of every job in this book without a price of their own are priced by it.</source>
-        <translation>Un precio dice lo que cuesta una unidad de un trabajo, en material y mano de obra, y de dónde se supo. Las partidas de todas las obras de este libro sin precio propio se valoran con él.</translation>
+        <translation>Un precio dice lo que cuesta una unidad de un trabajo, en material y mano de obra, y de dónde se supo. Los trabajos de todas las obras de este libro sin precio propio se valoran con él.</translation>
     </message>
     <message>
         <source>The first price</source>
@@ -2271,7 +2271,7 @@
     </message>
     <message>
         <source>Nothing to lay out yet. Items come from the walk or are entered in the scope of work; with days on them, and the order they come in, this page tells when each is on site and when it all ends.</source>
-        <translation>Todavía no hay nada que repartir. Las partidas salen del recorrido o se escriben en el alcance; con sus días y el orden en que van, esta página dice cuándo se trabaja en cada una y cuándo termina todo.</translation>
+        <translation>Todavía no hay nada que repartir. Los trabajos salen del recorrido o se escriben en el alcance; con sus días y el orden en que van, esta página dice cuándo se está en cada uno y cuándo termina todo.</translation>
     </message>
     <message>
         <source>To the scope of work</source>
@@ -2287,7 +2287,7 @@
     </message>
     <message>
         <source>Arrows move it by a day, with Shift by five. Enter lets it go, Esc puts it back.</source>
-        <translation>Las flechas la mueven un día, con Mayús cinco. Intro la suelta, Esc la devuelve a su sitio.</translation>
+        <translation>Las flechas lo mueven un día, con Mayús cinco. Intro lo suelta, Esc lo devuelve a su sitio.</translation>
     </message>
     <message>
         <source>↑ ↓ and letters go to it, ← → change the days between. Enter links them, Esc leaves it.</source>
@@ -2314,7 +2314,7 @@
     </message>
     <message>
         <source>%1 is finished: it stays where it was.</source>
-        <translation>%1 está terminada: se queda donde estuvo.</translation>
+        <translation>%1 está terminado: se queda donde estuvo.</translation>
     </message>
     <message>
         <source>%1 is under way: what is left of it goes on from the next day worked. Its days are changed in the scope.</source>
@@ -2322,7 +2322,7 @@
     </message>
     <message>
         <source>%1 is an open alternate without items of its own: it can be moved once it is decided.</source>
-        <translation>%1 es una alternativa abierta sin partidas propias: se puede mover cuando esté decidida.</translation>
+        <translation>%1 es una alternativa abierta sin trabajos propios: se puede mover cuando esté decidida.</translation>
     </message>
     <message>
         <source>%1 has no days, so it takes no time in the plan: enter its days in the scope first.</source>
@@ -2330,19 +2330,19 @@
     </message>
     <message>
         <source>Items wait for each other in a ring, so the plan has no days to move %1 from.</source>
-        <translation>Hay partidas que se esperan en círculo, así que el plan no tiene días desde los que mover %1.</translation>
+        <translation>Hay trabajos que se esperan en círculo, así que el plan no tiene días desde los que mover %1.</translation>
     </message>
     <message>
         <source>%1 waits for finished items whose day is not known, so nothing tells how far it could move.</source>
-        <translation>%1 espera a partidas terminadas cuyo día no se conoce, así que nada dice hasta dónde podría moverse.</translation>
+        <translation>%1 espera a trabajos terminados cuyo día no se conoce, así que nada dice hasta dónde podría moverse.</translation>
     </message>
     <message>
         <source>no item has days</source>
-        <translation>ninguna partida tiene días</translation>
+        <translation>ningún trabajo tiene días</translation>
     </message>
     <message>
         <source>items wait for each other in a ring</source>
-        <translation>hay partidas que se esperan en círculo</translation>
+        <translation>hay trabajos que se esperan en círculo</translation>
     </message>
     <message>
         <source>no finish was planned to compare with</source>
@@ -2369,15 +2369,15 @@
     <message numerus="yes">
         <source>%n item(s)</source>
         <translation>
-            <numerusform>%n partida</numerusform>
-            <numerusform>%n partidas</numerusform>
+            <numerusform>%n trabajo</numerusform>
+            <numerusform>%n trabajos</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n finished</source>
         <translation>
-            <numerusform>%n terminada</numerusform>
-            <numerusform>%n terminadas</numerusform>
+            <numerusform>%n terminado</numerusform>
+            <numerusform>%n terminados</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2396,48 +2396,48 @@
     </message>
     <message>
         <source>No dates can be told, for these items wait for each other in a ring: %1.</source>
-        <translation>No se puede decir ninguna fecha, porque estas partidas se esperan en círculo: %1.</translation>
+        <translation>No se puede decir ninguna fecha, porque estos trabajos se esperan en círculo: %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n item(s) without days take no time here.</source>
         <translation>
-            <numerusform>%n partida sin días no ocupa tiempo aquí.</numerusform>
-            <numerusform>%n partidas sin días no ocupan tiempo aquí.</numerusform>
+            <numerusform>%n trabajo sin días no ocupa tiempo aquí.</numerusform>
+            <numerusform>%n trabajos sin días no ocupan tiempo aquí.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>For %n item(s) goods are ordered and no day tells when they come.</source>
         <translation>
-            <numerusform>Para %n partida hay material pedido y nada dice cuándo llega.</numerusform>
-            <numerusform>Para %n partidas hay material pedido y nada dice cuándo llega.</numerusform>
+            <numerusform>Para %n trabajo hay material pedido y nada dice cuándo llega.</numerusform>
+            <numerusform>Para %n trabajos hay material pedido y nada dice cuándo llega.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n item(s) wait for an inspection, which holds up nothing here.</source>
         <translation>
-            <numerusform>%n partida espera una inspección, que aquí no detiene nada.</numerusform>
-            <numerusform>%n partidas esperan una inspección, que aquí no detiene nada.</numerusform>
+            <numerusform>%n trabajo espera una inspección, que aquí no detiene nada.</numerusform>
+            <numerusform>%n trabajos esperan una inspección, que aquí no detiene nada.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 of signed changes name no item.</source>
-        <translation>%1 de cambios firmados no nombran ninguna partida.</translation>
+        <translation>%1 de cambios firmados no nombran ningún trabajo.</translation>
     </message>
     <message>
         <source>No item waits for another yet: everything starts as soon as it may.</source>
-        <translation>Ninguna partida espera a otra todavía: todo empieza en cuanto puede.</translation>
+        <translation>Ningún trabajo espera a otro todavía: todo empieza en cuanto puede.</translation>
     </message>
     <message>
         <source>Finished; no mark tells when</source>
-        <translation>Terminada; ninguna marca dice cuándo</translation>
+        <translation>Terminado; ninguna marca dice cuándo</translation>
     </message>
     <message>
         <source>Finished: on site %1 to %2</source>
-        <translation>Terminada: en obra del %1 al %2</translation>
+        <translation>Terminado: en obra del %1 al %2</translation>
     </message>
     <message>
         <source>Finished %1</source>
-        <translation>Terminada el %1</translation>
+        <translation>Terminado el %1</translation>
     </message>
     <message>
         <source>No dates</source>
@@ -2469,11 +2469,11 @@
     </message>
     <message>
         <source>May slip %1 before the finish moves, but others move at once.</source>
-        <translation>Puede correrse %1 antes de que se mueva el final, pero otras se mueven enseguida.</translation>
+        <translation>Puede correrse %1 antes de que se mueva el final, pero otros se mueven enseguida.</translation>
     </message>
     <message>
         <source>May slip %1 before the finish moves, %2 before others do.</source>
-        <translation>Puede correrse %1 antes de que se mueva el final, %2 antes de que se muevan otras.</translation>
+        <translation>Puede correrse %1 antes de que se mueva el final, %2 antes de que se muevan otros.</translation>
     </message>
     <message>
         <source>Waits for %1.</source>
@@ -2493,7 +2493,7 @@
     </message>
     <message>
         <source>Waits for the day planned for it.</source>
-        <translation>Espera el día previsto para ella.</translation>
+        <translation>Espera el día previsto para él.</translation>
     </message>
     <message>
         <source>goods, not ordered</source>
@@ -2517,11 +2517,11 @@
     </message>
     <message>
         <source>Planned %1 to %2</source>
-        <translation>Prevista del %1 al %2</translation>
+        <translation>Previsto del %1 al %2</translation>
     </message>
     <message>
         <source>Planned %1</source>
-        <translation>Prevista el %1</translation>
+        <translation>Previsto el %1</translation>
     </message>
     <message>
         <source>it was on time</source>
@@ -2609,7 +2609,7 @@
     </message>
     <message>
         <source>finished</source>
-        <translation>terminada</translation>
+        <translation>terminado</translation>
     </message>
     <message>
         <source>It follows %1 at once.</source>
@@ -2808,7 +2808,7 @@
     </message>
     <message>
         <source>What is it for? An item, a contract, a crew, an invoice it pays, a draw, or “job”; Shift+Enter learns no rule</source>
-        <translation>¿Para qué es? Una partida, un contrato, una cuadrilla, una factura que paga, un desembolso, u «obra»; Mayús+Enter no aprende regla</translation>
+        <translation>¿Para qué es? Un trabajo, un contrato, una cuadrilla, una factura que paga, un desembolso, u «obra»; Mayús+Enter no aprende regla</translation>
     </message>
     <message>
         <source>Lines of the bank that may be its payment; a click lets one go with it</source>
@@ -3714,7 +3714,7 @@
     </message>
     <message>
         <source>It has no cost yet.</source>
-        <translation>Todavía no tiene coste.</translation>
+        <translation>Todavía no tiene costo.</translation>
     </message>
     <message>
         <source>Nobody said what it adds to the sale.</source>
@@ -4013,7 +4013,7 @@
     </message>
     <message>
         <source>Name what it is for: an item, a contract, a crew, an invoice it pays, another row, a draw, or “job”.</source>
-        <translation>Nombre para qué es: una partida, un contrato, una cuadrilla, una factura que paga, otra fila, un desembolso, u «obra».</translation>
+        <translation>Nombre para qué es: un trabajo, un contrato, una cuadrilla, una factura que paga, otra fila, un desembolso, u «obra».</translation>
     </message>
     <message>
         <source>job</source>
@@ -4155,7 +4155,7 @@
     <name>ledgerboard::desk::ClosingView</name>
     <message>
         <source>Scope items</source>
-        <translation>Partidas</translation>
+        <translation>Trabajos</translation>
     </message>
     <message>
         <source>Open decisions</source>
@@ -4208,8 +4208,8 @@
     <message numerus="yes">
         <source>%1 of %n item(s) finished.</source>
         <translation>
-            <numerusform>%1 de %n partida terminada.</numerusform>
-            <numerusform>%1 de %n partidas terminadas.</numerusform>
+            <numerusform>%1 de %n trabajo terminado.</numerusform>
+            <numerusform>%1 de %n trabajos terminados.</numerusform>
         </translation>
     </message>
     <message>
@@ -4950,8 +4950,8 @@
     <message numerus="yes">
         <source>%n item(s) point at no lender line: nothing is lent on them.</source>
         <translation>
-            <numerusform>%n partida no señala renglón: no se presta nada por ella.</numerusform>
-            <numerusform>%n partidas no señalan renglón: no se presta nada por ellas.</numerusform>
+            <numerusform>%n trabajo no señala renglón: no se presta nada por él.</numerusform>
+            <numerusform>%n trabajos no señalan renglón: no se presta nada por ellos.</numerusform>
         </translation>
     </message>
     <message>
@@ -5117,7 +5117,7 @@
     </message>
     <message>
         <source>No item that counts points at this line.</source>
-        <translation>Ninguna partida que cuenta señala este renglón.</translation>
+        <translation>Ningún trabajo que cuenta señala este renglón.</translation>
     </message>
     <message>
         <source>Seen: %1.</source>
@@ -5420,13 +5420,13 @@
     <message numerus="yes">
         <source>%n of them price items of this job</source>
         <translation>
-            <numerusform>%n de ellos valora partidas de esta obra</numerusform>
-            <numerusform>%n de ellos valoran partidas de esta obra</numerusform>
+            <numerusform>%n de ellos valora trabajos de esta obra</numerusform>
+            <numerusform>%n de ellos valoran trabajos de esta obra</numerusform>
         </translation>
     </message>
     <message>
         <source>It prices no item of this job.</source>
-        <translation>No valora ninguna partida de esta obra.</translation>
+        <translation>No valora ningún trabajo de esta obra.</translation>
     </message>
     <message numerus="yes">
         <source>%n more</source>
@@ -5503,7 +5503,7 @@
     </message>
     <message>
         <source>Space</source>
-        <translation>Espacio</translation>
+        <translation>Cuarto</translation>
     </message>
     <message>
         <source>Crew</source>
@@ -5519,7 +5519,7 @@
     </message>
     <message>
         <source>Cost</source>
-        <translation>Coste</translation>
+        <translation>Costo</translation>
     </message>
     <message>
         <source>By crew</source>
@@ -5527,7 +5527,7 @@
     </message>
     <message>
         <source>By space</source>
-        <translation>Por espacio</translation>
+        <translation>Por cuarto</translation>
     </message>
     <message>
         <source>Nobody yet</source>
@@ -5535,7 +5535,7 @@
     </message>
     <message>
         <source>No space</source>
-        <translation>Sin espacio</translation>
+        <translation>Sin cuarto</translation>
     </message>
     <message>
         <source>accepted</source>
@@ -5571,8 +5571,8 @@
     <message numerus="yes">
         <source>%n without a cost</source>
         <translation>
-            <numerusform>%n sin coste</numerusform>
-            <numerusform>%n sin coste</numerusform>
+            <numerusform>%n sin costo</numerusform>
+            <numerusform>%n sin costo</numerusform>
         </translation>
     </message>
     <message>
@@ -5656,7 +5656,7 @@
     </message>
     <message>
         <source>%1 of cost</source>
-        <translation>%1 de coste</translation>
+        <translation>%1 de costo</translation>
     </message>
 </context>
 <context>
@@ -5899,13 +5899,13 @@
     <message numerus="yes">
         <source>Planned dates of %n item(s) kept</source>
         <translation>
-            <numerusform>Guardadas las fechas previstas de %n partida</numerusform>
-            <numerusform>Guardadas las fechas previstas de %n partidas</numerusform>
+            <numerusform>Guardadas las fechas previstas de %n trabajo</numerusform>
+            <numerusform>Guardadas las fechas previstas de %n trabajos</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing to link: every unfinished item whose place in the usual order is known has a link already, or nothing before it in its space.</source>
-        <translation>Nada que enlazar: toda partida sin terminar cuyo lugar en el orden usual se conoce ya tiene un enlace, o nada antes en su espacio.</translation>
+        <translation>Nada que enlazar: todo trabajo sin terminar cuyo lugar en el orden usual se conoce ya tiene un enlace, o nada antes en su cuarto.</translation>
     </message>
     <message numerus="yes">
         <source>%n link(s) in the usual order of the trades</source>
@@ -5920,13 +5920,13 @@
     </message>
     <message>
         <source>No space</source>
-        <translation>Sin espacio</translation>
+        <translation>Sin cuarto</translation>
     </message>
     <message numerus="yes">
         <source>%n item(s)</source>
         <translation>
-            <numerusform>%n partida</numerusform>
-            <numerusform>%n partidas</numerusform>
+            <numerusform>%n trabajo</numerusform>
+            <numerusform>%n trabajos</numerusform>
         </translation>
     </message>
     <message>
@@ -5935,7 +5935,7 @@
     </message>
     <message>
         <source>By space</source>
-        <translation>Por espacio</translation>
+        <translation>Por cuarto</translation>
     </message>
     <message>
         <source>not known</source>
@@ -6309,8 +6309,8 @@
     <message numerus="yes">
         <source>%n item(s)</source>
         <translation>
-            <numerusform>%n partida</numerusform>
-            <numerusform>%n partidas</numerusform>
+            <numerusform>%n trabajo</numerusform>
+            <numerusform>%n trabajos</numerusform>
         </translation>
     </message>
     <message>
