@@ -1,6 +1,7 @@
 #include "core/intake/notes/reader.h"
 
 #include <algorithm>
+#include <span>
 
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/space_names.h"
@@ -52,6 +53,19 @@ bool standsBy(const Sentence& sentence, std::size_t begin) {
 bool isSaidBeforeMove(const Spots& spots) {
     return !spots.acts.empty() && !spots.spaces.empty() &&
            spots.acts.front().span.end <= spots.spaces.front().span.begin;
+}
+
+// Whether the line is nothing but the name of a closet.
+bool headsCloset(const Sentence& sentence, const Spots& spots) {
+    if (spots.objects.size() != 1 || !spots.acts.empty() || !spots.spaces.empty()) {
+        return false;
+    }
+    const ObjectSpot& object = spots.objects.front();
+    const bool all =
+        object.span.begin == 0 &&
+        (object.span.end == sentence.tokens.size() ||
+         (object.span.end + 1 == sentence.tokens.size() && isMark(sentence.tokens.back(), ":")));
+    return all && tables().objects[object.object].name == "closet" && object.span.end > 1;
 }
 
 bool inBrackets(const Sentence& sentence, std::size_t at) {
@@ -246,6 +260,16 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots) {
         sentence.heading || (sentence.alone && !sentence.bullet && (colon || shouted(sentence)));
     const bool bare = sentence.alone && !sentence.bullet && wordCount(sentence) <= 3 &&
                       sentence.tokens.front().capital && !isMark(sentence.tokens.back(), ".!?");
+    // "Linen closet", all there is in the line: the closet is where one stands.
+    if ((heading || bare) && headsCloset(sentence, spots)) {
+        const std::string name =
+            writtenAs(std::span(sentence.tokens).first(spots.objects.front().span.end));
+        walk_.learn(plainWord(name), plainWord(name), SpaceKind::Room);
+        walk_.stand({plainWord(name)});
+        section_ = Section::Plain;
+        before_.clear();
+        return true;
+    }
     // "Budget: 41,500": a figure heads nothing.
     if ((!heading && !bare) || wordCount(sentence) > 5 || !spots.spaces.empty() ||
         !spots.objects.empty() || !spots.amounts.empty()) {

@@ -376,7 +376,10 @@ class Finder {
         if (numbered && !counted) {
             std::size_t at = whole.end;
             static const WordId kNumber = tables().id("number");
-            if (at < tokens_.size() && kNumber != kUnknown && tokens_[at].word == kNumber) {
+            const bool sign = at < tokens_.size() && tokens_[at].kind == TokenKind::Mark &&
+                              tokens_[at].mark == '#';
+            if (sign ||
+                (at < tokens_.size() && kNumber != kUnknown && tokens_[at].word == kNumber)) {
                 ++at;
             }
             const std::size_t end = makeNumbered(begin, at, row);

@@ -16,8 +16,9 @@ bool isStrangeRoom(const Sentence& sentence, const Spots& spots) {
     const SpaceSpot& room = spots.spaces.front();
     return sentence.alone && spots.acts.empty() && spots.objects.empty() &&
            sentence.tokens.size() <= 4 && spots.spaces.size() == 1 &&
-           room.kind == SpaceKind::Room && room.span.begin <= 2 &&
-           (sentence.heading || sentence.tokens.front().capital) &&
+           (room.kind == SpaceKind::Room || room.key == "barn" || room.key == "shed" ||
+            room.key == "garage") &&
+           room.span.begin <= 2 && (sentence.heading || sentence.tokens.front().capital) &&
            room.span.end + 1 >= sentence.tokens.size() &&
            sentence.tokens.front().kind == TokenKind::Word &&
            (sentence.tokens.front().word == kUnknown || spots.endOf(Cue::Material, 0) > 0);
@@ -142,6 +143,19 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     return endOfRemark(sentence, spots, row.end);
 }
 
+// Whether a word from `begin` to `end` leads on to where something is.
+bool saysWhere(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    static const std::vector<std::string_view> kWhere = {
+        "over", "above", "below", "under", "off", "behind", "beside", "by", "near", "at", "in"};
+    for (std::size_t i = begin; i < end; ++i) {
+        if (std::find(kWhere.begin(), kWhere.end(), plainWord(sentence.tokens[i].text)) !=
+            kWhere.end()) {
+            return true;
+        }
+    }
+    return false;
+}
+
 // The spaces that a heading up to token `end` names.
 Named namedIn(const Sentence& sentence, const Spots& spots, std::size_t end) {
     Named named;
@@ -151,6 +165,10 @@ Named namedIn(const Sentence& sentence, const Spots& spots, std::size_t end) {
         ++bracket;
     }
     for (const SpaceSpot& spot : spots.spaces) {
+        // "Bonus room over the garage": the second says where the first is.
+        if (!named.empty() && saysWhere(sentence, named.back()->span.end, spot.span.begin)) {
+            break;
+        }
         if (spot.span.end <= end && (spot.span.begin < bracket || named.empty())) {
             named.push_back(&spot);
         }
