@@ -1,7 +1,8 @@
 // Protects the whole job, from no book at all to closing, by keyboard alone: a walk kept, the scope
-// completed, an alternate decided, days kept, a contract and a change signed, a bill paid, punch
-// accepted, a draw asked and funded, work finished. Each kind of step is taken back and done again,
-// and the book, opened anew beside the page, must follow.
+// completed, an alternate decided, items linked, days kept, the baseline fixed, a contract and a
+// change signed, a bill paid, punch accepted, a draw asked, allowed and funded, work marked on its
+// way and finished. Each kind of step is taken back and done again, and the book, opened anew
+// beside the page, must follow.
 //
 // Hand calculation: sink 1 x (310 + 190) = 500; bathtub 1,780; shelf 3 x (40 + 25) = 195; cedar
 // fence 2,100: in all 4,575. Contract 2,300 + change 300 = 2,600, billed and paid. The lender
@@ -220,9 +221,31 @@ void WholeJobTest::decideAndPlan() {
     ctrl(Qt::Key_3);
     cell("fence", 11, "1");
     ctrl(Qt::Key_5);
+    hand().type("sink");
+    step(
+        "a link",
+        [this] {
+            ctrl(Qt::Key_J);
+            press(Qt::Key_Backspace, 4);
+            hand().type("tub");
+            hand().key(Qt::Key_Return);
+        },
+        [this] { return rows().links.size(); });
+    EXPECT_EQ(only(rows().links).fromItem, item("sink").id);
+    EXPECT_EQ(only(rows().links).toItem, item("tub").id);
     step(
         "planned days", [this] { ctrl(Qt::Key_K); },
         [this] { return item("sink").plannedStartOn; });
+    ctrl(Qt::Key_3);
+    step(
+        "the baseline",
+        [this] {
+            ctrl(Qt::Key_F);
+            hand().key(Qt::Key_Return);
+        },
+        [this] { return rows().baseline_items.size(); });
+    EXPECT_EQ(rows().baseline_items.size(), 4u);
+    EXPECT_EQ(only(rows().baselines).frozenOn, today());
 }
 
 void WholeJobTest::signContract() {
@@ -331,6 +354,16 @@ void WholeJobTest::finishWork() {
     hand().key(Qt::Key_Escape);
     hand().type("sink");
     step(
+        "how far it is",
+        [this] {
+            ctrl(Qt::Key_M);
+            hand().type("60");
+            hand().key(Qt::Key_Return);
+        },
+        [this] { return rows().marks.size(); });
+    EXPECT_EQ(only(rows().marks).percent, model::Percent::of(60));
+    EXPECT_EQ(finished(), 0u);
+    step(
         "work finished", [this] { ctrl(Qt::Key_S); }, [this] { return finished(); });
     EXPECT_EQ(finished(), 1u);
     // A fence is dug: what that may cut is read first.
@@ -374,6 +407,11 @@ void WholeJobTest::close() {
     step(
         "its money", [this] { cell("", 3, "2026-05-22"); },
         [this] { return only(rows().draws).fundedOn; });
+    ctrl(Qt::Key_E);
+    step(
+        "what was allowed", [this] { ctrl(Qt::Key_S); },
+        [this] { return only(rows().draw_lines).allowed; });
+    EXPECT_EQ(only(rows().draw_lines).allowed, only(rows().draw_lines).asked);
     ctrl(Qt::Key_6);
     ctrl(Qt::Key_I);
     field(12, "yes");
