@@ -1,15 +1,19 @@
-// The program `ledgerboard-peer`: the one place that reads the clock and chance, and hears the
-// signals to stop.
+// The programs `ledgerboard-peer` and `ledgerboard-peer-shared`: the one place that reads the clock
+// and chance, and hears the signals to stop.
 #include <arpa/inet.h>
 #include <atomic>
+#include <cerrno>
 #include <csignal>
 #include <exception>
+#include <filesystem>
 #include <ifaddrs.h>
 #include <iostream>
 #include <malloc.h>
 #include <net/if.h>
 #include <pthread.h>
+#include <string>
 #include <sys/stat.h>
+#include <system_error>
 #include <thread>
 #include <unistd.h>
 
@@ -40,6 +44,19 @@ std::string ownAddress() {
     return out;
 }
 
+// This program goes on as the one that stands beside it, or where it was installed. Returns why it
+// does not.
+std::string becomeShared(char** argv) {
+    std::error_code problem;
+    const auto folder = std::filesystem::read_symlink("/proc/self/exe", problem).parent_path();
+    const std::string name = "ledgerboard-peer-shared";
+    const std::string beside = (folder / name).string();
+    ::execv(beside.c_str(), argv);
+    ::execv((folder.parent_path() / "lib/ledgerboard" / name).c_str(), argv);
+    return "a book in a database is served by the program " + name + ", which cannot be started (" +
+           std::generic_category().message(errno) + "): put it beside this one, as " + beside;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -58,6 +75,13 @@ int main(int argc, char** argv) {
 
     std::atomic<bool> over{false};
     std::thread waiting;
+    const auto endWaiting = [&over, &waiting] {
+        over = true;
+        if (waiting.joinable()) {
+            ::pthread_kill(waiting.native_handle(), SIGUSR1);
+            waiting.join();
+        }
+    };
     sync::PeerSurroundings around{
         model::clockNow,
         model::fillRandom,
@@ -66,6 +90,10 @@ int main(int argc, char** argv) {
         ::isatty(STDOUT_FILENO) != 0,
         ownAddress(),
         [&](const std::function<void()>& stop) {
+            if (!stop) {
+                endWaiting();
+                return;
+            }
             waiting = std::thread([&stopping, &over, stop] {
                 int signal = SIGUSR1;
                 while (signal == SIGUSR1 && !over) {
@@ -76,6 +104,8 @@ int main(int argc, char** argv) {
                 }
             });
         },
+        sync::openShared(),
+        [argv] { return becomeShared(argv); },
     };
     int status = 1;
     try {
@@ -83,10 +113,6 @@ int main(int argc, char** argv) {
     } catch (const std::exception& error) {
         std::cerr << "ledgerboard-peer: stopped by something unforeseen (" << error.what() << ")\n";
     }
-    over = true;
-    if (waiting.joinable()) {
-        ::pthread_kill(waiting.native_handle(), SIGUSR1);
-        waiting.join();
-    }
+    endWaiting();
     return status;
 }

@@ -4,7 +4,7 @@
 #include <filesystem>
 #include <optional>
 
-#include "core/store/postgres/postgres_address.h"
+#include "core/store/without_passwords.h"
 #include "sync/identity/certificate.h"
 #include "sync/identity/invitation.h"
 #include "sync/identity/qr_picture.h"
@@ -182,8 +182,8 @@ int serve(const Options& options, PeerSurroundings& around) {
     if (!certificate.ok()) {
         return fail(around, certificate.error());
     }
-    auto opened =
-        openStores(options.place, certificate.value().digest, around.now(), around.random);
+    const OpenStores open = options.place.address.empty() ? openFiles : around.openShared;
+    auto opened = open(options.place, certificate.value().digest, around.now(), around.random);
     if (!opened.ok()) {
         return fail(around, opened.error());
     }
@@ -224,6 +224,7 @@ int serve(const Options& options, PeerSurroundings& around) {
     PeerServer& running = *server.value();
     around.serving([&running] { running.stop(); });
     running.run();
+    around.serving({});
     logPlain(log, "stopped", listening, around.now());
     return kDone;
 }
@@ -244,6 +245,9 @@ int runPeer(const std::vector<std::string>& arguments, PeerSurroundings& around)
         around.log << "ledgerboard-peer: " << store::withoutPasswords(error.what())
                    << "\n'ledgerboard-peer --help' shows how it is written.\n";
         return kWrongUse;
+    }
+    if (!options.place.address.empty() && !around.openShared) {
+        return fail(around, model::cannotBeMet("--store: " + around.becomeShared()));
     }
     if (auto photos = photosAt(options); !photos.ok()) {
         return fail(around, photos.error());

@@ -13,6 +13,7 @@
 #include "core/model/date.h"
 #include "core/model/id.h"
 #include "sync/peer/peer_server.h"
+#include "sync/peer/stores.h"
 
 namespace ledgerboard::sync {
 
@@ -23,8 +24,13 @@ struct PeerSurroundings {
     std::ostream& log;  // JSON lines
     bool outIsTerminal = false;
     std::string ownAddress;  // of this computer in its network; may be empty
-    // Called once the peer listens, with what stops it; and once it has stopped.
+    // Called once the peer listens, with what stops it; and with nothing once it has stopped: when
+    // that returns, what it was given before must not be called any more.
     std::function<void(std::function<void()> stop)> serving;
+    // Where the book is in a database; may be empty.
+    OpenStores openShared;
+    // Where that is empty: becomes the program that has it. Returns why it could not.
+    std::function<std::string()> becomeShared;
 };
 
 [[nodiscard]] int runPeer(const std::vector<std::string>& arguments, PeerSurroundings& around);

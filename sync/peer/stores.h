@@ -2,6 +2,7 @@
 // in a PostgreSQL database that several peers share.
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -33,7 +34,16 @@ struct Stores {
 
 // Opened; made where there is none: the book is nobody's then, and fills when devices come.
 // Errors: the place, each in words for whoever starts the peer and without a password.
-[[nodiscard]] model::Result<Stores> openStores(const StorePlace& place, const Digest& certificate,
-                                               model::Instant now, const model::FillRandom& random);
+using OpenStores =
+    std::function<model::Result<Stores>(const StorePlace& place, const Digest& certificate,
+                                        model::Instant now, const model::FillRandom& random)>;
+
+// In files.
+[[nodiscard]] model::Result<Stores> openFiles(const StorePlace& place, const Digest& certificate,
+                                              model::Instant now, const model::FillRandom& random);
+
+// In a database, by the program ledgerboard-peer-shared; the program ledgerboard-peer has nothing
+// here, and does without all that libpq brings into memory.
+[[nodiscard]] OpenStores openShared();
 
 }  // namespace ledgerboard::sync

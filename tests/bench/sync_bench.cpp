@@ -64,12 +64,12 @@ void turn(Device& from, Device& to) {
     to.open();
 }
 
-// Writes `count` records of five fields each, a thousand an action; the id of the last one.
+// Writes `count` records of five fields each, a hundred an action; the id of the last one.
 model::RawId addRecords(Device& device, std::size_t count) {
     model::RawId id;
-    for (std::size_t from = 0; from < count; from += 1'000) {
+    for (std::size_t from = 0; from < count; from += 100) {
         store::Action action("records");
-        for (std::size_t k = from; k < std::min(count, from + 1'000); ++k) {
+        for (std::size_t k = from; k < std::min(count, from + 100); ++k) {
             id = device.book->newId(device.stamp());
             action.set(id, field::Price::object, "object " + std::to_string(k));
             action.set(id, field::Price::treatment, std::string("replace"));

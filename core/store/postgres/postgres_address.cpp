@@ -5,6 +5,8 @@
 #include <libpq-fe.h>
 #include <memory>
 
+#include "core/store/without_passwords.h"
+
 namespace ledgerboard::store {
 
 namespace {
@@ -26,33 +28,6 @@ bool isPostgresAddress(std::string_view text) {
     return std::any_of(kSchemes.begin(), kSchemes.end(), [&](std::string_view scheme) {
         return text.substr(0, scheme.size()) == scheme;
     });
-}
-
-std::string withoutPasswords(const std::string& text) {
-    std::string out;
-    for (std::size_t at = 0; at < text.size();) {
-        const auto found = text.find("://", at);
-        if (found == std::string::npos) {
-            return out + text.substr(at);
-        }
-        const auto from = found + 3;
-        const auto end = std::min(text.find_first_of(" \t\n\"'", from), text.size());
-        std::string address = text.substr(from, end - from);
-        const auto sign = address.rfind('@');
-        const auto colon = address.find(':');
-        if (sign != std::string::npos && colon < sign) {
-            address.replace(colon + 1, sign - colon - 1, "...");
-        }
-        const auto query = address.find("password=");
-        if (query != std::string::npos) {
-            const auto begin = query + std::string_view("password=").size();
-            address.replace(begin, std::min(address.find('&', begin), address.size()) - begin,
-                            "...");
-        }
-        out += text.substr(at, from - at) + address;
-        at = end;
-    }
-    return out;
 }
 
 model::Result<PostgresAddress> PostgresAddress::parse(const std::string& text) {

@@ -14,9 +14,6 @@ namespace ledgerboard::store {
 // Whether `text` begins as such an address does.
 [[nodiscard]] bool isPostgresAddress(std::string_view text);
 
-// `text` with the password of every address in it left out, whether it reads or not.
-[[nodiscard]] std::string withoutPasswords(const std::string& text);
-
 class PostgresAddress {
   public:
     // Errors (WrongUse): it does not read, and how it is written; the password is not repeated.

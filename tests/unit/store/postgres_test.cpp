@@ -11,6 +11,7 @@
 #include "core/store/postgres/postgres_backend.h"
 #include "core/store/postgres/postgres_values.h"
 #include "core/store/sync_book.h"
+#include "core/store/without_passwords.h"
 
 #include "tests/support/books.h"
 #include "tests/support/postgres_books.h"
