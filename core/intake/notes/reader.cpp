@@ -5,6 +5,7 @@
 
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/space_names.h"
+#include "core/intake/notes/speech.h"
 #include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
@@ -12,10 +13,6 @@ namespace ledgerboard::intake {
 namespace {
 
 using model::Treatment;
-
-bool isMark(const Token& token, std::string_view marks) {
-    return token.kind == TokenKind::Mark && marks.find(token.mark) != std::string_view::npos;
-}
 
 bool shouted(const Sentence& sentence) {
     bool letters = false;
@@ -301,6 +298,8 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots) {
 // Whether what stands at token `at` is talk, memory or a thought put aside.
 bool Reader::isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
                     int weight) const {
+    // Talk that begins later in a long run says nothing of what was ordered before.
+    const std::size_t reach = isBreathless(sentence) ? 8 : 14;  // tokens
     for (const CueSpot& cue : spots.cues) {
         const bool strong = cue.cue == Cue::Chatter;
         const bool thought = cue.cue == Cue::Hypothetical;
@@ -320,7 +319,8 @@ bool Reader::isDead(const Sentence& sentence, const Spots& spots, std::size_t at
             if (!back) {
                 return true;
             }
-        } else if (!thought && weight <= 2 && partedBy(sentence, spots, at, begin) < 3.4) {
+        } else if (!thought && weight <= 2 && begin - at < reach &&
+                   partedBy(sentence, spots, at, begin) < 3.4) {
             return true;
         }
     }

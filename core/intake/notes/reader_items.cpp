@@ -463,7 +463,8 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
         const bool trouble = tables().objects[found.object].family == "trouble";
         if (trouble &&
             (found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||
-             found.treatment == Treatment::Repair || found.treatment == Treatment::Refinish)) {
+             found.treatment == Treatment::Repair || found.treatment == Treatment::Refinish ||
+             found.treatment == Treatment::Keep || found.treatment == Treatment::Relocate)) {
             continue;
         }
         for (const std::string& place : placesFor(spots, placed, said)) {

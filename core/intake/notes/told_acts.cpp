@@ -23,6 +23,7 @@ class Teller : SpottedWords {
     using SpottedWords::SpottedWords;
 
     void run() {
+        std::erase_if(spots_.acts, [&](const ActSpot& act) { return fillsIn(act); });
         partTails();
         dropNoNeed();
         dropCalls();
@@ -44,6 +45,14 @@ class Teller : SpottedWords {
 
     [[nodiscard]] bool isWord(std::size_t at) const {
         return at < sentence_.tokens.size() && sentence_.tokens[at].kind == TokenKind::Word;
+    }
+
+    // "sort of a mushroom"
+    [[nodiscard]] bool fillsIn(const ActSpot& act) const {
+        return std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
+            return cue.cue == Cue::Filler && cue.span.begin <= act.span.begin &&
+                   act.span.end <= cue.span.end;
+        });
     }
 
     // "pull it and put plank down": the second takes the word, the first is said by itself.
