@@ -33,19 +33,6 @@ std::size_t wordCount(const Sentence& sentence) {
                       [](const Token& token) { return token.kind == TokenKind::Word; }));
 }
 
-// "I held a match by the hood": where something was done.
-bool standsBy(const Sentence& sentence, std::size_t begin) {
-    static const std::vector<std::string_view> kBy = {"by",    "near",  "behind",  "beside",
-                                                      "under", "below", "against", "beneath"};
-    std::size_t at = begin;
-    while (at > 0 && (plainWord(sentence.tokens[at - 1].text) == "the" ||
-                      plainWord(sentence.tokens[at - 1].text) == "that")) {
-        --at;
-    }
-    return at > 0 &&
-           std::find(kBy.begin(), kBy.end(), plainWord(sentence.tokens[at - 1].text)) != kBy.end();
-}
-
 // "… so we buy one. Okay, hall": what is said before the move is of where one was.
 bool isSaidBeforeMove(const Spots& spots) {
     return !spots.acts.empty() && !spots.spaces.empty() &&
@@ -63,14 +50,6 @@ bool headsCloset(const Sentence& sentence, const Spots& spots) {
         (object.span.end == sentence.tokens.size() ||
          (object.span.end + 1 == sentence.tokens.size() && isMark(sentence.tokens.back(), ":")));
     return all && tables().objects[object.object].name == "closet" && object.span.end > 1;
-}
-
-bool inBrackets(const Sentence& sentence, std::size_t at) {
-    int open = 0;
-    for (std::size_t i = 0; i < at; ++i) {
-        open += isMark(sentence.tokens[i], "(") ? 1 : isMark(sentence.tokens[i], ")") ? -1 : 0;
-    }
-    return open > 0;
 }
 
 // "SHED: demo and haul": the place is a thing as well. kNone where it is none.
@@ -234,22 +213,6 @@ void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_
     proposed_ = asks == Asks::Other || (asks == Asks::Leave && speakers_);
 }
 
-// The next sentence may name by these what no table knows.
-void Reader::keepLastWords(const Sentence& sentence, const Spots& spots) {
-    heads_.clear();
-    for (const ObjectSpot& object : spots.objects) {
-        if (!before_.empty() && object.object == before_.front()) {
-            heads_.push_back(plainWord(sentence.tokens[object.span.end - 1].text));
-        }
-    }
-    lastWords_.clear();
-    for (const Token& token : sentence.tokens) {
-        if (token.kind == TokenKind::Word && token.word == kUnknown) {
-            lastWords_.push_back(token.text);
-        }
-    }
-}
-
 // "Undecided:", "NOT DOING", "Keep": a heading that names no space.
 bool Reader::takeSection(const Sentence& sentence, const Spots& spots) {
     const bool colon = isMark(sentence.tokens.back(), ":");
@@ -293,204 +256,6 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots) {
     }
     before_.clear();
     return true;
-}
-
-// Whether what stands at token `at` is talk, memory or a thought put aside.
-bool Reader::isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
-                    int weight) const {
-    // Talk that begins later in a long run says nothing of what was ordered before.
-    const std::size_t reach = isBreathless(sentence) ? 8 : 14;  // tokens
-    for (const CueSpot& cue : spots.cues) {
-        const bool strong = cue.cue == Cue::Chatter;
-        const bool thought = cue.cue == Cue::Hypothetical;
-        const bool aside = cue.cue == Cue::Aside;
-        if (!strong && !thought && !(aside && weight <= 2)) {
-            continue;
-        }
-        const std::size_t begin = cue.span.begin;
-        if (at >= begin) {
-            // Ends where the talk comes back to this house.
-            const bool back =
-                partedBy(sentence, spots, begin, at) >= 3.4 ||
-                std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& resume) {
-                    return resume.cue == Cue::Resume && resume.span.begin > begin &&
-                           resume.span.begin <= at;
-                });
-            if (!back) {
-                return true;
-            }
-        } else if (!thought && weight <= 2 && begin - at < reach &&
-                   partedBy(sentence, spots, at, begin) < 3.4) {
-            return true;
-        }
-    }
-    return false;
-}
-
-// "Carpet out, plank in. Living room, dining room and the upstairs hall.": whether a sentence that
-// only names rooms, the one where the speaker stood among them, says where the last one holds.
-bool Reader::spreads(const Sentence& sentence, const std::vector<std::string>& stood) const {
-    constexpr std::size_t kLeast = 3;
-    const std::vector<std::string>& now = walk_.current();
-    return !sentence.opensLine && !sentence.heading && stood.size() == 1 && now.size() >= kLeast &&
-           lastFound_ < found_.size() &&
-           std::find(now.begin(), now.end(), stood.front()) != now.end();
-}
-
-// What was said last holds in these places as well.
-void Reader::copyLast(const std::vector<std::string>& places) {
-    const std::vector<Found> last(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
-                                  found_.end());
-    for (const Found& found : last) {
-        for (const std::string& key : places) {
-            if (key != found.place && found_.size() < kMostItems) {
-                found_.push_back(found);
-                found_.back().place = key;
-                found_.back().signs.push_back(signOf(SignFlag::Copied));
-            }
-        }
-    }
-}
-
-// "This, the dining room, and the hall too.": what was said last holds there as well.
-void Reader::extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
-                          const Linked& linked) {
-    const bool bare =
-        linked.said.empty() && !placed.parts.empty() && !placed.moved && lastFound_ < found_.size();
-    static const WordId kToo = tables().id("too");
-    static const WordId kBoth = tables().id("both");
-    static const WordId kAlso = tables().id("also");
-    const bool said =
-        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
-            return token.word != kUnknown &&
-                   (token.word == kToo || token.word == kBoth || token.word == kAlso);
-        });
-    if (!bare || !said || isDead(sentence, spots, 0, 2)) {
-        return;
-    }
-    copyLast(placed.parts.front().keys);
-}
-
-// "Cabinets: plywood, homemade. All new.": the label is what the rest of the line is about.
-void Reader::keepTopic(const Sentence& sentence, const Spots& spots) {
-    topic_ = sentence.opensLine ? kNone : topic_;
-    bool label = false;
-    for (const ObjectSpot& object : spots.objects) {
-        const std::size_t end = object.span.end;
-        if (object.span.begin <= 2 && end < sentence.tokens.size() &&
-            isMark(sentence.tokens[end], ":")) {
-            topic_ = object.object;
-            label = true;
-        }
-    }
-    // "Closet: no door. Hang one.": what is not there.
-    const bool missing =
-        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-            return object.object != topic_ &&
-                   std::find(absent_.begin(), absent_.end(), object.object) != absent_.end();
-        });
-    if (topic_ != kNone && !missing && (sentence.opensLine || label || spots.objects.empty())) {
-        before_ = {topic_};
-        beforeAge_ = 0;
-    }
-}
-
-// Keeps the objects that an "it" in the next sentence may mean.
-void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked& linked) {
-    std::vector<std::uint32_t> objects;
-    std::size_t last = 0;
-    std::uint32_t act = kNone;
-    for (const Said& said : linked.said) {
-        if (said.spot != kNone && said.at >= last) {
-            last = said.at;
-            act = said.act;
-        }
-    }
-    for (const Said& said : linked.said) {
-        if (said.spot != kNone && said.act == act) {
-            objects.push_back(said.object);
-        }
-    }
-    for (const std::size_t loose : linked.loose) {
-        // "It is sound (invoice in the drawer).": said by the way. "Not the drains", "with
-        // a brick under it": not what is spoken of.
-        const std::size_t begin = spots.objects[loose].span.begin;
-        static const WordId kNot = tables().id("not");
-        const bool denied = begin > 0 && (sentence.tokens[begin - 1].word == kNot ||
-                                          sentence.tokens.front().word == kNot);
-        const bool aside =
-            spots.objects[loose].with || standsBy(sentence, begin) || inBrackets(sentence, begin);
-        if (denied || (aside && !(objects.empty() && before_.empty()))) {
-            continue;
-        }
-        if (spots.objects[loose].span.begin > last || objects.empty()) {
-            // "There's no insulation, you can see lath. Blow some in.": what is missing comes
-            // first.
-            const bool missing = act != kNone && tables().acts[spots.acts[act].row].weight == 0;
-            if (spots.objects[loose].span.begin > last && act != kNone && !missing) {
-                objects.clear();
-                act = kNone;
-            }
-            objects.push_back(spots.objects[loose].object);
-        }
-    }
-    for (const ObjectSpot& object : spots.objects) {
-        for (const CueSpot& cue : spots.cues) {
-            const bool before =
-                cue.span.end <= object.span.begin && cue.span.end + 3 >= object.span.begin;
-            // "The cap is missing.", "The door is gone."
-            const std::string ends = plainWord(sentence.tokens[cue.span.end - 1].text);
-            const bool after = cue.span.begin >= object.span.end &&
-                               cue.span.begin <= object.span.end + 1 &&
-                               (ends == "missing" || ends == "gone");
-            if (cue.cue == Cue::Absent && (before || after) && absent_.size() < 50) {
-                absent_.push_back(object.object);
-            }
-        }
-    }
-    // "Microwave missing.", "fridge - gone"
-    for (const ObjectSpot& object : spots.objects) {
-        std::size_t at = object.span.end;
-        at += at < sentence.tokens.size() && isMark(sentence.tokens[at], ":-,") ? 1 : 0;
-        const std::string says =
-            at < sentence.tokens.size() ? plainWord(sentence.tokens[at].text) : std::string();
-        // Of "three balusters missing" the others are there.
-        const bool some =
-            object.span.begin > 0 &&
-            (sentence.tokens[object.span.begin - 1].kind == TokenKind::Number ||
-             tables().number(sentence.tokens[object.span.begin - 1].word).kind != NumberKind::None);
-        if ((says == "missing" || says == "gone") && !some && absent_.size() < 50) {
-            absent_.push_back(object.object);
-        }
-    }
-    // "I thought of a closet, but it would eat the window, so no.": not what the talk is about.
-    if (spots.has(Cue::Hypothetical) && linked.said.empty()) {
-        objects.clear();
-        looseBefore_ = false;
-    }
-    lastAct_ = linked.said.empty() ? kNone : spots.acts[linked.said.back().act].row;
-    if (!objects.empty()) {
-        // "Do we need to do the ceiling? Just paint.": nothing is said yet.
-        looseBefore_ = act == kNone || asksFor(sentence) == Asks::Leave;
-        // "The fireplace is a fake, there's no chimney. Take it out.": not the chimney.
-        const bool missing = std::all_of(objects.begin(), objects.end(), [&](std::uint32_t object) {
-            return std::find(absent_.begin(), absent_.end(), object) != absent_.end();
-        });
-        if (missing && before_.size() < 4) {
-            objects.insert(objects.begin(), before_.begin(), before_.end());
-        }
-        before_ = std::move(objects);
-        beforeAge_ = 0;
-    } else if (!linked.said.empty()) {
-        looseBefore_ = false;
-    }
-    for (const ObjectSpot& object : spots.objects) {
-        if (object.material) {
-            continue;
-        }
-        recent_.insert(recent_.begin(), object.object);
-    }
-    recent_.resize(std::min<std::size_t>(recent_.size(), 8));
 }
 
 Reading Reader::finish() {

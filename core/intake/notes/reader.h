@@ -103,6 +103,10 @@ class Reader {
     static void takeTroubles(Spots& spots, Linked& linked);
     static void takeYears(const Sentence& sentence, Spots& spots, Linked& linked);
     void keepTopic(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] std::vector<std::uint32_t> spokenOf(const Sentence& sentence, const Spots& spots,
+                                                      const Linked& linked,
+                                                      std::uint32_t& act) const;
+    void noteAbsent(const Sentence& sentence, const Spots& spots);
     void remember(const Sentence& sentence, const Spots& spots, const Linked& linked);
     [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
                               int weight) const;
