@@ -45,6 +45,26 @@ bool ofOthers(const Sentence& sentence, const CueSpot& cue) {
     return false;
 }
 
+// Whether the sentence says that it holds whichever way another choice goes.
+bool isSettledEitherWay(const Sentence& sentence, const Spots& spots) {
+    // "Counters are going either way.": that much is settled.
+    for (std::size_t i = 1; i + 1 < sentence.tokens.size(); ++i) {
+        // "In either case the floor needs paint.": so is this.
+        const bool inCase = wordIs(sentence, i - 1, "in") && wordIs(sentence, i, "either") &&
+                            wordIs(sentence, i + 1, "case");
+        if (inCase) {
+            return true;
+        }
+        if (wordIs(sentence, i, "either") && wordIs(sentence, i + 1, "way") &&
+            !wordIs(sentence, i - 1, "go") && !spots.has(Cue::Open) &&
+            std::any_of(spots.acts.begin(), spots.acts.end(),
+                        [&](const ActSpot& act) { return act.span.end <= i; })) {
+            return true;
+        }
+    }
+    return false;
+}
+
 // "They get tested, and then we'll see.": the test is ordered, and nothing chosen yet.
 bool waitsForTest(const Sentence& sentence, const Spots& spots, const CueSpot& cue) {
     const bool see = wordIs(sentence, cue.span.end - 1, "see");
@@ -174,20 +194,8 @@ bool pricedBothWays(const Sentence& sentence, const Spots& spots, int materials)
 
 Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     Openness open;
-    // "Counters are going either way.": that much is settled.
-    for (std::size_t i = 1; i + 1 < sentence.tokens.size(); ++i) {
-        // "In either case the floor needs paint.": so is this.
-        const bool inCase = wordIs(sentence, i - 1, "in") && wordIs(sentence, i, "either") &&
-                            wordIs(sentence, i + 1, "case");
-        if (inCase) {
-            return open;
-        }
-        if (wordIs(sentence, i, "either") && wordIs(sentence, i + 1, "way") &&
-            !wordIs(sentence, i - 1, "go") && !spots.has(Cue::Open) &&
-            std::any_of(spots.acts.begin(), spots.acts.end(),
-                        [&](const ActSpot& act) { return act.span.end <= i; })) {
-            return open;
-        }
+    if (isSettledEitherWay(sentence, spots)) {
+        return open;
     }
     std::set<WordId> materials;
     for (const CueSpot& cue : spots.cues) {

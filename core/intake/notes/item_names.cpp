@@ -61,15 +61,8 @@ void nameRenewed(const ActRow& row, Found& found) {
     }
 }
 
-}  // namespace
-
-void nameRight(const ActRow& row, Found& found) {
-    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
-    static const std::uint32_t kFloor = tables().objectNamed("floor");
-    static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
-    if (found.object == kFloor && found.treatment == Treatment::Refinish) {
-        found.object = kWoodFloor;
-    }
+// What is sealed is made to last or to hold water; what is reglazed gets a pane or a coat.
+void nameSealed(const ActRow& row, Found& found) {
     // A floor is sealed to last, a gutter to hold water.
     const bool seals = row.phrase.find("seal") != std::string::npos;
     if (seals && found.treatment == Treatment::Refinish &&
@@ -89,6 +82,39 @@ void nameRight(const ActRow& row, Found& found) {
         found.treatment == Treatment::Refinish) {
         found.treatment = Treatment::Repair;
     }
+}
+
+// Wallpaper comes off, and what is done after that is done to the walls.
+void namePapered(const ActRow& row, Found& found) {
+    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
+    static const std::uint32_t kWalls = tables().objectNamed("walls");
+    if (found.object != kWallpaper) {
+        return;
+    }
+    // Paint goes on the walls once the paper is off.
+    if (found.treatment == Treatment::Refinish && row.object == kWalls) {
+        found.object = kWalls;
+    }
+    // So are they mended.
+    if (found.treatment == Treatment::Repair) {
+        found.object = kWalls;
+    }
+    // Wallpaper is stripped off, not down.
+    if (row.phrase.starts_with("strip")) {
+        found.treatment = Treatment::Remove;
+    }
+}
+
+}  // namespace
+
+void nameRight(const ActRow& row, Found& found) {
+    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
+    static const std::uint32_t kFloor = tables().objectNamed("floor");
+    static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
+    if (found.object == kFloor && found.treatment == Treatment::Refinish) {
+        found.object = kWoodFloor;
+    }
+    nameSealed(row, found);
     // A stump that is ground is gone.
     static const std::uint32_t kStump = tables().objectNamed("stump");
     if (found.object == kStump && found.treatment == Treatment::Repair) {
@@ -131,17 +157,9 @@ void nameRight(const ActRow& row, Found& found) {
         found.treatment = lamp ? Treatment::Repair : Treatment::Replace;
         found.object = lamp ? found.object : kWiring;
     }
-    // Paint goes on the walls once the paper is off.
-    static const std::uint32_t kWalls = tables().objectNamed("walls");
-    if (found.object == kWallpaper && found.treatment == Treatment::Refinish &&
-        row.object == kWalls) {
-        found.object = kWalls;
-    }
-    // So are they mended.
-    if (found.object == kWallpaper && found.treatment == Treatment::Repair) {
-        found.object = kWalls;
-    }
+    namePapered(row, found);
     // "The pantry wants paint": its walls.
+    static const std::uint32_t kWalls = tables().objectNamed("walls");
     const bool room =
         std::any_of(tables().spaces.begin(), tables().spaces.end(), [&](const SpaceRow& space) {
             return space.kind == SpaceKind::Room &&
@@ -149,10 +167,6 @@ void nameRight(const ActRow& row, Found& found) {
         });
     if (room && found.treatment == Treatment::Refinish) {
         found.object = kWalls;
-    }
-    // Wallpaper is stripped off, not down.
-    if (found.object == kWallpaper && row.phrase.starts_with("strip")) {
-        found.treatment = Treatment::Remove;
     }
 }
 

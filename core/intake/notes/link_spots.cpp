@@ -360,49 +360,51 @@ class Preparer : SpottedWords {
             if (!cueEnds(Cue::Landmark, lead) && !at) {
                 continue;
             }
-            // Something else must be what is spoken of, close by.
-            // "six of them cracked by the faucet"
-            const bool them =
-                std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
-                    return cue.cue == Cue::Pronoun && cue.span.end < lead &&
-                           word(cue.span.begin, "them") && !before_.empty();
-                });
-            const bool earlier =
-                them || (i > 0 && partedBy(sentence_, spots_, objects[i - 1].span.end,
-                                           objects[i].span.begin) < 3.0);
-            const bool later =
-                i + 1 < objects.size() &&
-                partedBy(sentence_, spots_, objects[i].span.end, objects[i + 1].span.begin) < 4.0;
-            const bool actBetween =
-                i > 0 &&
-                std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-                    return act.span.begin >= objects[i - 1].span.end &&
-                           act.span.end <= objects[i].span.begin && row(act).side == Side::After &&
-                           row(act).weight > 1;
-                });
-            // "a damp patch by the front door": the remark before it is not about the door.
-            const bool remark =
-                std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-                    return act.span.end < lead && act.span.end + 6 >= lead &&
-                           row(act).weight <= 2 && row(act).side == Side::Any &&
-                           row(act).object != kNone &&
-                           partedBy(sentence_, spots_, act.span.end, lead) < 1.0;
-                });
-            // "a soft spot in the floor by the sink": the floor is what the spot is in.
-            const bool inside = lead > 0 && (word(lead - 1, "in") || word(lead - 1, "on") ||
-                                             word(lead - 1, "of") || word(lead - 1, "across"));
-            const bool fault =
-                inside &&
-                std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
-                    return act.span.end == lead - lengthOfCue(Cue::Landmark, lead) &&
-                           row(act).weight <= 2 && row(act).side != Side::Before &&
-                           (row(act).object == kNone || isSurface(objects[i])) &&
-                           !hasSubject(act, i) && row(act).treatment == model::Treatment::Inspect;
-                });
-            // "repair at windows": where, of what stands before.
-            const bool place = lead > 0 && word(lead - 1, "at") && sentence_.terse && earlier;
-            objects[i].landmark = !fault && ((earlier && !actBetween) || later || remark || place);
+            objects[i].landmark = standsAside(i, lead);
         }
+    }
+
+    // Whether a thing after a word of place, which begins at token `lead`, is not what is spoken
+    // of: something else, close by, must be.
+    [[nodiscard]] bool standsAside(std::size_t i, std::size_t lead) const {
+        const auto& objects = spots_.objects;
+        // "six of them cracked by the faucet"
+        const bool them =
+            std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
+                return cue.cue == Cue::Pronoun && cue.span.end < lead &&
+                       word(cue.span.begin, "them") && !before_.empty();
+            });
+        const bool earlier = them || (i > 0 && partedBy(sentence_, spots_, objects[i - 1].span.end,
+                                                        objects[i].span.begin) < 3.0);
+        const bool later =
+            i + 1 < objects.size() &&
+            partedBy(sentence_, spots_, objects[i].span.end, objects[i + 1].span.begin) < 4.0;
+        const bool actBetween =
+            i > 0 && std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+                return act.span.begin >= objects[i - 1].span.end &&
+                       act.span.end <= objects[i].span.begin && row(act).side == Side::After &&
+                       row(act).weight > 1;
+            });
+        // "a damp patch by the front door": the remark before it is not about the door.
+        const bool remark =
+            std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+                return act.span.end < lead && act.span.end + 6 >= lead && row(act).weight <= 2 &&
+                       row(act).side == Side::Any && row(act).object != kNone &&
+                       partedBy(sentence_, spots_, act.span.end, lead) < 1.0;
+            });
+        // "a soft spot in the floor by the sink": the floor is what the spot is in.
+        const bool inside = lead > 0 && (word(lead - 1, "in") || word(lead - 1, "on") ||
+                                         word(lead - 1, "of") || word(lead - 1, "across"));
+        const bool fault =
+            inside && std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
+                return act.span.end == lead - lengthOfCue(Cue::Landmark, lead) &&
+                       row(act).weight <= 2 && row(act).side != Side::Before &&
+                       (row(act).object == kNone || isSurface(objects[i])) && !hasSubject(act, i) &&
+                       row(act).treatment == model::Treatment::Inspect;
+            });
+        // "repair at windows": where, of what stands before.
+        const bool place = lead > 0 && word(lead - 1, "at") && sentence_.terse && earlier;
+        return !fault && ((earlier && !actBetween) || later || remark || place);
     }
 
     // "has come off its plugs": what it was on.

@@ -120,6 +120,10 @@ class Reader {
     [[nodiscard]] std::vector<std::string> placesFor(const Spots& spots, const Placed& placed,
                                                      const Said& said);
     [[nodiscard]] Found foundOf(const Sentence& sentence, const Spots& spots, const Said& said);
+    void takeFresh(const Sentence& sentence, const Spots& spots, const Said& said,
+                   Found& found) const;
+    void takeMended(const Sentence& sentence, const Spots& spots, const Said& said,
+                    Found& found) const;
     void addAmounts(const Sentence& sentence, const Spots& spots, const Said& said, Found& found);
     [[nodiscard]] static bool ofAnother(const Sentence& sentence, const Spots& spots,
                                         const Amount& amount, const Said& said);

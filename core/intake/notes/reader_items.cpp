@@ -180,14 +180,11 @@ bool Reader::isDone(const Sentence& sentence, const Spots& spots, const ActSpot&
            });
 }
 
-Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& said) {
+// Whether something new is added to what is there, or takes the place of it.
+void Reader::takeFresh(const Sentence& sentence, const Spots& spots, const Said& said,
+                       Found& found) const {
     const ActSpot& act = spots.acts[said.act];
     const ActRow& row = tables().acts[act.row];
-    Found found;
-    found.object = said.object;
-    found.weight = row.weight;
-    found.fresh = row.fresh;
-    found.treatment = row.treatment;
     if (row.fresh) {
         const bool missing = absent(sentence, spots, said);
         // "The fan sounds like a mower, so new fan": there is one.
@@ -209,6 +206,13 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
                !tables().objects[said.object].freshAdds) {
         found.treatment = Treatment::Add;
     }
+}
+
+// What sounds like a new thing and is work on what is there.
+void Reader::takeMended(const Sentence& sentence, const Spots& spots, const Said& said,
+                        Found& found) const {
+    const ActSpot& act = spots.acts[said.act];
+    const ActRow& row = tables().acts[act.row];
     // "It's off its track, put it back": what is there is mended.
     const bool hung = row.fresh && row.phrase.starts_with("hang it");
     if (hung && !absent(sentence, spots, said)) {
@@ -235,6 +239,18 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         found.treatment = Treatment::Replace;
         found.fresh = true;
     }
+}
+
+Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& said) {
+    const ActSpot& act = spots.acts[said.act];
+    const ActRow& row = tables().acts[act.row];
+    Found found;
+    found.object = said.object;
+    found.weight = row.weight;
+    found.fresh = row.fresh;
+    found.treatment = row.treatment;
+    takeFresh(sentence, spots, said, found);
+    takeMended(sentence, spots, said, found);
     nameRight(row, found);
     nameFloor(spots, said, found);
     // "Shingles on the upper half need paint": those of the walls.
