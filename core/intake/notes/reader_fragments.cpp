@@ -120,6 +120,28 @@ bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from, 
     return others <= 1;
 }
 
+// "Sink untouched", "Peel the paper": something is said that no table knows.
+bool saysUnknown(const Sentence& sentence, const Spots& spots, std::size_t from) {
+    if (wordIs(sentence, from + 1, "the") && sentence.tokens[from].word == kUnknown) {
+        return true;
+    }
+    const auto last = std::max_element(
+        spots.objects.begin(), spots.objects.end(),
+        [](const ObjectSpot& a, const ObjectSpot& b) { return a.span.end < b.span.end; });
+    for (std::size_t i = last == spots.objects.end() ? from : last->span.end;
+         i < sentence.tokens.size(); ++i) {
+        const bool known =
+            std::any_of(spots.cues.begin(), spots.cues.end(),
+                        [&](const CueSpot& cue) { return cue.span.holds(i); }) ||
+            std::any_of(spots.amounts.begin(), spots.amounts.end(),
+                        [&](const Amount& amount) { return amount.begin <= i && i < amount.end; });
+        if (sentence.tokens[i].kind == TokenKind::Word && !known) {
+            return true;
+        }
+    }
+    return false;
+}
+
 // Whether nothing is said of the thing in its part of the line: "…; LVP 120 sf; window ok".
 bool standsAlone(const Sentence& sentence, const Spots& spots, std::size_t from, const Span& span) {
     const auto parts = [&](std::size_t at) {
@@ -388,7 +410,8 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
     // "- Apron sink, bridge faucet": a line of a list that is nothing but things.
     constexpr std::size_t kBare = 9;
     const bool bare = sentence.bullet && sentence.alone && !asks && !placed.moved &&
-                      sentence.tokens.size() <= kBare && !sentence.heading;
+                      sentence.tokens.size() <= kBare && !sentence.heading &&
+                      !saysUnknown(sentence, spots, placed.from);
     // "Then plank.", "And carpet.", "Plank again."
     constexpr std::size_t kShort = 7;
     bool next = false;
