@@ -76,6 +76,21 @@ bool yearsAgo(const Sentence& sentence, std::size_t begin) {
     return false;
 }
 
+// "put in a", "install an": one of a thing that is not called new.
+bool putsOne(const Sentence& sentence, const ActSpot& act, const ActRow& row) {
+    bool puts = false;
+    for (const std::string_view lead : {"install", "put in", "fit ", "give it", "build in"}) {
+        puts = puts || row.phrase.starts_with(lead);
+    }
+    const auto isOne = [&](std::size_t at) {
+        const std::string word =
+            at < sentence.tokens.size() ? plainWord(sentence.tokens[at].text) : std::string();
+        return word == "a" || word == "an";
+    };
+    return puts && row.phrase.find("new") == std::string::npos &&
+           (isOne(act.span.end) || isOne(act.span.end - 1));
+}
+
 // Whether something comes up or out before token `end`.
 bool saysUp(const Sentence& sentence, std::size_t end) {
     for (std::size_t i = 0; i < end; ++i) {
@@ -200,7 +215,10 @@ void Reader::takeFresh(const Sentence& sentence, const Spots& spots, const Said&
             std::none_of(found_.begin(), found_.end(), [&](const Found& other) {
                 return other.object == said.object && other.treatment == Treatment::Add;
             });
-        const bool adds = missing || (tables().objects[said.object].freshAdds && !there);
+        // "Install a dishwasher", of which nothing was said: there is none.
+        const bool first = !seen && said.spot != kNone && putsOne(sentence, act, row) &&
+                           !tables().objects[said.object].essential;
+        const bool adds = missing || first || (tables().objects[said.object].freshAdds && !there);
         found.treatment = adds ? Treatment::Add : Treatment::Replace;
     } else if (row.treatment == Treatment::Add && row.weight > 0 && row.weight < 3 &&
                !tables().objects[said.object].freshAdds) {
