@@ -281,7 +281,7 @@ class Preparer : SpottedWords {
         while (at > 0) {
             const Token& token = sentence_.tokens[at - 1];
             const bool small = smallEnds(at);
-            if (token.kind == TokenKind::Mark || word(at - 1, "is")) {
+            if (token.kind == TokenKind::Mark || word(at - 1, "is") || beginsAnother(at)) {
                 break;
             }
             if (cueEnds(Cue::Landmark, at) || cueEnds(Cue::Locus, at) || cueEnds(Cue::With, at)) {
@@ -296,6 +296,15 @@ class Preparer : SpottedWords {
             --at;
         }
         return at;
+    }
+
+    // "on the porch | the steps": a thing of its own, whatever leads to the name before it.
+    [[nodiscard]] bool beginsAnother(std::size_t at) const {
+        const bool article = word(at, "the") || word(at, "a") || word(at, "an") ||
+                             word(at, "this") || word(at, "that");
+        const auto ends = [&](const auto& spot) { return spot.span.end == at; };
+        return article && (std::any_of(spots_.objects.begin(), spots_.objects.end(), ends) ||
+                           std::any_of(spots_.spaces.begin(), spots_.spaces.end(), ends));
     }
 
     [[nodiscard]] bool smallEnds(std::size_t at) const { return cueEnds(Cue::Small, at); }
