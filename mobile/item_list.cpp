@@ -74,8 +74,8 @@ ItemRow rowOf(const JobNow& now, const ItemNow& item) {
     row.under = underOf(now, source, item);
     if (!item.holdUps.empty() && !item.isFinished()) {
         const auto& caution = now.cautions.all[item.holdUps.front()];
-        row.caution = ItemList::tr("Caution: %1. Read it before work begins.")
-                          .arg(Said::caution(caution.about));
+        row.caution =
+            ItemList::tr("Caution: %1. Read it before work begins.").arg(Said::told(caution.about));
     }
     row.spoken =
         QStringList{treatment + QLatin1Char(' ') + object, row.figure, row.under, row.caution}

@@ -213,7 +213,7 @@ QString MarkDesk::cautionAbout() const {
     const Found at = found();
     return at.item == nullptr || at.item->holdUps.empty()
                ? QString()
-               : Said::caution(now()->cautions.all[at.item->holdUps.front()].about);
+               : Said::told(now()->cautions.all[at.item->holdUps.front()].about);
 }
 
 QString MarkDesk::cautionText() const {
@@ -222,9 +222,9 @@ QString MarkDesk::cautionText() const {
         return {};
     }
     const auto& caution = now()->cautions.all[at.item->holdUps.front()];
-    QStringList parts{Said::caution(caution.text()), Said::caution(caution.consequence())};
+    QStringList parts{Said::told(caution.text()), Said::told(caution.consequence())};
     parts.removeAll(QString());
-    return parts.isEmpty() ? Said::text(caution.why) : parts.join(QStringLiteral("\n\n"));
+    return parts.isEmpty() ? Said::told(caution.why) : parts.join(QStringLiteral("\n\n"));
 }
 
 QString MarkDesk::cautionSource() const {
@@ -233,11 +233,11 @@ QString MarkDesk::cautionSource() const {
         return {};
     }
     const auto& caution = now()->cautions.all[at.item->holdUps.front()];
-    QStringList parts{tr("Raised by: %1.").arg(Said::text(caution.why))};
+    QStringList parts{tr("Raised by: %1.").arg(Said::told(caution.why))};
     if (!caution.source().empty()) {
-        parts << tr("Source: %1.").arg(Said::text(caution.source()));
+        parts << tr("Source: %1.").arg(Said::told(caution.source()));
     }
-    parts << Said::caution(compute::kCautionReminder);
+    parts << Said::told(compute::kCautionReminder);
     return parts.join(QLatin1Char(' '));
 }
 

@@ -63,7 +63,7 @@ QString whyOf(const JobNow& now, const Need& need) {
         case NeedKind::AnswerChange:
             return withPlace(place, NeedList::tr("asked %1").arg(day));
         case NeedKind::Caution:
-            return withPlace(place, Said::caution(need.why));
+            return withPlace(place, Said::told(need.why));
         case NeedKind::InsuranceEnds:
             return NeedList::tr("Since %1. No payment to them until it is renewed.").arg(day);
         case NeedKind::AcceptWork:

@@ -91,7 +91,7 @@ MeetingOutcome holdMeeting(const MeetingAsk& ask) {
     outcome.received = said.entries.received;
     outcome.photosSent = said.photos.sent;
     outcome.photosReceived = said.photos.received;
-    outcome.trouble = Said::text(said.message);
+    outcome.trouble = Said::trouble(said.message);
     return outcome;
 }
 

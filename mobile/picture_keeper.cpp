@@ -11,6 +11,7 @@
 #include "sync/exchange/device_photos.h"
 
 #include "mobile/job_book.h"
+#include "mobile/said.h"
 
 namespace ledgerboard::phone {
 
@@ -18,10 +19,9 @@ using model::Result;
 
 namespace {
 
-std::string cannotBeRead(const QString& path) {
-    return QCoreApplication::translate("PictureKeeper", "%1 cannot be read as a picture.")
-        .arg(path)
-        .toStdString();
+model::Error cannotBeRead(const QString& path) {
+    return Said::refusal(
+        QCoreApplication::translate("PictureKeeper", "%1 cannot be read as a picture.").arg(path));
 }
 
 // When the camera says it was, by its own clock: in the zone it names, else in the house's. Now,
@@ -50,7 +50,7 @@ Result<model::Id<model::Kind::Photo>> keepPicture(JobBook& book, const PictureWi
     QFile file(wish.path);
     if (!file.open(QIODevice::ReadOnly) ||
         file.size() > static_cast<qint64>(store::kLargestPhoto)) {
-        return model::cannotBeMet(cannotBeRead(wish.path));
+        return cannotBeRead(wish.path);
     }
     const std::string bytes = file.readAll().toStdString();
     const auto size = intake::pictureSize(bytes);

@@ -6,6 +6,7 @@
 #include "core/compute/caution_rules.h"
 #include "core/compute/positions.h"
 #include "core/compute/pricing.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -14,6 +15,8 @@ namespace {
 using model::Date;
 using model::Item;
 using model::Quantity;
+using model::Saying;
+using model::saying;
 using model::Wide;
 
 // Amounts are kept exactly in parts: 1,440,000,000 of a thousandth of a sq ft (or of a foot, or of
@@ -61,20 +64,20 @@ struct PaintWork {
     std::size_t item = 0;
     std::size_t room = 0;
     bool isOutside = false;
-    std::string_view neverMinor;  // why, where it never is
+    Saying neverMinor;  // why, where it never is
     std::optional<Wide> area;
     std::optional<Date> first;
     std::optional<Date> last;
 };
 
-std::string_view neverMinor(const Item& item) {
+Saying neverMinor(const Item& item) {
     if (item.treatment == model::Treatment::Replace &&
         saysOneOf(CautionWords::NeverMinorReplaced, item.object)) {
-        return "replacing windows is never minor";
+        return saying("replacing windows is never minor");
     }
     if (item.treatment == model::Treatment::Remove &&
         saysOneOf(CautionWords::NeverMinorRemoved, item.object)) {
-        return "tearing out painted surfaces is never minor";
+        return saying("tearing out painted surfaces is never minor");
     }
     return {};
 }
@@ -119,7 +122,7 @@ struct Together {
 
     void add(const PaintWork& work) {
         area += work.area.value_or(0);
-        hasOther = hasOther || !work.neverMinor.empty() || !work.area;
+        hasOther = hasOther || !work.neverMinor.isEmpty() || !work.area;
     }
 };
 
@@ -155,30 +158,40 @@ Together mostAround(const PaintWork& work, const std::vector<PaintWork>& all) {
 }
 
 LeadSize sizeOf(const PaintWork& work, const std::vector<PaintWork>& all) {
-    if (!work.neverMinor.empty()) {
-        return {false, std::string(work.neverMinor)};
+    if (!work.neverMinor.isEmpty()) {
+        return {false, work.neverMinor};
     }
     if (!work.area) {
-        return {false, "how much paint it disturbs isn't entered as an area"};
+        return {false, saying("how much paint it disturbs isn't entered as an area")};
     }
     const Quantity limit =
         work.isOutside ? caution_limit::kLeadOutside : caution_limit::kLeadInside;
-    const std::string most =
-        limit.toString() + (work.isOutside ? " sq ft outside" : " sq ft a room");
-    const std::string own = printed(*work.area) + " sq ft";
+    const Saying most = work.isOutside ? saying("%1 sq ft outside", limit.toString())
+                                       : saying("%1 sq ft a room", limit.toString());
+    const std::string own = printed(*work.area);
     if (*work.area > partsOf(limit)) {
-        return {false, own + ", more than the " + most + " that are minor"};
+        return {false, saying("%1 sq ft, more than the %2 that are minor", own, most)};
     }
     const Together around = mostAround(work, all);
-    const std::string beside = work.isOutside ? "outside" : "in the same room";
     if (around.hasOther) {
-        return {false, own + "; other work " + beside + " within 30 days isn't minor"};
+        return {
+            false,
+            work.isOutside
+                ? saying("%1 sq ft; other work outside within 30 days isn't minor", own)
+                : saying("%1 sq ft; other work in the same room within 30 days isn't minor", own)};
     }
     if (around.area > partsOf(limit)) {
-        return {false, own + ", with other work " + beside + " within 30 days " +
-                           printed(around.area) + ", more than the " + most + " that are minor"};
+        const std::string both = printed(around.area);
+        return {false,
+                work.isOutside
+                    ? saying("%1 sq ft, with other work outside within 30 days %2, more than the "
+                             "%3 that are minor",
+                             own, both, most)
+                    : saying("%1 sq ft, with other work in the same room within 30 days %2, more "
+                             "than the %3 that are minor",
+                             own, both, most)};
     }
-    return {true, own + ", within the " + most + " that are minor"};
+    return {true, saying("%1 sq ft, within the %2 that are minor", own, most)};
 }
 
 }  // namespace
@@ -193,7 +206,7 @@ std::vector<std::optional<LeadSize>> leadSizesOf(const model::JobRows& rows,
     return out;
 }
 
-std::string asbestosNotice(const model::JobRows& rows, const std::vector<bool>& mayHold) {
+Saying asbestosNotice(const model::JobRows& rows, const std::vector<bool>& mayHold) {
     Wide pipe = 0;
     Wide area = 0;
     Wide volume = 0;
@@ -207,16 +220,17 @@ std::string asbestosNotice(const model::JobRows& rows, const std::vector<bool>& 
         pipe += saysOneOf(CautionWords::Pipes, item.object) ? partsOf(item, kLengths).value_or(0)
                                                             : Wide{0};
     }
-    std::string out;
-    const auto reaches = [&out](Wide amount, Quantity limit, const char* what) {
+    Saying out;
+    const auto reaches = [&out](Wide amount, Quantity limit, const Saying& what) {
         if (amount >= partsOf(limit)) {
-            out += (out.empty() ? "" : "; ") + printed(amount) + " " + what +
-                   " may hold it, and notice begins at " + limit.toString();
+            const Saying one =
+                saying("%1 may hold it, and notice begins at %2", what, limit.toString());
+            out = out.isEmpty() ? one : saying("%1; %2", out, one);
         }
     };
-    reaches(pipe, caution_limit::kAsbestosPipe, "lin ft of pipe");
-    reaches(area, caution_limit::kAsbestosArea, "sq ft");
-    reaches(volume, caution_limit::kAsbestosVolume, "cu ft");
+    reaches(pipe, caution_limit::kAsbestosPipe, saying("%1 lin ft of pipe", printed(pipe)));
+    reaches(area, caution_limit::kAsbestosArea, saying("%1 sq ft", printed(area)));
+    reaches(volume, caution_limit::kAsbestosVolume, saying("%1 cu ft", printed(volume)));
     return out;
 }
 

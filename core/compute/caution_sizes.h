@@ -15,12 +15,13 @@
 #include <vector>
 
 #include "core/model/rows.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
 struct LeadSize {
     bool isMinor = false;
-    std::string why;  // "420 sq ft; outside, more than 20 isn't minor"
+    model::Saying why;  // "420 sq ft; outside, more than 20 isn't minor"
 };
 
 // One for each of rows.items; empty where `disturbsPaint` is false. Requires: disturbsPaint as long
@@ -30,7 +31,7 @@ struct LeadSize {
 
 // Which limits the items that may hold asbestos reach together: "160 sq ft" and so on, empty where
 // none. Requires: mayHold as long as rows.items. Errors: OverflowError.
-[[nodiscard]] std::string asbestosNotice(const model::JobRows& rows,
-                                         const std::vector<bool>& mayHold);
+[[nodiscard]] model::Saying asbestosNotice(const model::JobRows& rows,
+                                           const std::vector<bool>& mayHold);
 
 }  // namespace ledgerboard::compute

@@ -10,6 +10,7 @@
 #include "core/compute/positions.h"
 #include "core/compute/pricing.h"
 #include "core/compute/progress.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -17,6 +18,8 @@ namespace {
 
 using model::Date;
 using model::Item;
+using model::Saying;
+using model::saying;
 
 bool isAcknowledged(const model::Caution& kept) {
     return kept.acknowledgedOn || !kept.acknowledgedBy.isNil() || !kept.testResult.empty();
@@ -133,30 +136,30 @@ class Collector {
         lead_ = leadSizesOf(rows_, mayHoldLead);
     }
 
-    std::string age(const CautionRow& row) const {
+    Saying age(const CautionRow& row) const {
         if (row.builtBefore == 0) {
-            return "";
+            return {};
         }
-        return rows_.job.builtYear ? "built " + std::to_string(*rows_.job.builtYear)
-                                   : "the year it was built isn't entered";
+        return rows_.job.builtYear ? saying("built %1", std::to_string(*rows_.job.builtYear))
+                                   : saying("the year it was built isn't entered");
+    }
+
+    static Saying together(const Saying& first, const Saying& more) {
+        return first.isEmpty() ? more : more.isEmpty() ? first : saying("%1; %2", first, more);
     }
 
     // "built 1936; hazards: old paint may hold lead; 420 sq ft, ...".
-    std::string whyOf(const CautionRow& row, std::size_t k, RaisedBy by) const {
+    Saying whyOf(const CautionRow& row, std::size_t k, RaisedBy by) const {
         const Item& item = rows_.items[k];
-        std::string why = by == RaisedBy::Work ? age(row) : "";
-        const auto add = [&why](std::string_view more) {
-            why += (why.empty() || more.empty() ? "" : "; ") + std::string(more);
-        };
-        if (by == RaisedBy::Words) {
-            add(item.hazards.empty() ? "condition: " + item.condition : "hazards: " + item.hazards);
+        Saying why = by == RaisedBy::Work ? age(row) : Saying();
+        if (by != RaisedBy::Words) {
+            why = together(why, saying("%1 %2", Saying(std::string(model::wordOf(item.treatment))),
+                                       item.object));
         } else {
-            add(std::string(model::wordOf(item.treatment)) + " " + item.object);
+            why = together(why, item.hazards.empty() ? saying("condition: %1", item.condition)
+                                                     : saying("hazards: %1", item.hazards));
         }
-        if (row.rule == CautionRule::Lead && lead_[k]) {
-            add(lead_[k]->why);
-        }
-        return why;
+        return row.rule == CautionRule::Lead && lead_[k] ? together(why, lead_[k]->why) : why;
     }
 
     // What is kept of it: an acknowledged row where there is one, else the first.
@@ -205,7 +208,7 @@ class Collector {
             CautionRead read = blank;
             read.row = &row;
             read.about = row.about;
-            read.why = whyOf(row, k, by);
+            read.why = whyOf(row, k, by).text();
             if (row.rule == CautionRule::Lead && lead_[k] && lead_[k]->isMinor) {
                 read.state = CautionState::Minor;
             }
@@ -234,11 +237,11 @@ class Collector {
         }
     }
 
-    void addHouse(const CautionRow& row, std::string about, std::string why) {
+    void addHouse(const CautionRow& row, std::string about, const Saying& why) {
         CautionRead read;
         read.row = &row;
         read.about = std::move(about);
-        read.why = std::move(why);
+        read.why = why.text();
         meetKept(read);
         out_.all.push_back(std::move(read));
     }
@@ -254,8 +257,9 @@ class Collector {
                     ofHouseRule(row);
                     break;
                 case CautionWhere::Notice:
-                    if (std::string why = asbestosNotice(rows_, mayHoldAsbestos_); !why.empty()) {
-                        addHouse(row, std::string(row.about), std::move(why));
+                    if (const Saying why = asbestosNotice(rows_, mayHoldAsbestos_);
+                        !why.isEmpty()) {
+                        addHouse(row, std::string(row.about), why);
                     }
                     break;
                 case CautionWhere::Crew:
@@ -280,12 +284,12 @@ class Collector {
                 names += (names.empty() ? "" : ", ") + nameOf(rows_.items[k]);
             }
         }
-        if (raisedBy > 3) {
-            names += " and " + std::to_string(raisedBy - 3) + " more";
-        }
         const bool isOfEveryHouse = row.objects.empty() && row.trades.empty();
         if (raisedBy > 0 || isOfEveryHouse) {
-            addHouse(row, std::string(row.about), isOfEveryHouse ? "every sale" : names);
+            addHouse(row, std::string(row.about),
+                     isOfEveryHouse ? saying("every sale")
+                     : raisedBy > 3 ? saying("%1 and %2 more", names, raisedBy - 3)
+                                    : model::asWritten(names));
         }
     }
 
@@ -298,23 +302,23 @@ class Collector {
             }
         }
         for (const model::Crew& crew : rows_.crews) {
-            const std::string lacks = working.contains(crew.id) ? lacking(crew) : "";
-            if (!lacks.empty()) {
+            const Saying lacks = working.contains(crew.id) ? lacking(crew) : Saying();
+            if (!lacks.isEmpty()) {
                 addHouse(row, std::string(row.about) + ": " + crew.name, lacks);
             }
         }
     }
 
-    std::string lacking(const model::Crew& crew) const {
-        std::string lacks =
-            crew.licence.empty() && !hasLicencePaper(crew) ? "no licence number is entered" : "";
+    Saying lacking(const model::Crew& crew) const {
+        const Saying licence = crew.licence.empty() && !hasLicencePaper(crew)
+                                   ? saying("no licence number is entered")
+                                   : Saying();
         const auto until = insuredUntil(rows_, crew);
-        if (!until || *until < today_) {
-            lacks += lacks.empty() ? "" : "; ";
-            lacks += until ? "its insurance ended on " + until->toString()
-                           : "no insurance paper is entered";
+        if (until && *until >= today_) {
+            return licence;
         }
-        return lacks;
+        return together(licence, until ? saying("its insurance ended on %1", until->toString())
+                                       : saying("no insurance paper is entered"));
     }
 
     bool hasLicencePaper(const model::Crew& crew) const {

@@ -6,6 +6,7 @@
 #include "core/compute/choices_parts.h"
 #include "core/compute/planned_value.h"
 #include "core/compute/pricing.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -84,7 +85,7 @@ OptionCost optionCostOf(const model::JobRows& rows, const model::Option& option)
     return out;
 }
 
-std::string whyNotBesideDecided(const model::JobRows& rows, const model::Option& option) {
+model::Saying whyNotBesideDecided(const model::JobRows& rows, const model::Option& option) {
     const Positions<model::Option> options(rows.options);
     const Positions<model::Alternate> alternates(rows.alternates);
     const auto chosenFor = [&](const model::Option& of) -> OptionId {
@@ -97,13 +98,13 @@ std::string whyNotBesideDecided(const model::JobRows& rows, const model::Option&
     for (const OptionId& id : option.needs) {
         const auto needed = options.of(id);
         if (!needed) {
-            return "it needs an option that is no longer in the job";
+            return model::saying("it needs an option that is no longer in the job");
         }
         const OptionId chosen = chosenFor(rows.options[*needed]);
         const auto other = options.of(chosen);
         if (other && chosen != id) {
-            return "it needs \"" + rows.options[*needed].name + "\", and \"" +
-                   rows.options[*other].name + "\" was decided on";
+            return model::saying("it needs \"%1\", and \"%2\" was decided on",
+                                 rows.options[*needed].name, rows.options[*other].name);
         }
     }
     for (const model::Alternate& alternate : rows.alternates) {
@@ -114,17 +115,17 @@ std::string whyNotBesideDecided(const model::JobRows& rows, const model::Option&
         }
         const model::Option& chosen = rows.options[*at];
         if (names(option.excludes, chosen.id) || names(chosen.excludes, option.id)) {
-            return "it does not go with \"" + chosen.name + "\", which was decided on";
+            return model::saying("it does not go with \"%1\", which was decided on", chosen.name);
         }
         for (const OptionId& id : chosen.needs) {
             const auto needed = options.of(id);
             if (needed && rows.options[*needed].alternate == option.alternate && id != option.id) {
-                return "\"" + chosen.name + "\", which was decided on, needs \"" +
-                       rows.options[*needed].name + "\"";
+                return model::saying("\"%1\", which was decided on, needs \"%2\"", chosen.name,
+                                     rows.options[*needed].name);
             }
         }
     }
-    return "";
+    return {};
 }
 
 std::optional<model::Date> finishAfter(const model::Job& job, const Choices& choices, int days) {
@@ -143,8 +144,9 @@ model::Result<Choices> choicesOf(const model::JobRows& rows, const JobFigures& f
                                  const Deal& deal, model::Date today, const ChoicesAsk& ask,
                                  const PlanJob& plan) {
     if (ask.chance && (*ask.chance <= Percent{} || *ask.chance >= Percent::whole())) {
-        return model::cannotBeMet("a chance of " + ask.chance->toString() +
-                                  " % tells nothing: give one between 0 and 100, such as 80");
+        return model::cannotBeMet(
+            model::saying("a chance of %1 % tells nothing: give one between 0 and 100, such as 80",
+                          ask.chance->toString()));
     }
     Choices out;
     out.resale = rows.job.resaleLikely;

@@ -40,6 +40,7 @@
 #include "core/compute/deal.h"
 #include "core/model/result.h"
 #include "core/model/rows.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -73,8 +74,8 @@ struct OptionChoice {
     std::size_t unpricedItems = 0;
     bool isPriced = true;
     bool hasValue = false;
-    bool leavesAsIs = false;    // nothing was entered for it
-    std::string whyNotOffered;  // a clause; "" where it may be chosen
+    bool leavesAsIs = false;      // nothing was entered for it
+    model::Saying whyNotOffered;  // a clause; empty where it may be chosen
     model::Money cost;
     int finishDays = 0;
     DaysFrom daysFrom = DaysFrom::Nothing;
@@ -149,7 +150,7 @@ struct Choices {
     std::optional<SetChoice> best;  // by expected net; empty where none can be had
     std::optional<SetChoice> bestAtChance;
     bool proven = true;
-    std::string whyNone;  // where there is no best set: what stands in the way
+    model::Saying whyNone;  // where there is no best set: what stands in the way
     std::vector<SetChoice> frontier;
     bool frontierCut = false;
 };
@@ -175,8 +176,8 @@ struct OptionCost {
 
 // Why `option` cannot be taken beside the options decided on: what it needs was decided otherwise,
 // or what was decided rules it out, or the other way about. A clause; "" where it can be.
-[[nodiscard]] std::string whyNotBesideDecided(const model::JobRows& rows,
-                                              const model::Option& option);
+[[nodiscard]] model::Saying whyNotBesideDecided(const model::JobRows& rows,
+                                                const model::Option& option);
 
 // How many standard deviations below its mean a normally distributed value is at least with that
 // chance: 0.8416 at 80 %. Requires: 0 < chance < 100 %.

@@ -6,6 +6,7 @@
 #include "core/compute/orders.h"
 #include "core/compute/planned_value.h"
 #include "core/compute/three_point.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -21,8 +22,9 @@ using OptionId = model::Id<model::Kind::Option>;
 constexpr std::int64_t kMostDays = 3650;
 
 model::Error contradiction(const model::Option& option, const char* low, const char* high) {
-    return model::cannotBeMet("option \"" + option.name + "\": its " + low + " is more than its " +
-                              high + ": mend one with 'ledgerboard set'");
+    return model::cannotBeMet(
+        model::saying("option \"%1\": its %2 is more than its %3: mend one with 'ledgerboard set'",
+                      option.name, low, high));
 }
 
 class Reader {
@@ -116,12 +118,12 @@ class Reader {
         choice.leavesAsIs = cost.items == 0 && !cost.isEntered && !hasDays && !choice.hasValue;
         choice.isPriced = cost.items > 0 ? cost.unpriced == 0 : cost.isEntered || choice.leavesAsIs;
         choice.whyNotOffered = whyNotBesideDecided(in_.rows, option);
-        if (choice.whyNotOffered.empty() && !choice.isPriced) {
-            choice.whyNotOffered = cost.items == 0   ? "it has no cost yet"
-                                   : cost.items == 1 ? "its item has no price yet"
-                                                     : std::to_string(cost.unpriced) + " of its " +
-                                                           std::to_string(cost.items) +
-                                                           " items have no price yet";
+        if (choice.whyNotOffered.isEmpty() && !choice.isPriced) {
+            choice.whyNotOffered = cost.items == 0 ? model::saying("it has no cost yet")
+                                   : cost.items == 1
+                                       ? model::saying("its item has no price yet")
+                                       : model::saying("%1 of its %2 items have no price yet",
+                                                       cost.unpriced, cost.items);
         }
         readDays(alternate, option, choice, waiting);
         if (auto weighed = weigh(choice); !weighed.ok()) {

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/compute/choices_parts.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -10,6 +11,7 @@ namespace {
 using model::Money;
 using model::Quantity;
 using model::Result;
+using model::saying;
 using OptionId = model::Id<model::Kind::Option>;
 
 class Weigher {
@@ -45,7 +47,7 @@ class Weigher {
         for (const AlternateChoice& alternate : out_.alternates) {
             for (const OptionChoice& option : alternate.options) {
                 if (rows_.options[option.option].id == id) {
-                    return option.whyNotOffered.empty();
+                    return option.whyNotOffered.isEmpty();
                 }
             }
         }
@@ -65,9 +67,9 @@ class Weigher {
                 for (OptionChoice& option : alternate.options) {
                     const model::Option& row = rows_.options[option.option];
                     for (const OptionId& need : row.needs) {
-                        if (option.whyNotOffered.empty() && !isOffered(need) && !isChosen(need)) {
+                        if (option.whyNotOffered.isEmpty() && !isOffered(need) && !isChosen(need)) {
                             option.whyNotOffered =
-                                "it needs \"" + nameOf(need) + "\", which can't be chosen yet";
+                                saying("it needs \"%1\", which can't be chosen yet", nameOf(need));
                             goesOn = true;
                         }
                     }
@@ -90,7 +92,7 @@ class Weigher {
         for (std::size_t k = 0; k < out_.alternates.size(); ++k) {
             std::vector<std::size_t> offered;
             for (std::size_t p = 0; p < out_.alternates[k].options.size(); ++p) {
-                if (out_.alternates[k].options[p].whyNotOffered.empty()) {
+                if (out_.alternates[k].options[p].whyNotOffered.isEmpty()) {
                     offered.push_back(p);
                 }
             }
@@ -268,9 +270,9 @@ class Weigher {
 
     Result<void> sayWhyNone() {
         if (!out_.proven) {
-            out_.whyNone =
+            out_.whyNone = saying(
                 "the search was stopped before a set was found: decide some alternates "
-                "first";
+                "first");
             return {};
         }
         auto least = leastSetsOf(input_);
@@ -283,21 +285,20 @@ class Weigher {
                 ->toString();
         };
         if (!sets.cheapest) {
-            out_.whyNone =
+            out_.whyNone = saying(
                 "no options go together: what they need and exclude contradicts itself "
-                "whatever is chosen";
+                "whatever is chosen");
         } else if (input_.cash && sets.cheapest->cost > *input_.cash) {
-            out_.whyNone = "the cheapest set that goes together costs " +
-                           sets.cheapest->cost.toString() + ", more than " +
-                           input_.cash->toString();
+            out_.whyNone = saying("the cheapest set that goes together costs %1, more than %2",
+                                  sets.cheapest->cost, *input_.cash);
         } else if (input_.days && sets.fastest->days > *input_.days) {
-            out_.whyNone = "even the quickest set that goes together ends on " +
-                           finish(*sets.fastest) + ", after " + in_.ask.finishOn->toString();
+            out_.whyNone = saying("even the quickest set that goes together ends on %1, after %2",
+                                  finish(*sets.fastest), in_.ask.finishOn->toString());
         } else {
-            out_.whyNone =
-                "no set keeps the cash and the finish at once: the cheapest that ends "
-                "in time costs " +
-                sets.cheapestInTime->cost.toString();
+            out_.whyNone = saying(
+                "no set keeps the cash and the finish at once: the cheapest that ends in "
+                "time costs %1",
+                sets.cheapestInTime->cost);
         }
         return {};
     }

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/compute/choose_parts.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -99,8 +100,8 @@ std::vector<std::vector<std::uint32_t>> conflictsOf(const ChooseInput& input,
 
 model::Result<void> checkSizes(const ChooseInput& input) {
     if (input.alternates.size() > kMostAlternates) {
-        return model::cannotBeMet("there are more than " + std::to_string(kMostAlternates) +
-                                  " alternates: choose among fewer at a time");
+        return model::cannotBeMet(model::saying(
+            "there are more than %1 alternates: choose among fewer at a time", kMostAlternates));
     }
     Most cost;
     Most days;

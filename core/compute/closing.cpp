@@ -5,14 +5,18 @@
 #include "core/compute/closing_parts.h"
 #include "core/compute/papers.h"
 #include "core/compute/positions.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
 namespace {
 
+using model::asWritten;
 using model::Date;
 using model::Kind;
 using model::Money;
+using model::Saying;
+using model::saying;
 
 // Collects what stands between. Lives for one call of closingOf.
 class Collector {
@@ -44,8 +48,8 @@ class Collector {
     }
 
   private:
-    void add(ClosingPart part, std::string what, std::string why, std::optional<Money> money,
-             Kind kind, model::RawId record) {
+    void add(ClosingPart part, Saying what, Saying why, std::optional<Money> money, Kind kind,
+             model::RawId record) {
         out_.stands.push_back({part, std::move(what), std::move(why), money, kind, record});
     }
 
@@ -60,8 +64,8 @@ class Collector {
                 ++out_.finished;
                 continue;
             }
-            add(ClosingPart::Items, figures_.scope.lines[k].name,
-                line.shown.toString() + " % shown", line.toGo, Kind::Item, rows_.items[k].id.raw());
+            add(ClosingPart::Items, asWritten(figures_.scope.lines[k].name),
+                saying("%1 % shown", line.shown), line.toGo, Kind::Item, rows_.items[k].id.raw());
         }
     }
 
@@ -70,9 +74,9 @@ class Collector {
             if (alternate.chosen.isNil()) {
                 const auto space = spaces_.of(alternate.space);
                 const std::string where = space ? rows_.spaces[*space].name + ": " : "";
-                add(ClosingPart::Decisions, where + alternate.question,
-                    alternate.decideBy ? "decide by " + alternate.decideBy->toShortText()
-                                       : "nobody has decided",
+                add(ClosingPart::Decisions, asWritten(where + alternate.question),
+                    alternate.decideBy ? saying("decide by %1", *alternate.decideBy)
+                                       : saying("nobody has decided"),
                     std::nullopt, Kind::Alternate, alternate.id.raw());
             }
         }
@@ -81,9 +85,9 @@ class Collector {
     void addChanges() {
         for (const model::Change& change : rows_.changes) {
             if (!change.signedOn && !change.refusedOn) {
-                add(ClosingPart::Changes, change.name,
-                    change.askedOn ? "asked " + change.askedOn->toShortText() + ", not signed"
-                                   : "not signed",
+                add(ClosingPart::Changes, asWritten(change.name),
+                    change.askedOn ? saying("asked %1, not signed", *change.askedOn)
+                                   : saying("not signed"),
                     changeAmount(change), Kind::Change, change.id.raw());
             }
         }
@@ -92,9 +96,10 @@ class Collector {
     void addCautions() {
         for (const CautionRead& caution : cautions_.all) {
             if (caution.holdsUp()) {
-                add(ClosingPart::Cautions, caution.what,
-                    caution.about + (caution.isBegun ? ", begun in spite of it"
-                                                     : ", nobody has acknowledged it"),
+                add(ClosingPart::Cautions, asWritten(caution.what),
+                    caution.isBegun
+                        ? saying("%1, begun in spite of it", Saying(caution.about))
+                        : saying("%1, nobody has acknowledged it", Saying(caution.about)),
                     std::nullopt, Kind::Item, caution.item.raw());
             }
         }
@@ -103,8 +108,8 @@ class Collector {
     void addPunch() {
         for (const PunchRead& read : punch_.all) {
             if (read.isOpen) {
-                add(ClosingPart::Punch, read.space, read.sentence, read.cost, Kind::Punch,
-                    rows_.punches[read.punch].id.raw());
+                add(ClosingPart::Punch, asWritten(read.space), Saying(read.sentence), read.cost,
+                    Kind::Punch, rows_.punches[read.punch].id.raw());
             }
         }
     }
@@ -115,14 +120,15 @@ class Collector {
                 continue;
             }
             const model::Inspection& last = rows_.inspections[read.last];
-            std::string why = "not held yet";
+            Saying why = saying("not held yet");
             if (last.heldOn && last.outcome == model::Outcome::Corrections) {
-                why = "corrections " + last.heldOn->toShortText() +
-                      (last.corrections.empty() ? "" : ": " + last.corrections);
+                why = last.corrections.empty()
+                          ? saying("corrections %1", *last.heldOn)
+                          : saying("corrections %1: %2", *last.heldOn, last.corrections);
             } else if (last.heldOn) {
-                why = "held " + last.heldOn->toShortText() + ", no outcome entered";
+                why = saying("held %1, no outcome entered", *last.heldOn);
             }
-            add(ClosingPart::Inspections, last.what, why, std::nullopt, Kind::Inspection,
+            add(ClosingPart::Inspections, asWritten(last.what), why, std::nullopt, Kind::Inspection,
                 last.id.raw());
         }
     }
@@ -131,7 +137,8 @@ class Collector {
         for (const MissingPaper& paper : missingPapersOf(rows_, today_)) {
             const bool isUnfinished = paper.kind == MissingPaper::Kind::Amount;
             add(isUnfinished ? ClosingPart::Receipts : ClosingPart::Papers, paper.name,
-                isUnfinished ? "no amount entered, so it counts nowhere" : "not seen yet",
+                isUnfinished ? saying("no amount entered, so it counts nowhere")
+                             : saying("not seen yet"),
                 paper.amount, paper.recordKind, paper.record);
         }
     }
@@ -142,9 +149,10 @@ class Collector {
                 continue;
             }
             const bool isHeld = release.held > Money{};
-            add(ClosingPart::Retainage, release.name,
-                std::string(isHeld ? "held" : "left to pay") +
-                    (release.next ? "; next: " + release.steps[*release.next].what : ""),
+            const Saying state = isHeld ? saying("held") : saying("left to pay");
+            add(ClosingPart::Retainage, asWritten(release.name),
+                release.next ? saying("%1; next: %2", state, release.steps[*release.next].what)
+                             : state,
                 isHeld ? release.held : release.leftToPay, Kind::Contract,
                 rows_.contracts[release.contract].id.raw());
         }
@@ -155,11 +163,10 @@ class Collector {
         Money heldBack;
         const model::Draw* lastFunded = nullptr;
         for (const model::Draw& draw : rows_.draws) {
-            const std::string name =
-                draw.number ? "Draw " + std::to_string(*draw.number) : std::string("A draw");
+            const Saying name = draw.number ? saying("Draw %1", *draw.number) : saying("A draw");
             if (!draw.fundedOn && (draw.askedOn || draw.inspectedOn)) {
-                add(ClosingPart::FinalDraw, name, "asked for, not funded", draw.amount, Kind::Draw,
-                    draw.id.raw());
+                add(ClosingPart::FinalDraw, name, saying("asked for, not funded"), draw.amount,
+                    Kind::Draw, draw.id.raw());
             }
             if (draw.fundedOn) {
                 heldBack += draw.holdback.value_or(Money{});
@@ -169,8 +176,8 @@ class Collector {
             }
         }
         if (lastFunded != nullptr && lastFunded->holdback.value_or(Money{}) > Money{}) {
-            add(ClosingPart::FinalDraw, "Final draw",
-                "the lender holds this back until permit finals, waivers and punch are in",
+            add(ClosingPart::FinalDraw, saying("Final draw"),
+                saying("the lender holds this back until permit finals, waivers and punch are in"),
                 heldBack, Kind::Draw, lastFunded->id.raw());
         }
     }

@@ -19,6 +19,7 @@
 #include "core/compute/cautions.h"
 #include "core/compute/punch_list.h"
 #include "core/model/rows.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -38,8 +39,8 @@ enum class ClosingPart {
 
 struct StandsBetween {
     ClosingPart part = ClosingPart::Items;
-    std::string what;                   // "Kitchen/range"
-    std::string why;                    // "0 % shown"
+    model::Saying what;                 // "Kitchen/range"
+    model::Saying why;                  // "0 % shown"
     std::optional<model::Money> money;  // at stake
     model::Kind recordKind = model::Kind::None;
     model::RawId record;
@@ -47,9 +48,9 @@ struct StandsBetween {
 
 // One step of the release order. `done` is empty where the book cannot know.
 struct ReleaseStep {
-    std::string what;  // "its final waiver, conditional"
+    model::Saying what;  // "its final waiver, conditional"
     std::optional<bool> done;
-    std::string says;  // what the book shows: "2 of 3 items finished"
+    model::Saying says;  // what the book shows: "2 of 3 items finished"
     // Where it is about money: so much of so much.
     std::optional<model::Money> amount{};
     std::optional<model::Money> of{};
@@ -71,9 +72,9 @@ struct Release {
 
 // One line of the folder that goes with the house.
 struct FinalPaper {
-    std::string what;
+    model::Saying what;
     std::optional<bool> known;  // empty: have you ...?
-    std::string says;
+    model::Saying says;
 };
 
 struct Closing {

@@ -7,17 +7,16 @@
 #include "core/compute/closing_parts.h"
 #include "core/compute/positions.h"
 #include "core/compute/pricing.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
 namespace {
 
 using model::Money;
+using model::Saying;
+using model::saying;
 using ItemIds = std::unordered_set<model::Id<model::Kind::Item>>;
-
-std::string counted(std::size_t count, const char* one, const char* many) {
-    return std::to_string(count) + " " + (count == 1 ? one : many);
-}
 
 constexpr std::size_t kAcceptedStep = 4;  // in the release order
 
@@ -126,17 +125,18 @@ class Releaser {
     }
 
     void addSteps(std::size_t k, Release& out) const {
-        out.steps = {finished(k),
-                     punchLookedAt(k),
-                     inspected(k),
-                     {"its debris gone", std::nullopt, "have you seen the place swept?"},
-                     accepted(k),
-                     billed(k),
-                     waiver(k),
-                     paid(k),
-                     {"its final waiver, unconditional", std::nullopt,
-                      "only after the money has cleared; from its suppliers too"},
-                     warranty(k)};
+        out.steps = {
+            finished(k),
+            punchLookedAt(k),
+            inspected(k),
+            {saying("its debris gone"), std::nullopt, saying("have you seen the place swept?")},
+            accepted(k),
+            billed(k),
+            waiver(k),
+            paid(k),
+            {saying("its final waiver, unconditional"), std::nullopt,
+             saying("only after the money has cleared; from its suppliers too")},
+            warranty(k)};
     }
 
     [[nodiscard]] ReleaseStep finished(std::size_t k) const {
@@ -146,10 +146,12 @@ class Releaser {
         }
         const std::size_t all = itemsOf_[k].size();
         if (all == 0) {
-            return {"its work finished", std::nullopt, "no scope item is under it: is it done?"};
+            return {saying("its work finished"), std::nullopt,
+                    saying("no scope item is under it: is it done?")};
         }
-        return {"its work finished", done == all,
-                std::to_string(done) + " of " + counted(all, "item", "items") + " finished"};
+        return {saying("its work finished"), done == all,
+                all == 1 ? saying("%1 of %2 item finished", done, all)
+                         : saying("%1 of %2 items finished", done, all)};
     }
 
     [[nodiscard]] ReleaseStep punchLookedAt(std::size_t k) const {
@@ -157,8 +159,10 @@ class Releaser {
         for (const PunchRead& read : punch_.all) {
             open += read.isOpen && isPunchOf(k, read) ? 1 : 0;
         }
-        return {"its punch items looked at", open == 0,
-                open == 0 ? "none is open" : counted(open, "is open", "are open")};
+        return {saying("its punch items looked at"), open == 0,
+                open == 0   ? saying("none is open")
+                : open == 1 ? saying("%1 is open", open)
+                            : saying("%1 are open", open)};
     }
 
     [[nodiscard]] ReleaseStep inspected(std::size_t k) const {
@@ -177,46 +181,48 @@ class Releaser {
             }
         }
         if (linked == 0) {
-            return {"its final inspections passed", std::nullopt,
-                    "none is entered for it: did it need one?"};
+            return {saying("its final inspections passed"), std::nullopt,
+                    saying("none is entered for it: did it need one?")};
         }
-        return {"its final inspections passed", waiting.empty(),
-                waiting.empty() ? counted(linked, "passed", "passed") : waiting + " not passed"};
+        return {saying("its final inspections passed"), waiting.empty(),
+                waiting.empty() ? saying("%1 passed", linked) : saying("%1 not passed", waiting)};
     }
 
     [[nodiscard]] ReleaseStep accepted(std::size_t k) const {
         const auto& on = rows_.contracts[k].acceptedOn;
-        return {"its work accepted", on.has_value(), on ? "accepted " + on->toShortText() : ""};
+        return {saying("its work accepted"), on.has_value(),
+                on ? saying("accepted %1", *on) : Saying()};
     }
 
     [[nodiscard]] ReleaseStep billed(std::size_t k) const {
         const Money due = this->due(k);
         const Money billed = figures_.contracts[k].billed;
         const bool isCharged = due != figures_.contracts[k].now;
-        std::string says = isCharged ? "billed, charge-backs taken off" : "billed";
-        says += billed > due ? ": more than was agreed" : "";
-        return {"its last bill agreed", billed == due, says, billed, due};
+        const Saying says = isCharged ? saying("billed, charge-backs taken off") : saying("billed");
+        return {saying("its last bill agreed"), billed == due,
+                billed > due ? saying("%1: more than was agreed", says) : says, billed, due};
     }
 
     [[nodiscard]] ReleaseStep waiver(std::size_t k) const {
         const auto& on = rows_.contracts[k].waiverReceivedOn;
-        return {"its final waiver, conditional", on.has_value(),
-                on ? "came " + on->toShortText() : "not in"};
+        return {saying("its final waiver, conditional"), on.has_value(),
+                on ? saying("came %1", *on) : saying("not in")};
     }
 
     [[nodiscard]] ReleaseStep paid(std::size_t k) const {
         const Money paid = figures_.contracts[k].paid;
-        return {"the last payment, retainage with it", paid >= due(k), "paid", paid, due(k)};
+        return {saying("the last payment, retainage with it"), paid >= due(k), saying("paid"), paid,
+                due(k)};
     }
 
     [[nodiscard]] ReleaseStep warranty(std::size_t k) const {
         for (const model::Paper& paper : rows_.papers) {
             if (paper.type == model::PaperKind::Warranty && paper.receivedOn &&
                 !paper.crew.isNil() && paper.crew == rows_.contracts[k].crew) {
-                return {"warranty papers", true, "came " + paper.receivedOn->toShortText()};
+                return {saying("warranty papers"), true, saying("came %1", *paper.receivedOn)};
             }
         }
-        return {"warranty papers", std::nullopt, "none is entered: is there one?"};
+        return {saying("warranty papers"), std::nullopt, saying("none is entered: is there one?")};
     }
 
     const model::JobRows& rows_;
@@ -240,11 +246,11 @@ std::size_t received(const model::JobRows& rows, model::PaperKind kind) {
         }));
 }
 
-FinalPaper counted(const char* what, std::size_t count, const char* one, const char* many) {
+FinalPaper counted(Saying what, std::size_t count, const Saying& one, const Saying& several) {
     if (count == 0) {
-        return {what, std::nullopt, "the book has none"};
+        return {std::move(what), std::nullopt, saying("the book has none")};
     }
-    return {what, true, counted(count, one, many)};
+    return {std::move(what), true, count == 1 ? one : several};
 }
 
 }  // namespace
@@ -279,37 +285,44 @@ std::vector<Release> releasesOf(const model::JobRows& rows, const JobFigures& fi
 
 std::vector<FinalPaper> finalPapersOf(const model::JobRows& rows, const Cautions& cautions) {
     std::vector<FinalPaper> out;
-    out.push_back({"every permit closed, with its final card", std::nullopt,
-                   counted(received(rows, model::PaperKind::Permit), "permit is", "permits are") +
-                       " in the book; the office says which are closed"});
-    out.push_back({"leave to occupy, where the town gives one", std::nullopt,
-                   "towns differ: ask the building office"});
+    const std::size_t permits = received(rows, model::PaperKind::Permit);
+    out.push_back(
+        {saying("every permit closed, with its final card"), std::nullopt,
+         permits == 1
+             ? saying("%1 permit is in the book; the office says which are closed", permits)
+             : saying("%1 permits are in the book; the office says which are closed", permits)});
+    out.push_back({saying("leave to occupy, where the town gives one"), std::nullopt,
+                   saying("towns differ: ask the building office")});
     if (hasRule(cautions, CautionRule::Lead)) {
-        out.push_back({"lead-work records from the certified firm", std::nullopt,
-                       "kept three years (from memory)"});
+        out.push_back({saying("lead-work records from the certified firm"), std::nullopt,
+                       saying("kept three years (from memory)")});
     }
     if (hasRule(cautions, CautionRule::Asbestos)) {
-        out.push_back(counted("clearance letters after removal",
-                              received(rows, model::PaperKind::Clearance), "is in", "are in"));
+        const std::size_t letters = received(rows, model::PaperKind::Clearance);
+        out.push_back(counted(saying("clearance letters after removal"), letters,
+                              saying("%1 is in", letters), saying("%1 are in", letters)));
     }
-    out.push_back(
-        counted("warranties", received(rows, model::PaperKind::Warranty), "is in", "are in"));
-    out.push_back({"manuals of what was put in", std::nullopt, ""});
+    const std::size_t warranties = received(rows, model::PaperKind::Warranty);
+    out.push_back(counted(saying("warranties"), warranties, saying("%1 is in", warranties),
+                          saying("%1 are in", warranties)));
+    out.push_back({saying("manuals of what was put in"), std::nullopt, {}});
     const auto selections = static_cast<std::size_t>(
         std::count_if(rows.items.begin(), rows.items.end(),
                       [](const model::Item& item) { return !item.selection.empty(); }));
-    out.push_back(counted("paint colours, tile lots, models", selections,
-                          "item has its selection entered", "items have their selection entered"));
-    out.push_back({"the survey", std::nullopt, ""});
-    out.push_back({"keys, openers and codes", std::nullopt, ""});
-    out.push_back({"utilities handed over, meters read", std::nullopt, ""});
+    out.push_back(counted(saying("paint colours, tile lots, models"), selections,
+                          saying("%1 item has its selection entered", selections),
+                          saying("%1 items have their selection entered", selections)));
+    out.push_back({saying("the survey"), std::nullopt, {}});
+    out.push_back({saying("keys, openers and codes"), std::nullopt, {}});
+    out.push_back({saying("utilities handed over, meters read"), std::nullopt, {}});
     const auto pairs = static_cast<std::size_t>(
         std::count_if(rows.photos.begin(), rows.photos.end(), [](const model::Photo& photo) {
             return photo.stage == model::Stage::After && !photo.pairsWith.isNil();
         }));
-    out.push_back(counted("before and after from the same spots", pairs, "pair", "pairs"));
-    out.push_back({"the list of work, for what buyers are told", std::nullopt,
-                   "'ledgerboard give scope csv FILE' writes one"});
+    out.push_back(counted(saying("before and after from the same spots"), pairs,
+                          saying("%1 pair", pairs), saying("%1 pairs", pairs)));
+    out.push_back({saying("the list of work, for what buyers are told"), std::nullopt,
+                   saying("'ledgerboard give scope csv FILE' writes one")});
     return out;
 }
 

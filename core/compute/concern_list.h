@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/compute/concerns.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -25,8 +26,8 @@ void addMoneyConcerns(const ConcernsInput& in, std::vector<Concern>& out);
 // Orders, items not marked, the finish, crews that did not come or are wanted twice. The same.
 void addTimeConcerns(const ConcernsInput& in, std::vector<Concern>& out);
 
-[[nodiscard]] inline std::string daysText(int count) {
-    return std::to_string(count) + (count == 1 ? " day" : " days");
+[[nodiscard]] inline model::Saying daysSaid(int count) {
+    return count == 1 ? model::saying("%1 day", count) : model::saying("%1 days", count);
 }
 
 // A list being collected.
@@ -34,7 +35,8 @@ class ConcernList {
   public:
     explicit ConcernList(std::vector<Concern>& out) : out_(out) {}
 
-    Concern& add(ConcernKind kind, Level level, std::string about, std::string rule, Page page) {
+    Concern& add(ConcernKind kind, Level level, model::Saying about, model::Saying rule,
+                 Page page) {
         Concern concern;
         concern.kind = kind;
         concern.level = level;
@@ -45,11 +47,12 @@ class ConcernList {
         return out_.back();
     }
 
-    // The same about a record.
+    // The same about a record, by its name.
     template <class Row>
-    Concern& addAbout(const Row& row, ConcernKind kind, Level level, std::string about,
-                      std::string rule, Page page) {
-        Concern& concern = add(kind, level, std::move(about), std::move(rule), page);
+    Concern& addAbout(const Row& row, ConcernKind kind, Level level, std::string name,
+                      model::Saying rule, Page page) {
+        Concern& concern =
+            add(kind, level, model::asWritten(std::move(name)), std::move(rule), page);
         concern.recordKind = Row::kKind;
         concern.record = row.id.raw();
         return concern;

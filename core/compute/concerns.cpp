@@ -3,51 +3,52 @@
 #include <algorithm>
 
 #include "core/compute/concern_list.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
-std::string_view wordsFor(ConcernKind kind) {
+model::Saying sayingFor(ConcernKind kind) {
     switch (kind) {
         case ConcernKind::LineOver:
-            return "over";
+            return model::saying("over");
         case ConcernKind::JobOver:
-            return "whole job over";
+            return model::saying("whole job over");
         case ConcernKind::ContingencyRunsDown:
-            return "contingency runs down";
+            return model::saying("contingency runs down");
         case ConcernKind::PaidAhead:
-            return "paid ahead";
+            return model::saying("paid ahead");
         case ConcernKind::BeyondContract:
-            return "beyond contract";
+            return model::saying("beyond contract");
         case ConcernKind::UnsignedChange:
-            return "unsigned change";
+            return model::saying("unsigned change");
         case ConcernKind::Order:
-            return "order";
+            return model::saying("order");
         case ConcernKind::ArrivesLate:
-            return "arrives late";
+            return model::saying("arrives late");
         case ConcernKind::Unfinished:
-            return "no amount";
+            return model::saying("no amount");
         case ConcernKind::BankLineWaits:
-            return "bank line waits";
+            return model::saying("bank line waits");
         case ConcernKind::PaperNotSeen:
-            return "paper not seen";
+            return model::saying("paper not seen");
         case ConcernKind::WaiverMissing:
-            return "waiver missing";
+            return model::saying("waiver missing");
         case ConcernKind::Insurance:
-            return "insurance";
+            return model::saying("insurance");
         case ConcernKind::NotMarked:
-            return "not marked";
+            return model::saying("not marked");
         case ConcernKind::OutsideBaseline:
-            return "outside the baseline";
+            return model::saying("outside the baseline");
         case ConcernKind::FinishSlips:
-            return "finish slips";
+            return model::saying("finish slips");
         case ConcernKind::NoShow:
-            return "did not come";
+            return model::saying("did not come");
         case ConcernKind::Stacked:
-            return "in two places at once";
+            return model::saying("in two places at once");
         case ConcernKind::CashLow:
-            return "cash low";
+            return model::saying("cash low");
     }
-    return "";
+    return {};
 }
 
 std::string_view wordsFor(Page page) {

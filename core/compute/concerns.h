@@ -16,6 +16,7 @@
 #include "core/compute/plan.h"
 #include "core/compute/this_week.h"
 #include "core/model/rows.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -40,7 +41,7 @@ enum class ConcernKind {
     Stacked,          // a crew is wanted in too many places at once, or a space by several crews
     CashLow,          // cash runs under so many days of bills, or under zero
 };
-[[nodiscard]] std::string_view wordsFor(ConcernKind kind);
+[[nodiscard]] model::Saying sayingFor(ConcernKind kind);  // "paid ahead"
 
 enum class Level { Watch, Act };
 
@@ -59,8 +60,8 @@ enum class Page {
 struct Concern {
     ConcernKind kind = ConcernKind::LineOver;
     Level level = Level::Watch;
-    std::string about;  // the item, contract, crew or change by name
-    std::string rule;   // the rule that raised it: "forecast over budget by 10 % or 750"
+    model::Saying about;  // the item, contract, crew or change by name
+    model::Saying rule;   // the rule that raised it: "forecast over budget by 10 % or 750"
     std::optional<model::Money> money;  // at stake
     std::optional<int> days;            // at stake: late, open, or left (see kind)
     Page page = Page::ThisWeek;

@@ -5,6 +5,7 @@
 #include "core/compute/concern_list.h"
 #include "core/compute/positions.h"
 #include "core/compute/progress.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -13,15 +14,17 @@ namespace {
 using model::Date;
 using model::Money;
 using model::Percent;
+using model::saying;
 using model::Wide;
 
 // A level as it is said in a rule: "750", "1000", "99.50".
-std::string levelText(Money level) {
-    std::string text = level.toString();
-    if (text.ends_with(".00")) {
-        text.erase(text.size() - 3);
+model::Place levelPlace(Money level) {
+    model::Place place = model::placed(level);
+    if (place.text.ends_with(".00")) {
+        place.text.erase(place.text.size() - 3);
+        place.is = model::Place::Is::Money;
     }
-    return text;
+    return place;
 }
 
 // part is at least `percent` of whole. Requires: whole > 0.
@@ -65,10 +68,11 @@ class MoneyCollector : private ConcernList {
             const Percent percent = act ? levels_.lineOverActPercent : levels_.lineOverWatchPercent;
             const Money money = act ? levels_.lineOverActMoney : levels_.lineOverWatchMoney;
             const ScopeLine& scope = figures_.scope.lines[k];
-            Concern& concern = add(
-                ConcernKind::LineOver, act ? Level::Act : Level::Watch, scope.name,
-                "forecast over budget now by " + percent.toString() + " % or " + levelText(money),
-                Page::ScopeOfWork);
+            Concern& concern =
+                add(ConcernKind::LineOver, act ? Level::Act : Level::Watch,
+                    model::asWritten(scope.name),
+                    saying("forecast over budget now by %1 % or %2", percent, levelPlace(money)),
+                    Page::ScopeOfWork);
             concern.money = line.beyondBudget();
             if (scope.kind == LineKind::Item) {
                 concern.recordKind = model::Kind::Item;
@@ -94,9 +98,9 @@ class MoneyCollector : private ConcernList {
         const Money forecast = figures_.job.forecast;
         if (forecast > first && first > Money{}) {
             const bool act = forecast > first + figures_.contingency.total;
-            add(ConcernKind::JobOver, act ? Level::Act : Level::Watch, "The whole job",
-                act ? "forecast over the first budget and its contingency"
-                    : "forecast over the first budget",
+            add(ConcernKind::JobOver, act ? Level::Act : Level::Watch, saying("The whole job"),
+                act ? saying("forecast over the first budget and its contingency")
+                    : saying("forecast over the first budget"),
                 Page::ThisWeek)
                 .money = forecast - first;
         }
@@ -111,10 +115,11 @@ class MoneyCollector : private ConcernList {
         };
         if (isUsedBeyond(done)) {
             const bool act = isUsedBeyond(done + levels_.contingencyActPoints);
-            add(ConcernKind::ContingencyRunsDown, act ? Level::Act : Level::Watch, "Contingency",
-                act ? "share used is more than " + levels_.contingencyActPoints.toString() +
-                          " points beyond the share of work done"
-                    : "share used is beyond the share of work done",
+            add(ConcernKind::ContingencyRunsDown, act ? Level::Act : Level::Watch,
+                saying("Contingency"),
+                act ? saying("share used is more than %1 points beyond the share of work done",
+                             levels_.contingencyActPoints)
+                    : saying("share used is beyond the share of work done"),
                 Page::ThisWeek)
                 .money = contingency.left;
         }
@@ -126,18 +131,18 @@ class MoneyCollector : private ConcernList {
             if (contract.paidAhead > Money{}) {
                 const bool act = contract.paidAheadPoints > levels_.paidAheadActPoints ||
                                  contract.paidAhead > levels_.paidAheadActMoney;
-                addAbout(row, ConcernKind::PaidAhead, act ? Level::Act : Level::Watch, row.name,
-                         act ? "paid ahead of work seen by more than " +
-                                   levels_.paidAheadActPoints.toString() + " points or " +
-                                   levelText(levels_.paidAheadActMoney)
-                             : std::string("paid ahead of work seen"),
-                         Page::ContractsAndOrders)
+                addAbout(
+                    row, ConcernKind::PaidAhead, act ? Level::Act : Level::Watch, row.name,
+                    act ? saying("paid ahead of work seen by more than %1 points or %2",
+                                 levels_.paidAheadActPoints, levelPlace(levels_.paidAheadActMoney))
+                        : saying("paid ahead of work seen"),
+                    Page::ContractsAndOrders)
                     .money = contract.paidAhead;
             }
             if (contract.beyond > Money{}) {
                 addAbout(row, ConcernKind::BeyondContract, Level::Act, row.name,
-                         contract.isSigned ? "billed beyond its sum and signed changes"
-                                           : "billed, and not signed",
+                         contract.isSigned ? saying("billed beyond its sum and signed changes")
+                                           : saying("billed, and not signed"),
                          Page::ContractsAndOrders)
                     .money = contract.beyond;
             }
@@ -158,11 +163,12 @@ class MoneyCollector : private ConcernList {
         if (since < levels_.paperDays && !isPaymentDue) {
             return;
         }
-        addAbout(
-            row, ConcernKind::WaiverMissing, isPaymentDue ? Level::Act : Level::Watch, row.name,
-            isPaymentDue ? std::string("final waiver missing while a payment is due")
-                         : "final waiver missing for " + daysText(levels_.paperDays) + " or more",
-            Page::Closing)
+        addAbout(row, ConcernKind::WaiverMissing, isPaymentDue ? Level::Act : Level::Watch,
+                 row.name,
+                 isPaymentDue
+                     ? saying("final waiver missing while a payment is due")
+                     : saying("final waiver missing for %1 or more", daysSaid(levels_.paperDays)),
+                 Page::Closing)
             .days = since;
     }
 
@@ -178,8 +184,8 @@ class MoneyCollector : private ConcernList {
             }
             Concern& concern = addAbout(
                 change, ConcernKind::UnsignedChange, begun ? Level::Act : Level::Watch, change.name,
-                begun ? std::string("work begun on a change that is not signed")
-                      : "change not signed after " + daysText(levels_.unsignedChangeDays),
+                begun ? saying("work begun on a change that is not signed")
+                      : saying("change not signed after %1", daysSaid(levels_.unsignedChangeDays)),
                 Page::ContractsAndOrders);
             concern.money = changeAmount(change);
             concern.days = open;
@@ -216,13 +222,13 @@ class MoneyCollector : private ConcernList {
         }
         if (unfinished > 0) {
             add(ConcernKind::Unfinished, Level::Watch,
-                std::to_string(unfinished) + (unfinished == 1 ? " spend" : " spends"),
-                "without an amount, so counted nowhere", Page::Spend);
+                unfinished == 1 ? saying("%1 spend", unfinished) : saying("%1 spends", unfinished),
+                saying("without an amount, so counted nowhere"), Page::Spend);
         }
         if (unseen > 0) {
             add(ConcernKind::PaperNotSeen, Level::Watch,
-                std::to_string(unseen) + (unseen == 1 ? " paper" : " papers"),
-                "bill or receipt not seen for " + daysText(levels_.paperDays) + " or more",
+                unseen == 1 ? saying("%1 paper", unseen) : saying("%1 papers", unseen),
+                saying("bill or receipt not seen for %1 or more", daysSaid(levels_.paperDays)),
                 Page::Spend)
                 .money = unseenSum;
         }
@@ -241,8 +247,8 @@ class MoneyCollector : private ConcernList {
         }
         if (waiting > 0) {
             add(ConcernKind::BankLineWaits, Level::Watch,
-                std::to_string(waiting) + (waiting == 1 ? " bank line" : " bank lines"),
-                "nobody has said what for, so counted nowhere", Page::Spend)
+                waiting == 1 ? saying("%1 bank line", waiting) : saying("%1 bank lines", waiting),
+                saying("nobody has said what for, so counted nowhere"), Page::Spend)
                 .money = sum;
         }
     }
@@ -262,8 +268,8 @@ class MoneyCollector : private ConcernList {
             }
             const bool lapsed = *until < today_;
             addAbout(crew, ConcernKind::Insurance, lapsed ? Level::Act : Level::Watch, crew.name,
-                     lapsed ? std::string("insurance has lapsed and work is left")
-                            : "insurance lapses within " + daysText(levels_.insuranceDays),
+                     lapsed ? saying("insurance has lapsed and work is left")
+                            : saying("insurance lapses within %1", daysSaid(levels_.insuranceDays)),
                      Page::ContractsAndOrders)
                 .days = lapsed ? today_ - *until : *until - today_;
         }
@@ -278,8 +284,11 @@ class MoneyCollector : private ConcernList {
             if (scope.counting == Counting::Counts && scope.baseline == Money{} &&
                 scope.changes.empty() && scope.pricing.line > Money{}) {
                 addAbout(rows_.items[k], ConcernKind::OutsideBaseline, Level::Watch, scope.name,
-                         std::string(scope.inBaseline ? "priced" : "added") +
-                             " after the baseline, and no signed change holds its cost",
+                         scope.inBaseline
+                             ? saying("priced after the baseline, and no signed change holds its "
+                                      "cost")
+                             : saying("added after the baseline, and no signed change holds its "
+                                      "cost"),
                          Page::ScopeOfWork)
                     .money = scope.pricing.line;
             }
@@ -295,11 +304,11 @@ class MoneyCollector : private ConcernList {
             return;
         }
         const bool act = lowest < Money{};
-        Concern& concern =
-            add(ConcernKind::CashLow, act ? Level::Act : Level::Watch, "Cash",
-                act ? std::string("cash runs under zero")
-                    : "cash runs under the bills of the next " + daysText(levels_.cashDays),
-                Page::Draws);
+        Concern& concern = add(
+            ConcernKind::CashLow, act ? Level::Act : Level::Watch, saying("Cash"),
+            act ? saying("cash runs under zero")
+                : saying("cash runs under the bills of the next %1", daysSaid(levels_.cashDays)),
+            Page::Draws);
         concern.money = lowest;
         if (outlook_.lowestCashOn) {
             concern.days = *outlook_.lowestCashOn - today_;

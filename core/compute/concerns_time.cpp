@@ -3,6 +3,7 @@
 #include "core/compute/concern_list.h"
 #include "core/compute/orders_due.h"
 #include "core/compute/planned_value.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -10,6 +11,8 @@ namespace {
 
 using model::Date;
 using model::Percent;
+using model::Saying;
+using model::saying;
 
 constexpr int kStackedDays = 14;
 
@@ -45,21 +48,20 @@ class TimeCollector : private ConcernList {
             const auto comes = orders_.comesOn(item);
             if (comes && item.plannedStartOn && *comes > *item.plannedStartOn) {
                 addAbout(item, ConcernKind::ArrivesLate, Level::Act, scope.name,
-                         "comes after its planned start", Page::Schedule)
+                         saying("comes after its planned start"), Page::Schedule)
                     .days = *comes - *item.plannedStartOn;
             }
             if (!due[k] || *due[k] - today_ > levels_.orderDays) {
                 continue;
             }
             const bool late = *due[k] < today_;
-            const std::string check =
-                levels_.orderCheckDays > 0
-                    ? ", " + daysText(levels_.orderCheckDays) + " to look it over in it"
-                    : "";
+            const Saying when =
+                late ? saying("the day to order by has passed")
+                     : saying("to be ordered within %1", daysSaid(levels_.orderDays));
             addAbout(item, ConcernKind::Order, late ? Level::Act : Level::Watch, scope.name,
-                     (late ? std::string("the day to order by has passed")
-                           : "to be ordered within " + daysText(levels_.orderDays)) +
-                         check,
+                     levels_.orderCheckDays > 0 ? saying("%1, %2 to look it over in it", when,
+                                                         daysSaid(levels_.orderCheckDays))
+                                                : when,
                      Page::Schedule)
                 .days = late ? today_ - *due[k] : *due[k] - today_;
         }
@@ -87,9 +89,8 @@ class TimeCollector : private ConcernList {
             const bool act = open >= levels_.notMarkedActDays;
             addAbout(rows_.items[k], ConcernKind::NotMarked, act ? Level::Act : Level::Watch,
                      scope.name,
-                     "not marked for " +
-                         daysText(act ? levels_.notMarkedActDays : levels_.notMarkedWatchDays) +
-                         " or more while work should go on",
+                     saying("not marked for %1 or more while work should go on",
+                            daysSaid(act ? levels_.notMarkedActDays : levels_.notMarkedWatchDays)),
                      Page::ScopeOfWork)
                 .days = open;
         }
@@ -107,16 +108,15 @@ class TimeCollector : private ConcernList {
         const bool nearsTerm =
             rows_.job.termEndOn && *rows_.job.termEndOn - finish < levels_.termEndDays;
         if (nearsTerm) {
-            add(ConcernKind::FinishSlips, Level::Act, "The finish",
-                "it leaves less than " + daysText(levels_.termEndDays) + " to the term end",
+            add(ConcernKind::FinishSlips, Level::Act, saying("The finish"),
+                saying("it leaves less than %1 to the term end", daysSaid(levels_.termEndDays)),
                 Page::Schedule)
                 .days = late;
         } else if (late > 0 && late >= levels_.finishWatchDays) {
             const bool act = late >= levels_.finishActDays;
-            add(ConcernKind::FinishSlips, act ? Level::Act : Level::Watch, "The finish",
-                "it slips by " +
-                    std::to_string(act ? levels_.finishActDays : levels_.finishWatchDays) +
-                    " working days or more",
+            add(ConcernKind::FinishSlips, act ? Level::Act : Level::Watch, saying("The finish"),
+                saying("it slips by %1 working days or more",
+                       act ? levels_.finishActDays : levels_.finishWatchDays),
                 Page::Schedule)
                 .days = late;
         }
@@ -127,8 +127,8 @@ class TimeCollector : private ConcernList {
             const bool act = one.inARow >= levels_.noShowActDays;
             addAbout(rows_.crews[one.crew], ConcernKind::NoShow, act ? Level::Act : Level::Watch,
                      rows_.crews[one.crew].name,
-                     act ? "did not come for " + daysText(levels_.noShowActDays) + " in a row"
-                         : std::string("did not come though work was planned"),
+                     act ? saying("did not come for %1 in a row", daysSaid(levels_.noShowActDays))
+                         : saying("did not come though work was planned"),
                      Page::Schedule)
                 .days = static_cast<int>(one.days.size());
         }
@@ -141,14 +141,14 @@ class TimeCollector : private ConcernList {
                 continue;
             }
             const bool isCrew = one.crew.has_value();
-            Concern& concern =
-                add(ConcernKind::Stacked, Level::Watch,
-                    isCrew ? rows_.crews[*one.crew].name : rows_.spaces[*one.space].name,
-                    isCrew ? "the plan has it in " + std::to_string(one.wanted) +
-                                 " places at once and it can be in " + std::to_string(one.there)
-                           : "the plan has " + std::to_string(one.wanted) +
-                                 " crews in it at once and it takes one",
-                    Page::Schedule);
+            Concern& concern = add(
+                ConcernKind::Stacked, Level::Watch,
+                model::asWritten(isCrew ? rows_.crews[*one.crew].name
+                                        : rows_.spaces[*one.space].name),
+                isCrew ? saying("the plan has it in %1 places at once and it can be in %2",
+                                one.wanted, one.there)
+                       : saying("the plan has %1 crews in it at once and it takes one", one.wanted),
+                Page::Schedule);
             concern.days = one.to - one.from + 1;
             concern.recordKind = isCrew ? model::Kind::Crew : model::Kind::Space;
             concern.record =

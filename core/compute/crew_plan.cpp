@@ -10,6 +10,7 @@
 #include "core/compute/crew_problem.h"
 #include "core/compute/crew_search.h"
 #include "core/compute/in_quotes.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -29,26 +30,25 @@ Result<void> checkNeeds(const CrewPlanInput& input, const CrewedItem& item) {
     std::set<std::size_t> crews;
     for (const CrewNeed& need : item.needs) {
         if (need.crew >= input.crews.size()) {
-            return model::wrongUse(named(item) + " uses a crew that is not there");
+            return model::wrongUse(model::saying("%1 uses a crew that is not there", named(item)));
         }
         const PlanCrew& crew = input.crews[need.crew];
         if (!crews.insert(need.crew).second) {
-            return model::wrongUse(named(item) + " uses " + inQuotes(crew.name) +
-                                   " twice: add the two up");
+            return model::wrongUse(model::saying("%1 uses %2 twice: add the two up", named(item),
+                                                 inQuotes(crew.name)));
         }
         if (need.places < 1) {
-            return model::wrongUse(named(item) + " uses " + std::to_string(need.places) + " of " +
-                                   inQuotes(crew.name) + ": it must be 1 or more");
+            return model::wrongUse(model::saying("%1 uses %2 of %3: it must be 1 or more",
+                                                 named(item), need.places, inQuotes(crew.name)));
         }
         if (need.places > crew.capacity) {
-            return model::wrongUse(named(item) + " uses " + std::to_string(need.places) + " of " +
-                                   inQuotes(crew.name) + ", which has only " +
-                                   std::to_string(crew.capacity) +
-                                   ": lower the one or raise the other");
+            return model::wrongUse(model::saying(
+                "%1 uses %2 of %3, which has only %4: lower the one or raise the other",
+                named(item), need.places, inQuotes(crew.name), crew.capacity));
         }
     }
     if (item.space && *item.space >= input.spaces.size()) {
-        return model::wrongUse(named(item) + " is in a space that is not there");
+        return model::wrongUse(model::saying("%1 is in a space that is not there", named(item)));
     }
     return {};
 }
@@ -67,8 +67,9 @@ Result<void> checkLoop(const CrewPlanInput& input) {
     for (const std::size_t k : loop) {
         ring += inQuotes(input.items[k].name) + " > ";
     }
-    return model::wrongUse("the items wait for each other in a loop: " + ring +
-                           inQuotes(input.items[loop[0]].name) + ": take one of these links out");
+    return model::wrongUse(
+        model::saying("the items wait for each other in a loop: %1%2: take one of these links out",
+                      ring, inQuotes(input.items[loop[0]].name)));
 }
 
 Result<void> checkLength(const CrewPlanInput& input) {
@@ -79,7 +80,7 @@ Result<void> checkLength(const CrewPlanInput& input) {
     std::int64_t sum = 0;
     for (const CrewedItem& item : input.items) {
         if (item.activity.duration < 0) {
-            return model::wrongUse(named(item) + " has fewer than 0 days");
+            return model::wrongUse(model::saying("%1 has fewer than 0 days", named(item)));
         }
         if (isTooLong(item.activity.duration) || isTooLong(item.activity.release)) {
             return tooLong();
@@ -103,14 +104,14 @@ Result<void> checkLength(const CrewPlanInput& input) {
 
 Result<void> check(const CrewPlanInput& input) {
     if (input.items.size() > kMostCrewItems) {
-        return model::cannotBeMet("a crew plan takes at most " + std::to_string(kMostCrewItems) +
-                                  " items; these are " + std::to_string(input.items.size()));
+        return model::cannotBeMet(model::saying("a crew plan takes at most %1 items; these are %2",
+                                                kMostCrewItems, input.items.size()));
     }
     for (const PlanCrew& crew : input.crews) {
         if (crew.capacity < 0 || crew.capacity > kMostPlaces) {
-            return model::wrongUse("the capacity of " + inQuotes(crew.name) + " is " +
-                                   std::to_string(crew.capacity) + ": it must be from 0 to " +
-                                   std::to_string(kMostPlaces));
+            return model::wrongUse(
+                model::saying("the capacity of %1 is %2: it must be from 0 to %3",
+                              inQuotes(crew.name), crew.capacity, kMostPlaces));
         }
     }
     for (const CrewedItem& item : input.items) {

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/compute/deal_parts.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -159,9 +160,9 @@ model::Result<Deal> deal(const model::Job& job, const DealFigures& figures) {
     Deal out;
     out.saleOn = saleDay(job, figures);
     if (out.saleOn && job.purchasedOn && *out.saleOn < *job.purchasedOn) {
-        return model::cannotBeMet("the sale (" + out.saleOn->toString() +
-                                  ") comes before Purchased (" + job.purchasedOn->toString() +
-                                  "): check Purchased, Finish and Days to resale");
+        return model::cannotBeMet(model::saying(
+            "the sale (%1) comes before Purchased (%2): check Purchased, Finish and Days to resale",
+            out.saleOn->toString(), job.purchasedOn->toString()));
     }
     noteAbsent(job, figures, terms, out);
     if (job.purchasedOn) {

@@ -3,6 +3,7 @@
 #include <string>
 
 #include "core/compute/deal_parts.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -13,7 +14,7 @@ using model::Money;
 using model::Percent;
 
 model::Error below(std::string_view heading) {
-    return model::cannotBeMet(std::string(heading) + " is below 0: set it to what it is");
+    return model::cannotBeMet(model::saying("%1 is below 0: set it to what it is", heading));
 }
 
 // Names what the loans need and lacks.
@@ -74,9 +75,10 @@ model::Result<void> checkDealInputs(const model::Job& job, const DealFigures& fi
     }
     for (const model::NamedAmount& drop : job.seasonDrop) {
         if (!Date::parse(drop.name).ok()) {
-            return model::cannotBeMet("Season drop names \"" + drop.name +
-                                      "\", which is no day: write the last good day of the season "
-                                      "and what a later sale brings less, as 2026-08-31 6000");
+            return model::cannotBeMet(
+                model::saying("Season drop names \"%1\", which is no day: write the last good day "
+                              "of the season and what a later sale brings less, as 2026-08-31 6000",
+                              drop.name));
         }
         if (drop.amount < Money{}) {
             return below("Season drop, " + drop.name + ",");

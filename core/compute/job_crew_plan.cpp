@@ -6,6 +6,7 @@
 
 #include "core/compute/in_quotes.h"
 #include "core/compute/positions.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -199,11 +200,10 @@ model::Result<JobCrewPlan> crewPlanOf(const model::JobRows& rows, const JobFigur
     const Crewed job = crewed(rows, figures, network);
     for (const PlanCrew& crew : job.input.crews) {
         if (crew.capacity < 1) {
-            return model::cannotBeMet("crew " + inQuotes(crew.name) +
-                                      " has work left and a capacity of 0: 'ledgerboard set " +
-                                      inQuotes(crew.name) +
-                                      " Capacity 1' says it can be in one "
-                                      "place at a time");
+            return model::cannotBeMet(
+                model::saying("crew %1 has work left and a capacity of 0: 'ledgerboard set %2 "
+                              "Capacity 1' says it can be in one place at a time",
+                              inQuotes(crew.name), inQuotes(crew.name)));
         }
     }
     auto plan = crewPlan(job.input, limits);

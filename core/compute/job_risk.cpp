@@ -7,6 +7,7 @@
 #include <unordered_map>
 
 #include "core/compute/job_risk_parts.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -256,8 +257,10 @@ model::Error loopError(const JobFigures& figures, const JobNetwork& network) {
         ring += figures.scope.lines[network.activities[k].line].name + " > ";
     }
     ring += figures.scope.lines[network.activities[network.loop[0]].line].name;
-    return model::cannotBeMet("items wait for each other in a loop: " + ring +
-                              ": drop one of these links ('ledgerboard list links')");
+    return model::cannotBeMet(
+        model::saying("items wait for each other in a loop: %1: drop one of these links "
+                      "('ledgerboard list links')",
+                      ring));
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <tuple>
 
 #include "core/compute/positions.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -11,6 +12,7 @@ namespace {
 
 using model::Money;
 using model::Percent;
+using model::saying;
 
 // Works the lines out. Lives for one call of drawsNowOf.
 class Drawer {
@@ -190,31 +192,31 @@ class Drawer {
             out_.lines[k].heldBack = drawn.lines[k].heldBack;
             out_.heldBack += drawn.lines[k].heldBack;
             if (out_.lines[k].draw == Money{}) {
-                out_.lines[k].whyNot = whyNot(out_.lines[k]);
+                out_.lines[k].whyNot = whyNot(out_.lines[k]).text();
             }
         }
     }
 
-    [[nodiscard]] std::string whyNot(const LenderLineFigures& line) const {
+    [[nodiscard]] model::Saying whyNot(const LenderLineFigures& line) const {
         if (line.inPlace.amount == Money{}) {
-            return "it has no amount";
+            return saying("it has no amount");
         }
         if (out_.byLines && line.items.empty()) {
-            return "no item points at it";
+            return saying("no item points at it");
         }
         if (line.inPlace.share == Percent{}) {
-            return "nothing of it is lent";
+            return saying("nothing of it is lent");
         }
         if (line.inPlace.allowed == Percent{}) {
-            return "nothing of it has been seen in place";
+            return saying("nothing of it has been seen in place");
         }
         if (line.askedOpen > Money{}) {
-            return "asked for already";
+            return saying("asked for already");
         }
         if (line.inPlace.paidBefore >= lentInPlace(line.inPlace, holdback())) {
-            return "paid as far as it has been seen";
+            return saying("paid as far as it has been seen");
         }
-        return "the draw limit is reached";
+        return saying("the draw limit is reached");
     }
 
     const model::JobRows& rows_;

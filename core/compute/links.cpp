@@ -4,6 +4,7 @@
 #include <unordered_map>
 
 #include "core/compute/network.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -46,8 +47,8 @@ model::Result<void> checkLink(const model::Link& link, const std::vector<model::
                                   " is missing: a link names two items, From=ITEM and To=ITEM");
     }
     if (link.fromItem == link.toItem) {
-        return model::cannotBeMet("From and To are both " + nameOf(link.fromItem) +
-                                  ": an item does not wait for itself");
+        return model::cannotBeMet(model::saying(
+            "From and To are both %1: an item does not wait for itself", nameOf(link.fromItem)));
     }
     std::vector<model::Link> all = others;
     std::erase_if(all, [&](const model::Link& other) { return other.id == link.id; });
@@ -57,8 +58,10 @@ model::Result<void> checkLink(const model::Link& link, const std::vector<model::
     all.push_back(link);
     const auto ring = ringOf(all);
     if (!ring.empty()) {
-        return model::cannotBeMet("To: with this link items would wait for each other in a loop: " +
-                                  ringText(ring, nameOf) + ": leave it out, or drop one of these");
+        return model::cannotBeMet(
+            model::saying("To: with this link items would wait for each other in a loop: %1: leave "
+                          "it out, or drop one of these",
+                          ringText(ring, nameOf)));
     }
     return {};
 }

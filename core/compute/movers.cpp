@@ -4,12 +4,15 @@
 #include <tuple>
 #include <unordered_map>
 
+#include "core/model/saying.h"
+
 namespace ledgerboard::compute {
 
 namespace {
 
 using model::Date;
 using model::Money;
+using model::saying;
 using ItemId = model::Id<model::Kind::Item>;
 
 constexpr std::size_t kLargest = 5;
@@ -69,33 +72,36 @@ void explain(Mover& mover, const model::JobRows& rows, const JobFigures& figures
     const bool isItem = scope.kind == LineKind::Item;
     if (!changes.empty()) {
         mover.reason = MoveReason::SignedChange;
-        mover.why = "change signed: " + changes;
+        mover.why = saying("change signed: %1", changes);
     } else if (line.rule == ToGoRule::OwnEstimate) {
         const std::string& reason = rows.items[mover.line].estimateReason;
         mover.reason = MoveReason::OwnEstimate;
-        mover.why = "the owner's own estimate" + (reason.empty() ? "" : ": " + reason);
+        mover.why = reason.empty() ? saying("the owner's own estimate")
+                                   : saying("the owner's own estimate: %1", reason);
     } else if (scope.counting != Counting::Counts) {
         mover.reason = MoveReason::NoLongerCounted;
-        mover.why = scope.counting == Counting::Kept ? "it is kept now" : "another option counts";
+        mover.why = scope.counting == Counting::Kept ? saying("it is kept now")
+                                                     : saying("another option counts");
     } else if (line.rule == ToGoRule::Commitment && line.billedOnCommitment > line.committed) {
         mover.reason = MoveReason::BilledBeyondContract;
-        mover.why = "billed beyond its contract";
+        mover.why = saying("billed beyond its contract");
     } else if (line.rule == ToGoRule::Commitment) {
         mover.reason = MoveReason::Contract;
-        mover.why = "at its contract now";
+        mover.why = saying("at its contract now");
     } else if (line.billed > line.budgetNow) {
         mover.reason = MoveReason::BilledBeyondBudget;
-        mover.why = "billed beyond its budget";
+        mover.why = saying("billed beyond its budget");
     } else if (line.rule == ToGoRule::Finished) {
         mover.reason = MoveReason::Finished;
-        mover.why = "finished, at what was billed";
+        mover.why = saying("finished, at what was billed");
     } else if (line.rule == ToGoRule::TradeCpi) {
         mover.reason = MoveReason::TradeCpi;
-        mover.why = "work left at what " + (scope.trade.empty() ? "its trade" : scope.trade) +
-                    " has cost so far";
+        mover.why = scope.trade.empty()
+                        ? saying("work left at what its trade has cost so far")
+                        : saying("work left at what %1 has cost so far", scope.trade);
     } else if (isItem && !wasThere) {
         mover.reason = MoveReason::NewItem;
-        mover.why = "it was not there then";
+        mover.why = saying("it was not there then");
     }
 }
 

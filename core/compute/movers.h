@@ -15,6 +15,7 @@
 
 #include "core/compute/budget.h"
 #include "core/model/rows.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -59,7 +60,7 @@ struct Mover {
     model::Money now;
     model::Money moved;  // now - then
     MoveReason reason = MoveReason::Unknown;
-    std::string why;  // the reason as a clause, "" where unknown
+    model::Saying why;  // the reason as a clause, empty where unknown
 };
 
 struct Movers {

@@ -3,32 +3,70 @@
 #include <algorithm>
 
 #include "core/compute/pricing.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
 namespace {
 
 using model::Date;
+using model::Saying;
+using model::saying;
 using Kind = MissingPaper::Kind;
 
-std::string titled(std::string_view word) {
-    std::string out(word);
-    if (!out.empty() && out[0] >= 'a' && out[0] <= 'z') {
-        out[0] = static_cast<char>(out[0] - 'a' + 'A');
+Saying titleOf(model::SpendKind kind) {
+    switch (kind) {
+        case model::SpendKind::Invoice:
+            return saying("Invoice");
+        case model::SpendKind::Receipt:
+            return saying("Receipt");
+        case model::SpendKind::Payment:
+            return saying("Payment");
+        case model::SpendKind::Refund:
+            return saying("Refund");
+        case model::SpendKind::Fee:
+            return saying("Fee");
+        case model::SpendKind::Unset:
+            break;
     }
-    return out;
+    return {};
+}
+
+Saying titleOf(model::PaperKind kind) {
+    switch (kind) {
+        case model::PaperKind::Permit:
+            return saying("Permit");
+        case model::PaperKind::Insurance:
+            return saying("Insurance");
+        case model::PaperKind::Licence:
+            return saying("Licence");
+        case model::PaperKind::TaxForm:
+            return saying("Tax form");
+        case model::PaperKind::LienWaiver:
+            return saying("Lien waiver");
+        case model::PaperKind::Warranty:
+            return saying("Warranty");
+        case model::PaperKind::Clearance:
+            return saying("Clearance");
+        case model::PaperKind::Unset:
+            break;
+    }
+    return saying("Paper");
 }
 
 // "Receipt, Hardware store, 2026-05-21".
-std::string nameOf(const model::Spend& spend, const model::JobRows& rows) {
+Saying nameOf(const model::Spend& spend, const model::JobRows& rows) {
     std::string who = spend.payee;
     for (const model::Crew& crew : rows.crews) {
         if (who.empty() && !spend.crew.isNil() && crew.id == spend.crew) {
             who = crew.name;
         }
     }
-    return titled(wordOf(spend.type)) + (who.empty() ? "" : ", " + who) +
-           (spend.spentOn ? ", " + spend.spentOn->toString() : "");
+    Saying name = titleOf(spend.type);
+    if (!who.empty()) {
+        name = saying("%1, %2", name, who);
+    }
+    return spend.spentOn ? saying("%1, %2", name, spend.spentOn->toString()) : name;
 }
 
 std::optional<int> daysSince(const std::optional<Date>& day, Date today) {
@@ -59,7 +97,7 @@ void addInsurance(std::vector<MissingPaper>& out, const model::JobRows& rows) {
             std::find_if(rows.crews.begin(), rows.crews.end(),
                          [&](const model::Crew& row) { return row.id == contract.crew; });
         const std::string name = crew == rows.crews.end() ? contract.name : crew->name;
-        out.push_back({Kind::Insurance, "Insurance, " + name, std::nullopt, std::nullopt,
+        out.push_back({Kind::Insurance, saying("Insurance, %1", name), std::nullopt, std::nullopt,
                        model::Kind::Contract, contract.id.raw()});
     }
 }
@@ -68,7 +106,7 @@ void addWaivers(std::vector<MissingPaper>& out, const model::JobRows& rows, Date
     for (const model::Contract& contract : rows.contracts) {
         if (contract.acceptedOn && !contract.waiverReceivedOn &&
             contract.type != model::ContractKind::Order) {
-            out.push_back({Kind::Waiver, "Final waiver, " + contract.name, std::nullopt,
+            out.push_back({Kind::Waiver, saying("Final waiver, %1", contract.name), std::nullopt,
                            daysSince(contract.acceptedOn, today), model::Kind::Contract,
                            contract.id.raw()});
         }
@@ -102,10 +140,9 @@ std::vector<MissingPaper> missingPapersOf(const model::JobRows& rows, Date today
     addWaivers(out, rows, today);
     for (const model::Paper& paper : rows.papers) {
         if (!paper.receivedOn) {
-            const std::string word = titled(wordOf(paper.type));
+            const Saying word = titleOf(paper.type);
             out.push_back({Kind::Expected,
-                           (word.empty() ? "Paper" : word) +
-                               (paper.forWhat.empty() ? "" : ", " + paper.forWhat),
+                           paper.forWhat.empty() ? word : saying("%1, %2", word, paper.forWhat),
                            std::nullopt, std::nullopt, model::Kind::Paper, paper.id.raw()});
         }
     }

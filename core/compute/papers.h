@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/model/rows.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -13,7 +14,7 @@ namespace ledgerboard::compute {
 struct MissingPaper {
     enum class Kind { Receipt, Bill, Amount, Insurance, Waiver, Expected };
     Kind kind = Kind::Receipt;
-    std::string name;  // "Receipt, Hardware store, 2026-05-12"
+    model::Saying name;  // "Receipt, Hardware store, 2026-05-12"
     std::optional<model::Money> amount;
     std::optional<int> days;  // for how long
     model::Kind recordKind = model::Kind::None;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/model/check.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -11,6 +12,7 @@ namespace {
 using model::Money;
 using model::Percent;
 using model::Quantity;
+using model::saying;
 using model::Treatment;
 using model::Wide;
 
@@ -60,6 +62,12 @@ void requireNotNegative(Quantity quantity, Percent waste) {
                    "a line's quantity and waste are not negative");
 }
 
+constexpr const char* kNoUnit = "no unit";
+
+model::Saying unitSaid(const std::string& unit) {
+    return unit.empty() ? saying("no unit") : model::asWritten(unit);
+}
+
 // Later "as of" wins, undated first; among equals the later row.
 bool isNewer(const model::Price& a, const model::Price& b) {
     return a.asOf != b.asOf ? a.asOf > b.asOf : a.id > b.id;
@@ -69,18 +77,21 @@ Pricing pricedFromBook(const model::Item& item, Pricing pricing, const PriceBook
     std::string otherUnit;
     const model::Price* price = book.find(item.object, item.treatment, item.unit, &otherUnit);
     if (price == nullptr) {
-        pricing.whyNot = otherUnit.empty() ? "the price book has no such object and treatment"
-                                           : "the price book has it by " + otherUnit + ", not by " +
-                                                 (item.unit.empty() ? "no unit" : item.unit);
+        pricing.whyNot =
+            (otherUnit.empty()
+                 ? saying("the price book has no such object and treatment")
+                 : saying("the price book has it by %1, not by %2",
+                          unitSaid(otherUnit == kNoUnit ? "" : otherUnit), unitSaid(item.unit)))
+                .text();
         return pricing;
     }
     if (!price->material && !price->labour) {
-        pricing.whyNot = "its row of the price book has no material and no labour";
+        pricing.whyNot = saying("its row of the price book has no material and no labour").text();
         return pricing;
     }
     const Percent waste = item.waste.value_or(price->waste.value_or(Percent{}));
     if (waste < Percent{}) {
-        pricing.whyNot = "the waste in its row of the price book is below 0";
+        pricing.whyNot = saying("the waste in its row of the price book is below 0").text();
         return pricing;
     }
     const Quantity quantity = *item.quantity;
@@ -167,7 +178,7 @@ const model::Price* PriceBook::find(std::string_view object, Treatment treatment
     }
     if (otherUnit != nullptr) {
         const std::string& theirs = found->second.front()->unit;
-        *otherUnit = theirs.empty() ? "no unit" : theirs;
+        *otherUnit = theirs.empty() ? kNoUnit : theirs;
     }
     return nullptr;
 }
@@ -175,7 +186,7 @@ const model::Price* PriceBook::find(std::string_view object, Treatment treatment
 Pricing priceOf(const model::Item& item, const PriceBook& book) {
     Pricing pricing;
     if (item.treatment == Treatment::Keep) {
-        pricing.whyNot = "it is kept";
+        pricing.whyNot = saying("it is kept").text();
         return pricing;
     }
     pricing.low = item.costLow;
@@ -186,11 +197,11 @@ Pricing priceOf(const model::Item& item, const PriceBook& book) {
         return pricing;
     }
     if (!item.quantity) {
-        pricing.whyNot = "it has no quantity";
+        pricing.whyNot = saying("it has no quantity").text();
         return pricing;
     }
     if (*item.quantity < Quantity{} || item.waste.value_or(Percent{}) < Percent{}) {
-        pricing.whyNot = "its quantity or waste is below 0";
+        pricing.whyNot = saying("its quantity or waste is below 0").text();
         return pricing;
     }
     if (item.unitCostLabour || item.unitCostMaterial) {

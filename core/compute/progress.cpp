@@ -8,6 +8,7 @@
 
 #include "core/compute/pricing.h"
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -194,24 +195,29 @@ std::vector<std::string> stepsIn(std::string_view stepsDone) {
 model::Result<void> checkMark(const model::Item& item, const Mark& mark, std::string_view what) {
     const std::string name(what);
     if (item.treatment == model::Treatment::Keep) {
-        return model::cannotBeMet(name +
-                                  " is kept, so there is nothing to mark: change its treatment "
-                                  "first if work is to be done on it");
+        return model::cannotBeMet(
+            model::saying("%1 is kept, so there is nothing to mark: change its treatment first if "
+                          "work is to be done on it",
+                          name));
     }
     const int said =
         (mark.percent ? 1 : 0) + (mark.count ? 1 : 0) + (stepsIn(mark.stepsDone).empty() ? 0 : 1);
     if (said != 1) {
-        return model::wrongUse("a mark on " + name +
-                               (said == 0 ? " says nothing" : " says more than one thing") +
-                               ": give " + allowedOn(item));
+        return model::wrongUse(
+            said == 0 ? model::saying("a mark on %1 says nothing: give %2", name, allowedOn(item))
+                      : model::saying("a mark on %1 says more than one thing: give %2", name,
+                                      allowedOn(item)));
     }
     if (mark.count && measureOf(item) == Measure::CountedUnits &&
         (!item.quantity || *item.quantity <= Quantity{})) {
-        return model::cannotBeMet(name + " is measured by counted units and has no quantity: set " +
-                                  "its quantity, then mark the count");
+        return model::cannotBeMet(
+            model::saying("%1 is measured by counted units and has no quantity: set its quantity, "
+                          "then mark the count",
+                          name));
     }
     if (!isAllowed(item, mark)) {
-        return model::wrongUse("that mark cannot be made on " + name + ": give " + allowedOn(item));
+        return model::wrongUse(
+            model::saying("that mark cannot be made on %1: give %2", name, allowedOn(item)));
     }
     return {};
 }

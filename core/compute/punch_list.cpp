@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "core/compute/positions.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -12,6 +13,21 @@ namespace {
 
 using model::Date;
 using model::Money;
+using model::Saying;
+using model::saying;
+
+model::Place placedNear(Date day, Date today) {
+    constexpr std::array kWeekdays = {"Monday", "Tuesday",  "Wednesday", "Thursday",
+                                      "Friday", "Saturday", "Sunday"};
+    constexpr int kAhead = 6;
+    if (day >= today && day <= today + kAhead) {
+        return {model::Place::Is::Weekday,
+                kWeekdays[static_cast<std::size_t>(day.weekday())],
+                day.days(),
+                {}};
+    }
+    return model::placed(day);
+}
 
 class Reader {
   public:
@@ -68,25 +84,36 @@ class Reader {
         if (!read.chargeBackTo.empty()) {
             read.chargeBack = punch.chargeBack ? punch.chargeBack : punch.cost;
         }
-        read.sentence = sentenceOf(punch, read);
+        read.sentence = sentenceOf(punch, read).text();
         return read;
     }
 
-    std::string sentenceOf(const model::Punch& punch, const PunchRead& read) const {
-        std::string text = read.crew.empty() ? "Nobody yet" : read.crew;
-        if (punch.dueOn) {
-            text += read.isLate              ? ", due since " + punch.dueOn->toShortText()
-                    : *punch.dueOn == today_ ? ", today"
-                                             : ", by " + dayWords(*punch.dueOn, today_);
-        }
-        text += ": " + punch.what;
-        const std::string on = read.lastLookOn ? " " + read.lastLookOn->toShortText() : "";
+    [[nodiscard]] Saying sentenceOf(const model::Punch& punch, const PunchRead& read) const {
+        const Saying who = read.crew.empty() ? saying("Nobody yet") : model::asWritten(read.crew);
+        const Saying text = duty(who, punch, read);
+        const auto& on = read.lastLookOn;
         if (read.lastSaid == model::Verdict::SaidFixed) {
-            text += " (said fixed" + on + ", not looked at yet)";
-        } else if (read.lastSaid == model::Verdict::NotRight) {
-            text += " (looked at" + on + ", not right)";
+            return on ? saying("%1 (said fixed %2, not looked at yet)", text, *on)
+                      : saying("%1 (said fixed, not looked at yet)", text);
+        }
+        if (read.lastSaid == model::Verdict::NotRight) {
+            return on ? saying("%1 (looked at %2, not right)", text, *on)
+                      : saying("%1 (looked at, not right)", text);
         }
         return text;
+    }
+
+    [[nodiscard]] Saying duty(const Saying& who, const model::Punch& punch,
+                              const PunchRead& read) const {
+        if (!punch.dueOn) {
+            return saying("%1: %2", who, punch.what);
+        }
+        if (read.isLate) {
+            return saying("%1, due since %2: %3", who, *punch.dueOn, punch.what);
+        }
+        return *punch.dueOn == today_
+                   ? saying("%1, today: %2", who, punch.what)
+                   : saying("%1, by %2: %3", who, placedNear(*punch.dueOn, today_), punch.what);
     }
 
     std::tuple<std::int64_t, std::size_t, std::int32_t> placeOf(std::size_t k) const {
@@ -146,13 +173,7 @@ PunchList punchListOf(const model::JobRows& rows, Date today) {
 }
 
 std::string dayWords(Date day, Date today) {
-    constexpr std::array kWeekdays = {"Monday", "Tuesday",  "Wednesday", "Thursday",
-                                      "Friday", "Saturday", "Sunday"};
-    constexpr int kAhead = 6;
-    if (day >= today && day <= today + kAhead) {
-        return kWeekdays[static_cast<std::size_t>(day.weekday())];
-    }
-    return day.toShortText();
+    return placedNear(day, today).text;
 }
 
 }  // namespace ledgerboard::compute

@@ -8,6 +8,8 @@
 #include <map>
 #include <optional>
 
+#include "core/model/saying.h"
+
 namespace ledgerboard::compute {
 
 namespace {
@@ -138,8 +140,9 @@ model::Result<std::vector<double>> ratesOf(std::vector<TimedFlow> flows) {
             "0), on different days, for there to be a return");
     }
     if (changes > kMostChanges) {
-        return model::cannotBeMet("the flows change sign " + std::to_string(changes) +
-                                  " times, more than 60: add up the flows of a week or a month");
+        return model::cannotBeMet(model::saying(
+            "the flows change sign %1 times, more than 60: add up the flows of a week or a month",
+            changes));
     }
     std::vector<double> rates;
     for (const double root : rootsOf(flows)) {

@@ -2,6 +2,7 @@
 #include <array>
 
 #include "core/compute/take_off_sizes.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -61,7 +62,8 @@ Result<double> slabVolume(Sizes& sizes) {
     }
     auto flat = flatArea(sizes, kWidth);
     if (!flat.ok()) {
-        return model::wrongUse(flat.error().message + ", or volume_cuft");
+        return model::wrongUse(
+            model::saying("%1, or volume_cuft", model::Saying(flat.error().message)));
     }
     if (!sizes.has("thickness_in")) {
         return model::wrongUse("thickness_in is missing: say how thick the slab is, in inches");

@@ -7,6 +7,7 @@
 
 #include "core/compute/in_quotes.h"
 #include "core/model/check.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::compute {
 
@@ -44,11 +45,12 @@ bool isOneOf(std::string_view words, std::string_view word) {
 model::Result<void> checkNumber(const SizeKey& key, double number) {
     const std::string name(key.name);
     if (!(number >= key.least && number <= key.most)) {
-        return model::wrongUse(name + " is " + shown(number) + ": it must be from " +
-                               shown(key.least) + " to " + shown(key.most));
+        return model::wrongUse(model::saying("%1 is %2: it must be from %3 to %4", name,
+                                             shown(number), shown(key.least), shown(key.most)));
     }
     if (key.form == SizeForm::Count && number != std::floor(number)) {
-        return model::wrongUse(name + " is " + shown(number) + ": it must be a whole number");
+        return model::wrongUse(
+            model::saying("%1 is %2: it must be a whole number", name, shown(number)));
     }
     return {};
 }
@@ -59,16 +61,17 @@ model::Result<void> checkGiven(const SizeKey& key, const GivenSize& given) {
         if (isOneOf(key.words, given.word)) {
             return {};
         }
-        return model::wrongUse(name + " must be one of these words: " + std::string(key.words));
+        return model::wrongUse(model::saying("%1 must be one of these words: %2", name, key.words));
     }
     if (given.numbers.empty()) {
-        return model::wrongUse(name + " must be a number");
+        return model::wrongUse(model::saying("%1 must be a number", name));
     }
     if (given.numbers.size() > 1 && key.form != SizeForm::Sum) {
-        return model::wrongUse(name + " must be one number, not a list");
+        return model::wrongUse(model::saying("%1 must be one number, not a list", name));
     }
     if (given.numbers.size() > kMostInList) {
-        return model::wrongUse(name + " has more than 1000 numbers: give their sum");
+        return model::wrongUse(
+            model::saying("%1 has more than 1000 numbers: give their sum", name));
     }
     for (const double number : given.numbers) {
         if (auto fine = checkNumber(key, number); !fine.ok()) {
@@ -86,11 +89,11 @@ model::Result<Sizes> Sizes::from(const TakeOffKind& kind, std::span<const GivenS
     for (const GivenSize& one : given) {
         const SizeKey* key = keyNamed(kind.keys, one.key);
         if (key == nullptr) {
-            return model::wrongUse("unknown key " + inQuotes(one.key) + ": " +
-                                   std::string(kind.what) + " takes " + listed(kind.keys));
+            return model::wrongUse(model::saying("unknown key %1: %2 takes %3", inQuotes(one.key),
+                                                 kind.what, listed(kind.keys)));
         }
         if (sizes.has(one.key)) {
-            return model::wrongUse(one.key + " is given twice: give it once");
+            return model::wrongUse(model::saying("%1 is given twice: give it once", one.key));
         }
         if (auto fine = checkGiven(*key, one); !fine.ok()) {
             return fine.error();
@@ -154,24 +157,25 @@ model::Result<double> flatArea(Sizes& sizes, std::span<const std::string_view> a
             continue;
         }
         if (!across.empty()) {
-            return model::wrongUse("give " + std::string(across) + " or " + std::string(key) +
-                                   ", not both: take off walls and ceiling one by one");
+            return model::wrongUse(model::saying(
+                "give %1 or %2, not both: take off walls and ceiling one by one", across, key));
         }
         across = key;
     }
     if (sizes.has("area_sqft")) {
         if (sizes.has("length_ft") || !across.empty()) {
-            return model::wrongUse("give area_sqft, or length_ft with " + choice + ", not both");
+            return model::wrongUse(
+                model::saying("give area_sqft, or length_ft with %1, not both", choice));
         }
         return sizes.value("area_sqft");
     }
     if (!sizes.has("length_ft")) {
-        return model::wrongUse("length_ft is missing: give length_ft with " + choice +
-                               ", or area_sqft");
+        return model::wrongUse(
+            model::saying("length_ft is missing: give length_ft with %1, or area_sqft", choice));
     }
     if (across.empty()) {
-        return model::wrongUse(choice + " is missing: give length_ft with " + choice +
-                               ", or area_sqft");
+        return model::wrongUse(
+            model::saying("%1 is missing: give length_ft with %2, or area_sqft", choice, choice));
     }
     return sizes.value("length_ft") * sizes.value(across);
 }
@@ -193,7 +197,7 @@ model::Result<void> needAll(const Sizes& sizes, std::initializer_list<std::strin
                             std::string_view instead) {
     for (const std::string_view key : keys) {
         if (!sizes.has(key)) {
-            return model::wrongUse(std::string(key) + " is missing: give " + std::string(instead));
+            return model::wrongUse(model::saying("%1 is missing: give %2", key, instead));
         }
     }
     return {};
@@ -203,8 +207,7 @@ model::Result<void> refuseBeside(const Sizes& sizes, std::string_view key,
                                  std::initializer_list<std::string_view> others) {
     for (const std::string_view other : others) {
         if (sizes.has(other)) {
-            return model::wrongUse("give " + std::string(key) + " or " + std::string(other) +
-                                   ", not both");
+            return model::wrongUse(model::saying("give %1 or %2, not both", key, other));
         }
     }
     return {};

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::model {
 
@@ -71,13 +72,13 @@ std::vector<std::string_view> split(std::string_view text, std::string_view sepa
 }
 
 Error unreadable(std::string_view text) {
-    return wrongUse(quoted(text) + " is not a date: write it like 2026-05-15");
+    return wrongUse(saying("%1 is not a date: write it like 2026-05-15", quoted(text)));
 }
 
 // "5/15/2026": which number is the month is only sure when the other can't be one.
 Result<Date> fromSlashes(std::string_view text, int first, int second, int year) {
     if (year < 100) {
-        return wrongUse(quoted(text) + " has a two-digit year: write it like 2026-05-15");
+        return wrongUse(saying("%1 has a two-digit year: write it like 2026-05-15", quoted(text)));
     }
     if (first > 12 && second <= 12) {
         return Date::fromYmd(year, second, first);
@@ -85,7 +86,8 @@ Result<Date> fromSlashes(std::string_view text, int first, int second, int year)
     if (second > 12 || first == second) {
         return Date::fromYmd(year, first, second);
     }
-    return wrongUse(quoted(text) + " can be read as two different days: write it like 2026-05-15");
+    return wrongUse(
+        saying("%1 can be read as two different days: write it like 2026-05-15", quoted(text)));
 }
 
 }  // namespace
@@ -96,9 +98,9 @@ Result<Date> Date::fromYmd(int year, int month, int day) {
                                           std::chrono::day{static_cast<unsigned>(day)}};
     // <chrono> keeps month and day in a byte each, so the plain numbers are judged first.
     if (year < 1600 || year > 2999 || month < 1 || month > 12 || day < 1 || day > 31 || !ymd.ok()) {
-        return wrongUse("there is no day " + std::to_string(year) + "-" + std::to_string(month) +
-                        "-" + std::to_string(day) +
-                        " in the calendar: check the day and the month");
+        return wrongUse(
+            saying("there is no day %1 in the calendar: check the day and the month",
+                   std::to_string(year) + "-" + std::to_string(month) + "-" + std::to_string(day)));
     }
     return fromDays(
         static_cast<std::int32_t>(std::chrono::sys_days{ymd}.time_since_epoch().count()));
@@ -143,7 +145,7 @@ Result<Date> Date::parseLoose(std::string_view text) {
         return fromSlashes(text, *first, *second, *third);
     }
     if (*third < 100) {
-        return wrongUse(quoted(text) + " has a two-digit year: write it like 2026-05-15");
+        return wrongUse(saying("%1 has a two-digit year: write it like 2026-05-15", quoted(text)));
     }
     if (first && !second) {
         if (const auto month = monthByName(parts[1])) {
@@ -182,9 +184,10 @@ std::string Date::toShortText() const {
 
 Result<Instant> Instant::parse(std::string_view text) {
     text = trimmed(text);
-    const Error bad = wrongUse(quoted(text) +
-                               " is not an instant: write it like 2026-05-15T18:03:00Z or "
-                               "2026-05-15T18:03:00-05:00");
+    const Error bad =
+        wrongUse(saying("%1 is not an instant: write it like 2026-05-15T18:03:00Z or "
+                        "2026-05-15T18:03:00-05:00",
+                        quoted(text)));
     if (text.size() < 17 || (text[10] != 'T' && text[10] != ' ')) {
         return bad;
     }

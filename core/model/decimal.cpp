@@ -2,6 +2,8 @@
 
 #include <cctype>
 
+#include "core/model/saying.h"
+
 namespace ledgerboard::model {
 
 namespace {
@@ -92,11 +94,12 @@ Result<std::int64_t> parseDecimal(std::string_view text, int decimals) {
     const std::string_view fraction =
         dot == std::string_view::npos ? std::string_view{} : body.digits.substr(dot + 1);
     if ((whole.empty() && fraction.empty()) || body.twice) {
-        return wrongUse(quoted + " is not a number: write it like 1250 or 1,250.50");
+        return wrongUse(saying("%1 is not a number: write it like 1250 or 1,250.50", quoted));
     }
     if (!commasWellPlaced(whole) || fraction.find(',') != std::string_view::npos) {
         return wrongUse(
-            quoted + " has a comma where none belongs: write 1,250.50, with a point for decimals");
+            saying("%1 has a comma where none belongs: write 1,250.50, with a point for decimals",
+                   quoted));
     }
     std::int64_t units = 0;
     auto take = [&units](char digit) {
@@ -108,28 +111,28 @@ Result<std::int64_t> parseDecimal(std::string_view text, int decimals) {
             continue;
         }
         if (!isDigit(c)) {
-            return wrongUse(quoted + " is not a number: write it like 1250 or 1,250.50");
+            return wrongUse(saying("%1 is not a number: write it like 1250 or 1,250.50", quoted));
         }
         if (!take(c)) {
-            return wrongUse(quoted + " is too large to be kept");
+            return wrongUse(saying("%1 is too large to be kept", quoted));
         }
     }
     for (std::size_t k = 0; k < fraction.size() || k < static_cast<std::size_t>(decimals); ++k) {
         const char c = k < fraction.size() ? fraction[k] : '0';
         if (!isDigit(c)) {
-            return wrongUse(quoted + " is not a number: write it like 1250 or 1,250.50");
+            return wrongUse(saying("%1 is not a number: write it like 1250 or 1,250.50", quoted));
         }
         if (k >= static_cast<std::size_t>(decimals)) {
             if (c != '0') {
-                return wrongUse(quoted + (decimals == 0
-                                              ? " is not a whole number: round it"
-                                              : " has more than " + std::to_string(decimals) +
-                                                    " decimals: round it to that many"));
+                return wrongUse(decimals == 0
+                                    ? saying("%1 is not a whole number: round it", quoted)
+                                    : saying("%1 has more than %2 decimals: round it to that many",
+                                             quoted, decimals));
             }
             continue;
         }
         if (!take(c)) {
-            return wrongUse(quoted + " is too large to be kept");
+            return wrongUse(saying("%1 is too large to be kept", quoted));
         }
     }
     return body.negative ? -units : units;

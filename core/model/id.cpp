@@ -1,5 +1,7 @@
 #include "core/model/id.h"
 
+#include "core/model/saying.h"
+
 namespace ledgerboard::model {
 
 namespace {
@@ -38,7 +40,7 @@ Result<RawId> RawId::parse(std::string_view text) {
         ++digits;
     }
     if (digits != 2 * kBytes) {
-        return wrongUse("\"" + std::string(text.substr(0, 40)) + "\" is not an id");
+        return wrongUse(saying("\"%1\" is not an id", std::string(text.substr(0, 40))));
     }
     return RawId{bytes};
 }

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::model {
 
@@ -69,8 +70,9 @@ Result<Weekdays> Weekdays::parse(std::string_view text) {
     }
     good = good && takeWord() && !rangeFrom;
     if (!good || bits == 0) {
-        return wrongUse("\"" + std::string(text.substr(0, 40)) +
-                        "\" is not a work week: write it like Mon Tue Wed Thu Fri, or Mon-Sat");
+        return wrongUse(
+            saying("\"%1\" is not a work week: write it like Mon Tue Wed Thu Fri, or Mon-Sat",
+                   text.substr(0, 40)));
     }
     return fromBits(bits);
 }

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 #include "core/model/utf8.h"
 #include "core/model/value.h"
 
@@ -58,7 +59,7 @@ Result<Value> parseFlag(std::string_view text) {
             return Value{std::int64_t{0}};  // said, so it can take back a yes
         }
     }
-    return wrongUse("\"" + std::string(text.substr(0, 40)) + "\" is neither yes nor no");
+    return wrongUse(saying("\"%1\" is neither yes nor no", text.substr(0, 40)));
 }
 
 Result<Value> parseCount(std::string_view text) {
@@ -78,7 +79,7 @@ Result<Value> parseWord(const Field& field, std::string_view text) {
         }
         known += (k == 1 ? "" : ", ") + std::string(field.words[k]);
     }
-    return wrongUse("\"" + std::string(text.substr(0, 40)) + "\" is not one of: " + known);
+    return wrongUse(saying("\"%1\" is not one of: %2", text.substr(0, 40), known));
 }
 
 // "name value; name value": calls take(name, value text) for each part.
@@ -90,8 +91,9 @@ Result<void> eachPair(std::string_view text, Take&& take) {
             at = part.find_last_of(" \t");
         }
         if (at == std::string_view::npos || trimmed(part.substr(0, at)).empty()) {
-            return wrongUse("\"" + std::string(part.substr(0, 40)) +
-                            "\" needs a name and a figure: write it like taxes 210; insurance 95");
+            return wrongUse(
+                saying("\"%1\" needs a name and a figure: write it like taxes 210; insurance 95",
+                       part.substr(0, 40)));
         }
         if (auto taken = take(trimmed(part.substr(0, at)), trimmed(part.substr(at + 1)));
             !taken.ok()) {
@@ -173,42 +175,47 @@ std::string joined(const Value& value, Print&& print) {
     return out;
 }
 
+// What is wrong with a field, named before it.
+Error wrongIn(const Field& field, const Saying& what) {
+    return inPlace(Saying(std::string(field.heading)), wrongUse(what));
+}
+
 // Whether a field of this type may hold an integer of this size.
 Result<void> checkInteger(const Field& field, std::int64_t units) {
-    const std::string place = std::string(field.heading) + ": ";
     switch (field.type) {
         case FieldType::Flag:
             return units == 0 || units == 1 ? Result<void>{}
-                                            : wrongUse(place + "neither yes nor no");
+                                            : wrongIn(field, saying("neither yes nor no"));
         case FieldType::Date:
             if (units < kFirstDay || units > kLastDay) {
-                return wrongUse(place + "a date outside the years 1600 to 2999");
+                return wrongIn(field, saying("a date outside the years 1600 to 2999"));
             }
             return {};
         case FieldType::Weekdays:
-            return units > 0 && units < 128 ? Result<void>{} : wrongUse(place + "not a work week");
+            return units > 0 && units < 128 ? Result<void>{}
+                                            : wrongIn(field, saying("not a work week"));
         case FieldType::Instant:
             return units >= kFirstDay * kDayMs && units < (kLastDay + 1) * kDayMs
                        ? Result<void>{}
-                       : wrongUse(place + "an instant outside the years 1600 to 2999");
+                       : wrongIn(field, saying("an instant outside the years 1600 to 2999"));
         case FieldType::Percent:
             if (units < 0 || units > Percent::whole().basisPoints()) {
-                return wrongUse(place + Percent::fromBasisPoints(units).toString() +
-                                " is not within 0 to 100 percent");
+                return wrongIn(field, saying("%1 is not within 0 to 100 percent",
+                                             Percent::fromBasisPoints(units)));
             }
             return {};
         case FieldType::Count:
         case FieldType::Quantity:
         case FieldType::Money:
             if (units > kLargestUnits || units < -kLargestUnits) {
-                return wrongUse(place + "too large to be kept");
+                return wrongIn(field, saying("too large to be kept"));
             }
             if (units < 0 && !field.maySubtract) {
-                return wrongUse(place + "it can't be below 0");
+                return wrongIn(field, saying("it can't be below 0"));
             }
             return {};
         default:
-            return wrongUse(place + "a number where none belongs");
+            return wrongIn(field, saying("a number where none belongs"));
     }
 }
 
@@ -260,18 +267,16 @@ Result<void> checkList(const Field& field, const std::string& text) {
     for (std::size_t k = 0; good && k < list.size(); ++k) {
         good = isElementOf(field.type, list[k]);
     }
-    return good ? Result<void>{}
-                : wrongUse(std::string(field.heading) + ": not a list of what belongs there");
+    return good ? Result<void>{} : wrongIn(field, saying("not a list of what belongs there"));
 }
 
 Result<void> checkText(const Field& field, const std::string& text) {
-    const std::string place = std::string(field.heading) + ": ";
     if (text.empty() || text.size() > kLongestText) {
-        return wrongUse(place + (text.empty() ? "an empty text is kept as no value"
-                                              : "a text longer than 100,000 bytes"));
+        return wrongIn(field, text.empty() ? saying("an empty text is kept as no value")
+                                           : saying("a text longer than 100,000 bytes"));
     }
     if (text.find('\0') != std::string::npos || !isUtf8(text)) {
-        return wrongUse(place + "a text with bytes in it that are not UTF-8 text");
+        return wrongIn(field, saying("a text with bytes in it that are not UTF-8 text"));
     }
     switch (field.type) {
         case FieldType::Text:
@@ -282,7 +287,7 @@ Result<void> checkText(const Field& field, const std::string& text) {
                     return {};
                 }
             }
-            return wrongUse(place + "\"" + text.substr(0, 40) + "\" is not one of its words");
+            return wrongIn(field, saying("\"%1\" is not one of its words", text.substr(0, 40)));
         case FieldType::Refs:
         case FieldType::Amounts:
         case FieldType::Steps:
@@ -290,7 +295,7 @@ Result<void> checkText(const Field& field, const std::string& text) {
         case FieldType::Dates:
             return checkList(field, text);
         default:
-            return wrongUse(place + "a text where none belongs");
+            return wrongIn(field, saying("a text where none belongs"));
     }
 }
 
@@ -407,7 +412,7 @@ Result<void> checkValue(const Field& field, const Value& value) {
         return checkText(field, *text);
     }
     if (field.type != FieldType::Ref) {
-        return wrongUse(std::string(field.heading) + ": an id where none belongs");
+        return wrongIn(field, saying("an id where none belongs"));
     }
     return {};
 }

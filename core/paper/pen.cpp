@@ -6,6 +6,7 @@
 #include <pango/pangocairo.h>
 #include <turbojpeg.h>
 
+#include "core/model/saying.h"
 #include "core/report/plain_text.h"
 #include "core/report/theme.h"
 
@@ -314,8 +315,8 @@ model::Result<std::string> Pen::finish() {
     const cairo_status_t written = cairo_surface_status(inside_->surface.get());
     const cairo_status_t status = drawn != CAIRO_STATUS_SUCCESS ? drawn : written;
     if (status != CAIRO_STATUS_SUCCESS) {
-        return model::cannotBeMet(std::string("the PDF could not be made: ") +
-                                  cairo_status_to_string(status));
+        return model::cannotBeMet(
+            model::saying("the PDF could not be made: %1", cairo_status_to_string(status)));
     }
     return std::move(inside_->bytes);
 }

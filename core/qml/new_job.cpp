@@ -1,10 +1,11 @@
 #include "core/qml/new_job.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 
 #include "core/model/catalog.h"
+#include "core/model/saying.h"
+#include "core/qml/said.h"
 
 namespace ledgerboard::qml {
 
@@ -13,10 +14,6 @@ using model::Result;
 namespace {
 
 constexpr int kFirstYear = 1600;
-
-std::string words(const char* text) {
-    return QCoreApplication::translate("NewJob", text).toStdString();
-}
 
 // A file name that is not taken, made of the letters and digits of the job's name.
 QString freePath(const QString& folder, const QString& name) {
@@ -36,17 +33,15 @@ QString freePath(const QString& folder, const QString& name) {
 Result<model::Job> jobOf(const NewJob& wish, model::Instant now) {
     model::Job job;
     if (wish.name.isEmpty()) {
-        return model::wrongUse(words(
-            QT_TRANSLATE_NOOP("NewJob", "Give the house a name, such as its street and number.")));
+        return model::wrongUse("Give the house a name, such as its street and number.");
     }
     if (!wish.builtYear.isEmpty()) {
         bool isNumber = false;
         const int year = wish.builtYear.toInt(&isNumber);
         if (!isNumber || year < kFirstYear || year > now.utcDate().year()) {
-            return model::wrongUse(words(QT_TRANSLATE_NOOP(
-                "NewJob",
+            return model::wrongUse(
                 "The year it was built has four digits, such as 1936; leave it empty where "
-                "nobody knows.")));
+                "nobody knows.");
         }
         job.builtYear = year;
     }
@@ -71,8 +66,8 @@ Result<model::Id<model::Kind::Job>> addJob(store::Book& book, const NewJob& wish
     }
     for (const auto& other : others.value()) {
         if (model::folded(other.name) == model::folded(job.value().name)) {
-            return model::cannotBeMet(words(QT_TRANSLATE_NOOP(
-                "NewJob", "There is a job of that name in the book: give this one another.")));
+            return model::cannotBeMet(
+                "There is a job of that name in the book: give this one another.");
         }
     }
     job.value().id = book.newId<model::Kind::Job>(now);
@@ -99,7 +94,8 @@ Result<MadeBook> makeBook(const QString& folder, const NewJob& wish, model::Inst
         return job.error();
     }
     const std::string path = freePath(folder, wish.name).toStdString();
-    auto book = store::Book::create(path, words(QT_TRANSLATE_NOOP("NewJob", "Owner")), now, random);
+    auto book =
+        store::Book::create(path, Said::told(model::saying("Owner")).toStdString(), now, random);
     if (!book.ok()) {
         return book.error();
     }

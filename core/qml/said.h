@@ -8,6 +8,7 @@
 
 #include "core/model/result.h"
 #include "core/model/rows.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::qml {
 
@@ -48,12 +49,19 @@ class Said {
     // "15 May".
     [[nodiscard]] static QString dayMonth(model::Date day);
 
-    // What core/compute/cautions.def says, in the language of the screens; words that an owner
-    // wrote stay as they are.
-    [[nodiscard]] static QString caution(std::string_view english);
+    // What core says, in the language of the screens: the sentence from shared_es.ts, its figures
+    // by the locale. What has no translation stays as it is; so do words that an owner wrote.
+    [[nodiscard]] static QString told(const model::Saying& saying);
+
+    // The same of a sentence that comes as its English: it is known again (known_sentences.h).
+    [[nodiscard]] static QString told(std::string_view english);
 
     // What went wrong. Words of the core that are not translated are said to be in English.
     [[nodiscard]] static QString trouble(const model::Error& error);
+    [[nodiscard]] static QString trouble(const std::string& message);
+
+    // An error in words that are already those of the screens.
+    [[nodiscard]] static model::Error refusal(const QString& words);
 };
 
 }  // namespace ledgerboard::qml

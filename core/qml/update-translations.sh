@@ -15,11 +15,14 @@ trap 'rm -rf "$said"' EXIT
              source, consequence)                                                                 \
     QT_TRANSLATE_NOOP("Caution", about)                                                            \
     QT_TRANSLATE_NOOP("Caution", text)                                                             \
+    QT_TRANSLATE_NOOP("Caution", source)                                                           \
     QT_TRANSLATE_NOOP("Caution", consequence)
 #include "core/compute/cautions.def"
 END
 } | sed 's/QT_TRANSLATE_NOOP/\n&/g' >"$said/cautions.cpp"
 grep -q 'QT_TRANSLATE_NOOP' "$said/cautions.cpp"
+core/qml/core_sentences.py >"$said/sentences.cpp"
+core/qml/core_sentences.py --list >core/qml/sentences.txt
 
 sources=(core/qml "$said")
 "$lupdate" -silent -I . -locations none -no-obsolete "${sources[@]}" -ts core/qml/shared_es.ts

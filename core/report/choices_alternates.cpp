@@ -72,8 +72,8 @@ class Alternates : public ChoicesSheet {
         if (!option.isPriced && option.items == 0) {
             paragraph(quoted(option) + " has no cost yet, so it is in no set. Enter it:");
             command({"set", record, "Cost", "AMOUNT"});
-        } else if (!option.whyNotOffered.empty()) {
-            paragraph(quoted(option) + " is in no set: " + option.whyNotOffered + ".");
+        } else if (!option.whyNotOffered.isEmpty()) {
+            paragraph(quoted(option) + " is in no set: " + option.whyNotOffered.text() + ".");
         }
         if (!option.hasValue && !option.leavesAsIs) {
             paragraph(quoted(option) +

@@ -72,7 +72,7 @@ class Page : public ChoicesSheet {
     void printBest() {
         heading("Best together" + limitsText());
         if (!choices_.best) {
-            paragraph("There is none: " + choices_.whyNone + ".");
+            paragraph("There is none: " + choices_.whyNone.text() + ".");
             return;
         }
         if (!anythingOffered()) {

@@ -2,7 +2,8 @@
 
 #include <algorithm>
 
-#include "core/report/money_text.h"
+#include "core/model/saying.h"
+#include "core/report/said_places.h"
 #include "core/report/week_words.h"
 
 namespace ledgerboard::report {
@@ -14,90 +15,144 @@ using model::Date;
 using model::JobRows;
 using model::Money;
 using model::Percent;
+using model::Saying;
+using model::saying;
 
 constexpr Script kPage = Script::Unicode;
 // Of a list so many are named; the others are counted, and stand in their own part of the page.
 constexpr std::size_t kMostNamed = 4;
 
-std::string whole(Money money) {
-    return wholeText(money, kPage);
+model::Place whole(Money money) {
+    return wholePlace(money, kPage);
+}
+
+// "72" and "15.3", without the sign.
+model::Place wholePercent(Percent percent) {
+    const std::int64_t points = model::divideRounded(percent.basisPoints(), 100);
+    std::string text = percentText(percent, kPage);
+    text.resize(text.size() - 2);
+    return {model::Place::Is::Percent, std::move(text), points * 100, {}};
+}
+
+model::Place tenths(Percent percent) {
+    const std::int64_t count = model::divideRounded(percent.basisPoints(), 10);
+    std::string text = tenthsText(percent, kPage);
+    text.resize(text.size() - 2);
+    return {model::Place::Is::Percent, std::move(text), count * 10, {}};
+}
+
+model::Place day(Date date, Date today) {
+    const bool sameYear = date.year() == today.year();
+    return {sameYear ? model::Place::Is::Day : model::Place::Is::FullDay,
+            dateText(date, today),
+            date.days(),
+            {}};
 }
 
 // "a, b, c and 5 more"; "a; b and 5 more" where a name holds a comma itself.
-std::string listed(const std::vector<std::string>& names, std::size_t most = kMostNamed) {
-    const bool holdsComma = std::any_of(names.begin(), names.end(), [](const std::string& name) {
-        return name.find(", ") != std::string::npos;
+Saying listed(const std::vector<Saying>& names, std::size_t most = kMostNamed) {
+    const bool holdsComma = std::any_of(names.begin(), names.end(), [](const Saying& name) {
+        return name.text().find(", ") != std::string::npos;
     });
-    const char* between = holdsComma ? "; " : ", ";
-    std::string text;
+    Saying text;
     const std::size_t shown = names.size() > most ? most : names.size();
     for (std::size_t k = 0; k < shown; ++k) {
         const bool isLast = k + 1 == shown && names.size() == shown;
-        text += k == 0 ? "" : isLast ? (holdsComma ? "; and " : " and ") : between;
-        text += names[k];
+        if (k == 0) {
+            text = names[k];
+        } else if (isLast) {
+            text = holdsComma ? saying("%1; and %2", text, names[k])
+                              : saying("%1 and %2", text, names[k]);
+        } else {
+            text = holdsComma ? saying("%1; %2", text, names[k]) : saying("%1, %2", text, names[k]);
+        }
     }
-    return names.size() > shown ? text + " and " + std::to_string(names.size() - shown) + " more"
-                                : text;
+    return names.size() > shown ? saying("%1 and %2 more", text, names.size() - shown) : text;
 }
 
-std::string headText(const HeadFigure& figure) {
+// Two sentences.
+Saying both(const Saying& first, const Saying& second) {
+    return saying("%1 %2", first, second);
+}
+
+Saying named(const std::string& name, Money amount) {
+    return saying("%1 %2", name, whole(amount));
+}
+
+Saying headText(const HeadFigure& figure) {
     const std::string beside = figure.strong + figure.rest;
-    return figure.figure + (beside.empty() ? "." : ": " + beside + ".");
+    return Saying(figure.figure + (beside.empty() ? "." : ": " + beside + "."));
 }
 
 // Compares, where the page knows what was.
-std::string earnText(const WeekPage& page) {
+Saying earnText(const WeekPage& page) {
     const auto& earn = page.earn;
     if (!earn.profit) {
-        return "Not known: " + earn.whatIsMissing + ".";
+        return saying("Not known: %1.", Saying(earn.whatIsMissing));
     }
-    std::string text = *earn.profit >= Money{} ? "Yes, " : "No: ";
-    text += whole(*earn.profit) +
-            (earn.ofResale ? ", " + tenthsText(*earn.ofResale, kPage) + " of resale" : "");
-    if (earn.before) {
-        const Money moved = *earn.profit - *earn.before;
-        text += moved == Money{} ? "; as before"
-                                 : "; " + whole(moved < Money{} ? -moved : moved) +
-                                       (moved < Money{} ? " less" : " more") + " than before";
+    const Saying figure =
+        earn.ofResale ? saying("%1, %2 % of resale", whole(*earn.profit), tenths(*earn.ofResale))
+                      : saying("%1", whole(*earn.profit));
+    const Saying text =
+        *earn.profit >= Money{} ? saying("Yes, %1", figure) : saying("No: %1", figure);
+    if (!earn.before) {
+        return saying("%1.", text);
     }
-    return text + ".";
+    const Money moved = *earn.profit - *earn.before;
+    if (moved == Money{}) {
+        return saying("%1; as before.", text);
+    }
+    return moved < Money{} ? saying("%1; %2 less than before.", text, whole(-moved))
+                           : saying("%1; %2 more than before.", text, whole(moved));
 }
 
-std::string paidText(const ThisWeek& week) {
+Saying paidText(const ThisWeek& week) {
     if (week.paidInAll == Money{}) {
-        return "Nothing.";
+        return saying("Nothing.");
     }
-    std::vector<std::string> names;
+    std::vector<Saying> names;
     for (const auto& paid : week.paid) {
-        names.push_back(
-            (paid.name.empty() ? "unnamed payees" : paid.name) + " " + whole(paid.amount) +
-            (paid.ahead > Money{} ? " (now " + whole(paid.ahead) + " ahead of work you have seen)"
-                                  : ""));
+        const Saying who =
+            paid.name.empty() ? saying("unnamed payees") : model::asWritten(paid.name);
+        names.push_back(paid.ahead > Money{} ? saying("%1 %2 (now %3 ahead of work you have seen)",
+                                                      who, whole(paid.amount), whole(paid.ahead))
+                                             : saying("%1 %2", who, whole(paid.amount)));
     }
-    return whole(week.paidInAll) + " in all: " + listed(names) + ".";
+    return saying("%1 in all: %2.", whole(week.paidInAll), listed(names));
 }
 
-std::string aheadText(const JobRows& rows, const compute::JobFigures& figures) {
-    std::vector<std::string> ahead;
-    std::vector<std::string> owed;
+Saying aheadText(const JobRows& rows, const compute::JobFigures& figures) {
+    std::vector<Saying> ahead;
+    std::vector<Saying> owed;
     for (const auto& contract : figures.contracts) {
         const std::string& name = rows.contracts[contract.contract].name;
         if (contract.paidAhead > Money{}) {
-            ahead.push_back(name + " by " + whole(contract.paidAhead) + ", " +
-                            percentText(contract.paidAheadPoints, kPage) + " of it");
+            ahead.push_back(saying("%1 by %2, %3 % of it", name, whole(contract.paidAhead),
+                                   wholePercent(contract.paidAheadPoints)));
         }
         if (contract.owed > Money{}) {
-            owed.push_back(name + " " + whole(contract.owed) +
-                           (contract.payableToday < contract.owed
-                                ? " (payable now " + whole(contract.payableToday) + ")"
-                                : ""));
+            owed.push_back(contract.payableToday < contract.owed
+                               ? saying("%1 %2 (payable now %3)", name, whole(contract.owed),
+                                        whole(contract.payableToday))
+                               : named(name, contract.owed));
         }
     }
-    return (ahead.empty() ? "Nobody is ahead. " : "Ahead: " + listed(ahead) + ". ") +
-           (owed.empty() ? "Nothing is owed." : "Owed: " + listed(owed) + ".");
+    return both(ahead.empty() ? saying("Nobody is ahead.") : saying("Ahead: %1.", listed(ahead)),
+                owed.empty() ? saying("Nothing is owed.") : saying("Owed: %1.", listed(owed)));
 }
 
-std::string notBilledText(const JobRows& rows, const compute::JobFigures& figures) {
+std::vector<Saying> largestFirst(std::vector<std::pair<Money, std::string>> lines) {
+    std::stable_sort(lines.begin(), lines.end(),
+                     [](const auto& a, const auto& b) { return a.first > b.first; });
+    std::vector<Saying> names;
+    names.reserve(lines.size());
+    for (const auto& [amount, name] : lines) {
+        names.push_back(named(name, amount));
+    }
+    return names;
+}
+
+Saying notBilledText(const JobRows& rows, const compute::JobFigures& figures) {
     Money all;
     std::vector<std::pair<Money, std::string>> open;
     for (const auto& contract : figures.contracts) {
@@ -108,19 +163,12 @@ std::string notBilledText(const JobRows& rows, const compute::JobFigures& figure
         }
     }
     if (open.empty()) {
-        return "Nothing.";
+        return saying("Nothing.");
     }
-    std::stable_sort(open.begin(), open.end(),
-                     [](const auto& a, const auto& b) { return a.first > b.first; });
-    std::vector<std::string> names;
-    names.reserve(open.size());
-    for (const auto& [left, name] : open) {
-        names.push_back(name + " " + whole(left));
-    }
-    return whole(all) + ": " + listed(names) + ".";
+    return saying("%1: %2.", whole(all), listed(largestFirst(std::move(open))));
 }
 
-std::string overText(const compute::JobFigures& figures) {
+Saying overText(const compute::JobFigures& figures) {
     std::vector<std::pair<Money, std::string>> over;
     std::vector<std::pair<Money, std::string>> early;
     for (std::size_t k = 0; k < figures.lines.size(); ++k) {
@@ -132,128 +180,138 @@ std::string overText(const compute::JobFigures& figures) {
             early.emplace_back(line.billed - line.planned, name);
         }
     }
-    const auto text = [](std::vector<std::pair<Money, std::string>>& lines) {
-        std::stable_sort(lines.begin(), lines.end(),
-                         [](const auto& a, const auto& b) { return a.first > b.first; });
-        std::vector<std::string> names;
-        names.reserve(lines.size());
-        for (const auto& [amount, name] : lines) {
-            names.push_back(name + " " + whole(amount));
-        }
-        return listed(names);
-    };
-    return (over.empty() ? "None is over. " : "Over, and will stay so: " + text(over) + ". ") +
-           (early.empty() ? "None is early." : "Early, billed before plan: " + text(early) + ".");
+    return both(
+        over.empty() ? saying("None is over.")
+                     : saying("Over, and will stay so: %1.", listed(largestFirst(std::move(over)))),
+        early.empty()
+            ? saying("None is early.")
+            : saying("Early, billed before plan: %1.", listed(largestFirst(std::move(early)))));
 }
 
-std::string contingencyAnswer(const WeekPage& page, const compute::JobFigures& figures) {
+Saying contingencyAnswer(const WeekPage& page, const compute::JobFigures& figures) {
     if (!page.contingency || page.contingency->total <= Money{}) {
-        return "No contingency was put aside.";
+        return saying("No contingency was put aside.");
     }
     const Percent used = Percent::fromBasisPoints(
         model::divideRounded(model::multiplyWide(figures.contingency.used.minor(), 10'000),
                              page.contingency->total.minor()));
-    return whole(page.contingency->left) + " of " + whole(page.contingency->total) +
-           " is left: " + percentText(used, kPage) + " used with " +
-           percentText(page.progress.done, kPage) + " of the work done.";
+    return saying("%1 of %2 is left: %3 % used with %4 % of the work done.",
+                  whole(page.contingency->left), whole(page.contingency->total), wholePercent(used),
+                  wholePercent(page.progress.done));
 }
 
-std::string unsignedText(const JobRows& rows, const WeekPage& page) {
+Saying unsignedText(const JobRows& rows, const WeekPage& page) {
     if (page.outside.unsignedChanges == 0) {
-        return "None.";
+        return saying("None.");
     }
-    std::vector<std::string> names;
+    std::vector<Saying> names;
     for (const auto& change : rows.changes) {
         if (!change.signedOn && !change.refusedOn) {
-            names.push_back(change.name + " " + signedText(compute::changeAmount(change), kPage));
+            names.push_back(
+                saying("%1 %2", change.name, signedPlace(compute::changeAmount(change), kPage)));
         }
     }
-    return listed(names) + ".";
+    return saying("%1.", listed(names));
 }
 
-std::string notDoneText(const JobRows& rows, const compute::JobFigures& figures,
-                        const ThisWeek& week, Date today) {
-    std::vector<std::string> late;
+Saying notDoneText(const JobRows& rows, const compute::JobFigures& figures, const ThisWeek& week,
+                   Date today) {
+    std::vector<Saying> late;
     for (const auto& one : week.notDone) {
         const std::string& name = figures.scope.lines[one.item].name;
-        late.push_back(name +
-                       (one.isStart ? " was to begin "
-                                    : " at " + percentText(one.shown, kPage) + " was to be done ") +
-                       dateText(one.wantedOn, today));
+        late.push_back(one.isStart ? saying("%1 was to begin %2", name, day(one.wantedOn, today))
+                                   : saying("%1 at %2 % was to be done %3", name,
+                                            wholePercent(one.shown), day(one.wantedOn, today)));
     }
-    std::string text =
-        late.empty() ? "All that was planned for the week is done. " : listed(late) + ". ";
+    const Saying work = late.empty() ? saying("All that was planned for the week is done.")
+                                     : saying("%1.", listed(late));
     if (!week.knowsPresence) {
-        return text + "Who came was not entered.";
+        return both(work, saying("Who came was not entered."));
     }
-    std::vector<std::string> missing;
+    std::vector<Saying> missing;
     for (const auto& one : week.notThere) {
-        missing.push_back(rows.crews[one.crew].name + " on " +
-                          countText(static_cast<std::int64_t>(one.days.size()), "day", "days"));
+        const std::string& crew = rows.crews[one.crew].name;
+        const auto days = static_cast<std::int64_t>(one.days.size());
+        missing.push_back(days == 1 ? saying("%1 on %2 day", crew, countPlace(days))
+                                    : saying("%1 on %2 days", crew, countPlace(days)));
     }
-    return text + (missing.empty() ? "Every crew that was planned came."
-                                   : "Did not come: " + listed(missing) + ".");
+    return both(work, missing.empty() ? saying("Every crew that was planned came.")
+                                      : saying("Did not come: %1.", listed(missing)));
 }
 
-std::string nextAnswer(const WeekPage& page) {
-    std::vector<std::string> names;
+Saying nextSaid(const NextEvent& event) {
+    switch (event.kind) {
+        case compute::WaitKind::Order:
+            return saying("Order %1", event.what);
+        case compute::WaitKind::Decision:
+            return saying("Decide: %1", event.what);
+        default:
+            return saying("Inspection: %1", event.what);
+    }
+}
+
+Saying nextAnswer(const WeekPage& page) {
+    std::vector<Saying> names;
     for (const auto& event : page.next) {
-        if (event.kind == compute::WaitKind::Order || event.kind == compute::WaitKind::Decision ||
-            event.kind == compute::WaitKind::Inspection) {
-            names.push_back(nextText(event) + ", " + nextDayText(event, page.today) +
-                            (event.isLate ? " (late)" : ""));
+        if (event.kind != compute::WaitKind::Order && event.kind != compute::WaitKind::Decision &&
+            event.kind != compute::WaitKind::Inspection) {
+            continue;
         }
+        const Saying when =
+            event.on ? saying("%1", day(*event.on, page.today)) : saying("no day yet");
+        names.push_back(event.isLate ? saying("%1, %2 (late)", nextSaid(event), when)
+                                     : saying("%1, %2", nextSaid(event), when));
     }
-    return names.empty() ? "Nothing." : listed(names) + ".";
+    return names.empty() ? saying("Nothing.") : saying("%1.", listed(names));
 }
 
-std::string papersAnswer(const WeekPage& page) {
-    std::vector<std::string> names;
+Saying papersAnswer(const WeekPage& page) {
+    std::vector<Saying> names;
     for (const auto& paper : page.papers) {
-        names.push_back(paper.what);
+        names.emplace_back(paper.what);
     }
-    return names.empty() ? "None." : listed(names) + ".";
+    return names.empty() ? saying("None.") : saying("%1.", listed(names));
 }
 
 // "Tile crew: go on with Bathroom/shower tile; begin ...; put right ...".
-std::string crewText(const JobRows& rows, const compute::JobFigures& figures,
-                     const compute::CrewNews& work) {
+Saying crewText(const JobRows& rows, const compute::JobFigures& figures,
+                const compute::CrewNews& work) {
     const auto items = [&](const std::vector<std::size_t>& places) {
-        std::vector<std::string> names;
+        std::vector<Saying> names;
         names.reserve(places.size());
         for (const std::size_t k : places) {
-            names.push_back(figures.scope.lines[k].name);
+            names.push_back(model::asWritten(figures.scope.lines[k].name));
         }
         return listed(names, 2);
     };
-    std::string text = rows.crews[work.crew].name + ": ";
-    std::string parts;
-    const auto add = [&parts](const std::string& part) {
-        parts += (parts.empty() ? "" : "; ") + part;
+    Saying parts;
+    const auto add = [&parts](const Saying& part) {
+        parts = parts.isEmpty() ? part : saying("%1; %2", parts, part);
     };
     if (!work.going.empty()) {
-        add("go on with " + items(work.going));
+        add(saying("go on with %1", items(work.going)));
     }
     if (!work.beginning.empty()) {
-        add("begin " + items(work.beginning));
+        add(saying("begin %1", items(work.beginning)));
     }
     if (!work.leaveOpen.empty()) {
-        add("leave open to be looked at: " + items(work.leaveOpen));
+        add(saying("leave open to be looked at: %1", items(work.leaveOpen)));
     }
     if (!work.punch.empty()) {
-        add(countText(static_cast<std::int64_t>(work.punch.size()), "punch item", "punch items") +
-            " to put right");
+        const auto count = static_cast<std::int64_t>(work.punch.size());
+        add(count == 1 ? saying("%1 punch item to put right", countPlace(count))
+                       : saying("%1 punch items to put right", countPlace(count)));
     }
-    return text + parts + ".";
+    return saying("%1: %2.", rows.crews[work.crew].name, parts);
 }
 
-std::string mondayText(const JobRows& rows, const compute::JobFigures& figures,
-                       const ThisWeek& week) {
-    std::string text;
+Saying mondayText(const JobRows& rows, const compute::JobFigures& figures, const ThisWeek& week) {
+    Saying text;
     for (const auto& crew : week.crews) {
-        text += (text.empty() ? "" : "\n") + crewText(rows, figures, crew);
+        const Saying one = crewText(rows, figures, crew);
+        text = text.isEmpty() ? one : saying("%1%2%3", text, "\n", one);
     }
-    return text.empty() ? "No crew has work planned for the week." : text;
+    return text.isEmpty() ? saying("No crew has work planned for the week.") : text;
 }
 
 }  // namespace
@@ -261,21 +319,26 @@ std::string mondayText(const JobRows& rows, const compute::JobFigures& figures,
 std::vector<Answer> answersOf(const WeekPage& page, const JobRows& rows,
                               const compute::JobFigures& figures, const ThisWeek& week) {
     const auto head = headFigures(page, kPage);
-    const std::string since = dateText(week.since, page.today);
+    const auto answer = [](const Saying& question, const Saying& said) {
+        return Answer{question.text(), said.text()};
+    };
     return {
-        {"Still earning?", earnText(page)},
-        {"Done when?", headText(head[1])},
-        {"Paid since " + since + ", to whom, for work seen?", paidText(week)},
-        {"Who is ahead of their work, who is owed?", aheadText(rows, figures)},
-        {"Signed and not billed?", notBilledText(rows, figures)},
-        {"Which lines are over, which only early?", overText(figures)},
-        {"Contingency against what is still to be opened?", contingencyAnswer(page, figures)},
-        {"Asked and not signed?", unsignedText(rows, page)},
-        {"What did not happen, who did not come?", notDoneText(rows, figures, week, page.today)},
-        {"To order, decide, have inspected in 14 days?", nextAnswer(page)},
-        {"Cash?", cashText(page, kPage)},
-        {"Papers missing?", papersAnswer(page)},
-        {"What does each crew hear on Monday?", mondayText(rows, figures, week)},
+        answer(saying("Still earning?"), earnText(page)),
+        answer(saying("Done when?"), headText(head[1])),
+        answer(saying("Paid since %1, to whom, for work seen?", day(week.since, page.today)),
+               paidText(week)),
+        answer(saying("Who is ahead of their work, who is owed?"), aheadText(rows, figures)),
+        answer(saying("Signed and not billed?"), notBilledText(rows, figures)),
+        answer(saying("Which lines are over, which only early?"), overText(figures)),
+        answer(saying("Contingency against what is still to be opened?"),
+               contingencyAnswer(page, figures)),
+        answer(saying("Asked and not signed?"), unsignedText(rows, page)),
+        answer(saying("What did not happen, who did not come?"),
+               notDoneText(rows, figures, week, page.today)),
+        answer(saying("To order, decide, have inspected in 14 days?"), nextAnswer(page)),
+        answer(saying("Cash?"), Saying(cashText(page, kPage))),
+        answer(saying("Papers missing?"), papersAnswer(page)),
+        answer(saying("What does each crew hear on Monday?"), mondayText(rows, figures, week)),
     };
 }
 

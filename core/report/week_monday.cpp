@@ -3,7 +3,8 @@
 
 #include "core/compute/cautions.h"
 #include "core/compute/concerns.h"
-#include "core/report/money_text.h"
+#include "core/model/saying.h"
+#include "core/report/said_places.h"
 #include "core/report/week_parts.h"
 
 namespace ledgerboard::report {
@@ -14,108 +15,128 @@ using compute::Concern;
 using compute::ConcernKind;
 using model::Date;
 using model::Percent;
+using model::Saying;
+using model::saying;
 
 // Of each kind of concern so many are named; the page is to be read in two minutes.
 constexpr int kNamedPerKind = 3;
 constexpr int kSoonDays = 14;
 
-std::string moneyOf(const Concern& concern) {
-    return wholeText(concern.money.value_or(model::Money{}), Script::Unicode);
+model::Place moneyOf(const Concern& concern) {
+    return wholePlace(concern.money.value_or(model::Money{}), Script::Unicode);
 }
 
-std::string daysOf(const Concern& concern) {
-    return countText(concern.days.value_or(0), "day", "days");
+Saying daysOf(const Concern& concern) {
+    const int days = concern.days.value_or(0);
+    return days == 1 ? saying("%1 day", countPlace(days)) : saying("%1 days", countPlace(days));
 }
 
 // Payments that must not be made are barred.
-std::string payText(const Concern& concern) {
+Saying payText(const Concern& concern) {
     const bool isPressing = concern.level == compute::Level::Act;
+    const Saying& about = concern.about;
     switch (concern.kind) {
         case ConcernKind::PaidAhead:
-            return isPressing ? "Pay nothing more on " + concern.about +
-                                    " yet: " + moneyOf(concern) + " ahead of its work"
-                              : "Watch " + concern.about + ": paid " + moneyOf(concern) +
-                                    " ahead of its work";
+            return isPressing
+                       ? saying("Pay nothing more on %1 yet: %2 ahead of its work", about,
+                                moneyOf(concern))
+                       : saying("Watch %1: paid %2 ahead of its work", about, moneyOf(concern));
         case ConcernKind::BeyondContract:
-            return "Pay on " + concern.about + " only what is signed: " + moneyOf(concern) +
-                   " is billed beyond it";
+            return saying("Pay on %1 only what is signed: %2 is billed beyond it", about,
+                          moneyOf(concern));
         case ConcernKind::WaiverMissing:
             return isPressing
-                       ? "Pay nothing more on " + concern.about + " before its final waiver is in"
-                       : "Get the final waiver for " + concern.about;
+                       ? saying("Pay nothing more on %1 before its final waiver is in", about)
+                       : saying("Get the final waiver for %1", about);
         case ConcernKind::Insurance:
-            return isPressing ? "Pay " + concern.about + " nothing until its insurance is renewed"
-                              : "Have " + concern.about +
-                                    " renew its insurance: " + daysOf(concern) + " left";
+            return isPressing
+                       ? saying("Pay %1 nothing until its insurance is renewed", about)
+                       : saying("Have %1 renew its insurance: %2 left", about, daysOf(concern));
         default:
             return {};
     }
 }
 
-std::string whatText(const Concern& concern) {
+Saying timeText(const Concern& concern) {
+    const Saying& about = concern.about;
+    const int days = concern.days.value_or(0);
     switch (concern.kind) {
-        case ConcernKind::LineOver:
-            return "Look into " + concern.about + ": " + moneyOf(concern) + " over budget";
-        case ConcernKind::JobOver:
-            return "The whole job is " + moneyOf(concern) +
-                   " over its first budget, changes included";
-        case ConcernKind::ContingencyRunsDown:
-            return "Contingency goes faster than the work: " + moneyOf(concern) + " left";
-        case ConcernKind::UnsignedChange:
-            return "Sign or refuse " + concern.about + ": " +
-                   signedText(concern.money.value_or(model::Money{}), Script::Unicode);
         case ConcernKind::Order:
-            return "Order " + concern.about;
+            return saying("Order %1", about);
         case ConcernKind::ArrivesLate:
-            return "Hurry or put off " + concern.about + ": it comes " + daysOf(concern) +
-                   " after its planned start";
-        case ConcernKind::Unfinished:
-            return "Fill in the amount of " + concern.about;
-        case ConcernKind::BankLineWaits:
-            return "Say what " + concern.about + " paid for: " + moneyOf(concern) + " in all";
-        case ConcernKind::PaperNotSeen:
-            return "Find " + concern.about + ": " + moneyOf(concern) + " in all";
+            return saying("Hurry or put off %1: it comes %2 after its planned start", about,
+                          daysOf(concern));
         case ConcernKind::NotMarked:
-            return "Look at " + concern.about + ": not marked for " + daysOf(concern);
-        case ConcernKind::OutsideBaseline:
-            return "Have a change signed for " + concern.about + ": " + moneyOf(concern);
+            return saying("Look at %1: not marked for %2", about, daysOf(concern));
         case ConcernKind::FinishSlips:
-            return concern.days.value_or(0) > 0
-                       ? "Win back time: the finish slips by " +
-                             countText(*concern.days, "working day", "working days")
-                       : "Keep clear of the term end, or ask for an extension";
+            return days > 1    ? saying("Win back time: the finish slips by %1 working days",
+                                        countPlace(days))
+                   : days == 1 ? saying("Win back time: the finish slips by %1 working day",
+                                        countPlace(days))
+                               : saying("Keep clear of the term end, or ask for an extension");
         case ConcernKind::NoShow:
-            return "Call " + concern.about + ": it did not come on " + daysOf(concern);
+            return saying("Call %1: it did not come on %2", about, daysOf(concern));
         case ConcernKind::Stacked:
             return concern.recordKind == model::Kind::Crew
-                       ? "Spread out " + concern.about + ": in several places at once for " +
-                             daysOf(concern)
-                       : "Keep " + concern.about + " to one crew at a time: several in it for " +
-                             daysOf(concern);
-        case ConcernKind::CashLow:
-            return concern.level == compute::Level::Act
-                       ? "Ask for a draw or put off a payment: cash falls to " + moneyOf(concern) +
-                             " in " + daysOf(concern)
-                       : "Watch the cash: it falls to " + moneyOf(concern) + " in " +
-                             daysOf(concern);
+                       ? saying("Spread out %1: in several places at once for %2", about,
+                                daysOf(concern))
+                       : saying("Keep %1 to one crew at a time: several in it for %2", about,
+                                daysOf(concern));
         default:
             return payText(concern);
     }
 }
 
-std::string becauseText(const Concern& concern) {
+Saying whatText(const Concern& concern) {
+    const Saying& about = concern.about;
+    switch (concern.kind) {
+        case ConcernKind::LineOver:
+            return saying("Look into %1: %2 over budget", about, moneyOf(concern));
+        case ConcernKind::JobOver:
+            return saying("The whole job is %1 over its first budget, changes included",
+                          moneyOf(concern));
+        case ConcernKind::ContingencyRunsDown:
+            return saying("Contingency goes faster than the work: %1 left", moneyOf(concern));
+        case ConcernKind::UnsignedChange:
+            return saying("Sign or refuse %1: %2", about,
+                          signedPlace(concern.money.value_or(model::Money{}), Script::Unicode));
+        case ConcernKind::Unfinished:
+            return saying("Fill in the amount of %1", about);
+        case ConcernKind::BankLineWaits:
+            return saying("Say what %1 paid for: %2 in all", about, moneyOf(concern));
+        case ConcernKind::PaperNotSeen:
+            return saying("Find %1: %2 in all", about, moneyOf(concern));
+        case ConcernKind::OutsideBaseline:
+            return saying("Have a change signed for %1: %2", about, moneyOf(concern));
+        case ConcernKind::CashLow:
+            return concern.level == compute::Level::Act
+                       ? saying("Ask for a draw or put off a payment: cash falls to %1 in %2",
+                                moneyOf(concern), daysOf(concern))
+                       : saying("Watch the cash: it falls to %1 in %2", moneyOf(concern),
+                                daysOf(concern));
+        default:
+            return timeText(concern);
+    }
+}
+
+Saying becauseText(const Concern& concern) {
+    const Saying& rule = concern.rule;
+    const bool isPressing = concern.level == compute::Level::Act;
     if (concern.kind == ConcernKind::UnsignedChange && concern.days.value_or(0) > 0) {
-        return concern.rule + "; asked " + daysOf(concern) + " ago";
+        return saying("%1; asked %2 ago", rule, daysOf(concern));
     }
     if (concern.kind == ConcernKind::Order && concern.days) {
-        return concern.level == compute::Level::Act
-                   ? concern.rule + ", " + daysOf(concern) + " ago"
-                   : concern.rule + "; " + daysOf(concern) + " left";
+        return isPressing ? saying("%1, %2 ago", rule, daysOf(concern))
+                          : saying("%1; %2 left", rule, daysOf(concern));
     }
-    if (concern.kind == ConcernKind::Insurance && concern.level == compute::Level::Act) {
-        return concern.rule + ", " + daysOf(concern) + " ago";
+    if (concern.kind == ConcernKind::Insurance && isPressing) {
+        return saying("%1, %2 ago", rule, daysOf(concern));
     }
-    return concern.rule;
+    return rule;
+}
+
+Saying moreOf(ConcernKind kind, int count) {
+    return saying("And %1 more of the same: %2", count, sayingFor(kind));
 }
 
 bool isBarred(const Concern& concern) {
@@ -149,6 +170,7 @@ Nearness nearnessOf(const compute::CautionRead& caution, const model::JobRows& r
 // Those that hold work up. What is to be known of the house as a whole stands in 'cautions'.
 void addHazards(const model::JobRows& rows, const compute::JobFigures& figures, Date today,
                 std::vector<ToDo>& monday) {
+    const Saying decide = saying("local codes and licensed practice decide");
     std::int64_t far = 0;
     for (const auto& caution : compute::cautionsOf(rows, today).all) {
         if (!caution.holdsUp()) {
@@ -157,17 +179,18 @@ void addHazards(const model::JobRows& rows, const compute::JobFigures& figures, 
         const Nearness nearness = nearnessOf(caution, rows, figures, today);
         far += nearness == Nearness::Far ? 1 : 0;
         if (nearness == Nearness::Near) {
-            monday.push_back({"Before it is touched: " + caution.what + ", " + caution.about,
-                              (caution.why.empty() ? "" : caution.why + "; ") +
-                                  "local codes and licensed practice decide",
-                              "Scope of work", false, true});
+            const Saying what =
+                saying("Before it is touched: %1, %2", caution.what, Saying(caution.about));
+            const Saying because =
+                caution.why.empty() ? decide : saying("%1; %2", Saying(caution.why), decide);
+            monday.push_back({what.text(), because.text(), "Scope of work", false, true});
         }
     }
     if (far > 0) {
-        monday.push_back({countText(far, "hazard of later work is", "hazards of later work are") +
-                              " not acknowledged yet",
-                          "local codes and licensed practice decide", "Scope of work", false,
-                          true});
+        const Saying what =
+            far == 1 ? saying("%1 hazard of later work is not acknowledged yet", countPlace(far))
+                     : saying("%1 hazards of later work are not acknowledged yet", countPlace(far));
+        monday.push_back({what.text(), decide.text(), "Scope of work", false, true});
     }
 }
 
@@ -177,7 +200,7 @@ void addConcerns(const std::vector<Concern>& concerns, std::vector<ToDo>& monday
     std::map<ConcernKind, int> more;
     for (const Concern& concern : concerns) {
         if (++named[concern.kind] <= kNamedPerKind) {
-            monday.push_back({whatText(concern), becauseText(concern),
+            monday.push_back({whatText(concern).text(), becauseText(concern).text(),
                               std::string(wordsFor(concern.page)),
                               concern.level == compute::Level::Act, isBarred(concern)});
             continue;
@@ -188,8 +211,7 @@ void addConcerns(const std::vector<Concern>& concerns, std::vector<ToDo>& monday
         }
     }
     for (const auto& [kind, at] : firstMore) {
-        monday[at].what = "And " + std::to_string(more[kind]) +
-                          " more of the same: " + std::string(wordsFor(kind));
+        monday[at].what = moreOf(kind, more[kind]).text();
     }
 }
 

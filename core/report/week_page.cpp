@@ -16,6 +16,7 @@
 #include "core/compute/planned_value.h"
 #include "core/compute/series.h"
 #include "core/compute/this_week.h"
+#include "core/model/saying.h"
 #include "core/report/deal_figures.h"
 #include "core/report/week_answers.h"
 #include "core/report/week_parts.h"
@@ -29,6 +30,8 @@ using model::Date;
 using model::JobRows;
 using model::Money;
 using model::Percent;
+using model::Saying;
+using model::saying;
 
 constexpr std::size_t kMostPhotos = 3;
 
@@ -130,14 +133,18 @@ WillFinish willFinish(const Computed& all, Date today) {
     return finish;
 }
 
-// "enter purchase price and resale to see it".
+// "not entered: Purchase price, Closing costs and Resale".
 std::string askFor(const std::vector<compute::AbsentInput>& missing) {
-    std::string text;
-    for (std::size_t k = 0; k < missing.size(); ++k) {
-        text += k == 0 ? "" : k + 1 == missing.size() ? " and " : ", ";
-        text += missing[k].heading;
+    if (missing.empty()) {
+        return saying("not enough is entered to tell").text();
     }
-    return text.empty() ? "not enough is entered to tell" : "not entered: " + text;
+    Saying names(std::string(missing.front().heading));
+    for (std::size_t k = 1; k < missing.size(); ++k) {
+        const Saying next(std::string(missing[k].heading));
+        names = k + 1 == missing.size() ? saying("%1 and %2", names, next)
+                                        : saying("%1, %2", names, next);
+    }
+    return saying("not entered: %1", names).text();
 }
 
 WillEarn willEarn(const Computed& all, Date today) {
@@ -274,7 +281,7 @@ std::optional<Movers> moversOf(const Computed& all) {
     Movers movers;
     for (const auto& mover : all.movers.largest) {
         movers.largest.push_back(
-            {all.figures.scope.lines[mover.line].name, mover.why, mover.moved});
+            {all.figures.scope.lines[mover.line].name, mover.why.text(), mover.moved});
     }
     movers.others = all.movers.others;
     movers.otherCount = static_cast<std::int64_t>(all.movers.othersCount);

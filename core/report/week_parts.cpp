@@ -166,7 +166,7 @@ std::vector<NextEvent> nextOf(const model::JobRows& rows, const JobFigures& figu
 std::vector<MissingPaper> papersOf(const model::JobRows& rows, model::Date today) {
     std::vector<MissingPaper> papers;
     for (const auto& paper : compute::missingPapersOf(rows, today)) {
-        papers.push_back({paper.name, paper.amount, paper.days});
+        papers.push_back({paper.name.text(), paper.amount, paper.days});
     }
     return papers;
 }

@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "core/model/check.h"
+#include "core/model/saying.h"
 #include "core/store/book_parts.h"
 
 namespace ledgerboard::store {
@@ -111,8 +112,8 @@ template <class Fill>
 Result<void> makeFile(const std::string& path, Fill&& fill) {
     std::error_code problem;
     if (std::filesystem::exists(path, problem)) {
-        return model::cannotBeMet("there is already something at " + path +
-                                  ": name another file with --book");
+        return model::cannotBeMet(
+            model::saying("there is already something at %1: name another file with --book", path));
     }
     const std::string aside = path + ".new-" + std::to_string(::getpid());
     auto made = guardStore([&]() -> Result<void> {
@@ -141,7 +142,8 @@ Result<void> makeFile(const std::string& path, Fill&& fill) {
         return made.error();
     }
     if (problem) {
-        return model::damaged("the book cannot be made at " + path + ": " + problem.message());
+        return model::damaged(
+            model::saying("the book cannot be made at %1: %2", path, problem.message()));
     }
     return {};
 }
@@ -229,7 +231,8 @@ Result<Book> Book::over(std::unique_ptr<Database> database, const std::string& p
     parts->ids = std::make_unique<model::IdMaker>(std::move(random));
     readSelf(*parts);
     if (parts->device.isNil()) {
-        return model::damaged(path + " has no device in it: it is damaged, restore a backup");
+        return model::damaged(
+            model::saying("%1 has no device in it: it is damaged, restore a backup", path));
     }
     fitCatalog(*parts->database, *parts->log);
     return Book(std::move(parts));
@@ -440,9 +443,9 @@ Result<Book> Book::knownAt(model::Instant instant) const {
     return guardStore([&]() -> Result<Book> {
         const auto horizon = horizonOf(*parts_->database);
         if (model::HybridClock::endOf(instant) < horizon) {
-            return model::cannotBeMet("what the book knew before " +
-                                      horizon.instant().utcDate().toString() +
-                                      " is not kept any more: ask for a later day");
+            return model::cannotBeMet(model::saying(
+                "what the book knew before %1 is not kept any more: ask for a later day",
+                horizon.instant().utcDate().toString()));
         }
         auto parts = std::make_unique<Parts>();
         parts->path = parts_->path;

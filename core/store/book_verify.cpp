@@ -2,6 +2,7 @@
 #include <filesystem>
 #include <unistd.h>
 
+#include "core/model/saying.h"
 #include "core/store/book_parts.h"
 #include "core/store/sqlite_backend.h"
 
@@ -187,12 +188,13 @@ Result<VerifyReport> Book::verify(bool mend) {
 Result<void> Book::backup(const std::string& path) const {
     std::error_code problem;
     if (std::filesystem::exists(path, problem)) {
-        return model::cannotBeMet("there is already something at " + path + ": name another file");
+        return model::cannotBeMet(
+            model::saying("there is already something at %1: name another file", path));
     }
     const auto folder = std::filesystem::path(path).parent_path();
     if (!folder.empty() && !std::filesystem::is_directory(folder, problem)) {
-        return model::cannotBeMet("there is no folder " + folder.string() +
-                                  ": make it first, or name another");
+        return model::cannotBeMet(model::saying(
+            "there is no folder %1: make it first, or name another", folder.string()));
     }
     // Written aside and renamed, so that a half-made backup never looks like a whole one.
     const std::string aside = path + ".new-" + std::to_string(::getpid());
@@ -219,7 +221,8 @@ Result<void> Book::backup(const std::string& path) const {
         std::filesystem::remove(aside + tail, ignored);
     }
     if (copied.ok() && problem) {
-        return model::damaged("the backup cannot be made at " + path + ": " + problem.message());
+        return model::damaged(
+            model::saying("the backup cannot be made at %1: %2", path, problem.message()));
     }
     return copied;
 }

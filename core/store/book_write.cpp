@@ -3,6 +3,7 @@
 #include <map>
 #include <unordered_set>
 
+#include "core/model/saying.h"
 #include "core/store/book_parts.h"
 
 namespace ledgerboard::store {
@@ -10,8 +11,11 @@ namespace ledgerboard::store {
 using model::cannotBeMet;
 using model::FieldCode;
 using model::HybridClock;
+using model::inPlace;
 using model::RawId;
 using model::Result;
+using model::Saying;
+using model::saying;
 using model::Value;
 using model::wrongUse;
 
@@ -73,11 +77,17 @@ class Checker {
     }
 
   private:
+    // "Spend, Amount"
+    static Saying placeOf(const model::Field& field) {
+        return saying("%1, %2", Saying(std::string(model::infoOf(field.kind).title)),
+                      Saying(std::string(field.heading)));
+    }
+
     Result<void> checkField(const model::Field& field, const Edit& edit, bool wasSaid) {
         if (field.merge == model::Merge::Kept && wasSaid) {
-            return cannotBeMet(
-                std::string(model::infoOf(field.kind).title) + ", " + std::string(field.heading) +
-                ": it is a kept fact and is not edited; drop the row and add it anew");
+            return inPlace(
+                placeOf(field),
+                cannotBeMet("it is a kept fact and is not edited; drop the row and add it anew"));
         }
         if (auto good = model::checkValue(field, edit.value); !good.ok()) {
             return good.error();
@@ -106,9 +116,9 @@ class Checker {
         if (select.bind(1, id).step()) {
             return {};
         }
-        return cannotBeMet(std::string(model::infoOf(field.kind).title) + ", " +
-                           std::string(field.heading) + ": there is no such " +
-                           std::string(model::infoOf(field.meant).title));
+        return inPlace(placeOf(field),
+                       cannotBeMet(saying("there is no such %1",
+                                          Saying(std::string(model::infoOf(field.meant).title)))));
     }
 
     Database& database_;
@@ -197,9 +207,11 @@ Result<void> refuseIfChanged(Log& log, const Entry& entry, const Value& expected
         return {};
     }
     const model::Field* field = model::fieldOf(entry.field);
-    return cannotBeMet("\"" + std::string(field != nullptr ? field->heading : "Dropped") +
-                       "\" of a " + std::string(model::infoOf(model::kindOf(entry.field)).title) +
-                       " was changed since: set it by hand instead");
+    const Saying heading =
+        field != nullptr ? Saying(std::string(field->heading)) : saying("Dropped");
+    const Saying kind(std::string(model::infoOf(model::kindOf(entry.field)).title));
+    return cannotBeMet(
+        saying("\"%1\" of a %2 was changed since: set it by hand instead", heading, kind));
 }
 
 }  // namespace
@@ -305,7 +317,7 @@ Result<UndoReport> Book::undo(model::Instant now) {
         }
         const HybridClock clock = target.value().clock;
         if (clock < horizonOf(database)) {
-            return cannotBeMet("\"" + target.value().what + "\" was too long ago to be undone");
+            return cannotBeMet(saying("\"%1\" was too long ago to be undone", target.value().what));
         }
         std::vector<PlannedEdit> planned;
         std::unordered_set<RawId, model::RawIdHash> dropped;
@@ -346,7 +358,8 @@ Result<UndoReport> Book::redo(model::Instant now) {
         }
         const HybridClock clock = target.value().clock;
         if (clock < horizonOf(database)) {
-            return cannotBeMet("\"" + target.value().what + "\" was too long ago to be done again");
+            return cannotBeMet(
+                saying("\"%1\" was too long ago to be done again", target.value().what));
         }
         const auto undoClock = HybridClock::fromRaw(target.value().undoClock);
         std::map<std::pair<RawId, FieldCode>, Value> wanted;

@@ -11,6 +11,7 @@
 #include <unistd.h>
 
 #include "core/model/check.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::store {
 
@@ -32,8 +33,8 @@ std::string hexOf(const Hash& hash) {
 }
 
 model::Error cannot(const fs::path& path, const char* what) {
-    return model::damaged(path.string() + " cannot be " + what + ": " + std::strerror(errno) +
-                          "; check the folder and the disk");
+    return model::damaged(model::saying("%1 cannot be %2: %3; check the folder and the disk",
+                                        path.string(), what, std::strerror(errno)));
 }
 
 // What was made or renamed in a folder is on disk once the folder itself is.
@@ -103,9 +104,8 @@ fs::path Photos::pathOf(std::string_view digest) const {
 
 Result<std::string> Photos::keep(std::string_view bytes) const {
     if (bytes.size() > kLargestPhoto) {
-        return model::cannotBeMet("the picture is larger than " +
-                                  std::to_string(kLargestPhoto >> 20) +
-                                  " MB: save it smaller first");
+        return model::cannotBeMet(model::saying(
+            "the picture is larger than %1 MB: save it smaller first", kLargestPhoto >> 20));
     }
     std::string digest = digestOf(bytes);
     if (check(digest) == PhotoState::Right) {
@@ -115,15 +115,16 @@ Result<std::string> Photos::keep(std::string_view bytes) const {
     std::error_code problem;
     fs::create_directories(path.parent_path(), problem);
     if (problem) {
-        return model::damaged(path.parent_path().string() +
-                              " cannot be made: " + problem.message());
+        return model::damaged(
+            model::saying("%1 cannot be made: %2", path.parent_path().string(), problem.message()));
     }
     const fs::path aside = asideOf(path);
     auto done = writeSynced(aside, bytes);
     if (done.ok()) {
         fs::rename(aside, path, problem);
         if (problem) {
-            done = model::damaged(path.string() + " cannot be written: " + problem.message());
+            done = model::damaged(
+                model::saying("%1 cannot be written: %2", path.string(), problem.message()));
         }
     }
     if (!done.ok()) {
@@ -142,23 +143,24 @@ Result<std::string> Photos::keep(std::string_view bytes) const {
 
 Result<std::string> Photos::read(std::string_view digest) const {
     if (!isDigest(digest)) {
-        return model::cannotBeMet("\"" + std::string(digest.substr(0, 80)) +
-                                  "\" is not the digest of a photo");
+        return model::cannotBeMet(model::saying("\"%1\" is not the digest of a photo",
+                                                std::string(digest.substr(0, 80))));
     }
     const fs::path path = pathOf(digest);
     std::error_code problem;
     const auto size = fs::file_size(path, problem);
     if (problem) {
-        return model::cannotBeMet(path.string() +
-                                  " is missing: copy it back from a backup of the photos");
+        return model::cannotBeMet(model::saying(
+            "%1 is missing: copy it back from a backup of the photos", path.string()));
     }
     std::ifstream file(path, std::ios::binary);
     std::string bytes(size <= kLargestPhoto ? size : 0, '\0');
     file.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
     if (!file || bytes.size() != size || digestOf(bytes) != digest) {
-        return model::damaged(path.string() +
-                              " is not the picture that was kept: its bytes differ from its "
-                              "digest; copy it back from a backup of the photos");
+        return model::damaged(
+            model::saying("%1 is not the picture that was kept: its bytes differ from its digest; "
+                          "copy it back from a backup of the photos",
+                          path.string()));
     }
     return bytes;
 }

@@ -9,6 +9,7 @@
 #include <unistd.h>
 #include <utility>
 
+#include "core/model/saying.h"
 #include "core/store/sqlite_backend.h"
 
 namespace ledgerboard::store {
@@ -213,39 +214,45 @@ model::Result<void> checkFile(const std::string& path) {
     struct stat info {};
 
     if (::stat(path.c_str(), &info) != 0) {
-        return damaged("there is no book at " + path +
-                       ": make one with 'ledgerboard start NAME', or name another with --book");
+        return damaged(
+            model::saying("there is no book at %1: make one with 'ledgerboard start NAME', or name "
+                          "another with --book",
+                          path));
     }
     if (!S_ISREG(info.st_mode)) {
-        return damaged(path + " is not a file: name the book's file with --book");
+        return damaged(model::saying("%1 is not a file: name the book's file with --book", path));
     }
     std::array<unsigned char, 100> header{};
     std::ifstream file(path, std::ios::binary);
     file.read(reinterpret_cast<char*>(header.data()), header.size());
     if (!file || std::string_view(reinterpret_cast<char*>(header.data()), 16) !=
                      std::string_view("SQLite format 3\0", 16)) {
-        return damaged(path + " is not a Ledgerboard book: name the book's file with --book");
+        return damaged(
+            model::saying("%1 is not a Ledgerboard book: name the book's file with --book", path));
     }
     if (bigEndian(header, 68) != static_cast<std::uint32_t>(kApplicationId)) {
-        return damaged(path + " is a database of another program, not a Ledgerboard book");
+        return damaged(
+            model::saying("%1 is a database of another program, not a Ledgerboard book", path));
     }
     const auto version = static_cast<std::int32_t>(bigEndian(header, 60));
     if (version > kLayoutVersion) {
-        return damaged(path + " was written by a newer Ledgerboard (layout " +
-                       std::to_string(version) + ", this program knows " +
-                       std::to_string(kLayoutVersion) + "): use the newer program");
+        return damaged(
+            model::saying("%1 was written by a newer Ledgerboard (layout %2, this program knows "
+                          "%3): use the newer program",
+                          path, version, kLayoutVersion));
     }
     const std::uint32_t pageField = static_cast<std::uint32_t>(header[16]) << 8 | header[17];
     const std::uint64_t pageSize = pageField == 1 ? 65536 : pageField;
     const std::uint64_t pages = bigEndian(header, 28);
     if (bigEndian(header, 24) == bigEndian(header, 92) &&
         static_cast<std::uint64_t>(info.st_size) < pages * pageSize) {
-        return damaged(path + " is cut short (" + std::to_string(info.st_size) + " of " +
-                       std::to_string(pages * pageSize) + " bytes): restore a backup");
+        return damaged(model::saying("%1 is cut short (%2 of %3 bytes): restore a backup", path,
+                                     info.st_size, pages * pageSize));
     }
     // The mode bits are asked too, because to the superuser every file is writable.
     if ((info.st_mode & (S_IWUSR | S_IWGRP | S_IWOTH)) == 0 || ::access(path.c_str(), W_OK) != 0) {
-        return damaged(path + " is read-only: make it writable, or copy it and use the copy");
+        return damaged(
+            model::saying("%1 is read-only: make it writable, or copy it and use the copy", path));
     }
     return {};
 }

@@ -5,32 +5,44 @@
 
 #include <sqlite3.h>
 
+#include "core/model/saying.h"
+
 namespace ledgerboard::store {
 
 namespace {
 
 constexpr int kBusyTimeoutMs = 30'000;
 
+// A screen knows a sentence without a place by its English.
 std::string wordsFor(int code, const char* detail) {
     switch (code & 0xff) {
         case SQLITE_BUSY:
         case SQLITE_LOCKED:
-            return "another program is writing to this book: try again in a moment";
+            return model::saying("another program is writing to this book: try again in a moment")
+                .text();
         case SQLITE_CORRUPT:
         case SQLITE_NOTADB:
-            return "the book is damaged: run 'ledgerboard verify --mend', or restore a backup";
+            return model::saying(
+                       "the book is damaged: run 'ledgerboard verify --mend', or restore a backup")
+                .text();
         case SQLITE_FULL:
-            return "the disk is full: nothing was written; free some space and do it again";
+            return model::saying(
+                       "the disk is full: nothing was written; free some space and do it again")
+                .text();
         case SQLITE_READONLY:
         case SQLITE_PERM:
-            return "the book cannot be written: make the file and its folder writable";
+            return model::saying(
+                       "the book cannot be written: make the file and its folder writable")
+                .text();
         case SQLITE_CANTOPEN:
-            return "the book cannot be opened: check that its folder exists and can be written";
+            return model::saying(
+                       "the book cannot be opened: check that its folder exists and can be written")
+                .text();
         case SQLITE_IOERR:
-            return std::string("the disk failed while reading or writing the book (") + detail +
-                   ")";
+            return model::saying("the disk failed while reading or writing the book (%1)", detail)
+                .text();
         default:
-            return std::string("the book cannot be used (") + detail + ")";
+            return model::saying("the book cannot be used (%1)", detail).text();
     }
 }
 

@@ -10,6 +10,7 @@
 #include "core/compute/decision.h"
 #include "core/compute/plan.h"
 #include "core/compute/pricing.h"
+#include "core/model/saying.h"
 #include "core/report/choices_text.h"
 #include "core/report/deal_figures.h"
 #include "core/report/money_text.h"
@@ -320,9 +321,10 @@ Done decide(Session& session, const ChooseOptions& options) {
     }
     decided.option = option.value();
     const model::Option& chosen = rows.options[decided.option];
-    if (const auto why = compute::whyNotBesideDecided(rows, chosen); !why.empty()) {
-        return model::cannotBeMet("\"" + report::optionLabel(chosen) +
-                                  "\" can't be chosen: " + why + ". Decide that one anew first");
+    if (const auto why = compute::whyNotBesideDecided(rows, chosen); !why.isEmpty()) {
+        return model::cannotBeMet(
+            model::saying("\"%1\" can't be chosen: %2. Decide that one anew first",
+                          report::optionLabel(chosen), why));
     }
     return model::guarded([&]() -> Done {
         const std::string was =

@@ -193,10 +193,11 @@ std::string standsText(Session& session, const Closing& closing) {
         if (one.part == compute::ClosingPart::Punch) {
             continue;  // 'punch' lists them
         }
-        out += beside(session, "  " + one.what, kIndent,
-                      one.why + (one.money && *one.money != Money{}
-                                     ? (one.why.empty() ? "" : "; ") + money(session, *one.money)
-                                     : ""));
+        out += beside(
+            session, "  " + one.what.text(), kIndent,
+            one.why.text() + (one.money && *one.money != Money{}
+                                  ? (one.why.isEmpty() ? "" : "; ") + money(session, *one.money)
+                                  : ""));
     }
     return out;
 }
@@ -218,9 +219,9 @@ std::string releaseText(Session& session, const Release& release) {
                       money(session, release.held) + ", left to pay " +
                       money(session, release.leftToPay) + "\n";
     for (const auto& step : release.steps) {
-        out += beside(
-            session, std::string("  ") + wordFor(step.done), 13,
-            step.what + (step.says.empty() ? "" : ": ") + amountsOf(session, step) + step.says);
+        out += beside(session, std::string("  ") + wordFor(step.done), 13,
+                      step.what.text() + (step.says.isEmpty() ? "" : ": ") +
+                          amountsOf(session, step) + step.says.text());
     }
     if (release.leftToDo > Money{}) {
         out += paragraph(
@@ -259,7 +260,7 @@ std::string closingText(Session& session, const model::JobRows& rows, const Clos
     out += "\nThe folder of the house\n";
     for (const auto& paper : closing.papers) {
         out += beside(session, std::string("  ") + wordFor(paper.known), 13,
-                      paper.what + (paper.says.empty() ? "" : ": " + paper.says));
+                      paper.what.text() + (paper.says.isEmpty() ? "" : ": " + paper.says.text()));
     }
     return out + "\n" +
            paragraph(session,
@@ -271,8 +272,8 @@ json closingJson(const model::JobRows& rows, const Closing& closing) {
     json stands = json::array();
     for (const auto& one : closing.stands) {
         stands.push_back({{"part", std::string(compute::wordsFor(one.part))},
-                          {"what", one.what},
-                          {"why", one.why},
+                          {"what", one.what.text()},
+                          {"why", one.why.text()},
                           {"amount", moneyJson(one.money)},
                           {"record", one.record.toString()}});
     }
@@ -280,29 +281,29 @@ json closingJson(const model::JobRows& rows, const Closing& closing) {
     for (const Release& release : closing.releases) {
         json steps = json::array();
         for (const auto& step : release.steps) {
-            steps.push_back({{"what", step.what},
+            steps.push_back({{"what", step.what.text()},
                              {"done", step.done ? json(*step.done) : json(nullptr)},
-                             {"says", step.says},
+                             {"says", step.says.text()},
                              {"amount", moneyJson(step.amount)},
                              {"of", moneyJson(step.of)}});
         }
-        releases.push_back(
-            {{"contract", rows.contracts[release.contract].id.raw().toString()},
-             {"name", release.name},
-             {"held", release.held.toString()},
-             {"left_to_pay", release.leftToPay.toString()},
-             {"left_to_do", release.leftToDo.toString()},
-             {"punch_without_cost", release.punchWithoutCost},
-             {"keep_back_low", release.holdLow.toString()},
-             {"keep_back_high", release.holdHigh.toString()},
-             {"next", release.next ? json(release.steps[*release.next].what) : json(nullptr)},
-             {"steps", std::move(steps)}});
+        releases.push_back({{"contract", rows.contracts[release.contract].id.raw().toString()},
+                            {"name", release.name},
+                            {"held", release.held.toString()},
+                            {"left_to_pay", release.leftToPay.toString()},
+                            {"left_to_do", release.leftToDo.toString()},
+                            {"punch_without_cost", release.punchWithoutCost},
+                            {"keep_back_low", release.holdLow.toString()},
+                            {"keep_back_high", release.holdHigh.toString()},
+                            {"next", release.next ? json(release.steps[*release.next].what.text())
+                                                  : json(nullptr)},
+                            {"steps", std::move(steps)}});
     }
     json papers = json::array();
     for (const auto& paper : closing.papers) {
-        papers.push_back({{"what", paper.what},
+        papers.push_back({{"what", paper.what.text()},
                           {"known", paper.known ? json(*paper.known) : json(nullptr)},
-                          {"says", paper.says}});
+                          {"says", paper.says.text()}});
     }
     return {{"items", closing.items},          {"finished", closing.finished},
             {"done", closing.isFinished()},    {"stands_between", std::move(stands)},

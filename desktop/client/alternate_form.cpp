@@ -31,10 +31,9 @@ Result<void> checkValues(const std::vector<model::Value>& values) {
             model::readMember(values[a], low);
             model::readMember(values[b], high);
             if (low && high && *low > *high) {
-                return model::wrongUse(
+                return Said::refusal(
                     AlternateForm::tr("%1 is more than %2: put one of them right")
-                        .arg(FieldWords::heading(kValues[a]), FieldWords::heading(kValues[b]))
-                        .toStdString());
+                        .arg(FieldWords::heading(kValues[a]), FieldWords::heading(kValues[b])));
             }
         }
     }
@@ -77,11 +76,10 @@ Result<void> AlternateForm::complete(store::Action&, const model::RawId&, const 
     std::string words;
     model::readMember(in(draft, isQuestion ? f::Alternate::question : f::Option::name), words);
     if (words.empty()) {
-        return model::wrongUse(
+        return Said::refusal(
             (isQuestion ? tr("Question: say what is to be decided, such as “floor: refinish or "
                              "new”")
-                        : tr("Option: say what would be done, such as “lay new oak”"))
-                .toStdString());
+                        : tr("Option: say what would be done, such as “lay new oak”")));
     }
     if (isQuestion) {
         question_ = Said::text(words);
@@ -107,7 +105,7 @@ bool AlternateForm::put(const QString& text) {
                 values.push_back(one == field ? value.value() : valueIn(*now(), one, record()));
             }
             if (auto good = checkValues(values); !good.ok()) {
-                Desk::here()->sayNotKept(Said::text(good.error().message));
+                Desk::here()->sayNotKept(Said::trouble(good.error()));
                 return false;
             }
         }

@@ -63,11 +63,11 @@ void AlternatesView::work() {
                 limitTrouble_.clear();
             } else if (choices_ != nullptr && now == now_) {
                 // A limit that can't be asked for; what stands goes on standing.
-                limitTrouble_ = Said::text(choices.error().message);
+                limitTrouble_ = Said::trouble(choices.error());
             } else {
                 now_ = now;
                 choices_ = nullptr;
-                trouble_ = Said::text(choices.error().message);
+                trouble_ = Said::trouble(choices.error());
             }
             takeWanted();
             keepInRange();
@@ -156,8 +156,7 @@ void AlternatesView::limit(const QString& cash, const QString& finish, const QSt
         if (money.ok() && money.value() >= Money{}) {
             ask.cash = money.value();
         } else {
-            trouble =
-                money.ok() ? tr("The money can't be below 0.") : Said::text(money.error().message);
+            trouble = money.ok() ? tr("The money can't be below 0.") : Said::trouble(money.error());
         }
     }
     if (!finish.trimmed().isEmpty()) {
@@ -165,7 +164,7 @@ void AlternatesView::limit(const QString& cash, const QString& finish, const QSt
         if (day.ok()) {
             ask.finishOn = day.value();
         } else {
-            trouble = Said::text(day.error().message);
+            trouble = Said::trouble(day.error());
         }
     }
     if (!chance.trimmed().isEmpty()) {
@@ -210,9 +209,9 @@ bool AlternatesView::choose(const QString& why) {
         return false;
     }
     const model::Option& chosen = now_->rows.options[here->option];
-    if (const auto reason = compute::whyNotBesideDecided(now_->rows, chosen); !reason.empty()) {
+    if (const auto reason = compute::whyNotBesideDecided(now_->rows, chosen); !reason.isEmpty()) {
         desk.sayNotKept(tr("%1 can't be chosen: %2. Decide that one anew first.")
-                            .arg(nameOf(*here), Said::text(reason)));
+                            .arg(nameOf(*here), Said::told(reason)));
         return false;
     }
     const std::size_t alternate =
@@ -297,7 +296,7 @@ OptionColumn AlternatesView::columnOf(const AlternateChoice& alternate, std::siz
     if (one.isCarried) {
         standing << tr("carried meanwhile");
     }
-    if (!one.whyNotOffered.empty() || !one.isPriced) {
+    if (!one.whyNotOffered.isEmpty() || !one.isPriced) {
         standing << tr("in no set");
     }
     column.standing = standing.join(QStringLiteral(", "));
@@ -316,8 +315,8 @@ OptionColumn AlternatesView::columnOf(const AlternateChoice& alternate, std::siz
                       known(one.breakEvenValue, false)};
     if (!one.isPriced && one.items == 0) {
         column.notes << tr("It has no cost yet.");
-    } else if (!one.whyNotOffered.empty()) {
-        column.notes << Said::text(one.whyNotOffered);
+    } else if (!one.whyNotOffered.isEmpty()) {
+        column.notes << Said::told(one.whyNotOffered);
     }
     if (!one.hasValue && !one.leavesAsIs) {
         column.notes << tr("Nobody said what it adds to the sale.");
@@ -461,7 +460,7 @@ QString AlternatesView::bestFigures() const {
     }
     const SetChoice* set = best();
     if (set == nullptr) {
-        return tr("There is none: %1.").arg(Said::text(choices_->whyNone));
+        return tr("There is none: %1.").arg(Said::told(choices_->whyNone));
     }
     return tr("It %1.").arg(setFigures(*set));
 }
@@ -547,7 +546,7 @@ QStringList AlternatesView::rests() const {
                  : tr("No plan tells: days are those of the options, as if the finish waited."));
     QStringList absent;
     for (const auto& input : choices_->leftOut) {
-        absent << Said::text(input.heading);
+        absent << Said::told(input.heading);
     }
     if (!absent.isEmpty()) {
         list

@@ -11,14 +11,13 @@ model::Result<KeptBaseline> BaselineForm::worked() {
     Desk& desk = *Desk::here();
     const auto now = desk.now();
     if (now == nullptr || !desk.hasBook()) {
-        return model::cannotBeMet(tr("The job is still being read: try again.").toStdString());
+        return Said::refusal(tr("The job is still being read: try again."));
     }
     if (now->figures.scope.baseline &&
         now->rows.baselines[*now->figures.scope.baseline].frozenOn == now->today) {
-        return model::cannotBeMet(
+        return Said::refusal(
             tr("The baseline of today is fixed already. Ctrl+Z takes it back, if it was the last "
-               "thing done.")
-                .toStdString());
+               "thing done."));
     }
     return intake::keepBaseline(desk.book(), now->rows, now->today, desk.position(),
                                 desk.instant());
@@ -30,7 +29,7 @@ void BaselineForm::begin() {
     if (!kept.ok()) {
         desk.sayNotKept(desk.now() != nullptr && desk.now()->rows.items.empty()
                             ? tr("There is no scope to fix yet: enter what is to be done first.")
-                            : Said::text(kept.error().message));
+                            : Said::trouble(kept.error()));
         return;
     }
     const auto now = desk.now();
@@ -71,7 +70,7 @@ bool BaselineForm::keep() {
     Desk& desk = *Desk::here();
     auto kept = worked();
     if (!kept.ok()) {
-        desk.sayNotKept(Said::text(kept.error().message));
+        desk.sayNotKept(Said::trouble(kept.error()));
         return false;
     }
     if (!desk.keep(kept.value().action,

@@ -62,7 +62,7 @@ void BookReader::read(const ReadAsk& ask) {
         out = std::move(reading.value());
     } else {
         book_.reset();
-        out.trouble = Said::text(reading.error().message);
+        out.trouble = Said::trouble(reading.error());
     }
     emit done(out);
 }

@@ -79,7 +79,7 @@ void DealView::follow() {
             if (now != of_) {
                 return;
             }
-            trouble_ = deal.ok() ? QString() : Said::text(deal.error().message);
+            trouble_ = deal.ok() ? QString() : Said::trouble(deal.error());
             now_ = deal.ok() ? std::make_shared<const DealNow>(std::move(deal).value()) : nullptr;
             work();
         });
@@ -92,7 +92,7 @@ void DealView::work() {
         if (then.ok()) {
             then_ = std::move(then).value();
         } else {
-            Desk::here()->sayNotKept(Said::text(then.error().message));
+            Desk::here()->sayNotKept(Said::trouble(then.error()));
         }
     }
     emit changed();
@@ -275,14 +275,14 @@ QStringList DealView::notes() const {
     }
     QStringList absent;
     for (const auto& input : deal.missing) {
-        absent << Said::text(input.heading);
+        absent << Said::told(input.heading);
     }
     if (!absent.isEmpty()) {
         list << tr("No profit can be told without: %1.").arg(absent.join(QStringLiteral(", ")));
     }
     absent.clear();
     for (const auto& input : deal.leftOut) {
-        absent << Said::text(input.heading);
+        absent << Said::told(input.heading);
     }
     if (!absent.isEmpty()) {
         list

@@ -56,8 +56,13 @@ constexpr Page kPages[] = {
     {"prices", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Price book"), "Alt+3"},
     {"devices", QT_TRANSLATE_NOOP("ledgerboard::desk::Desk", "Devices"), "Alt+4"}};
 
+// What was opened is no book at all.
+bool isForeign(const std::string& message) {
+    return message.find("--book") != std::string::npos;
+}
+
 // Where the book's own words speak of the command line, those of the pages.
-QString whyNot(const std::string& path, const QString& said) {
+QString whyNot(const std::string& path, const model::Error& error) {
     const QString name = QString::fromStdString(path);
     if (!QFileInfo::exists(name)) {
         return Desk::tr(
@@ -65,11 +70,11 @@ QString whyNot(const std::string& path, const QString& said) {
                    "now.")
             .arg(name);
     }
-    if (said.contains(QLatin1String("--book"))) {
+    if (isForeign(error.message)) {
         return Desk::tr("%1 is a file of another kind. A book's file mostly ends in “.book”.")
             .arg(name);
     }
-    return said;
+    return Said::trouble(error);
 }
 
 }  // namespace
@@ -156,11 +161,11 @@ bool Desk::openPath(const std::string& path) {
     undone_.clear();
     page_ = QStringLiteral("jobs");
     path_ = path;
+    english_.clear();
     auto opened = store::Book::open(path, surroundings_.random);
     if (!opened.ok()) {
-        const QString said = Said::text(opened.error().message);
-        isForeign_ = said.contains(QLatin1String("--book"));
-        fail(whyNot(path, said));
+        english_ = opened.error().message;
+        fail(whyNot(path, opened.error()));
         emit pageChanged();
         return false;
     }
@@ -272,7 +277,7 @@ bool Desk::keep(const store::Action& action, const QString& said) {
     }
     auto done = book_->commit(action, instant());
     if (!done.ok()) {
-        say({}, Said::text(done.error().message));
+        say({}, Said::trouble(done.error()));
         return false;
     }
     sayKept(said, Said::text(action.what()));
@@ -291,7 +296,7 @@ bool Desk::beginJob(const QString& name, const QString& builtYear) {
     if (book_) {
         auto id = qml::addJob(*book_, wish, instant());
         if (!id.ok()) {
-            say({}, Said::text(id.error().message));
+            say({}, Said::trouble(id.error()));
             return false;
         }
         sayKept(tr("Begun: %1").arg(wish.name), Said::text("start " + wish.name.toStdString()));
@@ -302,7 +307,7 @@ bool Desk::beginJob(const QString& name, const QString& builtYear) {
     auto made =
         qml::makeBook(surroundings_.bookFolder, wish, surroundings_.now(), surroundings_.random);
     if (!made.ok()) {
-        say({}, Said::text(made.error().message));
+        say({}, Said::trouble(made.error()));
         return false;
     }
     say({}, {});
@@ -318,7 +323,7 @@ void Desk::openDemo() {
     if (!QFileInfo::exists(path)) {
         auto made = qml::makeDemo(path.toStdString(), surroundings_.now(), surroundings_.random);
         if (!made.ok()) {
-            say({}, Said::text(made.error().message));
+            say({}, Said::trouble(made.error()));
             return;
         }
     }
@@ -378,7 +383,7 @@ bool Desk::lookAt(const QString& day) {
     if (!day.trimmed().isEmpty()) {
         auto date = model::Date::parseLoose(day.trimmed().toStdString());
         if (!date.ok()) {
-            say({}, Said::text(date.error().message));
+            say({}, Said::trouble(date.error()));
             return false;
         }
         wanted = date.value();
@@ -396,7 +401,7 @@ void Desk::undo() {
     }
     auto report = book_->undo(instant());
     if (!report.ok()) {
-        say({}, Said::text(report.error().message));
+        say({}, Said::trouble(report.error()));
         return;
     }
     if (!done_.isEmpty()) {
@@ -414,7 +419,7 @@ void Desk::redo() {
     }
     auto report = book_->redo(instant());
     if (!report.ok()) {
-        say({}, Said::text(report.error().message));
+        say({}, Said::trouble(report.error()));
         return;
     }
     if (!undone_.isEmpty()) {
@@ -475,13 +480,16 @@ QString Desk::troubleHead() const {
     if (!file.exists()) {
         return tr("There is no book here");
     }
-    if (trouble_.contains(QLatin1String("newer Ledgerboard"))) {
+    const auto speaksOf = [this](const char* words) {
+        return english_.find(words) != std::string::npos;
+    };
+    if (speaksOf("newer Ledgerboard")) {
         return tr("This book was written by a newer program");
     }
-    if (trouble_.contains(QLatin1String("read-only"))) {
+    if (speaksOf("read-only")) {
         return tr("This book can only be read");
     }
-    return isForeign_ ? tr("This is no book") : tr("This book is damaged");
+    return isForeign(english_) ? tr("This is no book") : tr("This book is damaged");
 }
 
 QVariantList Desk::dividers() const {
@@ -548,7 +556,7 @@ void Desk::workOutWeek() {
             return page.ok()
                        ? Worked{std::make_shared<const report::WeekPage>(std::move(page).value()),
                                 {}}
-                       : Worked{nullptr, Said::text(page.error().message)};
+                       : Worked{nullptr, Said::trouble(page.error())};
         },
         [this, now = reading_.now](Worked worked) {
             weekUnderWay_ = false;

@@ -212,7 +212,7 @@ class Desk : public QObject {
     Reading reading_;
     State state_ = NoBook;
     QString trouble_;
-    bool isForeign_ = false;  // what was opened is no book at all
+    std::string english_;  // the same as core says it, by which kinds of trouble are told apart
     QString page_ = QStringLiteral("jobs");
     QString keptText_;
     QString notKeptText_;

@@ -12,23 +12,6 @@
     </message>
 </context>
 <context>
-    <name>ClosingWords</name>
-    <message numerus="yes">
-        <source>%1 of %n item(s) finished</source>
-        <translation>
-            <numerusform>%1 of %n item finished</numerusform>
-            <numerusform>%1 of %n items finished</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n open</source>
-        <translation>
-            <numerusform>%n is open</numerusform>
-            <numerusform>%n are open</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>PastePanel</name>
     <message numerus="yes">
         <source>%n row(s) with something wrong:</source>

@@ -132,7 +132,7 @@ void DevicesView::ask() {
                 place_ =
                     std::clamp(place_, 0, std::max(0, static_cast<int>(lines_.lines.size()) - 1));
             } else {
-                Desk::here()->sayNotKept(Said::text(lines.error().message));
+                Desk::here()->sayNotKept(Said::trouble(lines.error()));
             }
         });
 }
@@ -148,7 +148,7 @@ void DevicesView::meet() {
             Desk& desk = *Desk::here();
             if (!report.ok() || report.value().end != sync::MeetEnd::Met) {
                 desk.sayNotKept(
-                    Said::text(report.ok() ? report.value().message : report.error().message));
+                    Said::trouble(report.ok() ? report.value().message : report.error().message));
                 return;
             }
             desk.sayPlainly(tr("Met the peer: %1 sent, %2 received.")
@@ -219,7 +219,7 @@ void DevicesView::meetAt(const QString& address, int port) {
                 const QString before = peerPlace_;
                 peer.place = place;
                 if (auto kept = sync::keepKnownPeer(desk.bookPath(), peer); !kept.ok()) {
-                    desk.sayNotKept(Said::text(kept.error().message));
+                    desk.sayNotKept(Said::trouble(kept.error()));
                 } else {
                     readBook();
                     desk.sayPlainly(tr("The peer listens at %1 now. Devices that came in at %2 "
@@ -253,7 +253,7 @@ void DevicesView::comeTo(const QString& address, const QString& code) {
             readBook();
             if (!report.ok() || report.value().end != sync::MeetEnd::Met) {
                 desk.sayNotKept(
-                    Said::text(report.ok() ? report.value().message : report.error().message));
+                    Said::trouble(report.ok() ? report.value().message : report.error().message));
             } else {
                 desk.sayPlainly(tr("The peer runs and has this book."));
             }
@@ -305,7 +305,7 @@ void DevicesView::invite(int guest, const QString& name) {
         [ask = peerAsk(), guest = whom.guest] { return inviteGuest(ask, guest); },
         [this, said = whom.said](model::Result<WayIn> way) {
             if (!way.ok()) {
-                Desk::here()->sayNotKept(Said::text(way.error().message));
+                Desk::here()->sayNotKept(Said::trouble(way.error()));
                 return;
             }
             wayIn_ = std::move(way).value();
@@ -355,7 +355,7 @@ void DevicesView::shutOut() {
         [this, name = line.name](model::Result<bool> told) {
             Desk& desk = *Desk::here();
             if (!told.ok()) {
-                desk.sayNotKept(Said::text(told.error().message));
+                desk.sayNotKept(Said::trouble(told.error()));
                 return;
             }
             desk.sayPlainly((told.value()
@@ -380,7 +380,7 @@ bool DevicesView::settle(int clash, int value) {
     auto done =
         store::SyncBook(desk.book()).settle(one.cell, one.heads[which].value, desk.instant());
     if (!done.ok()) {
-        desk.sayNotKept(Said::text(done.error().message));
+        desk.sayNotKept(Said::trouble(done.error()));
         return false;
     }
     desk.sayPlainly(tr("%1 is %2").arg(what, said));
@@ -455,7 +455,7 @@ QString DevicesView::devicesWhy() const {
                ? QString()
                : tr("This is what the book knows; when each last met the peer, the peer would say: "
                     "%1")
-                     .arg(Said::text(lines_.whyNotAsked));
+                     .arg(Said::trouble(lines_.whyNotAsked));
 }
 
 QString DevicesView::nameOf(const model::RawId& record) const {
@@ -516,7 +516,7 @@ QVariantList DevicesView::asides() const {
         row.what = nameOf(aside.entry.record) + QStringLiteral(", ") + fieldOf(aside.entry);
         row.value = valueOf(aside.entry);
         row.when = saidBy(aside.entry);
-        row.why = Said::text(aside.why);
+        row.why = Said::trouble(aside.why);
         list << QVariant::fromValue(row);
     }
     return list;

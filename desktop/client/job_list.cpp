@@ -109,7 +109,7 @@ void JobList::workOn() {
                 auto page = readWeek(path, around, job, asOf);
                 return page.ok()
                            ? Glance{std::make_shared<const WeekPage>(std::move(page).value()), {}}
-                           : Glance{nullptr, Said::text(page.error().message)};
+                           : Glance{nullptr, Said::trouble(page.error())};
             },
             [this, job, isLast, wanted = wanted_](Glance glance) {
                 if (!*wanted) {

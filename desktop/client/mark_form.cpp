@@ -131,16 +131,14 @@ Result<MarkWish> MarkForm::wish() const {
     if (isCounted()) {
         auto count = model::Quantity::parse(typed);
         if (!count.ok()) {
-            return model::wrongUse(
-                tr("How many are done: %1").arg(Said::text(count.error().message)).toStdString());
+            return Said::refusal(tr("How many are done: %1").arg(Said::trouble(count.error())));
         }
         wish.count = count.value();
         return wish;
     }
     auto percent = Percent::parse(typed);
     if (!percent.ok()) {
-        return model::wrongUse(
-            tr("How far it is: %1").arg(Said::text(percent.error().message)).toStdString());
+        return Said::refusal(tr("How far it is: %1").arg(Said::trouble(percent.error())));
     }
     wish.percent = percent.value();
     return wish;
@@ -167,20 +165,20 @@ bool MarkForm::keep(const QString& day, const QString& note) {
     if (!day.trimmed().isEmpty()) {
         auto said = model::Date::parseLoose(day.trimmed().toStdString());
         if (!said.ok()) {
-            desk.sayNotKept(tr("Seen on: %1").arg(Said::text(said.error().message)));
+            desk.sayNotKept(tr("Seen on: %1").arg(Said::trouble(said.error())));
             return false;
         }
         on = said.value();
     }
     auto said = wish();
     if (!said.ok()) {
-        desk.sayNotKept(Said::text(said.error().message));
+        desk.sayNotKept(Said::trouble(said.error()));
         return false;
     }
     said.value().note = note.trimmed().toStdString();
     auto made = markWork(desk.book(), *now_, {*item_}, said.value(), on, desk.instant());
     if (!made.ok()) {
-        desk.sayNotKept(Said::text(made.error().message));
+        desk.sayNotKept(Said::trouble(made.error()));
         return false;
     }
     if (!made.value().heldUp.empty()) {

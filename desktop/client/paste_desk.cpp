@@ -115,11 +115,11 @@ void PasteDesk::tryText(const QString& text) {
          what = kind_.toStdString(), bytes = bytes_, at = desk.instant()] {
             auto book = store::Book::open(path, around.random);
             if (!book.ok()) {
-                return Tried{{}, Said::text(book.error().message)};
+                return Tried{{}, Said::trouble(book.error())};
             }
             auto trial = intake::tryBring(book.value(), job, what, kWhat, bytes, at);
             return trial.ok() ? Tried{std::move(trial).value(), {}}
-                              : Tried{{}, Said::text(trial.error().message)};
+                              : Tried{{}, Said::trouble(trial.error())};
         },
         [this](Tried tried) {
             isWorking_ = false;
@@ -149,13 +149,13 @@ void PasteDesk::bring() {
          at = desk.instant()] {
             auto book = store::Book::open(path, around.random);
             if (!book.ok()) {
-                return Brought{0, Said::text(book.error().message)};
+                return Brought{0, Said::trouble(book.error())};
             }
             intake::BringOptions options;
             options.leaveOut = leaveOut;
             auto report = intake::bring(book.value(), job, what, kWhat, bytes, options, at);
             return report.ok() ? Brought{report.value().added + report.value().changed, {}}
-                               : Brought{0, Said::text(report.error().message)};
+                               : Brought{0, Said::trouble(report.error())};
         },
         [this](Brought brought) {
             isWorking_ = false;
@@ -179,7 +179,7 @@ void PasteDesk::copyWrong() {
         QStringList why;
         for (const auto& problem : trial_.problems) {
             if (problem.line == line) {
-                why << Said::text(problem.message);
+                why << Said::told(problem.message);
             }
         }
         lines << all.value(static_cast<qsizetype>(line) - 1) + QLatin1Char('\t') +
@@ -254,7 +254,7 @@ QVariantList PasteDesk::problems() const {
         PasteProblem line;
         line.row = tr("row %1").arg(madeHeadings_ ? problem.line - 1 : problem.line);
         line.column = Said::text(problem.column);
-        line.what = Said::text(problem.message);
+        line.what = Said::told(problem.message);
         line.content = lines.value(static_cast<qsizetype>(problem.line) - 1)
                            .remove(QLatin1Char('\r'))
                            .replace(QLatin1Char('\t'), QStringLiteral("  "));

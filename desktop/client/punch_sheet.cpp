@@ -252,7 +252,7 @@ bool PunchSheet::print(const QUrl& file) {
     auto bytes = paper::pdfBytes(paper::punchPaper(now()->rows.job, sheets, now()->today),
                                  paper::Size::Letter);
     if (!bytes.ok()) {
-        desk.sayNotKept(Said::text(bytes.error().message));
+        desk.sayNotKept(Said::trouble(bytes.error()));
         return false;
     }
     const QString path = file.isLocalFile() ? file.toLocalFile() : file.toString();

@@ -222,7 +222,7 @@ bool ScheduleLinks::letGo() {
         return false;
     }
     if (auto good = compute::checkLink(made, now_->rows.links, name); !good.ok()) {
-        desk.sayNotKept(Said::text(good.error().message));
+        desk.sayNotKept(Said::trouble(good.error()));
         return false;
     }
     store::Action action("link " + name(from_) + " to " + name(to_));

@@ -76,7 +76,7 @@ void ScheduleView::follow() {
             // What is in hand was taken from a plan that is no more.
             mover_.reset();
             move_ = {};
-            trouble_ = plan.ok() ? QString() : Said::text(plan.error().message);
+            trouble_ = plan.ok() ? QString() : Said::trouble(plan.error());
             plan_ = plan.ok() ? std::make_shared<const compute::Plan>(std::move(plan).value())
                               : nullptr;
             now_ = now;
@@ -126,7 +126,7 @@ void ScheduleView::arrange() {
             rows_ = scheduleRowsOf(*now_, *plan_, made.value(),
                                    {groupNow(), filter_.toStdString(), openOnly_});
         } else {
-            Desk::here()->sayNotKept(Said::text(made.error().message));
+            Desk::here()->sayNotKept(Said::trouble(made.error()));
         }
     }
     endResetModel();
@@ -223,7 +223,7 @@ bool ScheduleView::take() {
         return std::make_unique<PlanMover>(now_, plan_, item);
     });
     if (!made.ok()) {
-        Desk::here()->sayNotKept(Said::text(made.error().message));
+        Desk::here()->sayNotKept(Said::trouble(made.error()));
         return false;
     }
     mover_ = std::move(made).value();
@@ -244,7 +244,7 @@ void ScheduleView::wantDay(Date day) {
             }
         }
     } else {
-        Desk::here()->sayNotKept(Said::text(looked.error().message));
+        Desk::here()->sayNotKept(Said::trouble(looked.error()));
     }
     lookAgain();
 }

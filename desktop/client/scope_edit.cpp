@@ -6,6 +6,7 @@
 #include "core/compute/pricing.h"
 #include "core/intake/files/find.h"
 #include "core/intake/files/space_maker.h"
+#include "core/model/saying.h"
 #include "core/model/value.h"
 
 namespace ledgerboard::desk {
@@ -173,7 +174,7 @@ Result<store::Action> putCell(store::Book& book, const JobNow& now, std::size_t 
         }
     }
     if (!value.ok()) {
-        return model::Error{value.error().code, heading + ": " + value.error().message};
+        return model::inPlace(model::Saying(heading), value.error());
     }
     action.set(row.id.raw(), field, value.value());
     return action;

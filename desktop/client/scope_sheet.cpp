@@ -80,7 +80,7 @@ void ScopeSheet::arrange() {
         if (made.ok()) {
             rows = std::move(made).value();
         } else {
-            Desk::here()->sayNotKept(Said::text(made.error().message));
+            Desk::here()->sayNotKept(Said::trouble(made.error()));
         }
     }
     const bool isSame = rows.rows.size() == rows_.rows.size() &&
@@ -177,7 +177,7 @@ bool ScopeSheet::put(const QString& text) {
     const auto field = scopeColumns()[static_cast<std::size_t>(column())].field;
     auto action = putCell(desk.book(), *now_, here, field, text.toStdString(), desk.instant());
     if (!action.ok()) {
-        desk.sayNotKept(Said::text(action.error().message));
+        desk.sayNotKept(Said::trouble(action.error()));
         return false;
     }
     const QString what = text.trimmed().isEmpty() ? tr("nothing") : text.trimmed();
@@ -229,7 +229,7 @@ void ScopeSheet::finish() {
     auto made =
         markWork(desk.book(), *now_, items, compute::finishedWish(), now_->today, desk.instant());
     if (!made.ok()) {
-        desk.sayNotKept(Said::text(made.error().message));
+        desk.sayNotKept(Said::trouble(made.error()));
         return;
     }
     if (!made.value().heldUp.empty()) {
@@ -241,7 +241,7 @@ void ScopeSheet::finish() {
             }
         }
         desk.sayNotKept(tr("%1 is not marked while a caution of it is open: %2. Read it first.")
-                            .arg(Said::text(first.what), Said::text(first.about)));
+                            .arg(Said::text(first.what), Said::told(first.about)));
         return;
     }
     const int marked = made.value().marked;
@@ -262,7 +262,7 @@ bool ScopeSheet::acknowledge(const QString& found) {
     Desk& desk = *Desk::here();
     return desk.keep(
         acknowledgement(desk.book(), *now_, *open, found.trimmed().toStdString(), desk.instant()),
-        tr("%1, read: %2").arg(Said::text(open->about), Said::text(open->what)));
+        tr("%1, read: %2").arg(Said::told(open->about), Said::text(open->what)));
 }
 
 const compute::CautionRead* ScopeSheet::caution() const {
@@ -282,7 +282,7 @@ const compute::CautionRead* ScopeSheet::caution() const {
 
 QString ScopeSheet::cautionAbout() const {
     const auto* open = caution();
-    return open == nullptr ? QString() : Said::text(open->about);
+    return open == nullptr ? QString() : Said::told(open->about);
 }
 
 QString ScopeSheet::cautionText() const {
@@ -290,10 +290,9 @@ QString ScopeSheet::cautionText() const {
     if (open == nullptr) {
         return {};
     }
-    QStringList parts{Said::text(std::string(open->text())),
-                      Said::text(std::string(open->consequence()))};
+    QStringList parts{Said::told(open->text()), Said::told(open->consequence())};
     parts.removeAll(QString());
-    return parts.isEmpty() ? Said::text(open->why) : parts.join(QStringLiteral("\n\n"));
+    return parts.isEmpty() ? Said::told(open->why) : parts.join(QStringLiteral("\n\n"));
 }
 
 QString ScopeSheet::cautionSource() const {
@@ -301,11 +300,11 @@ QString ScopeSheet::cautionSource() const {
     if (open == nullptr) {
         return {};
     }
-    QStringList parts{tr("Raised by: %1.").arg(Said::text(open->why).trimmed())};
+    QStringList parts{tr("Raised by: %1.").arg(Said::told(open->why).trimmed())};
     if (!open->source().empty()) {
-        parts << tr("Source: %1.").arg(Said::text(std::string(open->source())));
+        parts << tr("Source: %1.").arg(Said::told(open->source()));
     }
-    parts << Said::text(std::string(compute::kCautionReminder));
+    parts << Said::told(compute::kCautionReminder);
     return parts.join(QLatin1Char(' '));
 }
 
@@ -318,7 +317,7 @@ bool ScopeSheet::addItem(const QString& said) {
     const auto space = here ? now_->rows.items[*here].space : model::Id<model::Kind::Space>();
     auto made = newItem(desk.book(), *now_, said.toStdString(), space, desk.instant());
     if (!made.ok()) {
-        desk.sayNotKept(Said::text(made.error().message));
+        desk.sayNotKept(Said::trouble(made.error()));
         return false;
     }
     if (!desk.keep(made.value().action, tr("Added: %1").arg(said.trimmed()))) {
@@ -338,7 +337,7 @@ bool ScopeSheet::putQuantity(const QString& quantity, const QString& unit) {
     const model::Field& field = *model::fieldOf(f::Item::quantity);
     auto value = model::parseValue(field, quantity.toStdString(), {});
     if (!value.ok()) {
-        desk.sayNotKept(Said::text(value.error().message));
+        desk.sayNotKept(Said::trouble(value.error()));
         return false;
     }
     const model::Item& row = now_->rows.items[*here];
@@ -508,7 +507,7 @@ QString ScopeSheet::priceText(std::size_t item) const {
             return tr("Priced by its own costs a unit.");
         case PricedBy::Nothing:
             return pricing.whyNot.empty() ? QString()
-                                          : tr("Not priced: %1.").arg(Said::text(pricing.whyNot));
+                                          : tr("Not priced: %1.").arg(Said::told(pricing.whyNot));
         case PricedBy::PriceBook:
             break;
     }

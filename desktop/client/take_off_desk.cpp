@@ -142,7 +142,7 @@ void TakeOffDesk::take() {
     if (result.ok()) {
         result_ = std::move(result).value();
     } else if (!sizes.empty()) {
-        refused_ = Said::text(result.error().message);
+        refused_ = Said::trouble(result.error());
     }
     emit taken();
 }

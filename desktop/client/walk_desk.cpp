@@ -102,7 +102,7 @@ void WalkDesk::read() {
         [text = notes_.toStdString()] {
             auto draft = intake::readNotes(text);
             return draft.ok() ? Read{std::move(draft).value(), {}}
-                              : Read{{}, Said::text(draft.error().message)};
+                              : Read{{}, Said::trouble(draft.error())};
         },
         [this, asked](Read read) {
             if (asked != asked_) {
@@ -291,7 +291,7 @@ bool WalkDesk::correct(const QStringList& parts) {
     if (const std::string text = parts.at(3).trimmed().toStdString(); !text.empty()) {
         auto quantity = model::Quantity::parse(text);
         if (!quantity.ok()) {
-            Desk::here()->sayNotKept(Said::text(quantity.error().message));
+            Desk::here()->sayNotKept(Said::trouble(quantity.error()));
             return false;
         }
         item.quantity = quantity.value();
@@ -299,7 +299,7 @@ bool WalkDesk::correct(const QStringList& parts) {
     if (const std::string text = parts.at(5).trimmed().toStdString(); !text.empty()) {
         auto cost = model::Money::parse(text);
         if (!cost.ok()) {
-            Desk::here()->sayNotKept(Said::text(cost.error().message));
+            Desk::here()->sayNotKept(Said::trouble(cost.error()));
             return false;
         }
         item.cost = cost.value();
@@ -351,7 +351,7 @@ void WalkDesk::keep() {
     }
     auto report = intake::keepDraft(desk.book(), desk.job(), wanted, desk.instant());
     if (!report.ok()) {
-        desk.sayNotKept(Said::text(report.error().message));
+        desk.sayNotKept(Said::trouble(report.error()));
         return;
     }
     const auto& kept = report.value();
@@ -460,8 +460,8 @@ WalkRow WalkDesk::shownRow(const Row& row) const {
             out.figures = Said::text(draft_.facts[row.at].value);
             break;
         case Part::Caution:
-            out.what = Said::text(draft_.cautions[row.at].about);
-            out.note = Said::text(draft_.cautions[row.at].why);
+            out.what = Said::told(draft_.cautions[row.at].about);
+            out.note = Said::told(draft_.cautions[row.at].why);
             out.isHazard = true;
             break;
     }

@@ -140,7 +140,7 @@ class Drawn {
         double at = top + 20;
         if (page_.movers) {
             for (const auto& mover : page_.movers->largest) {
-                at = row(x, at, room, Said::text(mover.what), Said::text(mover.why),
+                at = row(x, at, room, Said::text(mover.what), Said::told(mover.why),
                          Said::change(mover.amount), false);
             }
             at = row(x, at, room, words(QT_TRANSLATE_NOOP("WeekSheet", "All others")), {},
@@ -264,7 +264,7 @@ class Drawn {
         double other = top + 20;
         for (std::size_t k = 0; k < page_.monday.size() && k < kMostToDos; ++k) {
             const auto& todo = page_.monday[k];
-            other = row(x, other, room, Said::text(todo.what), Said::text(todo.because), {},
+            other = row(x, other, room, Said::told(todo.what), Said::told(todo.because), {},
                         todo.isPressing, todo.isBarred ? SheetPen::brick() : SheetPen::ink());
         }
         other = more(x, other, room, page_.monday.size(), kMostToDos);
@@ -331,7 +331,7 @@ class Drawn {
         double other = top + 20;
         for (std::size_t k = 0; k < page_.papers.size() && k < kMostLines; ++k) {
             const auto& paper = page_.papers[k];
-            other = row(x, other, room, Said::text(paper.what), {},
+            other = row(x, other, room, Said::told(paper.what), {},
                         paper.amount ? Said::cents(*paper.amount) : QString(), false);
         }
         other = more(x, other, room, page_.papers.size(), kMostLines);

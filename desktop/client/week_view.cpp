@@ -168,7 +168,7 @@ QVariantList WeekView::movers() const {
     for (const auto& mover : page_->movers->largest) {
         PageLine line;
         line.what = Said::text(mover.what);
-        line.why = Said::text(mover.why);
+        line.why = Said::told(mover.why);
         line.figure = Said::change(mover.amount);
         append(list, line);
     }
@@ -282,7 +282,7 @@ QVariantList WeekView::papers() const {
     }
     for (const auto& paper : page_->papers) {
         PageLine line;
-        line.what = Said::text(paper.what);
+        line.what = Said::told(paper.what);
         line.figure = paper.amount ? Said::cents(*paper.amount) : QString();
         line.day =
             paper.days && *paper.days > 0 ? tr("%n day(s)", nullptr, *paper.days) : QString();
@@ -298,8 +298,8 @@ QVariantList WeekView::monday() const {
     }
     for (const auto& todo : page_->monday) {
         PageLine line;
-        line.what = Said::text(todo.what);
-        line.why = Said::text(todo.because);
+        line.what = Said::told(todo.what);
+        line.why = Said::told(todo.because);
         line.page = nameOfPage(todo.page);
         line.pageKey = keyOfPage(todo.page);
         line.isPressing = todo.isPressing;
@@ -316,8 +316,8 @@ QVariantList WeekView::answers() const {
     }
     for (const auto& answer : page_->answers) {
         PageLine line;
-        line.what = Said::text(answer.question);
-        line.why = Said::text(answer.answer);
+        line.what = Said::told(answer.question);
+        line.why = WeekWords::answer(*page_, answer);
         append(list, line);
     }
     return list;

@@ -95,7 +95,7 @@ HeadLine earnLine(const WeekPage& page) {
     line.name = WeekWords::tr("Will earn");
     if (!earn.profit) {
         line.figure = WeekWords::tr("not known");
-        line.rest = Said::text(earn.whatIsMissing);
+        line.rest = Said::told(earn.whatIsMissing);
         return line;
     }
     line.figure = Said::money(*earn.profit);
@@ -286,7 +286,7 @@ QString WeekWords::leftOut(const WeekPage& page) {
     }
     QStringList inputs;
     for (const auto& heading : page.earn.countedAsNothing) {
-        inputs << Said::text(heading);
+        inputs << Said::told(heading);
     }
     if (!inputs.isEmpty()) {
         parts << tr("Not entered, so nothing in will earn: %1.").arg(joined(inputs));
@@ -322,6 +322,24 @@ QString WeekWords::next(const report::NextEvent& event) {
             return tr("%1, money expected").arg(what);
     }
     return what;
+}
+
+QString WeekWords::answer(const WeekPage& page, const report::Answer& answer) {
+    // Those two are told from the head of the page.
+    const bool isCash = answer.question == "Cash?";
+    if (answer.question != "Done when?" && !isCash) {
+        return Said::told(answer.answer);
+    }
+    const HeadLine line = isCash ? cashLine(page) : finishLine(page);
+    const QString beside = (line.strong + line.rest).trimmed();
+    QString text = line.figure;
+    if (!beside.isEmpty()) {
+        text += QStringLiteral(": ") + beside;
+    }
+    if (isCash && !line.spread.isEmpty()) {
+        text += QStringLiteral("; ") + line.spread;
+    }
+    return text + QLatin1Char('.');
 }
 
 }  // namespace ledgerboard::desk

@@ -39,6 +39,8 @@ class WeekWords {
     // "over 410", "early 300", "under 120", "on budget".
     [[nodiscard]] static QString standing(const report::TradeMoney& trade);
     // "Order shower door", "Decide: keep the pantry wall?"
+    // An answer to what an owner asks every week.
+    [[nodiscard]] static QString answer(const report::WeekPage& page, const report::Answer& answer);
     [[nodiscard]] static QString next(const report::NextEvent& event);
 };
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/model/saying.h"
 #include "core/store/named_files.h"
 #include "sync/exchange/photo_files.h"
 #include "sync/wire/exchange_limits.h"
@@ -25,7 +26,8 @@ bool isThere(const fs::path& path) {
 }
 
 model::Error noDisk(const fs::path& path) {
-    return model::damaged(path.string() + " cannot be written: check the folder and the disk");
+    return model::damaged(
+        model::saying("%1 cannot be written: check the folder and the disk", path.string()));
 }
 
 // Originals in the folder, by digest.
@@ -90,8 +92,10 @@ Result<Reply> DevicePhotos::call(Call call, const std::string& body) {
     said_ = reply.value().status;
     if (said_ == Status::Failed || said_ == Status::Revoked) {
         auto refused = readRefused(reply.value().body);
-        return model::cannotBeMet("the peer says: " +
-                                  (refused.ok() ? refused.value().message : std::string("no")));
+        return model::cannotBeMet(
+            refused.ok()
+                ? model::saying("the peer says: %1", model::Saying(refused.value().message))
+                : model::saying("the peer says: no"));
     }
     return reply;
 }

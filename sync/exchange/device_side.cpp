@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/model/saying.h"
 #include "sync/wire/exchange_limits.h"
 
 namespace ledgerboard::sync {
@@ -118,8 +119,9 @@ Result<Reply> DeviceSide::call(Call call, const std::string& body) {
     }
     meeting_.revoked = said_ == Status::Revoked;
     auto refused = readRefused(reply.value().body);
-    return model::cannotBeMet(refused.ok() ? "the peer says: " + refused.value().message
-                                           : std::string("the peer's answer can't be read"));
+    return model::cannotBeMet(
+        refused.ok() ? model::saying("the peer says: %1", model::Saying(refused.value().message))
+                     : model::saying("the peer's answer can't be read"));
 }
 
 Result<Meeting> DeviceSide::meet(model::Instant now) {

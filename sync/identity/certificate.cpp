@@ -6,6 +6,7 @@
 #include <openssl/pem.h>
 #include <openssl/x509v3.h>
 
+#include "core/model/saying.h"
 #include "sync/identity/private_file.h"
 
 namespace ledgerboard::sync {
@@ -103,9 +104,10 @@ Result<Certificate> readCertificate(const std::string& path, const std::string& 
     const Key key(PEM_read_bio_PrivateKey(forKey.get(), nullptr, nullptr, nullptr));
     const Cert certificate(PEM_read_bio_X509(forCertificate.get(), nullptr, nullptr, nullptr));
     if (!key || !certificate || X509_check_private_key(certificate.get(), key.get()) != 1) {
-        return model::damaged(path +
-                              " is not a peer's certificate with its key: put it back from "
-                              "a backup; a new one means that every device joins anew");
+        return model::damaged(
+            model::saying("%1 is not a peer's certificate with its key: put it back from a backup; "
+                          "a new one means that every device joins anew",
+                          path));
     }
     return asPem(certificate.get(), key.get());
 }

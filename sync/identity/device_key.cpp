@@ -3,6 +3,7 @@
 #include <sodium.h>
 
 #include "core/model/check.h"
+#include "core/model/saying.h"
 #include "sync/identity/private_file.h"
 
 namespace ledgerboard::sync {
@@ -55,8 +56,9 @@ Result<DeviceKey> DeviceKey::keptAt(const std::string& path, const model::FillRa
                       readHex(std::string_view(held).substr(kOpening.size(), 64), seed);
     wipe(held);
     if (!good) {
-        return model::damaged(path + " is not the key of a device: put it back from a backup, or " +
-                              "remove it and join anew");
+        return model::damaged(model::saying(
+            "%1 is not the key of a device: put it back from a backup, or remove it and join anew",
+            path));
     }
     DeviceKey key(seed);
     wipe(seed);

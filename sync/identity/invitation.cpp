@@ -55,8 +55,8 @@ Result<Place> parsePlace(std::string_view text) {
     }
     const bool plainColon = !bracketed && host.find(':') != std::string_view::npos;
     if (!port || !isHost(host) || plainColon) {
-        return model::wrongUse("address: write it as host:port, such as 192.0.2.7:7440 or " +
-                               std::string("[2001:db8::7]:7440"));
+        return model::wrongUse(
+            "address: write it as host:port, such as 192.0.2.7:7440 or [2001:db8::7]:7440");
     }
     return Place{std::string(host), *port};
 }

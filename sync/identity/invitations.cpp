@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/model/saying.h"
 #include "sync/wire/limits.h"
 
 namespace ledgerboard::sync {
@@ -27,8 +28,8 @@ model::Result<PairingCode> Invitations::invite(const Grant& grant, model::Instan
         return !each.second.takenBy && !isOlder(each.second.made, now, kInvitationMs);
     });
     if (static_cast<std::size_t>(open) >= kMostOpenInvitations) {
-        return model::cannotBeMet(std::to_string(open) +
-                                  " invitations are open: wait ten minutes for them to lapse");
+        return model::cannotBeMet(
+            model::saying("%1 invitations are open: wait ten minutes for them to lapse", open));
     }
     for (;;) {
         PairingCode code = PairingCode::fresh(random_);

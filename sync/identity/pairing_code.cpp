@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "core/model/saying.h"
 #include "sync/identity/bytes.h"
 
 namespace ledgerboard::sync {
@@ -63,9 +64,10 @@ Result<PairingCode> PairingCode::parse(std::string_view typed) {
         }
         const char read = asRead(c);
         if (read == '\0') {
-            return model::wrongUse("code: group " + std::to_string(characters.size() / kGroup + 1) +
-                                   " has a character that no code has; codes are of digits and "
-                                   "letters without I, L, O and U");
+            return model::wrongUse(
+                model::saying("code: group %1 has a character that no code has; codes are of "
+                              "digits and letters without I, L, O and U",
+                              characters.size() / kGroup + 1));
         }
         if (characters.size() == kLength) {
             return model::wrongUse("code: it is too long; a code has five groups of five");
@@ -73,8 +75,8 @@ Result<PairingCode> PairingCode::parse(std::string_view typed) {
         characters += read;
     }
     if (characters.size() < kLength) {
-        return model::wrongUse("code: it has " + std::to_string(characters.size()) +
-                               " characters of 25; a code has five groups of five");
+        return model::wrongUse(model::saying(
+            "code: it has %1 characters of 25; a code has five groups of five", characters.size()));
     }
     if (valueAtTwo(characters) != 0) {
         return model::wrongUse(

@@ -8,6 +8,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "core/model/saying.h"
+
 namespace ledgerboard::sync {
 
 using model::Result;
@@ -15,8 +17,8 @@ using model::Result;
 namespace {
 
 model::Error cannot(const std::string& path, const char* what) {
-    return model::damaged(path + " cannot be " + what + ": " + std::strerror(errno) +
-                          "; check the folder and the disk");
+    return model::damaged(model::saying("%1 cannot be %2: %3; check the folder and the disk", path,
+                                        what, std::strerror(errno)));
 }
 
 // Closes at the end of its life.
@@ -88,12 +90,14 @@ Result<std::optional<std::string>> readPrivate(const std::string& path) {
         return cannot(path, "read");
     }
     if (!S_ISREG(is.st_mode) || is.st_size > static_cast<off_t>(kLargestPrivateFile)) {
-        return model::damaged(path + " is not the file that was written there: remove it");
+        return model::damaged(
+            model::saying("%1 is not the file that was written there: remove it", path));
     }
     if ((is.st_mode & 0077) != 0) {
-        return model::cannotBeMet(path + " holds a secret and others can reach it: chmod 600 " +
-                                  path + ", and where others have used this computer, remove the " +
-                                  "file and join anew");
+        return model::cannotBeMet(
+            model::saying("%1 holds a secret and others can reach it: chmod 600 %2, and where "
+                          "others have used this computer, remove the file and join anew",
+                          path, path));
     }
     std::string text(static_cast<std::size_t>(is.st_size), '\0');
     for (std::size_t at = 0; at < text.size();) {

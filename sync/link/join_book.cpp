@@ -2,6 +2,7 @@
 
 #include <filesystem>
 
+#include "core/model/saying.h"
 #include "core/store/book.h"
 
 namespace ledgerboard::sync {
@@ -45,8 +46,8 @@ Result<Joining> joiningOf(const JoinAsk& ask, const std::optional<KnownPeer>& kn
 
 Result<JoinedBook> joinBook(const JoinAsk& ask) {
     if (!isName(ask.called)) {
-        return model::wrongUse("a device's name has at most " + std::to_string(kMostNameBytes) +
-                               " characters, in one line");
+        return model::wrongUse(model::saying(
+            "a device's name has at most %1 characters, in one line", kMostNameBytes));
     }
     auto known = knownPeerOf(ask.bookPath);
     if (!known.ok() && !ask.again) {
@@ -54,9 +55,10 @@ Result<JoinedBook> joinBook(const JoinAsk& ask) {
     }
     const std::optional<KnownPeer> before = known.ok() ? known.value() : std::nullopt;
     if (before && before->joined && !ask.again) {
-        return model::cannotBeMet(ask.bookPath + " has joined the peer at " +
-                                  toText(before->place) +
-                                  " already, and a book has one peer: 'ledgerboard sync' meets it");
+        return model::cannotBeMet(
+            model::saying("%1 has joined the peer at %2 already, and a book has one peer: "
+                          "'ledgerboard sync' meets it",
+                          ask.bookPath, toText(before->place)));
     }
     auto joining = joiningOf(ask, before);
     if (!joining.ok()) {

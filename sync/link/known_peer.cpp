@@ -1,5 +1,6 @@
 #include "sync/link/known_peer.h"
 
+#include "core/model/saying.h"
 #include "sync/identity/pairing.h"
 #include "sync/identity/private_file.h"
 #include "sync/wire/bounded_json.h"
@@ -58,9 +59,10 @@ Result<std::optional<KnownPeer>> knownPeerOf(const std::string& bookPath) {
     }
     auto peer = read(*text.value());
     if (!peer) {
-        return model::damaged(peerFileOf(bookPath) +
-                              " does not say which peer this book meets, or a newer program wrote "
-                              "it: join again with 'ledgerboard join --again'");
+        return model::damaged(
+            model::saying("%1 does not say which peer this book meets, or a newer program wrote "
+                          "it: join again with 'ledgerboard join --again'",
+                          peerFileOf(bookPath)));
     }
     return peer;
 }

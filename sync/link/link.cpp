@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "core/model/saying.h"
 #include "sync/identity/request_signature.h"
 #include "sync/wire/bounded_json.h"
 
@@ -16,10 +17,10 @@ void readRefusal(LinkAnswer& answer) {
     const auto said = readJson(answer.body);
     const auto code = said ? textAt(*said, "code") : std::nullopt;
     answer.refusal = code ? refusalNamed(*code) : Refusal::None;
-    answer.message = answer.refusal != Refusal::None
-                         ? textOf(answer.refusal)
-                         : "the peer answered " + std::to_string(answer.status) +
-                               (code ? " (" + *code + ")" : std::string());
+    const std::string status = std::to_string(answer.status);
+    answer.message = answer.refusal != Refusal::None ? textOf(answer.refusal)
+                     : code ? model::saying("the peer answered %1 (%2)", status, *code).text()
+                            : model::saying("the peer answered %1", status).text();
     answer.code = code.value_or("");
 }
 
@@ -73,7 +74,8 @@ LinkAnswer Link::askTime() {
     if (!time) {
         answer.status = 0;
         answer.fault = Fault::Cut;
-        answer.message = "the peer's time does not read: use programs of one version";
+        answer.message =
+            model::saying("the peer's time does not read: use programs of one version").text();
         return answer;
     }
     offsetMs_ = *time - (before + (after - before) / 2);  // as if both ways took the same
@@ -142,9 +144,10 @@ model::Result<Joined> join(const Place& place, const PairingCode& code,
     }
     const auto said = readPairingAnswer(answer.body);
     if (!said || !sameDigest(said->proof, peerProof(request, code, pin))) {
-        return model::cannotBeMet(toText(place) +
-                                  " does not know the code: it is not the peer that gave it. This "
-                                  "device has joined nothing; check the address");
+        return model::cannotBeMet(
+            model::saying("%1 does not know the code: it is not the peer that gave it. This device "
+                          "has joined nothing; check the address",
+                          toText(place)));
     }
     return Joined{place, pin, said->grant, said->person};
 }

@@ -6,6 +6,7 @@
 
 #include <httplib.h>
 
+#include "core/model/saying.h"
 #include "sync/identity/certificate.h"
 #include "sync/wire/calls.h"
 
@@ -183,19 +184,28 @@ std::string textOf(Fault fault, const Place& place) {
     const std::string where = toText(place);
     switch (fault) {
         case Fault::None:
-            return "";
+            return {};
         case Fault::Unreachable:
-            return where + " does not answer: is the peer running, and are both in one network?";
+            return model::saying(
+                       "%1 does not answer: is the peer running, and are both in one network?",
+                       where)
+                .text();
         case Fault::NotThePeer:
-            return where +
-                   " is answered by another than the peer this device joined: check the "
-                   "address; where the peer was set up anew, join again";
+            return model::saying(
+                       "%1 is answered by another than the peer this device joined: check the "
+                       "address; "
+                       "where the peer was set up anew, join again",
+                       where)
+                .text();
         case Fault::Cut:
-            return "the connection to " + where + " was cut: nothing is lost, try again";
+            return model::saying("the connection to %1 was cut: nothing is lost, try again", where)
+                .text();
         case Fault::TooLarge:
-            return where + " answers with more than a peer may: use programs of one version";
+            return model::saying(
+                       "%1 answers with more than a peer may: use programs of one version", where)
+                .text();
     }
-    return "";
+    return {};
 }
 
 }  // namespace ledgerboard::sync

@@ -6,6 +6,7 @@
 #include <unistd.h>
 #include <vector>
 
+#include "core/model/saying.h"
 #include "sync/link/known_peer.h"
 
 namespace ledgerboard::sync {
@@ -66,8 +67,8 @@ model::Result<void> wipeCopy(const std::string& bookPath) {
         wipeFile(path, left);
     }
     return left.empty() ? model::Result<void>()
-                        : model::Result<void>(model::damaged(
-                              left + " could not be removed: remove it, and all beside it"));
+                        : model::Result<void>(model::damaged(model::saying(
+                              "%1 could not be removed: remove it, and all beside it", left)));
 }
 
 }  // namespace ledgerboard::sync

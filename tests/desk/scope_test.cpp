@@ -106,6 +106,30 @@ TEST_F(ScopeTest, WhatIsNoNumberIsRefusedAndTheTypingStays) {
     hand.key(Qt::Key_Escape);
 }
 
+TEST_F(ScopeTest, InSpanishARefusalAndACautionAreSpanish) {
+    Hand& hand = openSheet();
+    hand.preferences().setLanguage(QStringLiteral("es"));
+    goTo("gutters", "Quantity");
+    hand.key(Qt::Key_Return);
+    hand.type("lots");
+    hand.key(Qt::Key_Return);
+    EXPECT_TRUE(hand.says("no es un número: escríbalo como 1250"));
+    EXPECT_FALSE(hand.says("en inglés"));
+    hand.key(Qt::Key_Escape);
+    hand.key(Qt::Key_Escape);
+    // A fence is dug: the caution is raised by the table, with its words and its source.
+    hand.key(Qt::Key_N, Qt::ControlModifier);
+    hand.type(QStringLiteral("Outside: add fence"));
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_K, Qt::ControlModifier);
+    const QString text = hand.said("cautionText").value(0);
+    EXPECT_TRUE(text.contains("antes de cavar", Qt::CaseInsensitive)) << text.toStdString();
+    EXPECT_FALSE(text.contains("one-call service")) << text.toStdString();
+    EXPECT_TRUE(hand.says("La motiva: poner fence"));
+    EXPECT_TRUE(hand.says("práctica común, sin fuente"));
+    EXPECT_FALSE(hand.says("common practice"));
+}
+
 TEST_F(ScopeTest, ATreatmentAndACrewAreKnownByTheirBeginning) {
     Hand& hand = openSheet();
     goTo("gutters", "Treatment");

@@ -106,6 +106,23 @@ TEST_P(MarkTest, ACautionComesBeforeTheRule) {
     EXPECT_FALSE(rows.marks.back().inSpiteOfCaution);
 }
 
+// Its name, its text, what raised it and where it is from: nothing of it is left in English but the
+// name that the owner gave the thing.
+TEST_P(MarkTest, InSpanishTheCautionIsSpanish) {
+    Thumb& thumb = hold();
+    thumb.preferences().setLanguage(QStringLiteral("es"));
+    thumb.settle();
+    thumb.swipe(true);
+    thumb.tapText("item", "gas range");
+    EXPECT_TRUE(thumb.says("Precaución: gas"));
+    EXPECT_TRUE(thumb.says("Motivo: cambiar gas range")) << thumb.texts().join(" | ").toStdString();
+    EXPECT_TRUE(thumb.says("práctica común, sin fuente"));
+    for (const auto& text : thumb.texts()) {
+        EXPECT_FALSE(text.contains("licensed") || text.contains("common practice"))
+            << text.toStdString();
+    }
+}
+
 TEST_P(MarkTest, TheBeltLeadsToTheCautionToo) {
     Thumb& thumb = hold();
     thumb.swipe(true);

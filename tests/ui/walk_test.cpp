@@ -146,15 +146,14 @@ TEST(Translations, NoneIsUnfinished) {
     }
 }
 
-TEST(Translations, EveryCautionIsToldInSpanish) {
-    QTranslator spanish;
-    ASSERT_TRUE(spanish.load(QStringLiteral(":/i18n/shared_es")));
-    for (const auto& row : compute::cautionRows()) {
-        for (const auto& words : {row.about, row.text, row.consequence}) {
-            const QString told = spanish.translate("Caution", std::string(words).c_str());
-            EXPECT_FALSE(told.isEmpty()) << words;
-        }
-    }
+// A refusal of core as well as one of the screens.
+TEST_P(WalkTest, InSpanishARefusalIsSpanish) {
+    Thumb& thumb = hold("");
+    thumb.preferences().setLanguage("es");
+    thumb.tap("begin");
+    thumb.tap("beginJob");
+    EXPECT_TRUE(thumb.says("Póngale un nombre a la casa"));
+    EXPECT_FALSE(thumb.says("en inglés"));
 }
 
 TEST_P(WalkTest, ACrewLeadsPhoneHasNoWayToMoney) {

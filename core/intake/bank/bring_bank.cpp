@@ -6,6 +6,7 @@
 #include "core/compute/bank_lines.h"
 #include "core/intake/bank/file_line.h"
 #include "core/model/overflow.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -53,8 +54,8 @@ Result<BankReport> bringBank(store::Book& book, model::Id<Kind::Job> job,
     const model::JobRows& rows = read.value();
     const std::string& currency = rows.job.currency;
     if (!currency.empty() && !statement.currency.empty() && currency != statement.currency) {
-        return model::cannotBeMet(fileName + ": its amounts are in " + statement.currency +
-                                  ", the job's in " + currency);
+        return model::cannotBeMet(model::saying("%1: its amounts are in %2, the job's in %3",
+                                                fileName, statement.currency, currency));
     }
     auto known = knownLines(book);
     if (!known.ok()) {

@@ -7,6 +7,7 @@
 #include "core/intake/bank/payee_words.h"
 #include "core/intake/bank/row_of.h"
 #include "core/model/overflow.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -36,11 +37,12 @@ Result<void> matchSpend(const model::JobRows& rows, model::RawId target, LineMat
         return {};
     }
     if (found->amount != match.fresh.amount) {
-        return model::cannotBeMet(
-            "the bank says " + match.fresh.amount.value_or(model::Money{}).toString() +
-            " and the row of spend says " +
-            (found->amount ? found->amount->toString() : std::string("nothing")) +
-            ": put the row right first, or let the line be a row of its own");
+        return model::cannotBeMet(model::saying(
+            "the bank says %1 and the row of spend says %2: put the row right first, or let the "
+            "line be a row of its own",
+            match.fresh.amount.value_or(model::Money{}),
+            found->amount ? model::placed(*found->amount)
+                          : model::placed(model::saying("nothing"))));
     }
     match.is = LineIs::Filed;
     match.spend = found->id;
@@ -75,9 +77,9 @@ Result<void> matchTarget(const model::JobRows& rows, const BankLine& line,
             return matchSpend(rows, decision.target, match);
         default:
             return model::wrongUse(
-                "a bank line is for an item, a contract, a crew, a row of spend or a draw, not for "
-                "a " +
-                std::string(model::infoOf(decision.kind).title));
+                model::saying("a bank line is for an item, a contract, a crew, a row of spend or a "
+                              "draw, not for a %1",
+                              model::infoOf(decision.kind).title));
     }
 }
 

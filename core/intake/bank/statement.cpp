@@ -4,6 +4,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/model/saying.h"
+
 namespace ledgerboard::intake {
 
 namespace {
@@ -22,7 +24,7 @@ std::string textOf(const json& line, const char* name) {
 
 Result<StatementLine> lineOf(const json& read, const std::string& place) {
     if (!read.is_object()) {
-        return model::cannotBeMet(place + "can't be read");
+        return model::cannotBeMet(model::saying("%1can't be read", place));
     }
     StatementLine line;
     line.account = textOf(read, "account");
@@ -30,17 +32,20 @@ Result<StatementLine> lineOf(const json& read, const std::string& place) {
     line.payee = textOf(read, "payee");
     line.memo = textOf(read, "memo");
     if (line.bankId.empty()) {
-        return model::cannotBeMet(place +
-                                  "has no id of the bank (FITID): without one it could come in "
-                                  "twice. Ask the bank for another download, or bring it as CSV");
+        return model::cannotBeMet(
+            model::saying("%1has no id of the bank (FITID): without one it could come in twice. "
+                          "Ask the bank for another download, or bring it as CSV",
+                          place));
     }
     const auto date = model::Date::parse(textOf(read, "date"));
     if (!date.ok()) {
-        return model::cannotBeMet(place + "date (DTPOSTED): " + date.error().message);
+        return model::cannotBeMet(
+            model::saying("%1date (DTPOSTED): %2", place, model::Saying(date.error().message)));
     }
     const auto amount = model::Money::parse(textOf(read, "amount"));
     if (!amount.ok()) {
-        return model::cannotBeMet(place + "amount (TRNAMT): " + amount.error().message);
+        return model::cannotBeMet(
+            model::saying("%1amount (TRNAMT): %2", place, model::Saying(amount.error().message)));
     }
     line.postedOn = date.value();
     line.amount = amount.value();
@@ -60,7 +65,8 @@ bool isBankDownload(std::string_view bytes) {
 Result<Statement> parseStatement(std::string_view printed, const std::string& file) {
     const json document = json::parse(printed, nullptr, false);
     if (!document.is_object() || !document.contains("lines") || !document["lines"].is_array()) {
-        return model::cannotBeMet(file + ": ledgerboard-ofx printed nothing that can be read");
+        return model::cannotBeMet(
+            model::saying("%1: ledgerboard-ofx printed nothing that can be read", file));
     }
     Statement statement;
     statement.currency = textOf(document, "currency");

@@ -8,6 +8,7 @@
 #include "core/compute/links.h"
 #include "core/intake/files/past.h"
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -53,8 +54,9 @@ model::Result<std::optional<std::int64_t>> takeLag(std::string_view& text) {
     }
     const auto days = model::parseDecimal(text.substr(sign + 1), 3);
     if (!days.ok() || days.value() > kMostLag) {
-        return model::wrongUse("\"" + std::string(text.substr(sign)) +
-                               "\" is no lag: write working days up to 3650, such as +2 or -1");
+        return model::wrongUse(
+            model::saying("\"%1\" is no lag: write working days up to 3650, such as +2 or -1",
+                          text.substr(sign)));
     }
     const bool isLess = text[sign] == '-';
     text = model::trimmed(before);
@@ -85,8 +87,8 @@ model::Result<AfterEntry> parseEntry(std::string_view text) {
     entry.kind = takeKind(rest).value_or(LinkKind::FinishToStart);
     entry.item = std::string(rest);
     if (entry.item.empty()) {
-        return model::wrongUse("\"" + std::string(text) +
-                               "\" names no item: write it like \"Hall bath/tile SS+2\"");
+        return model::wrongUse(
+            model::saying("\"%1\" names no item: write it like \"Hall bath/tile SS+2\"", text));
     }
     return entry;
 }
@@ -159,9 +161,11 @@ class Linking {
             if (!from.ok()) {
                 problems_.add(cell.line, heading_, from.error().message);
             } else if (from.value() == cell.item) {
-                problems_.add(cell.line, heading_,
-                              "names the row's own item, " + finder_.nameOf(cell.item) +
-                                  ": an item does not wait for itself");
+                problems_.add(
+                    cell.line, heading_,
+                    model::saying("names the row's own item, %1: an item does not wait for itself",
+                                  finder_.nameOf(cell.item))
+                        .text());
             } else if (bringEntry(entry, from.value(), cell)) {
                 detail += (detail.empty() ? "after " : "; ") + printAfter(entry);
             }
@@ -173,9 +177,10 @@ class Linking {
     bool bringEntry(const AfterEntry& entry, RawId from, const AfterCell& cell) {
         if (!said_.emplace(endsOf(from, cell.item) + std::string(model::wordOf(entry.kind)), true)
                  .second) {
-            problems_.add(
-                cell.line, heading_,
-                "names " + finder_.nameOf(from) + " twice with one kind of link: take one out");
+            problems_.add(cell.line, heading_,
+                          model::saying("names %1 twice with one kind of link: take one out",
+                                        finder_.nameOf(from))
+                              .text());
             return false;
         }
         links_.push_back({cell.line, from, cell.item});
@@ -258,13 +263,15 @@ class Linking {
         const auto ring = compute::ringOf(all);
         for (const Said& said : links_) {
             if (isWithin(ring, said)) {
-                problems_.add(said.line, heading_,
-                              "items would wait for each other in a loop: " +
-                                  compute::ringText(ring,
-                                                    [&](const compute::ItemId& item) {
-                                                        return finder_.nameOf(item.raw());
-                                                    }) +
-                                  ": take one of these out");
+                problems_.add(
+                    said.line, heading_,
+                    model::saying(
+                        "items would wait for each other in a loop: %1: take one of these out",
+                        compute::ringText(ring,
+                                          [&](const compute::ItemId& item) {
+                                              return finder_.nameOf(item.raw());
+                                          }))
+                        .text());
                 return;
             }
         }

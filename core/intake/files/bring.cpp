@@ -18,6 +18,7 @@
 #include "core/intake/files/row_writer.h"
 #include "core/intake/files/space_maker.h"
 #include "core/model/overflow.h"
+#include "core/model/saying.h"
 #include "core/store/action.h"
 
 namespace ledgerboard::intake {
@@ -430,8 +431,8 @@ model::Result<BringReport> bring(store::Book& book, model::Id<Kind::Job> job,
         return kind.error();
     }
     if (job.isNil() && model::jobFieldOf(kind.value()->kind) != nullptr) {
-        return model::wrongUse(std::string(kindWord) +
-                               " belongs to a job: say which with --job NAME");
+        return model::wrongUse(
+            model::saying("%1 belongs to a job: say which with --job NAME", kindWord));
     }
     return model::guarded([&]() -> model::Result<BringReport> {
         return Bringing(book, job, *kind.value(), file, options, now).run(bytes);

@@ -9,6 +9,7 @@
 #include "core/intake/files/problems.h"
 #include "core/model/catalog.h"
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 #include "core/model/utf8.h"
 
 namespace ledgerboard::intake {
@@ -20,7 +21,7 @@ constexpr unsigned char kLenient = CSV_STRICT_FINI | CSV_REPALL_NL;
 constexpr unsigned char kStrict = kLenient | CSV_STRICT;
 
 model::Error wholeFile(const std::string& file, const std::string& message) {
-    return model::cannotBeMet(file + ": " + message);
+    return model::cannotBeMet(model::saying("%1: %2", file, message));
 }
 
 // The lines of a text, each with its ending: LF, CR LF or CR alone.
@@ -124,9 +125,10 @@ class Reader {
             }
         }
         if (csv_fini(&parser_, takeCell, takeRow, this) != 0) {
-            return model::cannotBeMet(file_ + ":" + std::to_string(row_.line) +
-                                      ": a quotation mark opened in this row is never closed: "
-                                      "close it, or take it out");
+            return model::cannotBeMet(
+                model::saying("%1:%2: a quotation mark opened in this row is never closed: close "
+                              "it, or take it out",
+                              file_, row_.line));
         }
         return std::move(rows_);
     }
@@ -172,10 +174,9 @@ class Reader {
 
     [[nodiscard]] model::Error refusal(std::int64_t line) const {
         return model::cannotBeMet(
-            file_ + ":" + std::to_string(line) +
-            ": a quotation mark inside a quoted cell must be written twice, as in \"3/4\"\" trim\""
-            " (the row begins on line " +
-            std::to_string(row_.line) + ")");
+            model::saying("%1:%2: a quotation mark inside a quoted cell must be written twice, as "
+                          "in \"3/4\"\" trim\" (the row begins on line %3)",
+                          file_, line, row_.line));
     }
 
     std::string file_;
@@ -266,10 +267,14 @@ model::Result<CsvTable> readCsv(std::string_view bytes, const std::string& file)
         }
         if (row.cells.size() > columns) {
             problems.add(row.line, "",
-                         "has " + std::to_string(row.cells.size()) + " cells under " +
-                             std::to_string(columns) +
-                             " headings: put quotation marks around a cell that holds a " +
-                             (table.separator == ',' ? "comma" : "separator"));
+                         (table.separator == ','
+                              ? model::saying("has %1 cells under %2 headings: put quotation marks "
+                                              "around a cell that holds a comma",
+                                              row.cells.size(), columns)
+                              : model::saying("has %1 cells under %2 headings: put quotation marks "
+                                              "around a cell that holds a separator",
+                                              row.cells.size(), columns))
+                             .text());
         }
         row.cells.resize(columns);
     }

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -80,16 +81,17 @@ model::Result<model::Date> parseDateIn(std::string_view text, DateOrder order) {
         case DateOrder::MonthFirst:
             return model::Date::fromYmd(figures->year, figures->first, figures->second);
         case DateOrder::Mixed:
-            return model::wrongUse("\"" + std::string(text) +
-                                   "\" can be read as two different days, and the column writes "
-                                   "some dates day first and others month first: write all of "
-                                   "them like 2026-05-15");
+            return model::wrongUse(model::saying(
+                "\"%1\" can be read as two different days, and the column writes some dates day "
+                "first and others month first: write all of them like 2026-05-15",
+                text));
         case DateOrder::Unknown:
             break;
     }
-    return model::wrongUse("\"" + std::string(text) +
-                           "\" can be read as two different days, and no other row of the column "
-                           "shows which number is the month: write it like 2026-05-15");
+    return model::wrongUse(
+        model::saying("\"%1\" can be read as two different days, and no other row of the column "
+                      "shows which number is the month: write it like 2026-05-15",
+                      text));
 }
 
 }  // namespace ledgerboard::intake

@@ -6,6 +6,7 @@
 #include "core/intake/files/nearest.h"
 #include "core/intake/files/problems.h"
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -57,25 +58,30 @@ std::string titleOf(Kind kind) {
     return kind == Kind::None ? "record" : std::string(model::infoOf(kind).title);
 }
 
+model::Saying saidOf(Kind kind) {
+    return kind == Kind::None ? model::saying("record") : model::Saying(titleOf(kind));
+}
+
 // What mends a name that is not there.
-std::string howToAdd(Kind kind) {
+model::Saying howToAdd(Kind kind) {
     switch (kind) {
         case Kind::None:
-            return "name it as list shows it, or by four or more digits of its id";
+            return model::saying("name it as list shows it, or by four or more digits of its id");
         case Kind::Item:
-            return "write it as SPACE/OBJECT, as list scope shows it, or add it to the scope first";
+            return model::saying(
+                "write it as SPACE/OBJECT, as list scope shows it, or add it to the scope first");
         case Kind::Job:
-            return "begin it with 'ledgerboard start NAME'";
+            return model::saying("begin it with 'ledgerboard start NAME'");
         case Kind::Crew:
-            return "add it first with add crew, or bring crews";
+            return model::saying("add it first with add crew, or bring crews");
         case Kind::Contract:
-            return "add it first with add contract, or bring contracts";
+            return model::saying("add it first with add contract, or bring contracts");
         case Kind::LenderLine:
-            return "add it first with add lender-line, or bring lender-lines";
+            return model::saying("add it first with add lender-line, or bring lender-lines");
         case Kind::Spend:
-            return "name it by its bank id or its id";
+            return model::saying("name it by its bank id or its id");
         default:
-            return "add it first with add " + std::string(model::infoOf(kind).name);
+            return model::saying("add it first with add %1", model::infoOf(kind).name);
     }
 }
 
@@ -304,15 +310,19 @@ Kind Finder::kindOf(RawId id) const {
 }
 
 model::Error Finder::several(std::string_view text, const Places& places) const {
-    std::string message =
-        inQuotes(text) + " may mean " + std::to_string(places.size()) + " records: ";
+    model::Saying names;
     for (std::size_t k = 0; k < places.size() && k < kMostListed; ++k) {
         const Named& named = records_[places[k]];
-        message += (k == 0 ? "" : ", ") + titleOf(named.kind) + " " + inQuotes(nameOf(named.id)) +
-                   " (id ending " + endOf(named.id) + ")";
+        const model::Saying one = model::saying("%1 %2 (id ending %3)", saidOf(named.kind),
+                                                inQuotes(nameOf(named.id)), endOf(named.id));
+        names = k == 0 ? one : model::saying("%1, %2", names, one);
     }
-    message += places.size() > kMostListed ? ", ..." : "";
-    return model::cannotBeMet(message + ": write the longer name, or the id");
+    if (places.size() > kMostListed) {
+        names = model::saying("%1, ...", names);
+    }
+    return model::cannotBeMet(
+        model::saying("%1 may mean %2 records: %3: write the longer name, or the id",
+                      inQuotes(text), places.size(), names));
 }
 
 model::Error Finder::none(Kind kind, std::string_view text) const {
@@ -332,14 +342,17 @@ model::Error Finder::none(Kind kind, std::string_view text) const {
         }
     }
     if (names.empty() && kind != Kind::None) {
-        return model::cannotBeMet("there is no " + titleOf(kind) + " " + inQuotes(text) +
-                                  ", nor any other yet: " + howToAdd(kind));
+        return model::cannotBeMet(model::saying("there is no %1 %2, nor any other yet: %3",
+                                                saidOf(kind), inQuotes(text), howToAdd(kind)));
     }
     const std::string nearest = byObject.empty() ? nearestName(text, names) : byObject;
-    return model::cannotBeMet(
-        "there is no " + titleOf(kind) + " " + inQuotes(text) +
-        (nearest.empty() ? ": " : "; did you mean " + inQuotes(nearest) + "? Otherwise ") +
-        howToAdd(kind));
+    if (nearest.empty()) {
+        return model::cannotBeMet(
+            model::saying("there is no %1 %2: %3", saidOf(kind), inQuotes(text), howToAdd(kind)));
+    }
+    return model::cannotBeMet(model::saying("there is no %1 %2; did you mean %3? Otherwise %4",
+                                            saidOf(kind), inQuotes(text), inQuotes(nearest),
+                                            howToAdd(kind)));
 }
 
 model::Result<RawId> Finder::find(Kind kind, std::string_view text) const {

@@ -6,6 +6,7 @@
 
 #include "core/intake/files/nearest.h"
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -151,9 +152,12 @@ class Matching {
             take(at);
         }
         if (columns_.empty() && unknown_ == table_.headings.cells.size()) {
-            problems_.add(table_.headings.line, "",
-                          "none of its headings is known: the first line must name the columns (" +
-                              meanings_.headingsSaid() + ")");
+            problems_.add(
+                table_.headings.line, "",
+                model::saying(
+                    "none of its headings is known: the first line must name the columns (%1)",
+                    meanings_.headingsSaid())
+                    .text());
             return {};
         }
         for (const auto& [at, message] : unknowns_) {
@@ -244,10 +248,10 @@ class Matching {
             if (!there) {
                 const std::string heading(model::fieldOf(code)->heading);
                 problems_.add(table_.headings.line, heading,
-                              "is missing: " + std::string(kind_.word) +
-                                  " needs it; add it, or say which column it is with --match "
-                                  "theirs=" +
-                                  inQuotes(heading));
+                              model::saying("is missing: %1 needs it; add it, or say which column "
+                                            "it is with --match theirs=%2",
+                                            kind_.word, inQuotes(heading))
+                                  .text());
             }
         }
     }
@@ -295,10 +299,10 @@ model::Result<std::vector<HeadingMatch>> parseMatches(std::string_view text) {
                               ? std::string_view{}
                               : model::trimmed(part.substr(equals + 1));
         if (theirs.empty() || ours.empty()) {
-            return model::wrongUse("--match: " + inQuotes(model::trimmed(part)) +
-                                   " is not of the form theirs=ours: write it like "
-                                   "--match \"Paid to=Payee,Ref=-\"; a heading that holds a comma "
-                                   "stands in double quotes");
+            return model::wrongUse(model::saying(
+                "--match: %1 is not of the form theirs=ours: write it like --match \"Paid "
+                "to=Payee,Ref=-\"; a heading that holds a comma stands in double quotes",
+                inQuotes(model::trimmed(part))));
         }
         out.push_back({std::string(theirs), std::string(ours)});
         text = end == std::string_view::npos ? std::string_view{} : text.substr(end + 1);

@@ -6,6 +6,7 @@
 #include "core/intake/files/pairing.h"
 #include "core/intake/files/pairing_ways.h"
 #include "core/intake/files/past.h"
+#include "core/model/saying.h"
 #include "core/model/value.h"
 
 namespace ledgerboard::intake {
@@ -92,9 +93,11 @@ class ByContent {
             if (isNew) {
                 pairByBankId(at, text);
             } else {
-                problems_.add(in_.rows[at].line, in_.headingOf(f::Spend::bankId),
-                              "\"" + text + "\" stands in line " + std::to_string(earlier->second) +
-                                  " too: take out one of the two rows");
+                problems_.add(
+                    in_.rows[at].line, in_.headingOf(f::Spend::bankId),
+                    model::saying("\"%1\" stands in line %2 too: take out one of the two rows",
+                                  text, earlier->second)
+                        .text());
             }
         }
         // The closest first, so that a row never takes the record another row made.
@@ -193,10 +196,11 @@ class ByContent {
             }
         }
         problems_.add(in_.rows[at].line, in_.headingOf(column),
-                      "the bank id \"" + bankId + "\" is already in the book with other facts (" +
-                          differs +
-                          "), and spend is never edited: mend the row, or drop the one in the "
-                          "book and give this one another bank id");
+                      model::saying("the bank id \"%1\" is already in the book with other facts "
+                                    "(%2), and spend is never edited: mend the row, or drop the "
+                                    "one in the book and give this one another bank id",
+                                    bankId, differs)
+                          .text());
     }
 
     // A new row with the facts of a record that pairs with no row may be that record written anew.

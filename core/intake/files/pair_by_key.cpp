@@ -6,6 +6,7 @@
 #include "core/intake/files/pairing.h"
 #include "core/intake/files/pairing_ways.h"
 #include "core/intake/files/past.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -99,10 +100,10 @@ class ByKey {
             const auto [earlier, isNew] = lineOf.emplace(wholeKey(row), row.line);
             if (!isNew) {
                 problems_.add(row.line, in_.headingOf(in_.kind.needed.back()),
-                              "says again what line " + std::to_string(earlier->second) +
-                                  " says (" + keyWords() +
-                                  " are the same): make one row of the two, or tell them apart "
-                                  "there");
+                              model::saying("says again what line %1 says (%2 are the same): make "
+                                            "one row of the two, or tell them apart there",
+                                            earlier->second, keyWords())
+                                  .text());
                 continue;
             }
             open.push_back(at);
@@ -163,9 +164,12 @@ class ByKey {
             for (const auto k : alive) {
                 names += (names.empty() ? "" : ", ") + in_.finder.nameOf(in_.existing[k].id);
             }
-            problems_.add(row.line, "",
-                          "may mean " + std::to_string(alive.size()) + " records (" + names +
-                              "): tell them apart in the book first, or drop one");
+            problems_.add(
+                row.line, "",
+                model::saying(
+                    "may mean %1 records (%2): tell them apart in the book first, or drop one",
+                    alive.size(), names)
+                    .text());
             return true;
         }
         if (alive.empty() && dropped) {

@@ -7,6 +7,7 @@
 #include "core/compute/progress.h"
 #include "core/intake/files/marks_in_spite.h"
 #include "core/model/overflow.h"
+#include "core/model/saying.h"
 #include "core/model/value.h"
 
 namespace ledgerboard::intake {
@@ -130,8 +131,8 @@ class Check {
                                  around_.finder.nameRecord());
     }
 
-    void problem(FieldCode code, const std::string& message) {
-        problems_.add(row_.line, headingOf_(code), message);
+    void problem(FieldCode code, const model::Saying& what) {
+        problems_.add(row_.line, headingOf_(code), what.text());
     }
 
     void ordered(const Ordered& pair) {
@@ -139,9 +140,12 @@ class Check {
         const auto high = units(pair.high);
         if (low && high && *low > *high) {
             const bool days = model::fieldOf(pair.low)->type == model::FieldType::Date;
-            problem(pair.high, printed(pair.high) + (days ? " is before \"" : " is less than \"") +
-                                   headingOf_(pair.low) + "\" (" + printed(pair.low) +
-                                   "): mend one of the two");
+            const model::Saying than = model::Saying(headingOf_(pair.low));
+            problem(pair.high,
+                    days ? model::saying("%1 is before \"%2\" (%3): mend one of the two",
+                                         printed(pair.high), than, printed(pair.low))
+                         : model::saying("%1 is less than \"%2\" (%3): mend one of the two",
+                                         printed(pair.high), than, printed(pair.low)));
         }
     }
 
@@ -156,13 +160,13 @@ class Check {
         for (const auto& step : steps) {
             sum = sum + step.percent;
             if (step.percent <= model::Percent()) {
-                problem(code, "\"" + step.name + "\" has a share of " + step.percent.toString() +
-                                  ": each share is above 0");
+                problem(code, model::saying("\"%1\" has a share of %2: each share is above 0",
+                                            step.name, step.percent.toString()));
                 return;
             }
         }
         if (sum != model::Percent::whole()) {
-            problem(code, "its shares add up to " + sum.toString() + ", not to 100");
+            problem(code, model::saying("its shares add up to %1, not to 100", sum.toString()));
         }
     }
 
@@ -178,8 +182,9 @@ class Check {
             sum += part.amount;
         }
         if (sum != Money::fromMinor(*amount)) {
-            problem(code, "its parts add up to " + sum.toString() + ", not to \"" +
-                              headingOf_(amountCode) + "\" (" + printed(amountCode) + ")");
+            problem(code,
+                    model::saying("its parts add up to %1, not to \"%2\" (%3)", sum.toString(),
+                                  headingOf_(amountCode), printed(amountCode)));
         }
     }
 
@@ -189,20 +194,22 @@ class Check {
             for (const auto code : kNotOnKept) {
                 if (has(code)) {
                     problem(code,
-                            "what is kept has no cost, days or crew: leave the cell empty, "
-                            "or write another treatment than keep");
+                            model::saying("what is kept has no cost, days or crew: leave the cell "
+                                          "empty, or write another treatment than keep"));
                 }
             }
         }
         const std::string measure = text(f::Item::measure);
         if (measure == model::wordOf(model::Measure::WeightedSteps) && lacks(f::Item::steps)) {
             problem(f::Item::steps,
-                    "is empty, and the item is measured by weighted steps: write "
-                    "them like prep 20; set 60; grout 20");
+                    model::saying("is empty, and the item is measured by weighted steps: write "
+                                  "them like prep 20; set 60; grout 20"));
         }
         if (measure == model::wordOf(model::Measure::CountedUnits) && lacks(f::Item::quantity)) {
-            problem(f::Item::quantity,
-                    "is empty, and the item is measured by counted units: say how many there are");
+            problem(
+                f::Item::quantity,
+                model::saying(
+                    "is empty, and the item is measured by counted units: say how many there are"));
         }
     }
 
@@ -211,8 +218,9 @@ class Check {
     void change() {
         wholeSplit(f::Change::split, f::Change::amount);
         if (has(f::Change::signedOn) && has(f::Change::refusedOn)) {
-            problem(f::Change::refusedOn,
-                    "a change is either signed or refused: leave one of the two empty");
+            problem(
+                f::Change::refusedOn,
+                model::saying("a change is either signed or refused: leave one of the two empty"));
         }
     }
 
@@ -222,17 +230,19 @@ class Check {
         if (!type.empty() && lacks(f::Spend::amount) &&
             type != model::wordOf(model::SpendKind::Receipt)) {
             problem(f::Spend::amount,
-                    "is empty: say how much; only a receipt may come in without an amount");
+                    model::saying(
+                        "is empty: say how much; only a receipt may come in without an amount"));
         }
         if (has(f::Spend::item) && has(f::Spend::split)) {
-            problem(f::Spend::split,
-                    "a spend is for one item or split over several: leave one of "
-                    "\"Item\" and \"Split\" empty");
+            problem(f::Spend::split, model::saying("a spend is for one item or split over several: "
+                                                   "leave one of \"Item\" and \"Split\" empty"));
         }
         if (has(f::Spend::held) && !type.empty() &&
             type != model::wordOf(model::SpendKind::Invoice)) {
-            problem(f::Spend::held, "retainage is held from invoices, and this is a " + type +
-                                        ": leave the cell empty, or write the kind invoice");
+            problem(f::Spend::held,
+                    model::saying("retainage is held from invoices, and this is a %1: leave the "
+                                  "cell empty, or write the kind invoice",
+                                  type));
         }
         if (has(f::Spend::pays) && !type.empty()) {
             pays(type);
@@ -241,14 +251,17 @@ class Check {
 
     void pays(const std::string& type) {
         if (type != model::wordOf(model::SpendKind::Payment)) {
-            problem(f::Spend::pays, "only a payment pays an invoice, and this is a " + type +
-                                        ": leave the cell empty, or write the kind payment");
+            problem(f::Spend::pays,
+                    model::saying("only a payment pays an invoice, and this is a %1: leave the "
+                                  "cell empty, or write the kind payment",
+                                  type));
         }
         const auto paid = around_.spendKinds.find(id(f::Spend::pays));
         if (paid != around_.spendKinds.end() &&
             paid->second != model::wordOf(model::SpendKind::Invoice)) {
-            problem(f::Spend::pays, "\"" + printed(f::Spend::pays) + "\" is a " + paid->second +
-                                        ", and only invoices are paid: name the invoice");
+            problem(f::Spend::pays,
+                    model::saying("\"%1\" is a %2, and only invoices are paid: name the invoice",
+                                  printed(f::Spend::pays), paid->second));
         }
     }
 
@@ -264,14 +277,16 @@ class Check {
             problem(mark.count               ? f::Mark::count
                     : mark.stepsDone.empty() ? f::Mark::percent
                                              : f::Mark::stepsDone,
-                    checked.error().message);
+                    model::Saying(checked.error().message));
         }
     }
 
     void punch() {
         if (has(f::Punch::chargeBack) && lacks(f::Punch::chargeBackTo)) {
-            problem(f::Punch::chargeBackTo,
-                    "is empty, and there is an amount to charge back: name the crew that pays");
+            problem(
+                f::Punch::chargeBackTo,
+                model::saying(
+                    "is empty, and there is an amount to charge back: name the crew that pays"));
         }
     }
 

@@ -5,6 +5,7 @@
 
 #include "core/intake/files/dates.h"
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -130,9 +131,10 @@ model::Result<void> checkDate(const Field& field, Date date, const DateRange& ra
                           ? earliest
                           : range.from;
     if (date < from || date > range.to) {
-        return model::wrongUse(date.toString() + " is " +
-                               (date < earliest ? std::string("before 1900") : range.about) +
-                               ": check the year");
+        return model::wrongUse(
+            date < earliest
+                ? model::saying("%1 is before 1900: check the year", date.toString())
+                : model::saying("%1 is %2: check the year", date.toString(), range.about));
     }
     return {};
 }
@@ -149,10 +151,11 @@ model::Result<void> checkRange(const Field& field, const Value& value, const Dat
     const bool figure = field.type == FieldType::Money || field.type == FieldType::Quantity ||
                         field.type == FieldType::Percent || field.type == FieldType::Count;
     if (figure && *units < 0 && !isIn(kMayBeNegative, field.code)) {
-        return model::wrongUse(field.kind == model::Kind::Spend
-                                   ? "is below 0: write amounts without a minus; money that came "
-                                     "back has the kind refund"
-                                   : "is below 0: write it without a minus");
+        return model::wrongUse(
+            field.kind == model::Kind::Spend
+                ? model::saying("is below 0: write amounts without a minus; money that came back "
+                                "has the kind refund")
+                : model::saying("is below 0: write it without a minus"));
     }
     if (field.type == FieldType::Percent && *units > model::Percent::whole().basisPoints()) {
         return model::wrongUse("is more than 100 percent: write 0 to 100");
@@ -217,8 +220,9 @@ class Reading {
             } else if (!model::isEmpty(value.value())) {
                 out.values.emplace(column.field->code, std::move(value).value());
             } else if (isIn(kind_.needed, column.field->code)) {
-                problems_.add(row.line, column.heading,
-                              "is empty: say " + lowerFirst(column.field->says));
+                problems_.add(
+                    row.line, column.heading,
+                    model::saying("is empty: say %1", lowerFirst(column.field->says)).text());
             }
             itemRead = itemRead || (column.field->meant == model::Kind::Item &&
                                     column.field->type == FieldType::Ref &&
@@ -226,9 +230,11 @@ class Reading {
         }
         if (spaceColumn_ != nullptr && !itemRead && kind_.kind == model::Kind::Spend &&
             !row.cells[spaceColumn_->at].empty()) {
-            problems_.add(row.line, spaceColumn_->heading,
-                          "names a space and the row names no item: spend is for an item or for "
-                          "the whole job; name the item, or leave both empty");
+            problems_.add(
+                row.line, spaceColumn_->heading,
+                model::saying("names a space and the row names no item: spend is for an item or "
+                              "for the whole job; name the item, or leave both empty")
+                    .text());
         }
         return out;
     }
@@ -263,9 +269,10 @@ class Reading {
             return Value{};
         }
         if (isSpreadsheetError(text)) {
-            return model::wrongUse("\"" + text +
-                                   "\" is what a spreadsheet shows for a cell it "
-                                   "could not work out: mend the sheet");
+            return model::wrongUse(
+                model::saying("\"%1\" is what a spreadsheet shows for a cell it could not work "
+                              "out: mend the sheet",
+                              text));
         }
         model::Result<Value> value = Value{};
         if (field.type == FieldType::Date) {

@@ -1,6 +1,7 @@
 #include "core/intake/notes/read_notes.h"
 
 #include "core/intake/notes/reader.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -47,9 +48,10 @@ struct WordCount {
 
 model::Result<Reading> explainNotes(std::string_view notes, const ReadOptions& options) {
     if (notes.size() > options.mostBytes) {
-        return model::cannotBeMet("The notes are " + std::to_string(notes.size()) +
-                                  " bytes long and at most " + std::to_string(options.mostBytes) +
-                                  " are read at once: part them into smaller files.");
+        return model::cannotBeMet(
+            model::saying("The notes are %1 bytes long and at most %2 are read at once: part them "
+                          "into smaller files.",
+                          notes.size(), options.mostBytes));
     }
     if (notes.starts_with("\xEF\xBB\xBF")) {
         notes.remove_prefix(3);
@@ -71,9 +73,9 @@ model::Result<Reading> explainNotes(std::string_view notes, const ReadOptions& o
     });
     if (count.words >= kWordsToJudge && count.known * 100 < count.words * kLeastKnownPercent) {
         return model::cannotBeMet(
-            "Of " + std::to_string(count.words) + " words in the notes only " +
-            std::to_string(count.known) +
-            " are known: the reader understands English alone. Translate the notes first.");
+            model::saying("Of %1 words in the notes only %2 are known: the reader understands "
+                          "English alone. Translate the notes first.",
+                          count.words, count.known));
     }
     return reader.finish();
 }

@@ -13,6 +13,7 @@
 #include "core/intake/files/row_writer.h"
 #include "core/intake/photos/picture_list.h"
 #include "core/model/overflow.h"
+#include "core/model/saying.h"
 #include "core/store/action.h"
 #include "core/store/photos.h"
 
@@ -106,14 +107,14 @@ class BringingPhotos {
         }
         const fs::path list = folder_ / kPictureList;
         if (!fs::is_directory(folder_, problem)) {
-            return model::cannotBeMet(folder_.string() +
-                                      ": there is no such folder or picture: check its name");
+            return model::cannotBeMet(model::saying(
+                "%1: there is no such folder or picture: check its name", folder_.string()));
         }
         if (!fs::exists(list, problem)) {
             const auto names = notListed(folder_, {});
             return names.empty()
-                       ? Result<void>(model::cannotBeMet(
-                             folder_.string() + " has no pictures in JPEG and no photos.csv"))
+                       ? Result<void>(model::cannotBeMet(model::saying(
+                             "%1 has no pictures in JPEG and no photos.csv", folder_.string())))
                        : listPictures(names);
         }
         auto matches = parseMatches(options_.match);
@@ -173,10 +174,12 @@ class BringingPhotos {
         }
         const auto& said = picture.note.takenAt;
         if (!said) {
-            problems_.add(row.line, headingFor(f::Photo::takenAt),
-                          "\"" + picture.file +
-                              "\" does not say when it was taken: write it into a photos.csv "
-                              "beside it, under File, Space, Stage and Taken at");
+            problems_.add(
+                row.line, headingFor(f::Photo::takenAt),
+                model::saying("\"%1\" does not say when it was taken: write it into a photos.csv "
+                              "beside it, under File, Space, Stage and Taken at",
+                              picture.file)
+                    .text());
             return;
         }
         auto instant = model::Instant::parse(said->local + "Z");
@@ -198,8 +201,9 @@ class BringingPhotos {
         if (const auto* milliseconds = std::get_if<std::int64_t>(&value)) {
             const auto day = model::Instant::fromMilliseconds(*milliseconds).utcDate();
             if (day < range.from || day > range.to) {
-                problems_.add(row.line, headingFor(f::Photo::takenAt),
-                              day.toString() + " is " + range.about + ": check the year");
+                problems_.add(
+                    row.line, headingFor(f::Photo::takenAt),
+                    model::saying("%1 is %2: check the year", day.toString(), range.about).text());
             }
         }
     }
@@ -243,10 +247,10 @@ class BringingPhotos {
             const bool isKept = model::fieldOf(code)->merge == model::Merge::Kept;
             if (isKept && !model::isEmpty(record.at(code))) {
                 problems_.add(rows_[at].line, headingFor(code),
-                              "is " + printed(code, value) +
-                                  ", but the book has this picture with " +
-                                  printed(code, record.at(code)) +
-                                  ", which is not edited: drop the photo and bring it anew");
+                              model::saying("is %1, but the book has this picture with %2, which "
+                                            "is not edited: drop the photo and bring it anew",
+                                            printed(code, value), printed(code, record.at(code)))
+                                  .text());
             }
         }
         if (!model::isEmpty(record.at(f::Photo::purpose))) {
@@ -283,8 +287,8 @@ class BringingPhotos {
                 return bytes.error();
             }
             if (store::Photos::digestOf(bytes.value()) != picture.digest) {
-                return model::cannotBeMet(picture.path.string() +
-                                          " was changed while it was brought: bring it again");
+                return model::cannotBeMet(model::saying(
+                    "%1 was changed while it was brought: bring it again", picture.path.string()));
             }
             if (auto kept = photos.keep(bytes.value()); !kept.ok()) {
                 return kept.error();

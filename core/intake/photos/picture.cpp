@@ -6,6 +6,7 @@
 #include <turbojpeg.h>
 
 #include "core/intake/photos/heif.h"
+#include "core/model/saying.h"
 
 namespace ledgerboard::intake {
 
@@ -52,7 +53,8 @@ model::Result<PictureSize> pictureSize(std::string_view bytes) {
         tjDecompressHeader3(reader.get(), reinterpret_cast<const unsigned char*>(bytes.data()),
                             bytes.size(), &size.width, &size.height, &sampling, &colours) != 0 ||
         size.width < 1 || size.height < 1) {
-        return model::cannotBeMet(whatItIs(bytes) + ": photos are JPEG or HEIC; save it as JPEG");
+        return model::cannotBeMet(
+            model::saying("%1: photos are JPEG or HEIC; save it as JPEG", whatItIs(bytes)));
     }
     return size;
 }

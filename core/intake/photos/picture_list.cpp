@@ -6,6 +6,7 @@
 
 #include "core/intake/files/nearest.h"
 #include "core/model/decimal.h"
+#include "core/model/saying.h"
 #include "core/store/photos.h"
 
 namespace ledgerboard::intake {
@@ -49,19 +50,21 @@ Result<fs::path> placeOf(const fs::path& folder, const std::string& file) {
     const bool climbs = std::find(named.begin(), named.end(), "..") != named.end();
     const std::string mend = "copy the picture into the folder and name it there";
     if (named.is_absolute() || climbs) {
-        return model::wrongUse("leads out of the folder: " + mend);
+        return model::wrongUse(model::saying("leads out of the folder: %1", mend));
     }
     std::error_code problem;
     const fs::path path = fs::canonical(folder / named, problem);
     if (problem) {
         const std::string near = nearestName(file, picturesIn(folder));
-        return model::wrongUse("there is no such file in the folder" +
-                               (near.empty() ? ": check its name" : ": is it \"" + near + "\"?"));
+        return model::wrongUse(
+            near.empty()
+                ? model::saying("there is no such file in the folder: check its name")
+                : model::saying("there is no such file in the folder: is it \"%1\"?", near));
     }
     const fs::path home = fs::canonical(folder, problem);
     const auto [ofHome, ofPath] = std::mismatch(home.begin(), home.end(), path.begin(), path.end());
     if (problem || ofHome != home.end()) {
-        return model::wrongUse("is a link that leads out of the folder: " + mend);
+        return model::wrongUse(model::saying("is a link that leads out of the folder: %1", mend));
     }
     if (!fs::is_regular_file(path, problem)) {
         return model::wrongUse("is not a file: name a picture");
@@ -74,8 +77,8 @@ Result<void> readPicture(ListedPicture& picture) {
     static_assert(store::kLargestPhoto <= kLargestFile, "readWholeFile takes every photo");
     std::error_code problem;
     if (fs::file_size(picture.path, problem) > store::kLargestPhoto && !problem) {
-        return model::wrongUse("is larger than " + std::to_string(store::kLargestPhoto >> 20) +
-                               " MB: save it smaller first");
+        return model::wrongUse(model::saying("is larger than %1 MB: save it smaller first",
+                                             store::kLargestPhoto >> 20));
     }
     auto bytes = readWholeFile(picture.path.string());
     if (!bytes.ok()) {
@@ -112,15 +115,17 @@ std::vector<std::string> takeFileColumn(CsvTable& table, std::vector<HeadingMatc
     }
     if (found.empty()) {
         problems.add(table.headings.line, kFileHeading,
-                     "is missing: it names the pictures; add it, or say which column it is with "
-                     "--match theirs=File");
+                     model::saying("is missing: it names the pictures; add it, or say which column "
+                                   "it is with --match theirs=File")
+                         .text());
         return {};
     }
     if (found.size() > 1) {
         problems.add(table.headings.line, table.headings.cells[found[1]],
-                     "means the same as column \"" + table.headings.cells[found[0]] +
-                         "\": take one out, or leave it out with --match \"" +
-                         table.headings.cells[found[1]] + "=-\"");
+                     model::saying("means the same as column \"%1\": take one out, or leave it out "
+                                   "with --match \"%2=-\"",
+                                   table.headings.cells[found[0]], table.headings.cells[found[1]])
+                         .text());
         return {};
     }
     const auto at = static_cast<std::ptrdiff_t>(found.front());

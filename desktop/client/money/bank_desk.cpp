@@ -107,7 +107,7 @@ BankDesk::Task BankDesk::begin() {
 void BankDesk::match(const Task& task, Tried& tried, bool tryOnly) {
     auto book = store::Book::open(task.bookPath, task.around.random);
     if (!book.ok()) {
-        tried.refused = Said::text(book.error().message);
+        tried.refused = Said::trouble(book.error());
         return;
     }
     auto report = intake::bringBank(book.value(), task.job, tried.statement, task.name, tryOnly,
@@ -119,7 +119,7 @@ void BankDesk::match(const Task& task, Tried& tried, bool tryOnly) {
     if (report.ok()) {
         tried.report = std::move(report).value();
     } else {
-        tried.refused = Said::text(report.error().message);
+        tried.refused = Said::trouble(report.error());
     }
 }
 
@@ -135,7 +135,7 @@ BankDesk::Tried BankDesk::read(const Task& task, const QString& path) {
     auto statement = printed.ok() ? intake::parseStatement(printed.value(), task.name)
                                   : model::Result<intake::Statement>(printed.error());
     if (!statement.ok()) {
-        tried.refused = Said::text(statement.error().message);
+        tried.refused = Said::trouble(statement.error());
         return tried;
     }
     tried.statement = std::move(statement).value();

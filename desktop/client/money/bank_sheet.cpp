@@ -122,7 +122,7 @@ bool settle(const std::shared_ptr<const JobNow>& now, const model::RawId& id,
     auto decided = intake::settleLine(desk.book(), desk.job(), model::Id<Kind::BankLine>(id),
                                       decision, desk.instant());
     if (!decided.ok()) {
-        desk.sayNotKept(Said::text(decided.error().message));
+        desk.sayNotKept(Said::trouble(decided.error()));
         return false;
     }
     const auto& done = decided.value();
@@ -177,7 +177,7 @@ bool BankSheet::fileTo(const QString& what, bool once) {
             found = finder.findAny(names.first().toStdString());
         }
         if (!found.ok()) {
-            Desk::here()->sayNotKept(Said::text(found.error().message));
+            Desk::here()->sayNotKept(Said::trouble(found.error()));
             return false;
         }
         decision.kind = found.value().first;

@@ -3,7 +3,6 @@
 #include "core/model/overflow.h"
 
 #include "desktop/client/desk.h"
-#include "desktop/client/money/closing_words.h"
 #include "desktop/client/said.h"
 #include "desktop/client/week_rows.h"
 
@@ -97,7 +96,7 @@ void ClosingView::follow() {
         if (closing.ok()) {
             closing_ = std::move(closing).value();
         } else {
-            Desk::here()->sayNotKept(Said::text(closing.error().message));
+            Desk::here()->sayNotKept(Said::trouble(closing.error()));
         }
     }
     emit changed();
@@ -126,8 +125,8 @@ QVariantList ClosingView::stands() const {
                 continue;
             }
             PageLine line;
-            line.what = Said::text(one.what);
-            line.why = ClosingWords::said(one.why);
+            line.what = Said::told(one.what);
+            line.why = Said::told(one.why);
             line.figure = one.money && *one.money != Money{} ? Said::money(*one.money) : QString();
             line.pageKey = pageOf(one);
             if (line.pageKey == QLatin1String("scope") && one.recordKind == model::Kind::Item) {
@@ -154,8 +153,8 @@ QVariantList ClosingView::releases() const {
         for (std::size_t k = 0; k < release.steps.size(); ++k) {
             const auto& step = release.steps[k];
             PageLine line;
-            line.what = ClosingWords::said(step.what);
-            line.why = ClosingWords::said(step.says);
+            line.what = Said::told(step.what);
+            line.why = Said::told(step.says);
             if (step.amount && step.of) {
                 line.why = tr("%1 of %2 %3")
                                .arg(Said::money(*step.amount), Said::money(*step.of), line.why)
@@ -179,8 +178,8 @@ QVariantList ClosingView::papers() const {
     QVariantList lines;
     for (const auto& paper : closing_.papers) {
         PageLine line;
-        line.what = ClosingWords::said(paper.what);
-        line.why = ClosingWords::said(paper.says);
+        line.what = Said::told(paper.what);
+        line.why = Said::told(paper.says);
         line.figure = stateOf(paper.known);
         lines << QVariant::fromValue(line);
     }

@@ -91,7 +91,7 @@ std::vector<RecordLine> LenderSheet::linesOf() {
         line.cells[kHeld] = Said::money(figures.heldBack);
         line.cells[kBefore] = Said::money(figures.inPlace.paidBefore);
         line.cells[kDraw] = Said::money(figures.draw);
-        line.cells[kWhyNot] = Said::text(figures.whyNot);
+        line.cells[kWhyNot] = Said::told(figures.whyNot);
         line.strongCell = figures.draw > Money{} ? kDraw : -1;
         lines.push_back(std::move(line));
     }

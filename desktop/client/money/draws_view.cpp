@@ -61,7 +61,7 @@ void DrawsView::follow() {
         if (draws.ok()) {
             draws_ = std::move(draws).value();
         } else {
-            desk.sayNotKept(Said::text(draws.error().message));
+            desk.sayNotKept(Said::trouble(draws.error()));
         }
         inBackground(
             desk.pool(), this,
@@ -178,8 +178,7 @@ bool DrawsView::print(const QString& where) {
     auto pdf = model::guarded([&]() -> Result<std::string> {
         const auto request = report::drawRequestOf(now_->rows, now_->today);
         if (request.lines.empty() || request.now.total == Money{}) {
-            return model::cannotBeMet(
-                tr("There is nothing to ask the lender for now.").toStdString());
+            return Said::refusal(tr("There is nothing to ask the lender for now."));
         }
         return paper::pdfBytes(
             paper::drawPaper(now_->rows.job, request,
@@ -188,7 +187,7 @@ bool DrawsView::print(const QString& where) {
             paper::Size::Letter);
     });
     if (!pdf.ok()) {
-        desk.sayNotKept(Said::text(pdf.error().message));
+        desk.sayNotKept(Said::trouble(pdf.error()));
         return false;
     }
     QSaveFile file(path);

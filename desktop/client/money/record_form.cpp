@@ -131,7 +131,7 @@ bool RecordForm::put(const QString& text) {
     const auto field = fields_[static_cast<std::size_t>(place())];
     auto value = readField(now(), field, text);
     if (!value.ok()) {
-        desk.sayNotKept(Said::text(value.error().message));
+        desk.sayNotKept(Said::trouble(value.error()));
         return false;
     }
     desk.forgetKept();
@@ -172,7 +172,7 @@ bool RecordForm::keepNew() {
     const model::RawId id = desk.book().newId(desk.instant());
     store::Action action = newRecord(*now(), kind_, id, draft_);
     if (auto whole = complete(action, id, draft_); !whole.ok()) {
-        desk.sayNotKept(Said::text(whole.error().message));
+        desk.sayNotKept(Said::trouble(whole.error()));
         return false;
     }
     if (!desk.keep(action, tr("Added: %1").arg(FieldWords::kind(kind_)))) {

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/compute/pricing.h"
+#include "core/model/saying.h"
 #include "core/model/value.h"
 
 #include "desktop/client/money/field_words.h"
@@ -212,8 +213,8 @@ Result<Value> readField(const std::shared_ptr<const JobNow>& now, model::FieldCo
     }
     auto value = model::parseValue(field, typed.toStdString(), namesIn(now).findRecord());
     if (!value.ok()) {
-        return model::Error{value.error().code,
-                            FieldWords::heading(code).toStdString() + ": " + value.error().message};
+        return model::inPlace(model::asWritten(FieldWords::heading(code).toStdString()),
+                              value.error());
     }
     if (auto good = model::checkValue(field, value.value()); !good.ok()) {
         return good.error();

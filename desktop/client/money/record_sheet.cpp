@@ -43,7 +43,7 @@ void RecordSheet::read() {
         if (made.ok()) {
             lines_ = std::move(made).value();
         } else {
-            Desk::here()->sayNotKept(Said::text(made.error().message));
+            Desk::here()->sayNotKept(Said::trouble(made.error()));
         }
     }
     arrange();
@@ -171,7 +171,7 @@ bool RecordSheet::put(const QString& text) {
     const auto field = columns_[static_cast<std::size_t>(column())].field;
     auto value = readField(now_, field, text);
     if (!value.ok()) {
-        Desk::here()->sayNotKept(Said::text(value.error().message));
+        Desk::here()->sayNotKept(Said::trouble(value.error()));
         return false;
     }
     const QString shown =

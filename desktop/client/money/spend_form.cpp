@@ -174,21 +174,19 @@ model::Result<void> SpendForm::complete(store::Action& action, const model::RawI
     const auto amount = read<std::optional<Money>>(draft, f::Spend::amount);
     const auto tax = read<std::optional<Money>>(draft, f::Spend::tax);
     if (type == SpendKind::Unset) {
-        return model::wrongUse(
-            tr("Kind: say whether it is an invoice, a payment, a receipt, a fee or a refund")
-                .toStdString());
+        return Said::refusal(
+            tr("Kind: say whether it is an invoice, a payment, a receipt, a fee or a refund"));
     }
     if (tax && tax > amount) {
-        return model::wrongUse(tr("Tax: it is more than the whole sum").toStdString());
+        return Said::refusal(tr("Tax: it is more than the whole sum"));
     }
     const BankLine* line = line_.isNil() ? nullptr : lineOf(line_);
     if (line == nullptr) {
         return {};
     }
     if (amount != size(*line)) {
-        return model::cannotBeMet(
-            tr("The bank's line is of another sum: leave it out of this row, or put the sum right")
-                .toStdString());
+        return Said::refusal(tr(
+            "The bank's line is of another sum: leave it out of this row, or put the sum right"));
     }
     model::RawId paid = id;
     if (type == SpendKind::Invoice) {

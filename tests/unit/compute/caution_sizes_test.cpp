@@ -63,33 +63,33 @@ class CautionSizes : public testing::Test {
 TEST_F(CautionSizes, SixSquareFeetInsideAreStillMinor) {
     work(1, "plaster", "6");
     work(2, "plaster", "6.01");
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
     EXPECT_FALSE(sizeOf(1).isMinor);
-    EXPECT_THAT(sizeOf(1).why, HasSubstr("6.01 sq ft, more than the 6 sq ft a room"));
+    EXPECT_THAT(sizeOf(1).why.text(), HasSubstr("6.01 sq ft, more than the 6 sq ft a room"));
 }
 
 // The same: 20 square feet or less for exterior activities.
 TEST_F(CautionSizes, TwentySquareFeetOutsideAreStillMinor) {
     work(3, "siding", "20");
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
     job_.rows.items[0].quantity = amountOf("20.01");
     EXPECT_FALSE(sizeOf(0).isMinor);
-    EXPECT_THAT(sizeOf(0).why, HasSubstr("more than the 20 sq ft outside"));
+    EXPECT_THAT(sizeOf(0).why.text(), HasSubstr("more than the 20 sq ft outside"));
 }
 
 // A square inch is a 144th of a square foot (by hand), so 6 sq ft are 864 sq in. EPA's answers: a
 // strip of 1 inch off a door 36 inches wide is 36 sq in of painted surface.
 TEST_F(CautionSizes, UnitsAreTurnedIntoSquareFeet) {
     work(1, "door", "36", "sq in");
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
-    EXPECT_THAT(sizeOf(0).why, HasSubstr("0.25 sq ft"));
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
+    EXPECT_THAT(sizeOf(0).why.text(), HasSubstr("0.25 sq ft"));
     job_.rows.items[0].quantity = amountOf("864");
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
     job_.rows.items[0].quantity = amountOf("864.001");
     EXPECT_FALSE(sizeOf(0).isMinor);
     job_.rows.items[0].unit = "sq. yd.";
     job_.rows.items[0].quantity = amountOf("0.666");  // 5.994 sq ft
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
     job_.rows.items[0].quantity = amountOf("0.667");  // 6.003 sq ft
     EXPECT_FALSE(sizeOf(0).isMinor);
 }
@@ -98,7 +98,7 @@ TEST_F(CautionSizes, UnitsAreTurnedIntoSquareFeet) {
 // disturbed": what is replaced counts with all of its quantity.
 TEST_F(CautionSizes, ARemovedPartCountsWhole) {
     work(1, "trim", "6", "sq ft", Treatment::Replace);
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
     job_.rows.items[0].quantity = amountOf("6.5");
     EXPECT_FALSE(sizeOf(0).isMinor);
 }
@@ -108,18 +108,18 @@ TEST_F(CautionSizes, ARemovedPartCountsWhole) {
 TEST_F(CautionSizes, WorkInOneRoomWithinThirtyDaysAddsUp) {
     dated(work(1, "plaster", "3"), "2026-04-01", "2026-04-01");
     dated(work(1, "trim", "3"), "2026-04-30", "2026-04-30");
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
     job_.rows.items[1].quantity = amountOf("3.01");
     EXPECT_FALSE(sizeOf(0).isMinor);
     EXPECT_FALSE(sizeOf(1).isMinor);
-    EXPECT_THAT(sizeOf(0).why, HasSubstr("within 30 days 6.01"));
+    EXPECT_THAT(sizeOf(0).why.text(), HasSubstr("within 30 days 6.01"));
     dated(job_.rows.items[1], "2026-05-01", "2026-05-01");
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
-    EXPECT_TRUE(sizeOf(1).isMinor) << sizeOf(1).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
+    EXPECT_TRUE(sizeOf(1).isMinor) << sizeOf(1).why.text();
     // The hall is another room.
     dated(job_.rows.items[1], "2026-04-02", "2026-04-02");
     job_.rows.items[1].space = id<Kind::Space>(2);
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
 }
 
 // Three pieces of 2.5 over 58 days: any 30 days hold two of them at most, 5 sq ft; moved within 30
@@ -128,14 +128,14 @@ TEST_F(CautionSizes, AnyThirtyDaysAreLookedAt) {
     dated(work(1, "plaster", "2.5"), "2026-04-01", "2026-04-02");
     dated(work(1, "trim", "2.5"), "2026-04-20", "2026-04-21");
     dated(work(1, "door", "2.5"), "2026-05-18", "2026-05-19");
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
-    EXPECT_TRUE(sizeOf(1).isMinor) << sizeOf(1).why;
-    EXPECT_TRUE(sizeOf(2).isMinor) << sizeOf(2).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
+    EXPECT_TRUE(sizeOf(1).isMinor) << sizeOf(1).why.text();
+    EXPECT_TRUE(sizeOf(2).isMinor) << sizeOf(2).why.text();
     dated(job_.rows.items[2], "2026-05-01", "2026-05-02");  // 2 April to 1 May are 30 days
     EXPECT_FALSE(sizeOf(0).isMinor);
     EXPECT_FALSE(sizeOf(1).isMinor);
     EXPECT_FALSE(sizeOf(2).isMinor);
-    EXPECT_THAT(sizeOf(2).why, HasSubstr("7.5"));
+    EXPECT_THAT(sizeOf(2).why.text(), HasSubstr("7.5"));
 }
 
 // Project decision: what has no dates counts with every day.
@@ -151,7 +151,7 @@ TEST_F(CautionSizes, OutdoorSpacesAreOnePlace) {
     work(3, "siding", "12");
     work(4, "porch floor", "12");
     EXPECT_FALSE(sizeOf(0).isMinor);
-    EXPECT_THAT(sizeOf(0).why, HasSubstr("24"));
+    EXPECT_THAT(sizeOf(0).why.text(), HasSubstr("24"));
 }
 
 // 40 CFR 745.83, the same: not where "the work involves window replacement or demolition of
@@ -160,16 +160,16 @@ TEST_F(CautionSizes, WindowsAndTearingOutAreNeverMinor) {
     work(1, "window", "2", "sq ft", Treatment::Replace);
     work(2, "plaster wall", "2", "sq ft", Treatment::Remove);
     work(1, "trim", "1");
-    EXPECT_THAT(sizeOf(0).why, HasSubstr("replacing windows is never minor"));
-    EXPECT_THAT(sizeOf(1).why, HasSubstr("tearing out painted surfaces is never minor"));
+    EXPECT_THAT(sizeOf(0).why.text(), HasSubstr("replacing windows is never minor"));
+    EXPECT_THAT(sizeOf(1).why.text(), HasSubstr("tearing out painted surfaces is never minor"));
     EXPECT_FALSE(sizeOf(0).isMinor);
     EXPECT_FALSE(sizeOf(1).isMinor);
     EXPECT_FALSE(sizeOf(2).isMinor);
-    EXPECT_THAT(sizeOf(2).why, HasSubstr("isn't minor"));
+    EXPECT_THAT(sizeOf(2).why.text(), HasSubstr("isn't minor"));
     // Storm windows stand outside the painted sash, and repairing a window does not replace it.
     job_.rows.items[0].treatment = Treatment::Repair;
-    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why;
-    EXPECT_TRUE(sizeOf(2).isMinor) << sizeOf(2).why;
+    EXPECT_TRUE(sizeOf(0).isMinor) << sizeOf(0).why.text();
+    EXPECT_TRUE(sizeOf(2).isMinor) << sizeOf(2).why.text();
 }
 
 // Project decision: without an area nothing is minor.
@@ -178,14 +178,14 @@ TEST_F(CautionSizes, WithoutAnAreaNothingIsMinor) {
     work(2, "door", "2", "each");
     EXPECT_FALSE(sizeOf(0).isMinor);
     EXPECT_FALSE(sizeOf(1).isMinor);
-    EXPECT_THAT(sizeOf(1).why, HasSubstr("isn't entered as an area"));
+    EXPECT_THAT(sizeOf(1).why.text(), HasSubstr("isn't entered as an area"));
 }
 
 TEST_F(CautionSizes, WhatIsntAskedAboutIsLeftOut) {
     work(1, "plaster", "4");
     work(1, "trim", "4");
     const auto sizes = leadSizesOf(job_.rows, {true, false});
-    EXPECT_TRUE(sizes[0]->isMinor) << sizes[0]->why;
+    EXPECT_TRUE(sizes[0]->isMinor) << sizes[0]->why.text();
     EXPECT_FALSE(sizes[1].has_value());
 }
 

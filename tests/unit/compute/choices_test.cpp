@@ -174,7 +174,7 @@ TEST_F(ChoicesTest, CashAndFinishLimitTheSets) {
     ask_.finishOn = day("2026-05-28");
     all = choices();
     EXPECT_FALSE(all.best);
-    EXPECT_EQ(all.whyNone,
+    EXPECT_EQ(all.whyNone.text(),
               "even the quickest set that goes together ends on 2026-05-29, after "
               "2026-05-28");
 }
@@ -263,8 +263,8 @@ TEST_F(ChoicesTest, WhatHasNoPriceIsInNoSet) {
     job_.rows.items[0].lumpSum.reset();
     job_.rows.options[1].cost.reset();
     const Choices all = choices();
-    EXPECT_EQ(all.alternates[0].options[1].whyNotOffered, "it has no cost yet");
-    EXPECT_EQ(all.alternates[1].options[1].whyNotOffered, "its item has no price yet");
+    EXPECT_EQ(all.alternates[0].options[1].whyNotOffered.text(), "it has no cost yet");
+    EXPECT_EQ(all.alternates[1].options[1].whyNotOffered.text(), "its item has no price yet");
     EXPECT_EQ(names(all, *all.best), (Names{"leave as is", "leave the wall"}));
     EXPECT_FALSE(all.alternates[0].worth);  // nothing else can be had
 }
@@ -273,7 +273,7 @@ TEST_F(ChoicesTest, WhatNeedsWhatIsNotOfferedIsNotOffered) {
     job_.rows.options[1].cost.reset();
     job_.rows.options[3].needs = {id<Kind::Option>(2)};
     const Choices all = choices();
-    EXPECT_EQ(all.alternates[1].options[1].whyNotOffered,
+    EXPECT_EQ(all.alternates[1].options[1].whyNotOffered.text(),
               "it needs \"half bath\", which can't be chosen yet");
 }
 
@@ -283,16 +283,16 @@ TEST_F(ChoicesTest, WhatWasDecidedRulesOut) {
     option(3, "patch the porch", "1");
     job_.rows.options[3].needs = {id<Kind::Option>(6)};
     Choices all = choices();
-    EXPECT_EQ(all.alternates[0].options[1].whyNotOffered,
+    EXPECT_EQ(all.alternates[0].options[1].whyNotOffered.text(),
               "it does not go with \"rebuild the porch\", which was decided on");
-    EXPECT_EQ(all.alternates[1].options[1].whyNotOffered,
+    EXPECT_EQ(all.alternates[1].options[1].whyNotOffered.text(),
               "it needs \"patch the porch\", and \"rebuild the porch\" was decided on");
     job_.rows.options[4].excludes.clear();
     job_.rows.options[4].needs = {id<Kind::Option>(2)};
     all = choices();
-    EXPECT_EQ(all.alternates[0].options[0].whyNotOffered,
+    EXPECT_EQ(all.alternates[0].options[0].whyNotOffered.text(),
               "\"rebuild the porch\", which was decided on, needs \"half bath\"");
-    EXPECT_EQ(all.alternates[0].options[1].whyNotOffered, "");
+    EXPECT_EQ(all.alternates[0].options[1].whyNotOffered.text(), "");
 }
 
 TEST_F(ChoicesTest, NeedsThatContradictEachOther) {
@@ -301,7 +301,7 @@ TEST_F(ChoicesTest, NeedsThatContradictEachOther) {
     job_.rows.options[3].excludes = {id<Kind::Option>(1), id<Kind::Option>(2)};
     const Choices all = choices();
     EXPECT_FALSE(all.best);
-    EXPECT_NE(all.whyNone.find("contradicts itself"), std::string::npos);
+    EXPECT_NE(all.whyNone.text().find("contradicts itself"), std::string::npos);
 }
 
 TEST_F(ChoicesTest, ValuesThatContradictEachOtherAreAnError) {

@@ -43,7 +43,7 @@ class ClosingTest : public testing::Test {
         std::vector<std::string> out;
         for (const auto& one : read().stands) {
             if (one.part == part) {
-                out.push_back(one.what + ": " + one.why);
+                out.push_back(one.what.text() + ": " + one.why.text());
             }
         }
         return out;
@@ -71,9 +71,10 @@ class ClosingTest : public testing::Test {
     }
 
     [[nodiscard]] static ReleaseStep step(const Release& release, const char* what) {
-        const auto found = std::find_if(
-            release.steps.begin(), release.steps.end(),
-            [&](const ReleaseStep& one) { return one.what.find(what) != std::string::npos; });
+        const auto found =
+            std::find_if(release.steps.begin(), release.steps.end(), [&](const ReleaseStep& one) {
+                return one.what.text().find(what) != std::string::npos;
+            });
         EXPECT_NE(found, release.steps.end()) << what;
         return found == release.steps.end() ? ReleaseStep{} : *found;
     }
@@ -166,7 +167,7 @@ TEST_F(ClosingTest, WhatToKeepBack) {
     EXPECT_EQ(release.holdHigh, money("320"));
     EXPECT_EQ(step(release, "work finished").done, std::optional(false));
     EXPECT_EQ(step(release, "punch").done, std::optional(false));
-    EXPECT_EQ(release.steps.at(release.next.value()).what, "its work finished");
+    EXPECT_EQ(release.steps.at(release.next.value()).what.text(), "its work finished");
     EXPECT_EQ(standing(ClosingPart::Retainage).size(), 1U);
 }
 
@@ -177,7 +178,7 @@ TEST_F(ClosingTest, TheReleaseOrder) {
     bill("1000", "100", "900");
     const auto next = [this] {
         const Release release = read().releases.at(0);
-        return release.steps.at(release.next.value()).what;
+        return release.steps.at(release.next.value()).what.text();
     };
     // None is entered, so whether one was needed is asked rather than told.
     EXPECT_EQ(next(), "its final inspections passed");
@@ -201,7 +202,7 @@ TEST_F(ClosingTest, TheReleaseOrder) {
     job_.rows.contracts[0].waiverReceivedOn = day("2026-05-21");
     job_.spend(SpendKind::Payment, "2026-05-22", "100", 1).contract = id<Kind::Contract>(1);
     EXPECT_THAT(read().releases, IsEmpty());
-    EXPECT_TRUE(read().isFinished()) << read().stands.at(0).what << read().stands.at(0).why;
+    EXPECT_TRUE(read().isFinished()) << read().stands.at(0).what.text();
 }
 
 // A bill of 1,000 less 180 charged back: 820 is what the last bill must come to.
@@ -218,7 +219,7 @@ TEST_F(ClosingTest, ChargeBacksComeOffTheLastBill) {
     const ReleaseStep last = step(release, "last bill");
     EXPECT_EQ(last.done, std::optional(false));
     EXPECT_EQ(last.of, std::optional(money("820")));
-    EXPECT_THAT(last.says, HasSubstr("more than was agreed"));
+    EXPECT_THAT(last.says.text(), HasSubstr("more than was agreed"));
 }
 
 TEST_F(ClosingTest, OrdersAndUnsignedContractsAreNotReleased) {
@@ -258,7 +259,7 @@ TEST_F(ClosingTest, TheFolderAsksForWhatTheBookCannotKnow) {
     job_.item("walls", "300").treatment = model::Treatment::Refinish;
     const auto paper = [this](const char* what) -> FinalPaper {
         for (const FinalPaper& one : read().papers) {
-            if (one.what.find(what) != std::string::npos) {
+            if (one.what.text().find(what) != std::string::npos) {
                 return one;
             }
         }
@@ -267,17 +268,17 @@ TEST_F(ClosingTest, TheFolderAsksForWhatTheBookCannotKnow) {
     EXPECT_EQ(paper("keys").known, std::nullopt);
     EXPECT_EQ(paper("every permit").known, std::nullopt);
     EXPECT_EQ(paper("warranties").known, std::nullopt);
-    EXPECT_EQ(paper("lead-work records").what, "none");  // built 2005
+    EXPECT_EQ(paper("lead-work records").what.text(), "none");  // built 2005
     job_.rows.job.builtYear = 1936;
     EXPECT_EQ(paper("lead-work records").known, std::nullopt);
-    EXPECT_NE(paper("lead-work records").what, "none");
+    EXPECT_NE(paper("lead-work records").what.text(), "none");
     model::Paper& warranty = job_.add(job_.rows.papers);
     warranty.type = model::PaperKind::Warranty;
     EXPECT_EQ(paper("warranties").known, std::nullopt);
     warranty.receivedOn = day("2026-05-20");
     EXPECT_EQ(paper("warranties").known, std::optional(true));
     job_.rows.items[0].selection = "Warm white";
-    EXPECT_THAT(paper("paint colours").says, HasSubstr("1 item has"));
+    EXPECT_THAT(paper("paint colours").says.text(), HasSubstr("1 item has"));
 }
 
 }  // namespace

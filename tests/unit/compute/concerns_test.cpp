@@ -25,7 +25,7 @@ const Concern* only(const std::vector<Concern>& all, ConcernKind kind) {
     const Concern* found = nullptr;
     for (const Concern& concern : all) {
         if (concern.kind == kind) {
-            EXPECT_EQ(found, nullptr) << wordsFor(kind) << " raised twice";
+            EXPECT_EQ(found, nullptr) << sayingFor(kind).text() << " raised twice";
             found = &concern;
         }
     }
@@ -346,13 +346,13 @@ TEST(MissingPapers, AreListedByName) {
     permit.forWhat = "electrical";
     const auto missing = missingPapersOf(job.rows, kToday);
     ASSERT_EQ(missing.size(), 5U);
-    EXPECT_EQ(missing[0].name, "Receipt, Hardware store, 2026-05-14");
+    EXPECT_EQ(missing[0].name.text(), "Receipt, Hardware store, 2026-05-14");
     EXPECT_EQ(missing[0].amount, money("143.85"));
     EXPECT_EQ(missing[0].days, 8);
-    EXPECT_EQ(missing[1].name, "Invoice, Roof crew, 2026-05-21");
+    EXPECT_EQ(missing[1].name.text(), "Invoice, Roof crew, 2026-05-21");
     EXPECT_EQ(missing[2].kind, MissingPaper::Kind::Amount);
-    EXPECT_EQ(missing[3].name, "Insurance, Roof crew");
-    EXPECT_EQ(missing[4].name, "Permit, electrical");
+    EXPECT_EQ(missing[3].name.text(), "Insurance, Roof crew");
+    EXPECT_EQ(missing[4].name.text(), "Permit, electrical");
 }
 
 // What is looked ahead to, tried on both sides of each level.

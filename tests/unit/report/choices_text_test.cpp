@@ -147,14 +147,14 @@ TEST_F(ChoicesTextTest, WaitingWithFloatAndWithoutAPlan) {
 
 TEST_F(ChoicesTextTest, WhatIsNotOfferedHasNoFigures) {
     bath().isPriced = false;
-    bath().whyNotOffered = "it has no cost yet";
+    bath().whyNotOffered = model::Saying("it has no cost yet");
     bath().hasValue = false;
     EXPECT_THAT(words(), AllOf(HasSubstr("\"half bath\" has no cost yet, so it is in no set."),
                                HasSubstr("ledgerboard set \"half bath\" Cost AMOUNT"),
                                HasSubstr("nobody said what it adds to the sale"),
                                HasSubstr("2 half bath – +6 days – – – – –")));
     bath().items = 2;
-    bath().whyNotOffered = "1 of its 2 items have no price yet";
+    bath().whyNotOffered = model::Saying("1 of its 2 items have no price yet");
     EXPECT_THAT(words(), AllOf(HasSubstr("is in no set: 1 of its 2 items have no price yet."),
                                Not(HasSubstr("Cost AMOUNT"))));
 }
@@ -165,7 +165,8 @@ TEST_F(ChoicesTextTest, NoSetNoneProvenAndCut) {
     EXPECT_THAT(words(), AllOf(HasSubstr("The search was stopped before it was sure"),
                                HasSubstr("The list was cut")));
     choices_.best.reset();
-    choices_.whyNone = "the cheapest set that goes together costs 7.00, more than 5.00";
+    choices_.whyNone =
+        model::Saying("the cheapest set that goes together costs 7.00, more than 5.00");
     ask_.cash = money("5");
     EXPECT_THAT(words(),
                 AllOf(HasSubstr("Best together for 5 at most There is none: the cheapest set that "
