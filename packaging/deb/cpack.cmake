@@ -16,7 +16,10 @@ set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_RELEASE 1)
 set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
 
-set(screens "fonts-lato, fonts-roboto-slab, qml6-module-qtqml, qml6-module-qtqml-models, \
+# The folder list is what Qt's own file dialog wants, where the desktop has none; without it the
+# program would fall over.
+set(screens "fonts-lato, fonts-roboto-slab, qml6-module-qt-labs-folderlistmodel, \
+qml6-module-qtqml, qml6-module-qtqml-models, \
 qml6-module-qtqml-workerscript, qml6-module-qtquick, qml6-module-qtquick-controls, \
 qml6-module-qtquick-dialogs, qml6-module-qtquick-layouts, qml6-module-qtquick-shapes, \
 qml6-module-qtquick-templates, qml6-module-qtquick-window, tzdata")

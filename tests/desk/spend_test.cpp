@@ -401,6 +401,24 @@ TEST_F(SpendTest, ADownloadIsBroughtInByMouseOrLeft) {
     EXPECT_EQ(rows().bank_lines.size(), 7u);
 }
 
+// Qt's own dialog, where the machine has none: it must be there with all that it needs.
+TEST_F(SpendTest, AFileIsChosenInADialog) {
+    Hand& hand = openWithProgram();
+    hand.key(Qt::Key_O, Qt::ControlModifier);
+    hand.click("chooseDownload");
+    const auto isShown = [&] {
+        for (const auto* object : hand.view().rootObject()->findChildren<QObject*>()) {
+            if (object->inherits("QQuickFileDialog") &&
+                object->property("title").toString() == "A bank's download") {
+                return object->property("visible").toBool();
+            }
+        }
+        return false;
+    };
+    EXPECT_TRUE(hand.wait(isShown, 3'000));
+    EXPECT_TRUE(rows().bank_lines.empty());
+}
+
 TEST_F(SpendTest, AWrongFileIsToldAndNothingIsChanged) {
     Hand& hand = openWithProgram();
     const auto before = hand.desk().position();
