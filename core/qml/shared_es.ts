@@ -408,11 +408,11 @@
     </message>
     <message>
         <source>its item has no price yet</source>
-        <translation>su partida aún no tiene precio</translation>
+        <translation>su trabajo aún no tiene precio</translation>
     </message>
     <message>
         <source>%1 of its %2 items have no price yet</source>
-        <translation>%1 de sus %2 partidas aún no tienen precio</translation>
+        <translation>%1 de sus %2 trabajos aún no tienen precio</translation>
     </message>
     <message>
         <source>it needs &quot;%1&quot;, which can&apos;t be chosen yet</source>
@@ -440,7 +440,7 @@
     </message>
     <message>
         <source>nothing tells when the work ends, so no finish can be kept: give scope items their Days, or the job its Finish</source>
-        <translation>nada dice cuándo termina el trabajo, así que no se puede respetar un final: dé a las partidas sus Días, o a la obra su Fin</translation>
+        <translation>nada dice cuándo termina el trabajo, así que no se puede respetar un final: dé a los trabajos sus Días, o a la obra su Fin</translation>
     </message>
     <message>
         <source>there are more than %1 alternates: choose among fewer at a time</source>
@@ -556,15 +556,15 @@
     </message>
     <message>
         <source>no scope item is under it: is it done?</source>
-        <translation>no tiene partidas: ¿está hecho?</translation>
+        <translation>no tiene trabajos debajo: ¿está hecho?</translation>
     </message>
     <message>
         <source>%1 of %2 item finished</source>
-        <translation>%1 de %2 partida terminada</translation>
+        <translation>%1 de %2 trabajo terminado</translation>
     </message>
     <message>
         <source>%1 of %2 items finished</source>
-        <translation>%1 de %2 partidas terminadas</translation>
+        <translation>%1 de %2 trabajos terminados</translation>
     </message>
     <message>
         <source>its punch items looked at</source>
@@ -708,11 +708,11 @@
     </message>
     <message>
         <source>%1 item has its selection entered</source>
-        <translation>%1 partida tiene anotada su selección</translation>
+        <translation>%1 trabajo tiene anotada su selección</translation>
     </message>
     <message>
         <source>%1 items have their selection entered</source>
-        <translation>%1 partidas tienen anotada su selección</translation>
+        <translation>%1 trabajos tienen anotada su selección</translation>
     </message>
     <message>
         <source>the survey</source>
@@ -1024,7 +1024,7 @@
     </message>
     <message>
         <source>the items wait for each other in a loop: %1%2: take one of these links out</source>
-        <translation>las partidas se esperan unas a otras en círculo: %1%2: quite uno de estos enlaces</translation>
+        <translation>los trabajos se esperan unos a otros en círculo: %1%2: quite uno de estos enlaces</translation>
     </message>
     <message>
         <source>%1 has fewer than 0 days</source>
@@ -1032,7 +1032,7 @@
     </message>
     <message>
         <source>a crew plan takes at most %1 items; these are %2</source>
-        <translation>un plan de cuadrillas admite %1 partidas como mucho; estas son %2</translation>
+        <translation>un plan de cuadrillas admite %1 trabajos como mucho; estos son %2</translation>
     </message>
     <message>
         <source>the capacity of %1 is %2: it must be from 0 to %3</source>
@@ -1040,7 +1040,7 @@
     </message>
     <message>
         <source>a link names an item that is not there</source>
-        <translation>un enlace nombra una partida que no existe</translation>
+        <translation>un enlace nombra un trabajo que no existe</translation>
     </message>
     <message>
         <source>the days and lags are too long to add up: shorten them</source>
@@ -1068,7 +1068,7 @@
     </message>
     <message>
         <source>items wait for each other in a loop: %1: drop one of these links (&apos;ledgerboard list links&apos;)</source>
-        <translation>hay partidas que se esperan unas a otras en círculo: %1: quite uno de estos enlaces (&apos;ledgerboard list links&apos;)</translation>
+        <translation>hay trabajos que se esperan unos a otros en círculo: %1: quite uno de estos enlaces (&apos;ledgerboard list links&apos;)</translation>
     </message>
     <message>
         <source>it has no amount</source>
@@ -1076,7 +1076,7 @@
     </message>
     <message>
         <source>no item points at it</source>
-        <translation>ninguna partida apunta a él</translation>
+        <translation>ningún trabajo apunta a él</translation>
     </message>
     <message>
         <source>nothing of it is lent</source>
@@ -1100,11 +1100,11 @@
     </message>
     <message>
         <source>From and To are both %1: an item does not wait for itself</source>
-        <translation>Desde y Hasta son %1 los dos: una partida no se espera a sí misma</translation>
+        <translation>Desde y Hasta son %1 los dos: un trabajo no se espera a sí mismo</translation>
     </message>
     <message>
         <source>To: with this link items would wait for each other in a loop: %1: leave it out, or drop one of these</source>
-        <translation>Hasta: con este enlace las partidas se esperarían unas a otras en círculo: %1: déjelo fuera, o quite uno de estos</translation>
+        <translation>Hasta: con este enlace los trabajos se esperarían unos a otros en círculo: %1: déjelo fuera, o quite uno de estos</translation>
     </message>
     <message>
         <source>change signed: %1</source>
@@ -1412,7 +1412,7 @@
     </message>
     <message>
         <source>a bank line is for an item, a contract, a crew, a row of spend or a draw, not for a %1</source>
-        <translation>una línea del banco es de una partida, un contrato, una cuadrilla, un gasto o un desembolso, no de: %1</translation>
+        <translation>una línea del banco es de un trabajo, un contrato, una cuadrilla, un gasto o un desembolso, no de: %1</translation>
     </message>
     <message>
         <source>that row of spend is dropped or was replaced</source>
@@ -1456,11 +1456,11 @@
     </message>
     <message>
         <source>&quot;%1&quot; names no item: write it like &quot;Hall bath/tile SS+2&quot;</source>
-        <translation>“%1” no nombra una partida: escríbalo como &quot;Hall bath/tile SS+2&quot;</translation>
+        <translation>“%1” no nombra un trabajo: escríbalo como &quot;Hall bath/tile SS+2&quot;</translation>
     </message>
     <message>
         <source>names the row&apos;s own item, %1: an item does not wait for itself</source>
-        <translation>nombra la misma partida de la fila, %1: una partida no se espera a sí misma</translation>
+        <translation>nombra el mismo trabajo de la fila, %1: un trabajo no se espera a sí mismo</translation>
     </message>
     <message>
         <source>names %1 twice with one kind of link: take one out</source>
@@ -1468,7 +1468,7 @@
     </message>
     <message>
         <source>items would wait for each other in a loop: %1: take one of these out</source>
-        <translation>las partidas se esperarían unas a otras en círculo: %1: quite una de estas</translation>
+        <translation>los trabajos se esperarían unos a otros en círculo: %1: quite uno de estos</translation>
     </message>
     <message>
         <source>%1 belongs to a job: say which with --job NAME</source>
@@ -2456,7 +2456,7 @@
     </message>
     <message>
         <source>scope item</source>
-        <translation>partida</translation>
+        <translation>trabajo</translation>
     </message>
     <message>
         <source>Treatment</source>
@@ -2716,7 +2716,7 @@
     </message>
     <message>
         <source>Item</source>
-        <translation>Partida</translation>
+        <translation>Trabajo</translation>
     </message>
     <message>
         <source>Came true</source>
@@ -2800,7 +2800,7 @@
     </message>
     <message>
         <source>Items</source>
-        <translation>Partidas</translation>
+        <translation>Trabajos</translation>
     </message>
     <message>
         <source>Change</source>
@@ -3176,7 +3176,7 @@
     </message>
     <message>
         <source>baseline item</source>
-        <translation>partida de línea base</translation>
+        <translation>trabajo de línea base</translation>
     </message>
     <message>
         <source>Baseline</source>
@@ -3608,11 +3608,11 @@
     </message>
     <message>
         <source>is empty, and the item is measured by weighted steps: write them like prep 20; set 60; grout 20</source>
-        <translation>está vacía, y la partida se mide por pasos con peso: escríbalos como prep 20; set 60; grout 20</translation>
+        <translation>está vacía, y el trabajo se mide por pasos con peso: escríbalos como prep 20; set 60; grout 20</translation>
     </message>
     <message>
         <source>is empty, and the item is measured by counted units: say how many there are</source>
-        <translation>está vacía, y la partida se mide contando unidades: diga cuántas hay</translation>
+        <translation>está vacía, y el trabajo se mide contando unidades: diga cuántas hay</translation>
     </message>
     <message>
         <source>a change is either signed or refused: leave one of the two empty</source>
@@ -3624,7 +3624,7 @@
     </message>
     <message>
         <source>a spend is for one item or split over several: leave one of &quot;Item&quot; and &quot;Split&quot; empty</source>
-        <translation>un gasto es de una partida o se reparte entre varias: deje vacía una de “Item” y “Split”</translation>
+        <translation>un gasto es de un trabajo o se reparte entre varios: deje vacía una de “Item” y “Split”</translation>
     </message>
     <message>
         <source>retainage is held from invoices, and this is a %1: leave the cell empty, or write the kind invoice</source>
@@ -3656,7 +3656,7 @@
     </message>
     <message>
         <source>names a space and the row names no item: spend is for an item or for the whole job; name the item, or leave both empty</source>
-        <translation>nombra un espacio y la fila no nombra una partida: un gasto es de una partida o de toda la obra; nombre la partida, o deje vacías las dos</translation>
+        <translation>nombra un espacio y la fila no nombra un trabajo: un gasto es de un trabajo o de toda la obra; nombre el trabajo, o deje vacías las dos</translation>
     </message>
     <message>
         <source>there is no such file in the folder: check its name</source>
