@@ -24,6 +24,7 @@ class Teller : SpottedWords {
 
     void run() {
         std::erase_if(spots_.acts, [&](const ActSpot& act) { return fillsIn(act); });
+        std::erase_if(spots_.acts, [&](const ActSpot& act) { return putsWhatIsThere(act); });
         partTails();
         dropNoNeed();
         dropCalls();
@@ -53,6 +54,16 @@ class Teller : SpottedWords {
             return cue.cue == Cue::Filler && cue.span.begin <= act.span.begin &&
                    act.span.end <= cue.span.end;
         });
+    }
+
+    // "I'd put the washer over there": it is there already.
+    [[nodiscard]] bool putsWhatIsThere(const ActSpot& act) const {
+        static const std::vector<std::string_view> kThere = {
+            "the", "that", "this", "it", "them", "my", "those", "these", "back", "up"};
+        const std::string& phrase = row(act).phrase;
+        const bool puts =
+            row(act).fresh && (phrase.ends_with(" put") || phrase.ends_with(" putting"));
+        return puts && textIn(act.span.end, kThere);
     }
 
     // "pull it and put plank down": the second takes the word, the first is said by itself.

@@ -172,5 +172,17 @@ TEST(NotesTold, PlacesEnteredInThePast) {
                 ElementsAre("bath: replace bathtub", "bath: replace toilet"));
 }
 
+TEST(NotesTold, WhatIsPutIsNewWhereItIsNotThere) {
+    EXPECT_THAT(itemsOf("Den. I'd put recessed lights in the ceiling."),
+                ElementsAre("den: add recessed lights"));
+    EXPECT_THAT(itemsOf("Den. New window. I'd put the heater over there."),
+                Not(Contains("den: replace room heaters")));
+}
+
+TEST(NotesTold, AThingAfterAPlaceIsMeant) {
+    EXPECT_THAT(itemsOf("In the kitchen the cabinets have to be replaced and the sink is cracked."),
+                Contains("kitchen: replace cabinets"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
