@@ -310,9 +310,9 @@ class Collector {
     }
 
     Saying lacking(const model::Crew& crew) const {
-        const Saying licence = crew.licence.empty() && !hasLicencePaper(crew)
-                                   ? saying("no licence number is entered")
-                                   : Saying();
+        Saying licence = crew.licence.empty() && !hasLicencePaper(crew)
+                             ? saying("no licence number is entered")
+                             : Saying();
         const auto until = insuredUntil(rows_, crew);
         if (until && *until >= today_) {
             return licence;

@@ -90,7 +90,7 @@ class Reader {
 
     [[nodiscard]] Saying sentenceOf(const model::Punch& punch, const PunchRead& read) const {
         const Saying who = read.crew.empty() ? saying("Nobody yet") : model::asWritten(read.crew);
-        const Saying text = duty(who, punch, read);
+        Saying text = duty(who, punch, read);
         const auto& on = read.lastLookOn;
         if (read.lastSaid == model::Verdict::SaidFixed) {
             return on ? saying("%1 (said fixed %2, not looked at yet)", text, *on)
