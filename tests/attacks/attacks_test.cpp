@@ -24,7 +24,11 @@ using testing::HasSubstr;
 using testing::Not;
 using testing::StartsWith;
 
-#if defined(__SANITIZE_THREAD__) || defined(__SANITIZE_ADDRESS__)
+#ifndef __has_feature  // clang's way to say what g++ says by macros
+#define __has_feature(x) 0
+#endif
+#if defined(__SANITIZE_THREAD__) || defined(__SANITIZE_ADDRESS__) || \
+    __has_feature(thread_sanitizer) || __has_feature(address_sanitizer)
 constexpr bool kMemoryTells = false;  // the sanitizer's own memory would be measured
 #else
 constexpr bool kMemoryTells = true;
