@@ -54,7 +54,7 @@ class CautionSizes : public testing::Test {
     }
 
     [[nodiscard]] std::string notice() const {
-        return asbestosNotice(job_.rows, std::vector<bool>(job_.rows.items.size(), true));
+        return asbestosNotice(job_.rows, std::vector<bool>(job_.rows.items.size(), true)).text();
     }
 };
 

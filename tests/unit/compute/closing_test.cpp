@@ -263,7 +263,7 @@ TEST_F(ClosingTest, TheFolderAsksForWhatTheBookCannotKnow) {
                 return one;
             }
         }
-        return {"none", std::nullopt, "none"};
+        return {model::Saying("none"), std::nullopt, model::Saying("none")};
     };
     EXPECT_EQ(paper("keys").known, std::nullopt);
     EXPECT_EQ(paper("every permit").known, std::nullopt);

@@ -72,8 +72,8 @@ TEST(Concerns, SayWhichRuleAndWhatIsAtStake) {
     const auto all = concerns(job);
     const Concern* concern = only(all, ConcernKind::LineOver);
     ASSERT_NE(concern, nullptr);
-    EXPECT_EQ(concern->about, "tub");
-    EXPECT_EQ(concern->rule, "forecast over budget now by 10 % or 750");
+    EXPECT_EQ(concern->about.text(), "tub");
+    EXPECT_EQ(concern->rule.text(), "forecast over budget now by 10 % or 750");
     EXPECT_EQ(concern->money, money("200"));
     EXPECT_EQ(concern->page, Page::ScopeOfWork);
     EXPECT_EQ(concern->recordKind, Kind::Item);
@@ -326,7 +326,7 @@ TEST(Concerns, ActComesFirstThenTheLargestSum) {
     std::vector<std::string> order;
     for (const Concern& concern : concerns(job)) {
         if (concern.kind == ConcernKind::LineOver) {
-            order.push_back(concern.about);
+            order.push_back(concern.about.text());
         }
     }
     EXPECT_EQ(order, (std::vector<std::string>{"1500", "1200", "1090", "1060"}));
@@ -430,18 +430,18 @@ TEST(Concerns, ACrewWantedInTwoPlacesWithinTwoWeeks) {
     const auto all = concernsOf(job.rows, figures, Plan{}, kToday, outlook);
     const Concern* concern = only(all, ConcernKind::Stacked);
     ASSERT_NE(concern, nullptr);
-    EXPECT_EQ(concern->about, "Hall bath");
-    EXPECT_EQ(concern->rule, "the plan has 3 crews in it at once and it takes one");
+    EXPECT_EQ(concern->about.text(), "Hall bath");
+    EXPECT_EQ(concern->rule.text(), "the plan has 3 crews in it at once and it takes one");
     EXPECT_EQ(concern->days, 2);
 }
 
 TEST(Concerns, AnOrderSaysWhichDaysAreInIt) {
     SampleJob job;
     job.item("cabinets", "7000").orderOn = day("2026-05-29");
-    EXPECT_EQ(only(concerns(job), ConcernKind::Order)->rule,
+    EXPECT_EQ(only(concerns(job), ConcernKind::Order)->rule.text(),
               "to be ordered within 7 days, 3 days to look it over in it");
     job.rows.job.concernLevels = {{"order check days", Money{}}};
-    EXPECT_EQ(only(concerns(job), ConcernKind::Order)->rule, "to be ordered within 7 days");
+    EXPECT_EQ(only(concerns(job), ConcernKind::Order)->rule.text(), "to be ordered within 7 days");
 }
 
 }  // namespace

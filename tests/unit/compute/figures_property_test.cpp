@@ -335,7 +335,7 @@ RC_GTEST_PROP(AnyJob, CanBeAskedEverything, ()) {
     const JobFigures now = figuresOf(rows, kToday);
     const Plan plan = planOf(rows, now, kToday);
     for (const Concern& concern : concernsOf(rows, now, plan, kToday)) {
-        RC_ASSERT(!concern.rule.empty());
+        RC_ASSERT(!concern.rule.isEmpty());
     }
     for (const Wait& wait : waitsOf(rows, now, plan, kToday)) {
         RC_ASSERT(!wait.on || *wait.on <= kToday + 14);

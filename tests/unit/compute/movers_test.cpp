@@ -46,7 +46,7 @@ TEST(Movers, SinceTheBaselineWithoutAReview) {
     ASSERT_EQ(out.largest.size(), 1U);
     EXPECT_EQ(out.largest[0].moved, money("40"));
     EXPECT_EQ(out.largest[0].reason, MoveReason::SignedChange);
-    EXPECT_EQ(out.largest[0].why, "change signed: valve");
+    EXPECT_EQ(out.largest[0].why.text(), "change signed: valve");
 }
 
 TEST(Movers, TheFiveLargestAndTheRestAddUp) {
@@ -115,7 +115,7 @@ TEST(Movers, NameTheTradeWhoseCostMovedIt) {
     ASSERT_EQ(out.largest.size(), 1U);
     EXPECT_EQ(out.largest[0].moved, money("200"));  // 600 + 500 x 600/500
     EXPECT_EQ(out.largest[0].reason, MoveReason::TradeCpi);
-    EXPECT_THAT(out.largest[0].why, HasSubstr("tile"));
+    EXPECT_THAT(out.largest[0].why.text(), HasSubstr("tile"));
 }
 
 TEST(Reviews, KeepTheFiguresByName) {
