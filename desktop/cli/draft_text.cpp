@@ -161,12 +161,9 @@ std::string draftText(const intake::Draft& draft, std::size_t width, report::Scr
 }
 
 json draftJson(const intake::Draft& draft) {
-    json document = {{"spaces", json::array()},
-                     {"items", json::array()},
-                     {"alternates", json::array()},
-                     {"facts", json::object()},
-                     {"cautions", json::array()},
-                     {"left_out", draft.leftOut}};
+    json document = {{"spaces", json::array()},     {"items", json::array()},
+                     {"alternates", json::array()}, {"facts", json::object()},
+                     {"cautions", json::array()},   {"left_out", draft.leftOut}};
     for (const auto& space : draft.spaces) {
         document["spaces"].push_back({{"name", space.name}});
     }

@@ -30,7 +30,7 @@ struct Laid {
     QString peerProgram;  // for a peer on this machine, on loopback
     int peerPort = 0;
     QString bankProgram;  // that reads a bank's download
-    QString settings;  // a settings file to go on with; "" for a new one
+    QString settings;     // a settings file to go on with; "" for a new one
 };
 
 class Hand {
