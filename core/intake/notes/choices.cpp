@@ -190,6 +190,18 @@ bool pricedBothWays(const Sentence& sentence, const Spots& spots, int materials)
     return false;
 }
 
+// "rip it out or paint it": work near the word at `i`, before it and behind it.
+bool hasWorkAtBothSides(const Spots& spots, std::size_t i) {
+    const auto isWork = [](const ActSpot& act) { return tables().acts[act.row].weight > 1; };
+    const bool left = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.end <= i && i - act.span.end < 14 && isWork(act);
+    });
+    const bool right = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.begin > i && act.span.begin - i < 9 && isWork(act);
+    });
+    return left && right;
+}
+
 }  // namespace
 
 Openness opennessOf(const Sentence& sentence, const Spots& spots) {
@@ -224,18 +236,7 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
             !within(spots, Cue::Filler, i)) {
             open.both = true;
             lastOr = i;
-            const auto near = [&](const ActSpot& act) {
-                return act.span.end <= i ? i - act.span.end < 14 : act.span.begin - i < 9;
-            };
-            const bool left =
-                std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-                    return act.span.end <= i && near(act) && tables().acts[act.row].weight > 1;
-                });
-            const bool right =
-                std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-                    return act.span.begin > i && near(act) && tables().acts[act.row].weight > 1;
-                });
-            orWork = orWork || (left && right);
+            orWork = orWork || hasWorkAtBothSides(spots, i);
         }
         question = question || isMark(sentence.tokens[i], "?");
     }
