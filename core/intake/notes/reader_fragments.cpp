@@ -183,6 +183,50 @@ bool isBare(const Sentence& sentence, const Spots& spots, std::size_t from, cons
     return true;
 }
 
+// Things named with a word that asks for them.
+bool asksForIt(const Sentence& sentence, const Spots& spots, const Placed& placed,
+               const Linked& linked) {
+    // "Then plank.", "And carpet.", "Plank again."
+    bool next = false;
+    for (const std::string_view lead : {"then", "and", "plus", "also", "just"}) {
+        next = next || wordIs(sentence, placed.from, lead);
+    }
+    for (const std::size_t loose : linked.loose) {
+        next = next || wordIs(sentence, spots.objects[loose].span.end, "again");
+    }
+    // "Sink, the deep kind."
+    for (std::size_t i = 2; i + 1 < sentence.tokens.size(); ++i) {
+        const bool kind = wordIs(sentence, i, "kind") || wordIs(sentence, i, "sort") ||
+                          wordIs(sentence, i, "type") || wordIs(sentence, i, "style");
+        next = next ||
+               (kind && sentence.tokens[i + 1].kind == TokenKind::Mark && !linked.loose.empty() &&
+                spots.objects[linked.loose.front()].span.begin <= placed.from + 1);
+    }
+    // "Proper timber door please."
+    bool please = false;
+    for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
+        please = please || wordIs(sentence, i, "pleas");
+    }
+    return next || (please && !linked.loose.empty() && !spots.has(Cue::Negation));
+}
+
+// A floor laid over what is there.
+bool coversHere(const Sentence& sentence, const Spots& spots, const Placed& placed) {
+    // "Vinyl plank on the floor.", "Plank through here too."
+    const bool covers = spots.objects.size() == 1 &&
+                        spots.objects.front().span.begin <= placed.from + 1 &&
+                        tables().objects[spots.objects.front().object].family == "floor";
+    bool where = false;
+    for (std::size_t i = placed.from; covers && i < sentence.tokens.size(); ++i) {
+        for (const std::string_view word : {"floor", "throughout", "through", "instead"}) {
+            const bool on = word != "floor" || (i > 1 && wordIs(sentence, i - 2, "on"));
+            where =
+                where || (on && wordIs(sentence, i, word) && !spots.objects.front().span.holds(i));
+        }
+    }
+    return covers && where;
+}
+
 }  // namespace
 
 // "Mouse droppings in the drawers.": what nobody wants is to be looked into.
@@ -412,42 +456,9 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
     const bool bare = sentence.bullet && sentence.alone && !asks && !placed.moved &&
                       sentence.tokens.size() <= kBare && !sentence.heading &&
                       !saysUnknown(sentence, spots, placed.from);
-    // "Then plank.", "And carpet.", "Plank again."
     constexpr std::size_t kShort = 7;
-    bool next = false;
-    for (const std::string_view lead : {"then", "and", "plus", "also", "just"}) {
-        next = next || wordIs(sentence, placed.from, lead);
-    }
-    for (const std::size_t loose : linked.loose) {
-        next = next || wordIs(sentence, spots.objects[loose].span.end, "again");
-    }
-    // "Sink, the deep kind."
-    for (std::size_t i = 2; i + 1 < sentence.tokens.size(); ++i) {
-        const bool kind = wordIs(sentence, i, "kind") || wordIs(sentence, i, "sort") ||
-                          wordIs(sentence, i, "type") || wordIs(sentence, i, "style");
-        next = next ||
-               (kind && sentence.tokens[i + 1].kind == TokenKind::Mark && !linked.loose.empty() &&
-                spots.objects[linked.loose.front()].span.begin <= placed.from + 1);
-    }
-    // "Proper timber door please."
-    bool please = false;
-    for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
-        please = please || wordIs(sentence, i, "pleas");
-    }
-    next = next || (please && !linked.loose.empty() && !spots.has(Cue::Negation));
-    // "Vinyl plank on the floor.", "Plank through here too."
-    bool covers = spots.objects.size() == 1 &&
-                  spots.objects.front().span.begin <= placed.from + 1 &&
-                  tables().objects[spots.objects.front().object].family == "floor";
-    bool where = false;
-    for (std::size_t i = placed.from; covers && i < sentence.tokens.size(); ++i) {
-        for (const std::string_view word : {"floor", "throughout", "through", "instead"}) {
-            const bool on = word != "floor" || (i > 1 && wordIs(sentence, i - 2, "on"));
-            where =
-                where || (on && wordIs(sentence, i, word) && !spots.objects.front().span.holds(i));
-        }
-    }
-    covers = covers && where;
+    const bool next = asksForIt(sentence, spots, placed, linked);
+    const bool covers = coversHere(sentence, spots, placed);
     const bool said = (next || covers) &&
                       sentence.tokens.size() <= (covers ? kShort + 4 : kShort) && !asks &&
                       spots.acts.empty();

@@ -370,6 +370,19 @@ class Finder {
 
     [[nodiscard]] bool cueAt(Cue cue, std::size_t at) const { return found_.endOf(cue, at) > at; }
 
+    // "tile ok", "paint peeling": something is said of it at once.
+    [[nodiscard]] bool isSubject(const Span& span) const {
+        return std::any_of(found_.acts.begin(), found_.acts.end(), [&](const ActSpot& act) {
+            // "tile (R)"
+            const bool code = act.span.begin == span.end + 1 && tokens_[span.end].mark == '(';
+            const bool ends =
+                act.span.end >= tokens_.size() || tokens_[act.span.end].kind == TokenKind::Mark;
+            return code || (act.span.begin == span.end &&
+                            (tables().acts[act.row].side == Side::Before || ends) &&
+                            tables().acts[act.row].object == kNone);
+        });
+    }
+
     // "Paint the trim" or "the paint is peeling": a treatment or an object?
     [[nodiscard]] bool actsHere(const Span& span) const {
         const std::string_view last = tokens_[span.end - 1].text;
@@ -381,18 +394,7 @@ class Finder {
         if (meaning != nullptr && *meaning == "paint") {
             return true;
         }
-        // "tile ok", "paint peeling": something is said of it at once.
-        const bool subject =
-            std::any_of(found_.acts.begin(), found_.acts.end(), [&](const ActSpot& act) {
-                // "tile (R)"
-                const bool code = act.span.begin == span.end + 1 && tokens_[span.end].mark == '(';
-                const bool ends =
-                    act.span.end >= tokens_.size() || tokens_[act.span.end].kind == TokenKind::Mark;
-                return code || (act.span.begin == span.end &&
-                                (tables().acts[act.row].side == Side::Before || ends) &&
-                                tables().acts[act.row].object == kNone);
-            });
-        if (subject) {
+        if (isSubject(span)) {
             return false;
         }
         if (span.begin == 0 || last.ends_with("ed")) {
