@@ -158,6 +158,17 @@ bool isSteppedInto(const Sentence& sentence, const Spots& spots, const SpaceSpot
            (isBreathless(sentence) || (!before && goesThere(sentence, begin)));
 }
 
+// "duct off at primary bedroom boot": the space only says which.
+bool onlySaysWhich(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    const std::size_t behind = spot.span.end;
+    return sentence.terse && behind < sentence.tokens.size() &&
+           sentence.tokens[behind].kind == TokenKind::Word &&
+           std::none_of(spots.acts.begin(), spots.acts.end(),
+                        [&](const ActSpot& act) { return act.span.holds(behind); }) &&
+           std::none_of(spots.cues.begin(), spots.cues.end(),
+                        [&](const CueSpot& cue) { return cue.span.begin == behind; });
+}
+
 }  // namespace
 
 // Whether the sentence begins with the space.
@@ -313,15 +324,7 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
     while (at > 0 && spots.endOf(Cue::Small, at - 1) == at) {
         --at;
     }
-    // "duct off at primary bedroom boot": only says which.
-    const std::size_t behind = spot.span.end;
-    const bool which = sentence.terse && behind < sentence.tokens.size() &&
-                       sentence.tokens[behind].kind == TokenKind::Word &&
-                       std::none_of(spots.acts.begin(), spots.acts.end(),
-                                    [&](const ActSpot& act) { return act.span.holds(behind); }) &&
-                       std::none_of(spots.cues.begin(), spots.cues.end(),
-                                    [&](const CueSpot& cue) { return cue.span.begin == behind; });
-    if (at > 0 && which && wordIs(sentence, at - 1, "at")) {
+    if (at > 0 && wordIs(sentence, at - 1, "at") && onlySaysWhich(sentence, spots, spot)) {
         return Role::Ignored;
     }
     if (at > 0) {
