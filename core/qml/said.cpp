@@ -334,7 +334,7 @@ QString Said::trouble(const model::Error& error) {
 }
 
 QString Said::trouble(const std::string& message) {
-    const QString words = text(message);
+    QString words = text(message);
     if (words.startsWith(kOwnWords)) {
         return words.mid(1);
     }
