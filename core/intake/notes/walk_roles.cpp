@@ -350,8 +350,7 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
             return Role::Ignored;
         }
         // "Paneling everywhere.", said in a room: all over the room.
-        const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
-        const bool inRoom = here != nullptr && here->kind == SpaceKind::Room;
+        const bool inRoom = stands != nullptr && stands->kind == SpaceKind::Room;
         const bool every = wordIs(sentence, begin, "everywher") ||
                            (wordIs(sentence, begin, "all") && wordIs(sentence, begin + 1, "over"));
         return inRoom && every && spot.span.end <= begin + 2 ? Role::Ignored : Role::Local;
