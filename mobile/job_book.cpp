@@ -6,6 +6,7 @@
 #include <QSettings>
 #include <QUrl>
 
+#include "core/intake/keep/keep_words.h"
 #include "core/qml/demo_house.h"
 #include "core/qml/new_job.h"
 
@@ -129,7 +130,14 @@ bool JobBook::keep(const store::Action& action, const QString& said) {
     if (!book_) {
         return false;
     }
-    auto done = book_->commit(action, instant());
+    store::Action whole = action;
+    if (isOwner()) {
+        if (auto taught = intake::addLessonsOfEdits(whole, *book_, instant()); !taught.ok()) {
+            say({}, Said::trouble(taught.error()), false);
+            return false;
+        }
+    }
+    auto done = book_->commit(whole, instant());
     if (!done.ok()) {
         say({}, Said::trouble(done.error()), false);
         return false;

@@ -123,6 +123,13 @@
 <context>
     <name>ledgerboard::phone::WalkDraft</name>
     <message numerus="yes">
+        <source>%n word(s) learned</source>
+        <translation>
+            <numerusform>%n word learned</numerusform>
+            <numerusform>%n words learned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n item(s) kept</source>
         <translation>
             <numerusform>%n item kept</numerusform>

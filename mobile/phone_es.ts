@@ -1451,6 +1451,13 @@
         <translation>No se leyó ningún trabajo. Diga qué se hace a qué, en inglés, como «replace the sink».</translation>
     </message>
     <message numerus="yes">
+        <source>%n word(s) learned</source>
+        <translation>
+            <numerusform>%n palabra aprendida</numerusform>
+            <numerusform>%n palabras aprendidas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n item(s) kept</source>
         <translation>
             <numerusform>%n trabajo guardado</numerusform>

@@ -1,6 +1,7 @@
 #include "mobile/walk_draft.h"
 
 #include "core/intake/keep/keep_draft.h"
+#include "core/intake/keep/keep_words.h"
 #include "core/intake/notes/read_notes.h"
 
 #include "mobile/job_book.h"
@@ -14,7 +15,12 @@ void WalkDraft::read(const QString& place, const QString& notes) {
     why_.clear();
     if (!notes.trimmed().isEmpty()) {
         // The room's name first, as somebody says it who walks in.
-        auto draft = intake::readNotes((place + QStringLiteral(". ") + notes).toStdString());
+        intake::ReadOptions how;
+        if (JobBook::here()->now() != nullptr) {
+            auto words = intake::ownWordsOf(JobBook::here()->book());
+            how.ownWords = words.ok() ? std::move(words).value() : how.ownWords;
+        }
+        auto draft = intake::readNotes((place + QStringLiteral(". ") + notes).toStdString(), how);
         if (draft.ok()) {
             draft_ = std::move(draft).value();
             why_ = draft_.items.empty()
@@ -64,17 +70,24 @@ bool WalkDraft::keep() {
     }
     intake::Draft wanted = draft_;
     wanted.items.clear();
-    for (qsizetype k = 0; k < kept_.size(); ++k) {
-        if (kept_.at(k)) {
-            wanted.items.push_back(draft_.items[static_cast<std::size_t>(k)]);
+    std::vector<std::optional<intake::DraftItem>> items(draft_.items.size());
+    for (std::size_t k = 0; k < items.size(); ++k) {
+        if (kept_.at(static_cast<qsizetype>(k))) {
+            items[k] = draft_.items[k];
+            wanted.items.push_back(draft_.items[k]);
         }
     }
-    auto report = intake::keepDraft(book.book(), book.now()->rows.job.id, wanted, book.instant());
+    auto report = intake::keepDraft(book.book(), book.now()->rows.job.id, wanted, book.instant(),
+                                    intake::correctionsOf(draft_.items, items));
     if (!report.ok()) {
         book.sayNotKept(Said::trouble(report.error()));
         return false;
     }
-    book.sayKept(tr("%n item(s) kept", nullptr, static_cast<int>(report.value().items)));
+    QString said = tr("%n item(s) kept", nullptr, static_cast<int>(report.value().items));
+    if (const auto learned = static_cast<int>(report.value().taught.size()); learned > 0) {
+        said += QStringLiteral(", ") + tr("%n word(s) learned", nullptr, learned);
+    }
+    book.sayKept(said);
     return true;
 }
 

@@ -150,6 +150,12 @@ std::string draftText(const intake::Draft& draft, std::size_t width, report::Scr
             "Reminder only. Rules change by place. Ask your building office and a licensed trade.",
             "  ", width, script);
     }
+    if (!draft.ownWords.empty()) {
+        text += "\nYour own words, " + std::to_string(draft.ownWords.size()) + " used\n";
+        for (const auto& word : draft.ownWords) {
+            text += indented(word, "  ", width, script);
+        }
+    }
     if (draft.leftOut > 0) {
         text += (text.empty() ? "" : "\n") + std::string("Too unsure to be made items: ") +
                 std::to_string(draft.leftOut) + ". With --unsure they are shown as well.\n";
@@ -163,7 +169,8 @@ std::string draftText(const intake::Draft& draft, std::size_t width, report::Scr
 json draftJson(const intake::Draft& draft) {
     json document = {{"spaces", json::array()},     {"items", json::array()},
                      {"alternates", json::array()}, {"facts", json::object()},
-                     {"cautions", json::array()},   {"left_out", draft.leftOut}};
+                     {"cautions", json::array()},   {"own_words", draft.ownWords},
+                     {"left_out", draft.leftOut}};
     for (const auto& space : draft.spaces) {
         document["spaces"].push_back({{"name", space.name}});
     }

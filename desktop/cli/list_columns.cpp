@@ -40,6 +40,9 @@ std::vector<model::FieldCode> shownFields(Kind kind) {
         case Kind::Punch:
             return {field::Punch::space, field::Punch::what, field::Punch::crew,
                     field::Punch::dueOn, field::Punch::foundOn};
+        case Kind::OwnWord:
+            return {field::OwnWord::phrase,    field::OwnWord::object,  field::OwnWord::space,
+                    field::OwnWord::treatment, field::OwnWord::nothing, field::OwnWord::times};
         case Kind::Price:
             return {field::Price::treatment, field::Price::object, field::Price::unit,
                     field::Price::material,  field::Price::labour, field::Price::source};

@@ -6,8 +6,10 @@
 #include "core/compute/links.h"
 #include "core/intake/files/find.h"
 #include "core/intake/files/nearest.h"
+#include "core/intake/keep/keep_words.h"
 #include "core/report/money_text.h"
 
+#include "desktop/cli/edit_words.h"
 #include "desktop/cli/verbs.h"
 
 namespace ledgerboard::cli {
@@ -171,6 +173,63 @@ Done commit(Session& session, const store::Action& action) {
     return done;
 }
 
+// The same, and what the edits teach of the owner's words: returned, to be told.
+Result<std::vector<std::string>> commitAndLearn(Session& session, store::Action& action) {
+    auto book = session.book();
+    if (!book.ok()) {
+        return book.error();
+    }
+    auto taught = intake::addLessonsOfEdits(action, *book.value(), session.now());
+    if (!taught.ok()) {
+        return taught;
+    }
+    if (auto done = commit(session, action); !done.ok()) {
+        return done.error();
+    }
+    return taught;
+}
+
+// What can be said of the kind alone: links, owner's words, the time zone of a job.
+Done refuseBadEdit(Session& session, Kind kind, RawId id,
+                   const std::vector<std::pair<model::FieldCode, model::Value>>& values) {
+    for (const auto& [field, value] : values) {
+        const auto* zone = std::get_if<std::string>(&value);
+        if (field == model::field::Job::timeZone) {
+            auto day = session.surroundings().dayIn(session.now(), zone ? *zone : std::string());
+            if (!day.ok()) {
+                return day.error();
+            }
+        }
+    }
+    if (kind == Kind::Link) {
+        return refuseBadLink(session, id, values);
+    }
+    return kind == Kind::OwnWord ? refuseBadWord(session, id, values) : Done();
+}
+
+// FIELD=VALUE, as many as are given.
+Result<std::vector<std::pair<model::FieldCode, model::Value>>> valuesMeant(
+    Kind kind, const std::vector<std::string>& pairs, const intake::Finder& finder) {
+    std::vector<std::pair<model::FieldCode, model::Value>> values;
+    for (const auto& pair : pairs) {
+        const auto equals = pair.find('=');
+        if (equals == std::string::npos) {
+            return model::wrongUse("\"" + pair +
+                                   "\" is not FIELD=VALUE, such as Name=\"Tile crew\"");
+        }
+        auto field = fieldMeant(kind, pair.substr(0, equals));
+        if (!field.ok()) {
+            return field.error();
+        }
+        auto value = valueMeant(*field.value(), pair.substr(equals + 1), finder);
+        if (!value.ok()) {
+            return value.error();
+        }
+        values.emplace_back(field.value()->code, std::move(value).value());
+    }
+    return values;
+}
+
 Done bringBack(Session& session, const EditOptions& options) {
     if (model::folded(options.value) != "no") {
         return model::wrongUse(
@@ -223,18 +282,10 @@ Done verbSet(Session& session, const EditOptions& options) {
     if (!value.ok()) {
         return value.error();
     }
-    if (field.value()->code == model::field::Job::timeZone) {
-        const std::string zone = model::printValue(*field.value(), value.value(), {});
-        if (auto day = session.surroundings().dayIn(session.now(), zone); !day.ok()) {
-            return day.error();
-        }
-    }
-    if (record.value().first == Kind::Link) {
-        if (auto good = refuseBadLink(session, record.value().second,
-                                      {{field.value()->code, value.value()}});
-            !good.ok()) {
-            return good.error();
-        }
+    if (auto good = refuseBadEdit(session, record.value().first, record.value().second,
+                                  {{field.value()->code, value.value()}});
+        !good.ok()) {
+        return good.error();
     }
     const std::string name = finder.value()->nameOf(record.value().second);
     const std::string heading(field.value()->heading);
@@ -250,21 +301,23 @@ Done verbSet(Session& session, const EditOptions& options) {
     const std::string is = model::printValue(*field.value(), value.value(), names);
     store::Action action("set " + name + ", " + heading);
     action.set(record.value().second, field.value()->code, value.value());
-    if (auto done = commit(session, action); !done.ok()) {
-        return done.error();
+    auto taught = commitAndLearn(session, action);
+    if (!taught.ok()) {
+        return taught.error();
     }
     if (session.json()) {
         session.printJson({{"record", record.value().second.toString()},
                            {"field", field.value()->name},
                            {"value", is},
-                           {"was", was}});
+                           {"was", was},
+                           {"own_words", taught.value()}});
         return {};
     }
     session.print(name + ", " + heading + ": " + (is.empty() ? "nothing" : is) +
                   (was == is     ? " (as it was)"
                    : was.empty() ? ""
                                  : " (was " + was + ")") +
-                  "\n");
+                  "\n" + taughtText(taught.value()));
     return {};
 }
 
@@ -287,34 +340,21 @@ Done verbAdd(Session& session, const AddOptions& options) {
     }
     const RawId id = book.value()->newId(session.now());
     store::Action action("add " + std::string(model::infoOf(*kind).title));
+    auto values = valuesMeant(*kind, options.fields, *finder.value());
+    if (!values.ok()) {
+        return values.error();
+    }
     bool saidSomething = false;
-    std::vector<std::pair<model::FieldCode, model::Value>> values;
-    for (const auto& pair : options.fields) {
-        const auto equals = pair.find('=');
-        if (equals == std::string::npos) {
-            return model::wrongUse("\"" + pair +
-                                   "\" is not FIELD=VALUE, such as Name=\"Tile crew\"");
-        }
-        auto field = fieldMeant(*kind, pair.substr(0, equals));
-        if (!field.ok()) {
-            return field.error();
-        }
-        auto value = valueMeant(*field.value(), pair.substr(equals + 1), *finder.value());
-        if (!value.ok()) {
-            return value.error();
-        }
-        saidSomething = saidSomething || !model::isEmpty(value.value());
-        action.set(id, field.value()->code, value.value());
-        values.emplace_back(field.value()->code, value.value());
+    for (const auto& [field, value] : values.value()) {
+        saidSomething = saidSomething || !model::isEmpty(value);
+        action.set(id, field, value);
     }
     if (!saidSomething) {
         return model::wrongUse("say at least one FIELD=VALUE of the new " +
                                std::string(model::infoOf(*kind).title));
     }
-    if (*kind == Kind::Link) {
-        if (auto good = refuseBadLink(session, id, values); !good.ok()) {
-            return good.error();
-        }
+    if (auto good = refuseBadEdit(session, *kind, id, values.value()); !good.ok()) {
+        return good.error();
     }
     if (const model::Field* jobField = model::jobFieldOf(*kind)) {
         auto job = session.job();
@@ -323,16 +363,20 @@ Done verbAdd(Session& session, const AddOptions& options) {
         }
         action.set(id, jobField->code, job.value().raw());
     }
-    if (auto done = commit(session, action); !done.ok()) {
-        return done.error();
+    auto taught = commitAndLearn(session, action);
+    if (!taught.ok()) {
+        return taught.error();
     }
     auto after = session.finder();
     const std::string name = after.ok() ? after.value()->nameOf(id) : id.toString();
     if (session.json()) {
-        session.printJson({{"kind", model::infoOf(*kind).name}, {"id", id.toString()}});
+        session.printJson({{"kind", model::infoOf(*kind).name},
+                           {"id", id.toString()},
+                           {"own_words", taught.value()}});
         return {};
     }
-    session.print("Added " + std::string(model::infoOf(*kind).title) + " " + name + ".\n");
+    session.print("Added " + std::string(model::infoOf(*kind).title) + " " + name + ".\n" +
+                  taughtText(taught.value()));
     return {};
 }
 
@@ -353,16 +397,19 @@ Done verbDrop(Session& session, const std::string& record) {
     }
     store::Action action("drop " + title + " " + name);
     action.drop(found.value().first, found.value().second);
-    if (auto done = commit(session, action); !done.ok()) {
-        return done.error();
+    auto taught = commitAndLearn(session, action);
+    if (!taught.ok()) {
+        return taught.error();
     }
     if (session.json()) {
-        session.printJson({{"dropped", found.value().second.toString()}});
+        session.printJson(
+            {{"dropped", found.value().second.toString()}, {"own_words", taught.value()}});
         return {};
     }
     session.print("Dropped " + title + " " + name +
                   ". It stays in history; 'ledgerboard undo' now, " + "or 'ledgerboard set " +
-                  endOf(found.value().second) + " Dropped no' at any time, brings it back.\n");
+                  endOf(found.value().second) + " Dropped no' at any time, brings it back.\n" +
+                  taughtText(taught.value()));
     return {};
 }
 

@@ -9,6 +9,7 @@
 #include "core/intake/files/bring.h"
 #include "core/intake/files/csv.h"
 #include "core/intake/keep/keep_draft.h"
+#include "core/intake/keep/keep_words.h"
 #include "core/intake/notes/read_notes.h"
 #include "core/intake/photos/bring_photos.h"
 #include "core/report/money_text.h"
@@ -62,6 +63,12 @@ json keptJson(const intake::KeepReport& kept) {
             {"facts_left", kept.factsLeft}};
 }
 
+// The owner's words, where there is a book: notes can be looked at without one.
+Result<std::vector<intake::OwnWord>> ownWords(Session& session) {
+    auto book = session.bookToRead();
+    return book.ok() ? intake::ownWordsOf(*book.value()) : std::vector<intake::OwnWord>();
+}
+
 }  // namespace
 
 Done verbRead(Session& session, const ReadOptions& options) {
@@ -79,6 +86,11 @@ Done verbRead(Session& session, const ReadOptions& options) {
     if (options.unsure) {
         how.leastSure = 0;
     }
+    auto words = ownWords(session);
+    if (!words.ok()) {
+        return words.error();
+    }
+    how.ownWords = std::move(words).value();
     auto reading = intake::explainNotes(notes.value(), how);
     if (!reading.ok()) {
         return model::Error{reading.error().code, options.file + ": " + reading.error().message};

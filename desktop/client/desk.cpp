@@ -8,6 +8,7 @@
 #include <QSettings>
 #include <QUrl>
 
+#include "core/intake/keep/keep_words.h"
 #include "core/model/overflow.h"
 #include "core/qml/demo_house.h"
 #include "core/qml/id_text.h"
@@ -275,12 +276,19 @@ bool Desk::keep(const store::Action& action, const QString& said) {
     if (!book_) {
         return false;
     }
-    auto done = book_->commit(action, instant());
+    store::Action whole = action;
+    auto taught = intake::addLessonsOfEdits(whole, *book_, instant());
+    auto done = taught.ok() ? book_->commit(whole, instant()) : taught.error();
     if (!done.ok()) {
         say({}, Said::trouble(done.error()));
         return false;
     }
-    sayKept(said, Said::text(action.what()));
+    QStringList all{said};
+    if (!taught.value().empty()) {
+        all << tr("%n word(s) learned", nullptr, static_cast<int>(taught.value().size()));
+    }
+    all.removeAll(QString());
+    sayKept(all.join(QStringLiteral(", ")), Said::text(action.what()));
     return true;
 }
 

@@ -345,6 +345,13 @@
 <context>
     <name>ledgerboard::desk::Desk</name>
     <message numerus="yes">
+        <source>%n word(s) learned</source>
+        <translation>
+            <numerusform>%n word learned</numerusform>
+            <numerusform>%n words learned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n other device(s).</source>
         <translation>
             <numerusform>%n other device.</numerusform>
@@ -645,6 +652,13 @@
 </context>
 <context>
     <name>ledgerboard::desk::WalkDesk</name>
+    <message numerus="yes">
+        <source>%n word(s) learned</source>
+        <translation>
+            <numerusform>%n word learned</numerusform>
+            <numerusform>%n words learned</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>%n item(s)</source>
         <translation>

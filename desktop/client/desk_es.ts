@@ -2811,6 +2811,14 @@
 <context>
     <name>WalkPage</name>
     <message>
+        <source>Your own words; Delete forgets one</source>
+        <translation>Sus propias palabras; Supr olvida una</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Olvidar</translation>
+    </message>
+    <message>
         <source>Walk</source>
         <translation>Recorrido</translation>
     </message>
@@ -4363,6 +4371,13 @@
 </context>
 <context>
     <name>ledgerboard::desk::Desk</name>
+    <message numerus="yes">
+        <source>%n word(s) learned</source>
+        <translation>
+            <numerusform>%n palabra aprendida</numerusform>
+            <numerusform>%n palabras aprendidas</numerusform>
+        </translation>
+    </message>
     <message>
         <source>This week</source>
         <translation>Esta semana</translation>
@@ -6252,6 +6267,37 @@
 </context>
 <context>
     <name>ledgerboard::desk::WalkDesk</name>
+    <message>
+        <source>“%1” means %2</source>
+        <translation>«%1» quiere decir %2</translation>
+    </message>
+    <message>
+        <source>“%1” means the space %2</source>
+        <translation>«%1» quiere decir el espacio %2</translation>
+    </message>
+    <message>
+        <source>“%1” was dropped once</source>
+        <translation>«%1» se quitó una vez</translation>
+    </message>
+    <message>
+        <source>“%1” is an object</source>
+        <translation>«%1» es un objeto</translation>
+    </message>
+    <message>
+        <source>“%1” is no object</source>
+        <translation>«%1» no es ningún objeto</translation>
+    </message>
+    <message>
+        <source>Forgotten: “%1”</source>
+        <translation>Olvidado: «%1»</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n word(s) learned</source>
+        <translation>
+            <numerusform>%n palabra aprendida</numerusform>
+            <numerusform>%n palabras aprendidas</numerusform>
+        </translation>
+    </message>
     <message>
         <source>No space</source>
         <translation>Sin cuarto</translation>

@@ -9,6 +9,7 @@
 #include <QUrl>
 
 #include "core/intake/keep/keep_draft.h"
+#include "core/intake/keep/keep_words.h"
 #include "core/intake/notes/read_notes.h"
 #include "core/model/catalog.h"
 #include "core/model/words.h"
@@ -68,6 +69,8 @@ WalkDesk::WalkDesk(QObject* parent) : RowModel(parent) {
     soon_.setInterval(kReadSoonMs);
     connect(&soon_, &QTimer::timeout, this, &WalkDesk::read);
     connect(Desk::here(), &Desk::wordsChanged, this, &WalkDesk::arrange);
+    connect(Desk::here(), &Desk::changed, this, &WalkDesk::learnWords);
+    learnWords();
     notes_ = settings().value(notesKey()).toString();
     if (!notes_.isEmpty()) {
         read();
@@ -97,10 +100,15 @@ void WalkDesk::readSoon() {
 void WalkDesk::read() {
     const int asked = ++asked_;
     isReading_ = true;
+    intake::ReadOptions how;
+    if (Desk::here()->hasBook()) {
+        auto words = intake::ownWordsOf(Desk::here()->book());
+        how.ownWords = words.ok() ? std::move(words).value() : how.ownWords;
+    }
     inBackground(
         Desk::here()->pool(), this,
-        [text = notes_.toStdString()] {
-            auto draft = intake::readNotes(text);
+        [text = notes_.toStdString(), how = std::move(how)] {
+            auto draft = intake::readNotes(text, how);
             return draft.ok() ? Read{std::move(draft).value(), {}}
                               : Read{{}, Said::trouble(draft.error())};
         },
@@ -110,6 +118,7 @@ void WalkDesk::read() {
             }
             isReading_ = soon_.isActive();
             draft_ = std::move(read.draft);
+            asRead_ = draft_.items;
             refused_ = read.refused;
             arrange();
         });
@@ -315,6 +324,69 @@ bool WalkDesk::correct(const QStringList& parts) {
     return true;
 }
 
+// What the book knows of the owner's words now.
+void WalkDesk::learnWords() {
+    std::vector<model::OwnWord> words;
+    if (Desk::here()->hasBook()) {
+        auto rows = Desk::here()->book().rows<model::OwnWord>();
+        words = rows.ok() ? std::move(rows).value() : words;
+    }
+    const auto same = [](const model::OwnWord& a, const model::OwnWord& b) {
+        return a.id == b.id && a.phrase == b.phrase && a.object == b.object && a.space == b.space &&
+               a.treatment == b.treatment && a.nothing == b.nothing && a.times == b.times;
+    };
+    if (!std::equal(words.begin(), words.end(), ownWords_.begin(), ownWords_.end(), same)) {
+        ownWords_ = std::move(words);
+        emit ownWordsChanged();
+    }
+}
+
+QStringList WalkDesk::ownWords() const {
+    QStringList said;
+    for (const auto& word : ownWords_) {
+        const QString phrase = Said::text(word.phrase);
+        if (!word.object.empty() &&
+            intake::phraseKey(word.phrase) == intake::phraseKey(word.object)) {
+            said << tr("“%1” is an object").arg(phrase);
+        } else if (!word.object.empty()) {
+            said << tr("“%1” means %2").arg(phrase, Said::text(word.object));
+        } else if (!word.space.empty()) {
+            said << tr("“%1” means the space %2").arg(phrase, Said::text(word.space));
+        } else if (word.treatment != model::Treatment::Unset) {
+            said << tr("“%1” means %2").arg(phrase, Said::treatment(word.treatment));
+        } else if (word.times.value_or(intake::kDropsThatTeach) < intake::kDropsThatTeach) {
+            said << tr("“%1” was dropped once").arg(phrase);
+        } else {
+            said << tr("“%1” is no object").arg(phrase);
+        }
+    }
+    return said;
+}
+
+void WalkDesk::forget(int at) {
+    if (at < 0 || at >= static_cast<int>(ownWords_.size())) {
+        return;
+    }
+    const model::OwnWord word = ownWords_[static_cast<std::size_t>(at)];
+    store::Action action("forget the word " + word.phrase);
+    action.drop(model::Kind::OwnWord, word.id.raw());
+    if (Desk::here()->keep(action, tr("Forgotten: “%1”").arg(Said::text(word.phrase)))) {
+        learnWords();
+        readSoon();
+    }
+}
+
+// The items as they are to be kept; empty where one was dropped.
+std::vector<std::optional<intake::DraftItem>> WalkDesk::wantedItems() const {
+    std::vector<std::optional<intake::DraftItem>> wanted(draft_.items.size());
+    for (const auto& row : rows_) {
+        if (row.part == Part::Item && !row.dropped) {
+            wanted[row.at] = draft_.items[row.at];
+        }
+    }
+    return wanted;
+}
+
 bool WalkDesk::canKeep() const {
     return !isReading_ && std::any_of(rows_.begin(), rows_.end(), [](const Row& row) {
         return row.part != Part::Heading && !row.dropped;
@@ -349,13 +421,16 @@ void WalkDesk::keep() {
                 break;
         }
     }
-    auto report = intake::keepDraft(desk.book(), desk.job(), wanted, desk.instant());
+    const auto corrections = intake::correctionsOf(asRead_, wantedItems());
+    auto report = intake::keepDraft(desk.book(), desk.job(), wanted, desk.instant(), corrections);
     if (!report.ok()) {
         desk.sayNotKept(Said::trouble(report.error()));
         return;
     }
     const auto& kept = report.value();
-    if (kept.spaces + kept.items + kept.alternates + kept.cautions + kept.factsSet.size() == 0) {
+    if (kept.spaces + kept.items + kept.alternates + kept.cautions + kept.factsSet.size() +
+            kept.taught.size() ==
+        0) {
         desk.sayPlainly(tr("All of it was there already."));
         return;
     }
@@ -370,7 +445,11 @@ void WalkDesk::keep() {
     if (report.value().alreadyThere > 0) {
         said << tr("%n were there already", nullptr, static_cast<int>(report.value().alreadyThere));
     }
+    if (!kept.taught.empty()) {
+        said << tr("%n word(s) learned", nullptr, static_cast<int>(kept.taught.size()));
+    }
     desk.sayKept(tr("Kept from the notes: %1").arg(joined(said)), QStringLiteral("keep notes"));
+    learnWords();
 }
 
 void WalkDesk::open(const QString& where) {

@@ -12,6 +12,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "core/intake/notes/draft.h"
+#include "core/model/rows.h"
 
 #include "desktop/client/row_model.h"
 
@@ -54,6 +55,7 @@ class WalkDesk : public RowModel {
     Q_PROPERTY(QString refused READ refused NOTIFY shown)
     Q_PROPERTY(QString sumText READ sumText NOTIFY shown)
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY shown)
+    Q_PROPERTY(QStringList ownWords READ ownWords NOTIFY ownWordsChanged)
 
   public:
     explicit WalkDesk(QObject* parent = nullptr);
@@ -73,6 +75,8 @@ class WalkDesk : public RowModel {
     // Reads a file of notes, given as a path or file address.
     Q_INVOKABLE void open(const QString& where);
     Q_INVOKABLE void wipe();
+    // Drops one of the owner's words, by its place in the list; what is read is read anew.
+    Q_INVOKABLE void forget(int at);
 
     [[nodiscard]] QString notes() const { return notes_; }
 
@@ -97,7 +101,11 @@ class WalkDesk : public RowModel {
     [[nodiscard]] QString sumText() const;
     [[nodiscard]] bool canKeep() const;
 
+    // The owner's own words as the book knows them: "“credenza” means sideboard".
+    [[nodiscard]] QStringList ownWords() const;
+
   signals:
+    void ownWordsChanged();
     void notesChanged();
     void shown();
     void moved();
@@ -123,6 +131,8 @@ class WalkDesk : public RowModel {
 
     void readSoon();
     void read();
+    void learnWords();
+    [[nodiscard]] std::vector<std::optional<intake::DraftItem>> wantedItems() const;
     void arrange();
     void findSentence();
     [[nodiscard]] const intake::Source* sourceOf(const Row& row) const;
@@ -132,6 +142,8 @@ class WalkDesk : public RowModel {
 
     QString notes_;
     intake::Draft draft_;
+    std::vector<intake::DraftItem> asRead_;  // the items of the draft before they were corrected
+    std::vector<model::OwnWord> ownWords_;
     std::vector<Row> rows_;
     int place_ = -1;
     int from_ = 0;

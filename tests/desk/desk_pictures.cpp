@@ -138,6 +138,26 @@ const std::vector<Scene>& scenes() {
              hand.keys(Qt::Key_Down, 3);
              hand.key(Qt::Key_Return);
          }},
+        {"walk-words",
+         [](Hand& hand) {
+             openHouse(hand);
+             hand.key(Qt::Key_2, Qt::ControlModifier);
+             QGuiApplication::clipboard()->setText(
+                 QStringLiteral("Kitchen. Replace the tap. The boiler is worn out.\n"
+                                "Hall. Replace the light. Paint the walls.\n"));
+             hand.key(Qt::Key_V, Qt::ControlModifier);
+             (void)hand.wait([&] { return hand.all("draftRow").size() > 3; });
+             hand.tabTo(QStringLiteral("draft"));
+             for (const char* object : {"pot filler", "hot water tank"}) {
+                 hand.key(Qt::Key_Return);
+                 hand.type(QString::fromLatin1(object));
+                 hand.key(Qt::Key_Return);
+                 hand.key(Qt::Key_Down);
+             }
+             hand.key(Qt::Key_Return, Qt::ControlModifier);
+             (void)hand.wait([&] { return hand.all("ownWord").size() == 2; });
+             hand.tabTo(QStringLiteral("ownWords"));
+         }},
         {"contracts",
          [](Hand& hand) {
              openHouse(hand);

@@ -83,6 +83,29 @@ TEST_F(WalkTest, RowsAreDroppedCorrectedAndKept) {
     EXPECT_TRUE(rows().items.empty());
 }
 
+TEST_F(WalkTest, ACorrectionIsLearnedShownAndForgotten) {
+    Hand& hand = walk(QLatin1String("Kitchen. Replace the tap. Replace the sink."));
+    EXPECT_TRUE(hand.all("ownWord").empty());
+    ASSERT_TRUE(hand.tabTo("draft"));
+    hand.key(Qt::Key_Return);
+    hand.type("pot filler");
+    hand.key(Qt::Key_Return);
+    hand.key(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(hand.says("1 word learned"));
+    ASSERT_TRUE(hand.wait([&] { return hand.all("ownWord").size() == 1; }));
+    EXPECT_TRUE(hand.says("“tap” means pot filler"));
+    // Undone, it is not known any more; done again, it is.
+    hand.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(hand.wait([&] { return hand.all("ownWord").empty(); }));
+    hand.key(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_TRUE(hand.wait([&] { return hand.all("ownWord").size() == 1; }));
+    ASSERT_TRUE(hand.tabTo("ownWords"));
+    hand.key(Qt::Key_Delete);
+    EXPECT_TRUE(hand.wait([&] { return hand.all("ownWord").empty(); }));
+    EXPECT_TRUE(hand.says("Forgotten"));
+    EXPECT_EQ(hand.focus(), "draft");  // the list is gone: the keys go on working
+}
+
 TEST_F(WalkTest, NotesStayWhileAnotherPageIsLookedAt) {
     Hand& hand = walk(QLatin1String(kNotes));
     hand.key(Qt::Key_1, Qt::ControlModifier);

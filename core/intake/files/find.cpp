@@ -134,6 +134,8 @@ Finder::Forms Finder::formsOf(const Row& row) const {
         return {{"line " + row.bankId}, {}};  // the bank id alone is its row of spend
     } else if constexpr (std::is_same_v<Row, model::PayeeRule>) {
         return {{row.words}, {}};
+    } else if constexpr (std::is_same_v<Row, model::OwnWord>) {
+        return {{"word " + row.phrase}, {}};  // the phrase alone may be an item's object
     } else if constexpr (std::is_same_v<Row, model::Draw>) {
         return row.number
                    ? Forms{{std::to_string(*row.number)}, {"draw" + std::to_string(*row.number)}}

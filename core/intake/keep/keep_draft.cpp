@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/intake/files/space_maker.h"
+#include "core/intake/keep/keep_words.h"
 #include "core/model/overflow.h"
 
 namespace ledgerboard::intake {
@@ -273,8 +274,44 @@ class Keeper {
 
 }  // namespace
 
+std::vector<Correction> correctionsOf(const std::vector<DraftItem>& read,
+                                      const std::vector<std::optional<DraftItem>>& wanted) {
+    const auto says = [](const DraftItem& item) {
+        return ItemSays{
+            .space = item.space,
+            .treatment =
+                model::fromWord<model::Treatment>(item.treatment).value_or(model::Treatment::Unset),
+            .object = item.object};
+    };
+    // A space has another name where none of its items is left in it and the name is new.
+    std::set<std::string> spacesRead;
+    std::set<std::string> spacesWanted;
+    std::set<std::string> objectsKept;
+    for (std::size_t i = 0; i < read.size(); ++i) {
+        spacesRead.insert(model::folded(read[i].space));
+        if (wanted[i]) {
+            spacesWanted.insert(model::folded(wanted[i]->space));
+            objectsKept.insert(model::folded(wanted[i]->object));
+        }
+    }
+    std::vector<Correction> corrections;
+    for (std::size_t i = 0; i < read.size(); ++i) {
+        Correction correction{.sentence = read[i].source.sentence, .before = says(read[i])};
+        if (wanted[i]) {
+            correction.after = says(*wanted[i]);
+            correction.spaceRenamed = !spacesWanted.contains(model::folded(read[i].space)) &&
+                                      !spacesRead.contains(model::folded(wanted[i]->space));
+        }
+        const bool dropped = !wanted[i] && !objectsKept.contains(model::folded(read[i].object));
+        if (wanted[i] ? correction.before != correction.after : dropped) {
+            corrections.push_back(std::move(correction));
+        }
+    }
+    return corrections;
+}
+
 Result<KeepReport> keepDraft(store::Book& book, Id<Kind::Job> job, const Draft& draft,
-                             model::Instant now) {
+                             model::Instant now, std::span<const Correction> corrections) {
     return model::guarded([&]() -> Result<KeepReport> {
         const store::LogPosition readAt = book.position();
         auto rows = book.jobRows(job);
@@ -283,6 +320,11 @@ Result<KeepReport> keepDraft(store::Book& book, Id<Kind::Job> job, const Draft& 
         }
         Keeper keeper(book, rows.value(), readAt, now);
         keeper.keep(draft);
+        auto taught = addLessons(keeper.action, book, corrections, now);
+        if (!taught.ok()) {
+            return taught.error();
+        }
+        keeper.report.taught = std::move(taught).value();
         if (auto done = book.commit(keeper.action, now); !done.ok()) {
             return done.error();
         }

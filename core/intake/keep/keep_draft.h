@@ -7,10 +7,13 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
 #include "core/intake/notes/draft.h"
+#include "core/intake/notes/lessons.h"
 #include "core/model/id.h"
 #include "core/model/result.h"
 #include "core/store/book.h"
@@ -26,11 +29,21 @@ struct KeepReport {
     std::vector<std::string> factsSet;   // "Built 1936"
     std::vector<std::string> factsLeft;  // why a fact was not taken: the notes conflict, or the job
                                          // says otherwise
+    std::vector<std::string> taught;     // what the corrections of the draft say of words
 };
 
+// `corrections` are what was changed of the draft before it is kept; what they teach is part of the
+// action (keep_words.h).
 // Errors: as Book::commit; the book is then as it was. Requires: `job` is in the book.
 [[nodiscard]] model::Result<KeepReport> keepDraft(store::Book& book,
                                                   model::Id<model::Kind::Job> job,
-                                                  const Draft& draft, model::Instant now);
+                                                  const Draft& draft, model::Instant now,
+                                                  std::span<const Correction> corrections = {});
+
+// What was changed of a draft: the items as read, and as they are to be kept, one for one; empty
+// where an item was dropped. A drop is none while another item of the same name is kept: its words
+// do name a thing.
+[[nodiscard]] std::vector<Correction> correctionsOf(
+    const std::vector<DraftItem>& read, const std::vector<std::optional<DraftItem>>& wanted);
 
 }  // namespace ledgerboard::intake

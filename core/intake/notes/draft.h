@@ -75,7 +75,8 @@ struct Draft {
     std::vector<DraftAlternate> alternates;
     std::vector<DraftFact> facts;
     std::vector<DraftCaution> cautions;
-    int leftOut = 0;  // items that were too unsure to be made
+    int leftOut = 0;                    // items that were too unsure to be made
+    std::vector<std::string> ownWords;  // the owner's words that were used, and what they mean
 };
 
 }  // namespace ledgerboard::intake

@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "core/intake/notes/draft.h"
+#include "core/intake/notes/own_word.h"
 #include "core/model/result.h"
 
 namespace ledgerboard::intake {
@@ -23,6 +24,8 @@ struct ReadOptions {
     bool explain = false;  // keep what each stage made of each sentence
     // Percent: items less sure than this are not made. What the tables say, where not given.
     std::optional<int> leastSure;
+    // What the owner means by words of their own: these win over the tables.
+    std::vector<OwnWord> ownWords;
     // Notes longer than this are refused.
     std::size_t mostBytes = 8u << 20;
 };

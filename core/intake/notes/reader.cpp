@@ -77,7 +77,7 @@ void Reader::takeBack(Sentence& sentence, Spots& spots) {
         }
         sentence.tokens.erase(sentence.tokens.begin() + static_cast<std::ptrdiff_t>(back.begin),
                               sentence.tokens.begin() + static_cast<std::ptrdiff_t>(back.end));
-        spots = findSpots(sentence.tokens);
+        spots = spotsOf(sentence);
     }
 }
 
@@ -96,11 +96,19 @@ void Reader::dropHadDone(const Sentence& sentence, Spots& spots) {
     });
 }
 
+// What the tables recognise, and above them the owner's own words.
+Spots Reader::spotsOf(const Sentence& sentence) {
+    Spots spots = findSpots(sentence.tokens);
+    ownHere_ = own_.apply(sentence.tokens, spots);
+    ownUsed_.insert(ownHere_.begin(), ownHere_.end());
+    return spots;
+}
+
 void Reader::take(Sentence& sentence) {
     ++sentences_;
     ++choiceAge_;
     ++beforeAge_;
-    Spots spots = findSpots(sentence.tokens);
+    Spots spots = spotsOf(sentence);
     takeBack(sentence, spots);
     dropHadDone(sentence, spots);
     if (takeSection(sentence, spots)) {
@@ -258,6 +266,32 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots) {
     return true;
 }
 
+// Inside the reading a thing that no table holds goes by the name of its row.
+void Reader::nameOwnThings() {
+    Draft& draft = reading_.draft;
+    for (const std::size_t used : ownUsed_) {
+        draft.ownWords.push_back(saidOf(own_.all()[used]));
+    }
+    if (ownUsed_.empty()) {
+        return;
+    }
+    for (DraftItem& item : draft.items) {
+        item.object = own_.nameOf(item.object);
+    }
+    for (DraftAlternate& alternate : draft.alternates) {
+        own_.nameIn(alternate.question);
+        for (DraftOption& option : alternate.options) {
+            own_.nameIn(option.name);
+            own_.nameIn(option.needs);
+        }
+    }
+    for (ExplainedSentence& sentence : reading_.explained) {
+        for (StageWords& stage : sentence.stages) {
+            own_.nameIn(stage.made);
+        }
+    }
+}
+
 Reading Reader::finish() {
     Draft& draft = reading_.draft;
     const int least = options_.leastSure.value_or(leastSure());
@@ -279,6 +313,7 @@ Reading Reader::finish() {
     draft.facts = facts_.facts();
     draft.cautions = std::move(cautions_);
     cautionItems(draft);
+    nameOwnThings();
     for (const KnownSpace& space : walk_.known()) {
         if (space.kind != SpaceKind::Group) {
             draft.spaces.push_back({space.shown});

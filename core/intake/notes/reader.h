@@ -10,6 +10,7 @@
 #include "core/intake/notes/facts.h"
 #include "core/intake/notes/found.h"
 #include "core/intake/notes/links.h"
+#include "core/intake/notes/own_words.h"
 #include "core/intake/notes/read_notes.h"
 #include "core/intake/notes/sentences.h"
 #include "core/intake/notes/walk.h"
@@ -21,7 +22,7 @@ inline constexpr std::size_t kMostItems = 20'000;
 
 class Reader {
   public:
-    explicit Reader(const ReadOptions& options) : options_(options) {}
+    explicit Reader(const ReadOptions& options) : options_(options), own_(options.ownWords) {}
 
     void take(Sentence& sentence);
     [[nodiscard]] Reading finish();
@@ -44,7 +45,9 @@ class Reader {
     };
 
     static void dropHadDone(const Sentence& sentence, Spots& spots);
-    static void takeBack(Sentence& sentence, Spots& spots);
+    [[nodiscard]] Spots spotsOf(const Sentence& sentence);
+    void takeBack(Sentence& sentence, Spots& spots);
+    void nameOwnThings();
     bool takeSection(const Sentence& sentence, const Spots& spots);
     void arrive(const Sentence& sentence);
     Linked takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal);
@@ -140,6 +143,9 @@ class Reader {
                  const Linked& linked, std::size_t foundBefore);
 
     ReadOptions options_;
+    OwnWords own_;
+    std::set<std::size_t> ownUsed_;     // of the owner's words, in all
+    std::vector<std::size_t> ownHere_;  // in this sentence
     Walk walk_;
     FactReader facts_;
     std::vector<Found> found_;

@@ -327,6 +327,13 @@ void Reader::explain(const Sentence& sentence, const Spots& spots, const Placed&
             " (" + row.phrase + (spot.negated ? ", negated" : "") + ")";
     }
     told.stages.push_back({"treatments", acts});
+    if (!ownHere_.empty()) {
+        std::string own;
+        for (const std::size_t used : ownHere_) {
+            own += (own.empty() ? "" : ", ") + saidOf(own_.all()[used]);
+        }
+        told.stages.push_back({"owner's words", own});
+    }
     std::string cues;
     for (const CueSpot& spot : spots.cues) {
         const bool plain = spot.cue == Cue::Small || spot.cue == Cue::Move ||

@@ -57,6 +57,7 @@ class Loader {
     void run() {
         loadWords();
         rows("objects", 7, [&](const auto& cells) { loadObject(cells); });
+        keepOwnThings();
         rows("treatments", 4, [&](const auto& cells) { loadAct(cells); });
         rows("spaces", 3, [&](const auto& cells) { loadSpace(cells); });
         rows("qualifiers", 2, [&](const auto& cells) { loadQualifier(cells); });
@@ -147,6 +148,17 @@ class Loader {
             phrase.remove_suffix(only || material ? 1 : 0);
             const int flag = only ? kHeadingOnly : material ? kMaterial : 0;
             add(phrase, Meaning{.from = from, .flag = static_cast<std::uint8_t>(flag), .row = row});
+        }
+    }
+
+    // Rows without words: own_words.h gives them names.
+    void keepOwnThings() {
+        for (std::size_t i = 0; i < kMostOwnThings; ++i) {
+            ObjectRow row;
+            row.name = "own thing " + std::to_string(100 + i);
+            row.trade = "carpentry";
+            row.unit = "each";
+            into_.objects.push_back(std::move(row));
         }
     }
 

@@ -156,6 +156,9 @@ struct KindRow {
     std::uint32_t object = kNone;
 };
 
+// Things that an owner calls by names no table holds: so many rows are kept for them.
+inline constexpr std::size_t kMostOwnThings = 64;
+
 struct Tables {
     Lexicon lexicon;
     PhraseTrie phrases;
@@ -172,6 +175,11 @@ struct Tables {
     std::vector<std::string> faults;  // rows that could not be used; a test keeps this empty
 
     [[nodiscard]] std::uint32_t objectNamed(std::string_view name) const;  // kNone where unknown
+
+    // The row kept for one of the owner's own things. Requires: at < kMostOwnThings.
+    [[nodiscard]] std::uint32_t ownThing(std::size_t at) const {
+        return static_cast<std::uint32_t>(objects.size() - kMostOwnThings + at);
+    }
 
     [[nodiscard]] NumberRow number(WordId word) const {
         return word < numbers.size() ? numbers[word] : NumberRow{};

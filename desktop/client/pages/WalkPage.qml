@@ -90,7 +90,11 @@ FocusScope {
         }
 
         Rectangle {
-            anchors { fill: parent; topMargin: leftHead.height + Theme.gap(1) }
+            anchors {
+                fill: parent
+                topMargin: leftHead.height + Theme.gap(1)
+                bottomMargin: ownPart.visible ? ownPart.height + Theme.gap(3) : 0
+            }
             color: "transparent"
             border.width: notes.activeFocus ? Theme.stroke : Theme.hairline
             border.color: notes.activeFocus ? Theme.slate : Theme.rule
@@ -245,6 +249,81 @@ FocusScope {
             anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
             walk: walk
             onDone: draft.forceActiveFocus()
+        }
+    }
+
+    // The owner's own words: what corrections taught.
+    Item {
+        id: ownPart
+        visible: walk.ownWords.length > 0
+        anchors { left: saidPart.left; right: saidPart.right; bottom: saidPart.bottom }
+        height: ownHead.height + Theme.gap(1) + Math.min(4, walk.ownWords.length) * own.line
+
+        Words {
+            id: ownHead
+            text: qsTr("Your own words; Delete forgets one")
+            color: Theme.pencil
+            font.pixelSize: Theme.smallSize
+        }
+
+        ListView {
+            id: own
+            objectName: "ownWords"
+            readonly property real line: Theme.gap(6)
+            anchors { fill: parent; topMargin: ownHead.height + Theme.gap(1) }
+            clip: true
+            model: walk.ownWords
+            activeFocusOnTab: true
+            boundsBehavior: Flickable.StopAtBounds
+            Keys.onDeletePressed: forgetAt(own.currentIndex)
+
+            // The next word is then in hand; after the last one the draft is.
+            function forgetAt(at) {
+                walk.forget(at);
+                if (count === 0)
+                    draft.forceActiveFocus();
+                else
+                    currentIndex = Math.min(at, count - 1);
+            }
+
+            delegate: Item {
+                id: ownLine
+                required property string modelData
+                required property int index
+
+                width: own.width
+                height: own.line
+                Accessible.role: Accessible.ListItem
+                Accessible.name: ownLine.modelData
+
+                Rectangle {
+                    anchors.fill: parent
+                    visible: own.activeFocus && own.currentIndex === ownLine.index
+                    color: Theme.plaster
+                }
+
+                Words {
+                    objectName: "ownWord"
+                    anchors {
+                        left: parent.left
+                        leftMargin: Theme.gap(2)
+                        right: forget.left
+                        verticalCenter: parent.verticalCenter
+                    }
+                    text: ownLine.modelData
+                    font.pixelSize: Theme.smallSize
+                    wrapMode: Text.NoWrap
+                    elide: Text.ElideRight
+                }
+
+                QuietLink {
+                    id: forget
+                    anchors { right: parent.right; verticalCenter: parent.verticalCenter }
+                    focusPolicy: Qt.NoFocus
+                    text: qsTr("Forget")
+                    onClicked: own.forgetAt(ownLine.index)
+                }
+            }
         }
     }
 

@@ -44,6 +44,70 @@ class JobTest : public testing::Test {
     }
 };
 
+// A word corrected on one house is right on the next; taken back or forgotten, it is wrong again.
+TEST_F(JobTest, ACorrectionTeachesTheNextHouse) {
+    text({"start", "Test house"});
+    const std::string notes = write("walk.txt", "Kitchen. Replace the tap.\n");
+    text({"read", notes, "--keep"});
+    const std::string before = document({"history", "kitchen/faucet"})["history"].back()["at"];
+    const auto told = document({"set", "kitchen/faucet", "Object", "pot filler"});
+    EXPECT_EQ(told["own_words"], json::array({"\"tap\" means pot filler"}));
+    const auto words = document({"list", "words"})["own_words"];
+    ASSERT_EQ(words.size(), 1U);
+    EXPECT_EQ(words[0]["phrase"], "tap");
+    // The next house, in the same book.
+    text({"start", "Other house"});
+    const std::string next = write("next.txt", "Bath. Replace the taps.\n");
+    const std::vector<std::string> read = {"--job", "Other house", "read", next};
+    EXPECT_EQ(document(read)["items"][0]["object"], "pot filler");
+    EXPECT_EQ(document(read)["own_words"], json::array({"\"tap\" means pot filler"}));
+    EXPECT_EQ(document({"--known-at", before, "read", next})["items"][0]["object"], "faucet");
+    text({"--job", "Other house", "drop", "word tap"});
+    EXPECT_EQ(document(read)["items"][0]["object"], "faucet");
+    EXPECT_EQ(document(read)["own_words"], json::array());
+}
+
+TEST_F(JobTest, WhatIsUndoneTeachesNothing) {
+    text({"start", "Test house"});
+    text({"read", write("walk.txt", "Kitchen. Replace the tap.\n"), "--keep"});
+    text({"set", "kitchen/faucet", "Object", "pot filler"});
+    text({"undo"});
+    EXPECT_EQ(document({"list", "words"})["own_words"].size(), 0U);
+}
+
+TEST_F(JobTest, ADropTeachesTheSecondTime) {
+    text({"start", "Test house"});
+    const std::string notes = "Kitchen. Replace the tap.\nBath. Swap that tap out.\n";
+    text({"read", write("walk.txt", notes), "--keep"});
+    // While another stays, one dropped is a change of plan.
+    EXPECT_EQ(document({"drop", "kitchen/faucet"})["own_words"], json::array());
+    EXPECT_EQ(document({"list", "words"})["own_words"].size(), 0U);
+    EXPECT_EQ(document({"drop", "bath/faucet"})["own_words"], json::array());
+    EXPECT_EQ(document({"list", "words"})["own_words"].size(), 1U);
+    const std::string again = write("next.txt", "Hall bath. Replace the tap.\n");
+    EXPECT_EQ(document({"read", again})["items"].size(), 1U);
+    text({"read", again, "--keep"});
+    EXPECT_EQ(document({"drop", "hall bath/faucet"})["own_words"],
+              json::array({"\"tap\" means no object"}));
+    EXPECT_EQ(document({"read", again})["items"].size(), 0U);
+}
+
+TEST_F(JobTest, AWordIsAddedByHandAndMustMeanOneThing) {
+    text({"start", "Test house"});
+    EXPECT_THAT(line_({"add", "word", "Said=tap"}).err, HasSubstr("means one thing"));
+    EXPECT_THAT(line_({"add", "word", "Object=pot filler"}).err, HasSubstr("Said"));
+    EXPECT_THAT(line_({"add", "word", "Said=42", "Object=pot filler"}).err,
+                HasSubstr("no word in it"));
+    text({"add", "word", "Said=zorb", "Object=corner seat"});
+    const auto draft = document({"read", write("walk.txt", "Kitchen. Replace the zorb.\n")});
+    ASSERT_EQ(draft["items"].size(), 1U);
+    EXPECT_EQ(draft["items"][0]["object"], "corner seat");
+    EXPECT_THAT(line_({"add", "word", "Said=zorbs", "Object=bench"}).err, HasSubstr("already"));
+    EXPECT_THAT(line_({"add", "word", "Said=zork", "Nothing=no"}).err, HasSubstr("one thing"));
+    EXPECT_THAT(line_({"set", "word zorb", "Space", "den"}).err, HasSubstr("mean two"));
+    EXPECT_THAT(line_({"set", "word zorb", "Object", ""}).err, HasSubstr("mean none"));
+}
+
 TEST_F(JobTest, WhatWasDroppedCanBeBroughtBackAtAnyTime) {
     text({"start", "Test house"});
     text({"add", "crew", "Crew=Tile crew"});

@@ -182,7 +182,7 @@ TEST(Catalog, RowsBelongToAJobButForAFewKinds) {
         }
     }
     EXPECT_EQ(withoutJob, (std::set<Kind>{Kind::Job, Kind::Crew, Kind::Price, Kind::Person,
-                                          Kind::Device, Kind::PayeeRule}));
+                                          Kind::Device, Kind::PayeeRule, Kind::OwnWord}));
 }
 
 TEST(Catalog, RowsHaveAMemberForEveryField) {
