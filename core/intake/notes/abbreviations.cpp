@@ -87,6 +87,13 @@ int fitOf(std::string_view shortened, std::string_view name, int times) {
 
 }  // namespace
 
+bool isShortFor(std::string_view shortened, std::string_view name) {
+    constexpr std::size_t kFewest = 3;
+    return shortened.size() >= kFewest && shortened.size() < name.size() &&
+           name.size() <= 3 * shortened.size() && shortened.front() == name.front() &&
+           standsIn(shortened, name);
+}
+
 void Abbreviations::addName(std::string_view word) {
     names_.resize(kLetters);
     while (!word.empty() && (word.back() == '!' || word.back() == '~')) {

@@ -13,6 +13,9 @@
 
 namespace ledgerboard::intake {
 
+// Whether `shortened`, in small letters, is `name` with letters left out: "lnge" of "lounge".
+[[nodiscard]] bool isShortFor(std::string_view shortened, std::string_view name);
+
 class Abbreviations {
   public:
     // A whole word of a thing, a room or a treatment; a word added often is the likelier.

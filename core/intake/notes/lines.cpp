@@ -437,6 +437,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     const bool breathless = isBreathless(raw);
     const bool remarks = isWholeRemarks(raw);
     std::vector<NoteLine> lines;
+    const bool labels = speakers.empty() && isMostlyLabelled(raw);
     const bool capitals = capitalizes(raw) && !isMostlyLabelled(raw);
     std::string_view previous;
     bool previousEnds = true;
@@ -460,6 +461,8 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         made.heading = takeFrame(text);
         made.bullet = !made.heading && takeBullet(text);
         made.heading = takeHeadingMarks(text) || made.heading;
+        made.labelled = labels && !made.bullet && !made.heading && isLabelled(text);
+        made.unlabelled = labels && !made.labelled && line.afterBlank && !made.heading;
         made.text = text;
         if (text.empty()) {
             continue;

@@ -12,8 +12,10 @@ struct NoteLine {
     int indent = 0;         // columns before the text or its bullet
     bool opens = false;     // a new sentence must begin here
     bool bullet = false;
-    bool spoken = false;   // a speaker's name stood before it
-    bool heading = false;  // marked as one: "## Kitchen", "**Kitchen**", underlined
+    bool spoken = false;      // a speaker's name stood before it
+    bool heading = false;     // marked as one: "## Kitchen", "**Kitchen**", underlined
+    bool labelled = false;    // "BR2 - carpet", in notes whose lines open so
+    bool unlabelled = false;  // after a blank line in such notes, and without a label
 };
 
 // The lines that say something, in order. Blank lines, stamps alone and rules are left out.

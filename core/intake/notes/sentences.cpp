@@ -278,6 +278,9 @@ class Cutter {
         const std::size_t begin = block_.size();
         cutTokens(line.text, line.number, speller_, tables().lexicon, block_);
         legend_.apply(block_, begin);
+        if (terse_) {
+            readFronts(begin);
+        }
         // An endless line or paragraph is worked off in pieces, so that memory stays bounded.
         if (block_.size() > 4 * kMostTokens) {
             cutBlock(false);
@@ -333,6 +336,23 @@ class Cutter {
         }
     }
 
+    // "ft dr", "FT VERANDAH": the front one, where no figure says that feet are meant.
+    void readFronts(std::size_t begin) {
+        static const WordId kFront = tables().id("front");
+        for (std::size_t i = begin; i + 1 < block_.size(); ++i) {
+            const bool counted = i > begin && (block_[i - 1].kind == TokenKind::Number ||
+                                               isMark(block_[i - 1], '.'));
+            const bool measure = i > begin && isShort(block_[i - 1]);
+            const Token& next = block_[i + 1];
+            if (block_[i].kind == TokenKind::Word && plainWord(block_[i].text) == "ft" &&
+                !counted && !measure && next.kind == TokenKind::Word &&
+                (phraseEnd(block_, i + 1, From::Space) > i + 1 ||
+                 phraseEnd(block_, i + 1, From::Object) > i + 1 || plainWord(next.text) == "rm")) {
+                block_[i].word = kFront;
+            }
+        }
+    }
+
     // "sink > 310   faucet > 195": in shorthand two blanks and more part two entries.
     [[nodiscard]] bool isColumn(std::size_t at) const {
         constexpr std::ptrdiff_t kBlanks = 2;
@@ -370,6 +390,8 @@ class Cutter {
         sentence.bullet = first_.bullet;
         sentence.spoken = first_.spoken && pieces_ == 0;
         sentence.terse = terse_;
+        sentence.labelled = first_.labelled && pieces_ == 0;
+        sentence.unlabelled = first_.unlabelled && pieces_ == 0;
         ++pieces_;
         use_(sentence);
     }

@@ -22,6 +22,31 @@ WordId placeWordOf(const std::string& head) {
                                                  : id;
 }
 
+std::string spoken(std::span<const Token> tokens, std::size_t begin, std::size_t end) {
+    std::string text;
+    for (std::size_t i = begin; i < end; ++i) {
+        std::string word = plainWord(tokens[i].text);
+        if (i + 1 == end && word.ends_with("'s")) {
+            word.resize(word.size() - 2);  // "bathroom's pink"
+        }
+        const Lexicon& lexicon = tables().lexicon;
+        const std::string* meaning = lexicon.respelling(word);
+        // "LNGE", "ft": short for another word.
+        const bool shortened = tokens[i].word != kUnknown && meaning == nullptr &&
+                               lexicon.find(word) == kUnknown &&
+                               !lexicon.abbreviations().fullWord(word).empty();
+        if ((meaning != nullptr && *meaning != word) || word.size() > 24 || word == "ft" ||
+            shortened) {
+            return {};
+        }
+        if (!text.empty() && !tokens[i].glued) {
+            text.push_back(' ');
+        }
+        text += word;
+    }
+    return text;
+}
+
 std::string headOf(const std::string& name) {
     std::string text = name;
     while (!text.empty() && (text.back() >= '0' && text.back() <= '9')) {

@@ -1,10 +1,12 @@
 // What does the name of a space tell of its sort?
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
 #include "core/intake/notes/tables.h"
+#include "core/intake/notes/tokens.h"
 
 namespace ledgerboard::intake {
 
@@ -16,6 +18,9 @@ namespace ledgerboard::intake {
 
 // The id of the word a space's name ends in, as the tables hold it: its stem.
 [[nodiscard]] WordId placeWordOf(const std::string& head);
+// What the speaker wrote from token `begin` to `end`, where every word of it is whole; else empty.
+[[nodiscard]] std::string spoken(std::span<const Token> tokens, std::size_t begin, std::size_t end);
+
 // The last word of a space's name: what it is, without which of them.
 [[nodiscard]] std::string headOf(const std::string& name);
 

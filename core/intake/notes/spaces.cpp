@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/intake/notes/space_names.h"
+
 namespace ledgerboard::intake {
 
 namespace {
@@ -47,26 +49,6 @@ Found longest(std::span<const Token> tokens, std::size_t at, From from) {
         }
     }
     return found;
-}
-
-// What the speaker wrote, where every word of it is whole; else empty.
-std::string spoken(std::span<const Token> tokens, std::size_t begin, std::size_t end) {
-    std::string text;
-    for (std::size_t i = begin; i < end; ++i) {
-        std::string word = plainWord(tokens[i].text);
-        if (i + 1 == end && word.ends_with("'s")) {
-            word.resize(word.size() - 2);  // "bathroom's pink"
-        }
-        const std::string* meaning = tables().lexicon.respelling(word);
-        if ((meaning != nullptr && *meaning != word) || word.size() > 24) {
-            return {};
-        }
-        if (!text.empty() && !tokens[i].glued) {
-            text.push_back(' ');
-        }
-        text += word;
-    }
-    return text;
 }
 
 // 1 to 9 said or written at `at`, as in "bedroom two"; 0 if none.

@@ -25,6 +25,17 @@ std::size_t skipSmall(const Sentence& sentence, const Spots& spots, std::size_t 
     return at;
 }
 
+bool isInCapitals(const Sentence& sentence, const Span& span) {
+    for (std::size_t i = span.begin; i < span.end; ++i) {
+        for (const char c : sentence.tokens[i].text) {
+            if (c >= 'a' && c <= 'z') {
+                return false;
+            }
+        }
+    }
+    return true;
+}
+
 bool cueBefore(const Sentence& sentence, const Spots& spots, Cue cue, std::size_t at) {
     for (const CueSpot& spot : spots.cues) {
         if (spot.cue != cue || spot.span.end > at || spot.span.end + 4 < at) {

@@ -20,6 +20,9 @@ namespace ledgerboard::intake {
 // Whether a cue of this kind ends right before `at`, articles between them allowed.
 [[nodiscard]] bool cueBefore(const Sentence& sentence, const Spots& spots, Cue cue, std::size_t at);
 
+// Whether the tokens hold no small letter.
+[[nodiscard]] bool isInCapitals(const Sentence& sentence, const Span& span);
+
 // "This, the dining room, and the hall too": a list that begins with where one stands.
 [[nodiscard]] bool listsThis(const Sentence& sentence);
 

@@ -279,6 +279,14 @@ class Loader {
         into_.spaces.push_back(std::move(row));
         addAll(cells[0], From::Space, index);
         addAll(cells[2], From::Space, index);
+        for (const std::string_view cell : {cells[0], cells[2]}) {
+            for (std::string_view name : split(cell, ';')) {
+                name.remove_suffix(name.ends_with('!') ? 1 : 0);
+                if (!name.empty() && name.find_first_of(" -'") == std::string_view::npos) {
+                    into_.spaceWords.push_back({std::string(name), index});
+                }
+            }
+        }
     }
 
     void loadQualifier(const Cells& cells) {

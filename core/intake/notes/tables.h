@@ -68,6 +68,12 @@ struct SpaceRow {
     SpaceKind kind = SpaceKind::Room;
 };
 
+// A name of one word that stands for a space.
+struct SpaceWord {
+    std::string word;
+    std::uint32_t row = kNone;
+};
+
 enum class Cue : std::uint8_t {
     Filler,
     Correction,
@@ -165,6 +171,7 @@ struct Tables {
     std::vector<ObjectRow> objects;
     std::vector<ActRow> acts;
     std::vector<SpaceRow> spaces;
+    std::vector<SpaceWord> spaceWords;
     std::vector<std::string> qualifiers;
     std::vector<UnitRow> units;
     std::vector<std::string> facts;

@@ -96,6 +96,9 @@ class Walk {
                                     std::size_t index) const;
     void closeClause(Placed& placed, Clause& clause, std::size_t end);
     void takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed);
+    bool takeLabel(const Sentence& sentence, const Spots& spots, Placed& placed);
+    [[nodiscard]] SpaceSpot spaceOfLabel(const Sentence& sentence, const Spots& spots,
+                                         const Span& label) const;
     bool enterOnStorey(const Sentence& sentence, const std::vector<const SpaceSpot*>& named);
     void enterNamed(const Sentence& sentence, const Spots& spots,
                     const std::vector<const SpaceSpot*>& named, std::size_t end);

@@ -186,9 +186,9 @@ bool isThingToo(const Sentence& sentence, const Spots& spots, const Named& named
                       std::any_of(spots.acts.begin(), spots.acts.end(),
                                   [&](const ActSpot& act) { return act.span.begin >= name.end; });
     // "DR: …" is the dining room, "dr new" in a list a door.
-    const bool label = named.front()->kind == SpaceKind::Room &&
-                       name.end < sentence.tokens.size() &&
-                       isMark(sentence.tokens[name.end], ":-.");
+    const bool label =
+        (named.front()->kind == SpaceKind::Room || named.front()->key == "pool area") &&
+        name.end < sentence.tokens.size() && isMark(sentence.tokens[name.end], ":-.");
     return more && !label &&
            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
                return object.span.begin <= name.begin && object.span.end >= name.end;
@@ -305,6 +305,7 @@ void Walk::enterNamed(const Sentence& sentence, const Spots& spots,
 void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed) {
     const std::size_t end = headingEnd(sentence, spots);
     if (end == 0) {
+        takeLabel(sentence, spots, placed);
         return;
     }
     Named named = namedIn(sentence, spots, end);

@@ -369,11 +369,30 @@ void dropDoors(Spots& spots) {
     });
 }
 
+// "Toilet: rocks", "the pool is green": a thing that gives its name to a place in a heading alone.
+void dropThings(const Sentence& sentence, Spots& spots) {
+    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
+        const bool plain = !space.headingOnly || space.key == "exterior" ||
+                           space.key == "dining room" || space.kind == SpaceKind::Whole;
+        const bool heads = sentence.opensLine && space.span.begin == 0 && !sentence.spoken &&
+                           (sentence.heading || isInCapitals(sentence, space.span) ||
+                            (sentence.alone && !sentence.bullet && space.key != "pool area" &&
+                             space.span.end == sentence.tokens.size()));
+        return !plain && !heads &&
+               std::any_of(spots.objects.begin(), spots.objects.end(),
+                           [&](const ObjectSpot& object) {
+                               return object.span.begin <= space.span.begin &&
+                                      object.span.end >= space.span.end;
+                           });
+    });
+}
+
 }  // namespace
 
 Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placed placed;
     dropDoors(spots);
+    dropThings(sentence, spots);
     useOwnNames(sentence, spots);
     lastMoved_ = 0;
     saysStairs_ = std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
@@ -384,6 +403,10 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     ++placesAge_;
     learnOnes(sentence, spots);
     openLine(sentence);
+    // What stands below the labelled lines is of none of their rooms.
+    if (sentence.unlabelled && headingIndent_ < 0 && !sentence.bullet) {
+        stand({});
+    }
     // A list line under a heading that begins with a space speaks of it, and the next does not.
     const bool listed = sentence.opensLine && (!sentence.alone || sentence.bullet) &&
                         headingIndent_ >= 0 &&
@@ -422,8 +445,9 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     closeClause(placed, clause, sentence.tokens.size());
     takeRow(spots, placed);
     // A title that names no space is no heading over what follows.
+    // "LDG: cpt > new" is an entry of its own.
     const bool heads =
-        sentence.opensLine &&
+        sentence.opensLine && (placed.onlyPlace || !sentence.labelled) &&
         (sentence.heading || (sentence.alone && !sentence.bullet && !sentence.spoken));
     if (heads && (placed.moved || headingIndent_ >= 0)) {
         headingIndent_ = sentence.indent;

@@ -12,6 +12,7 @@ namespace ledgerboard::intake {
 namespace {
 
 using testing::Contains;
+using testing::IsSupersetOf;
 using testing::Not;
 using testing::UnorderedElementsAre;
 
@@ -125,6 +126,38 @@ TEST(NotesShorthand, TheSameButNotAll) {
                 "Back bedroom: same as the front bedroom but the carpet is fine.\n"),
         UnorderedElementsAre("front bedroom: replace carpet", "front bedroom: refinish walls",
                              "back bedroom: refinish walls", "back bedroom: keep carpet"));
+}
+
+// Labels in capitals: short forms that a table holds, letters left out, and strange ones.
+TEST(NotesShorthand, LabelsSayWhereTheLineIs) {
+    EXPECT_THAT(terse("KIT: new snk. rng ok\nLDG: cpt > new\nPBA: new van. fan dead > new\n"
+                      "CNSRV: blinds out. paint walls\nPUMP RM: new lt\nWC: new seat. pnt walls\n"),
+                IsSupersetOf({"hall: replace carpet", "primary bath: replace vanity",
+                              "sunroom: remove blinds", "pump room: replace light fixtures",
+                              "wc: refinish walls"}));
+}
+
+TEST(NotesShorthand, AStrangeLabelIsNotTheRoomBefore) {
+    EXPECT_THAT(terse("KIT: new snk. new fct\nHALL: pnt walls\nQUOX: new lt fixture\n"
+                      "FURNACE: tired > new\nLDG: new cpt\n\nlady nxt dr says new hvac sys\n"),
+                testing::AllOf(Contains("quox: replace light fixtures"),
+                               Contains("whole house: replace furnace"),
+                               Not(Contains("hall: replace light fixtures"))));
+}
+
+TEST(NotesShorthand, FtIsFrontWhereNoFigureStandsBefore) {
+    EXPECT_THAT(terse("FT PORCH: new rail 12 ft long. steps ok\nHALL: ft dr sticks, plane it. "
+                      "newel loose, fix. cpt out\nKIT: new snk. lino up. hood dead > new\n"),
+                testing::AllOf(Contains("front porch: replace railing"),
+                               Contains("hall: repair front door")));
+}
+
+// "Toilet: …" is of the bathroom; a heading of that name is a room.
+TEST(NotesShorthand, AThingThatGivesARoomItsName) {
+    EXPECT_THAT(terse("BATH\n- toilet: rocks, reset it\n- new vanity\n"),
+                Contains("bath: replace vanity"));
+    EXPECT_THAT(terse("BATH\n- new vanity\n\nTOILET\n- paint the walls\n"),
+                Contains("half bath: refinish walls"));
 }
 
 }  // namespace

@@ -1,0 +1,143 @@
+// Which space does a label in capitals mean that the tables don't know: "LNGE:", "CUPBD:",
+// "PUMPS:"?
+//
+// Where the lines of the notes open with labels, each label says where the speaker is; a line must
+// not be read as of the room before only because its label is strange.
+#include <algorithm>
+
+#include "core/intake/notes/space_names.h"
+#include "core/intake/notes/speech.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// The words of a label and where it ends, its mark included; 0 where the line has none.
+struct Label {
+    Span words;
+    std::size_t end = 0;
+};
+
+Label labelOf(const Sentence& sentence) {
+    constexpr std::size_t kMostWords = 5;
+    Label label;
+    bool bracket = false;
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        const Token& token = sentence.tokens[i];
+        bracket = bracket || isMark(token, "(");
+        if (!bracket && isMark(token, ":-") && !(token.glued && isMark(token, "-"))) {
+            label.end = i + 1;
+            break;
+        }
+        if (isMark(token, ")")) {
+            bracket = false;
+        } else if (!bracket) {
+            const bool small = std::any_of(token.text.begin(), token.text.end(),
+                                           [](char c) { return c >= 'a' && c <= 'z'; });
+            if (small || isMark(token, ".;!?,") || i >= kMostWords) {
+                return {};
+            }
+            label.words.end = i + 1;
+        }
+    }
+    return label.end > 0 && label.words.end > 0 ? label : Label{};
+}
+
+// The space whose name is the word with letters left out; kNone where none or several are.
+std::uint32_t spaceShortened(const std::string& word) {
+    std::uint32_t row = kNone;
+    for (const SpaceWord& name : tables().spaceWords) {
+        if (!isShortFor(word, name.word)) {
+            continue;
+        }
+        if (row != kNone && row != name.row) {
+            return kNone;
+        }
+        row = name.row;
+    }
+    return row;
+}
+
+// The label in small letters, written out where the tables say how.
+std::string nameOf(const Sentence& sentence, const Span& label) {
+    std::string name;
+    const char* last = nullptr;
+    for (std::size_t i = label.begin; i < label.end; ++i) {
+        const Token& token = sentence.tokens[i];
+        if (token.kind == TokenKind::Mark || token.text.data() == last) {
+            continue;
+        }
+        last = token.text.data();
+        const std::string word = plainWord(token.text);
+        const std::string* meaning = tables().lexicon.respelling(word);
+        name += (name.empty() ? "" : " ") + (meaning == nullptr ? word : *meaning);
+    }
+    return name;
+}
+
+// "STUMPS:", "PANEL:": whose the thing is that the label names; nothing for a closet, a place.
+std::optional<SpaceSpot> spaceOfThing(const Spots& spots, const Span& label) {
+    static const std::vector<std::string_view> kPlaces = {"closet", "cabinets", "closet doors"};
+    for (const ObjectSpot& spot : spots.objects) {
+        if (spot.span.begin >= label.end) {
+            break;
+        }
+        const ObjectRow& object = tables().objects[spot.object];
+        if (std::find(kPlaces.begin(), kPlaces.end(), object.name) != kPlaces.end()) {
+            return std::nullopt;
+        }
+        SpaceSpot space;
+        space.span = label;
+        const bool out = object.place == Place::Outside || object.home == Home::Outside;
+        space.kind = out ? SpaceKind::Outside : SpaceKind::Whole;
+        space.key = out ? "exterior" : "whole house";
+        return space;
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
+                             const Span& label) const {
+    SpaceSpot space;
+    space.span = label;
+    // "POLE SHED": a word that tells a known space from others of its sort.
+    for (const SpaceSpot& spot : spots.spaces) {
+        if (spot.span.end <= label.end && !spot.headingOnly) {
+            space = spot;
+            space.key = space.shown = nameOf(sentence, label);
+            return spot.span.begin > label.begin ? space : spot;
+        }
+    }
+    const std::uint32_t row =
+        label.end == 1 ? spaceShortened(plainWord(sentence.tokens[0].text)) : kNone;
+    if (row != kNone) {
+        space.kind = tables().spaces[row].kind;
+        space.key = space.shown = tables().spaces[row].name;
+        return space;
+    }
+    if (const std::optional<SpaceSpot> thing = spaceOfThing(spots, label)) {
+        return *thing;
+    }
+    space.key = space.shown = nameOf(sentence, label);
+    return space;
+}
+
+// False where the sentence opens with no label.
+bool Walk::takeLabel(const Sentence& sentence, const Spots& spots, Placed& placed) {
+    const Label label = sentence.labelled ? labelOf(sentence) : Label{};
+    if (label.end == 0 || headingIndent_ >= 0) {
+        return false;
+    }
+    const SpaceSpot space = spaceOfLabel(sentence, spots, label.words);
+    const bool thing = space.kind == SpaceKind::Whole || space.key == "exterior";
+    moveTo({&space});
+    placed.from = thing ? 0 : label.end;
+    placed.moved = true;
+    placed.onlyPlace = label.end >= sentence.tokens.size();
+    return true;
+}
+
+}  // namespace ledgerboard::intake
