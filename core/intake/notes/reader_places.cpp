@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/space_names.h"
 #include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
@@ -30,6 +31,29 @@ bool isYard(const std::string& key) {
 bool isOfStairs(const ObjectRow& object, const std::vector<std::string>& keys) {
     return keys.size() > 1 && object.home == Home::Stairs &&
            std::find(keys.begin(), keys.end(), "stairs") != keys.end();
+}
+
+// "New wire, all of it": the house's, whatever room it is said in. What is only to be looked at is
+// where it was seen.
+bool isOfWholeHouse(const ObjectRow& object, const ActRow& act, const std::string& here) {
+    // Alarms that are seen in a hall or a bedroom hang there.
+    if (object.name == "smoke alarms") {
+        return here != "hall" && here != "entry" && here != "stairs" && !isBedroom(here);
+    }
+    return object.name == "wiring" &&
+           (act.fresh || act.treatment == Treatment::Replace || act.treatment == Treatment::Keep);
+}
+
+// What stands about the grounds and not on the deck or in the barn from which it is seen.
+bool isOfGrounds(const ObjectRow& object, const std::string& here) {
+    static const std::vector<std::string_view> kThings = {
+        "fence", "fence panel", "gate", "lawn", "trees", "shrubs", "brush", "sprinklers"};
+    static const std::vector<std::string_view> kLookouts = {
+        "deck",    "balcony", "shed",       "barn",  "boathouse",
+        "carport", "garage",  "greenhouse", "stoop", "workshop"};
+    const bool lookout = here.ends_with("porch") ||
+                         std::find(kLookouts.begin(), kLookouts.end(), here) != kLookouts.end();
+    return lookout && std::find(kThings.begin(), kThings.end(), object.name) != kThings.end();
 }
 
 void dropStairs(std::vector<std::string>& keys) {
@@ -100,10 +124,14 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     if (object.home == Home::Self && (nowhere || here == "exterior")) {
         return KnownSpace{object.name, object.name, SpaceKind::Outside};
     }
-    // Alarms are no one's of the yard.
-    static const std::uint32_t kAlarms = tables().objectNamed("smoke alarms");
-    if (said.object == kAlarms && (nowhere || here == "exterior" || isYard(here))) {
+    const KnownSpace* space = walk_.find(here);
+    const bool storey = space != nullptr && space->kind == SpaceKind::Level;
+    if (!storey && said.act != kNone &&
+        isOfWholeHouse(object, tables().acts[spots.acts[said.act].row], here)) {
         return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
+    }
+    if (isOfGrounds(object, here)) {
+        return walk_.groundsBefore();
     }
     // What is the house's own outdoors, seen from the yard or the porch.
     if (object.home == Home::Outside || (object.home == Home::House && isYard(here))) {

@@ -16,6 +16,22 @@ bool isBath(const std::string& key) {
     return key.find("bath") != std::string::npos && key != "half bath";
 }
 
+bool namesRoom(const std::string& word) {
+    static const std::vector<std::string_view> kWords = {
+        "my", "our", "his", "her", "their", "big", "good", "small", "little", "large", "best"};
+    return std::find(kWords.begin(), kWords.end(), word) != kWords.end();
+}
+
+bool isColor(const std::string& name) {
+    for (const std::string_view color :
+         {"blue", "pink", "green", "yellow", "red", "purple", "white", "gray", "brown", "orange"}) {
+        if (name == color) {
+            return true;
+        }
+    }
+    return false;
+}
+
 WordId placeWordOf(const std::string& head) {
     const WordId id = tables().id(head);
     return id == kUnknown && head.ends_with('e') ? tables().id(head.substr(0, head.size() - 1))

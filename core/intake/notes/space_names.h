@@ -14,7 +14,12 @@ namespace ledgerboard::intake {
 
 // Whether "the bedrooms" may mean it; likewise "the baths", half baths apart.
 [[nodiscard]] bool isBedroom(const std::string& key);
+// A plain word that makes a room's name where nothing else is said: "our room", "the big room".
+[[nodiscard]] bool namesRoom(const std::string& word);
 [[nodiscard]] bool isBath(const std::string& key);
+
+// "blue", "pink": what tells one bedroom from another.
+[[nodiscard]] bool isColor(const std::string& name);
 
 // The id of the word a space's name ends in, as the tables hold it: its stem.
 [[nodiscard]] WordId placeWordOf(const std::string& head);

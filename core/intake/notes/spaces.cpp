@@ -17,16 +17,6 @@ struct Found {
     std::uint8_t flag = 0;
 };
 
-bool isColor(const std::string& name) {
-    for (const std::string_view color :
-         {"blue", "pink", "green", "yellow", "red", "purple", "white", "gray", "brown", "orange"}) {
-        if (name == color) {
-            return true;
-        }
-    }
-    return false;
-}
-
 bool isHyphen(std::span<const Token> tokens, std::size_t at) {
     return tokens[at].kind == TokenKind::Mark && tokens[at].mark == '-' && tokens[at].glued;
 }
@@ -203,7 +193,9 @@ class Finder {
         if (at < tokens_.size() && longest(tokens_, at, From::Space).row != kNone) {
             return 0;
         }
-        const bool closes = at + 2 >= tokens_.size() || tokens_[at + 2].kind == TokenKind::Mark;
+        static const WordId kNext = tables().id("next");
+        const bool closes = at + 2 >= tokens_.size() || tokens_[at + 2].kind == TokenKind::Mark ||
+                            tokens_[at + 2].word == kNext;
         if (at + 1 >= tokens_.size() || tokens_[at].kind != TokenKind::Word ||
             !isRoomWord(at + 1) || !closes ||
             tables().number(tokens_[at].word).kind != NumberKind::None) {
@@ -212,7 +204,8 @@ class Finder {
         const std::uint32_t node =
             tokens_[at].word == kUnknown ? 0 : tables().phrases.step(0, tokens_[at].word);
         for (const Meaning& meaning : tables().phrases.at(node)) {
-            if (node != 0 && (meaning.from == From::Cue || meaning.from == From::Qualifier)) {
+            if (node != 0 && (meaning.from == From::Cue || meaning.from == From::Qualifier) &&
+                !namesRoom(plainWord(tokens_[at].text))) {
                 return 0;
             }
         }
@@ -410,8 +403,22 @@ class Finder {
             spots_.back().shown = name + " " + key;
             return end;
         }
-        push(start, whole.end, key, kind, whole.flag != 0, count);
+        const bool heads = whole.flag != 0 && !isPrimaryAlone(begin, whole.end, key);
+        push(start, whole.end, key, kind, heads, count);
+        if (whole.flag != 0 && !heads) {
+            spots_.back().shown = key;
+        }
         return whole.end;
+    }
+
+    // "Primary's on the ground floor", "her room, the primary": the bedroom, and not the first.
+    [[nodiscard]] bool isPrimaryAlone(std::size_t begin, std::size_t end,
+                                      const std::string& key) const {
+        static const WordId kThe = tables().id("the");
+        const bool is = tokens_[begin].text.ends_with("'s");
+        const bool the = begin > 0 && tokens_[begin - 1].word == kThe;
+        const bool closes = end >= tokens_.size() || tokens_[end].kind == TokenKind::Mark || is;
+        return key == "primary bedroom" && closes && (the || (begin == 0 && is));
     }
 
     // "the bedroom at the front", "the bathroom upstairs": which of several, said after; and where
@@ -421,6 +428,10 @@ class Finder {
             return i < tokens_.size() && tokens_[i].word != kUnknown &&
                    tokens_[i].word == tables().id(stem);
         };
+        // "Bedroom's at the back": said of it, and no name.
+        if (at > 0 && tokens_[at - 1].text.ends_with("'s")) {
+            return {std::string(), at};
+        }
         for (const std::string_view level : {"upstair", "downstair"}) {
             if (is(at, level)) {
                 return {std::string(level) + "s", at + 1};

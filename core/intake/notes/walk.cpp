@@ -101,6 +101,16 @@ std::string Walk::lastRoom() const {
     return {};
 }
 
+KnownSpace Walk::groundsBefore() const {
+    for (std::size_t i = known_.size(); i-- > 0;) {
+        const std::string& key = known_[i].key;
+        if (key == "exterior" || key == "garden" || key.ends_with("yard")) {
+            return known_[i];
+        }
+    }
+    return {"exterior", kOutside, SpaceKind::Outside};
+}
+
 std::vector<std::string> Walk::membersOf(const std::string& key, int count) const {
     std::vector<std::string> members;
     std::vector<std::string> maybe;
@@ -170,7 +180,8 @@ std::string Walk::resolve(const SpaceSpot& spot) {
             const bool called = spot.shown.find(' ') == std::string::npos &&
                                 headOf(space.shown) == head &&
                                 space.shown.find(" the ") == std::string::npos;
-            if (headOf(space.key) == head || called) {
+            const bool landing = spot.shown == "landing" && space.key == "entry";
+            if (!landing && (headOf(space.key) == head || called)) {
                 if (contains(current_, space.key) && space.key != "half bath") {
                     return space.key;
                 }
@@ -191,7 +202,8 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
     std::vector<std::string> keys;
     for (const SpaceSpot* spot : spots) {
         std::string key = resolve(*spot);
-        std::string shown = spot->shown;
+        // "The bath" of the primary bedroom is its own, whatever it is called.
+        std::string shown = key == "primary bath" && key != spot->key ? key : spot->shown;
         if (spot->kind == SpaceKind::Level) {
             level_ = key;
         } else if (spot->kind == SpaceKind::Outside || key == "basement") {
@@ -228,97 +240,6 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
     if (!keys.empty()) {
         sinceMove_ = 0;
         stand(std::move(keys));
-    }
-}
-
-// "Front left, the windows …" after "Bedrooms.": the front left bedroom.
-bool Walk::takeQualified(const Sentence& sentence) {
-    if (group_.empty()) {
-        return false;
-    }
-    std::string key;
-    std::size_t at = 0;
-    while (at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word && at < 4) {
-        const std::uint32_t node = tables().phrases.step(0, sentence.tokens[at].word);
-        std::string name;
-        for (const Meaning& meaning : tables().phrases.at(node)) {
-            if (node != 0 && sentence.tokens[at].word != kUnknown &&
-                meaning.from == From::Qualifier) {
-                name = tables().qualifiers[meaning.row];
-            }
-        }
-        if (name.empty()) {
-            const bool leads =
-                wordIs(sentence, at, "the") || (at == 0 && wordIs(sentence, at, "in"));
-            if (at < 2 && key.empty() && leads) {
-                ++at;
-                continue;
-            }
-            break;
-        }
-        key += name + " ";
-        ++at;
-    }
-    const bool one = at > 1 && wordIs(sentence, at, "one") &&
-                     (wordIs(sentence, 0, "the") || wordIs(sentence, 1, "the"));
-    if (one) {
-        ++at;
-    }
-    if (groupLoose_ && !one) {
-        return false;
-    }
-    const bool closes =
-        one || (at < sentence.tokens.size() &&
-                (isMark(sentence.tokens[at], ",:-.") || wordIs(sentence, at, "have") ||
-                 wordIs(sentence, at, "is") || wordIs(sentence, at, "need")));
-    if (key.empty() || !closes) {
-        return false;
-    }
-    key += group_;
-    learn(key, key, SpaceKind::Room);
-    stand({key});
-    return true;
-}
-
-// "Bedrooms are the front one, the back one, and the box room.", "Bedrooms. Front one, back one."
-void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
-    const bool group = std::any_of(
-        spots.spaces.begin(), spots.spaces.end(),
-        [](const SpaceSpot& spot) { return spot.key == "bedrooms" || spot.key == "bathrooms"; });
-    if (!group && group_.empty()) {
-        return;
-    }
-    const bool baths = group ? spots.spaces.front().key == "bathrooms" : group_ == "bathroom";
-    std::vector<std::string> ones;
-    for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
-        // "the northeast, the northwest and the south"
-        const bool closes =
-            group && i > 1 && wordIs(sentence, i - 1, "the") &&
-            (isMark(sentence.tokens[i - 2], ",") || wordIs(sentence, i - 2, "and") ||
-             wordIs(sentence, i - 2, "is")) &&
-            (isMark(sentence.tokens[i + 1], ",.") || wordIs(sentence, i + 1, "and"));
-        if ((!wordIs(sentence, i + 1, "one") && !closes) || sentence.tokens[i].word == kUnknown) {
-            continue;
-        }
-        const std::uint32_t node = tables().phrases.step(0, sentence.tokens[i].word);
-        for (const Meaning& meaning : tables().phrases.at(node)) {
-            if (node != 0 && meaning.from == From::Qualifier) {
-                ones.push_back(tables().qualifiers[meaning.row] + (baths ? " bath" : " bedroom"));
-            }
-        }
-    }
-    if (!group && ones.size() < 2) {
-        return;
-    }
-    for (const std::string& name : ones) {
-        learn(name, name, SpaceKind::Room);
-    }
-    if (ones.size() > 1) {
-        lastPlaces_ = ones;
-        placesAge_ = 0;
-    }
-    if (ones.size() > 1 && spots.acts.empty()) {
-        stand(ones);
     }
 }
 

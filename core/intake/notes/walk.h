@@ -49,6 +49,9 @@ class Walk {
     // The room the speaker was in last; empty if none.
     [[nodiscard]] std::string lastRoom() const;
 
+    // The yard, garden or outside that was named last; the outside where none was.
+    [[nodiscard]] KnownSpace groundsBefore() const;
+
     [[nodiscard]] const std::vector<KnownSpace>& known() const { return known_; }
 
     [[nodiscard]] const KnownSpace* find(const std::string& key) const;
@@ -111,6 +114,8 @@ class Walk {
     void takeOfObject(Spots& spots, std::size_t index);
     [[nodiscard]] static const SpaceSpot* broughtUp(const Sentence& sentence, const Spots& spots,
                                                     std::size_t from);
+    void takeSystems(const Sentence& sentence, const Spots& spots, Placed& placed);
+    void takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& placed);
     void takeRow(const Spots& spots, Placed& placed);
     void settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed);
 
@@ -119,6 +124,7 @@ class Walk {
     [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);
     void moveTo(const std::vector<const SpaceSpot*>& spots);
     [[nodiscard]] bool takeQualified(const Sentence& sentence);
+    [[nodiscard]] bool takeNumbered(const Sentence& sentence);
     void learnOnes(const Sentence& sentence, const Spots& spots);
 
     std::vector<KnownSpace> known_;

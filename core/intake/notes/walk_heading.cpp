@@ -52,6 +52,10 @@ Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
     while (spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == at) {
         at = spots.spaces[spaces].span.end;
         ++spaces;
+        // "Bathroom's the back hall": what it is.
+        if (sentence.tokens[at - 1].text.ends_with("'s")) {
+            break;
+        }
         const std::size_t joint = at;
         const auto begins = [&](std::size_t i) {
             return spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == i;
@@ -133,7 +137,9 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     if (first.begin != at) {
         return isStrangeRoom(sentence, spots) ? sentence.tokens.size() : 0;
     }
-    if (beginsThing(spots, first) && !sentence.heading) {
+    // "No hall.": there is none.
+    const bool none = first.begin > 0 && wordIs(sentence, first.begin - 1, "no");
+    if ((beginsThing(spots, first) || none) && !sentence.heading) {
         return 0;
     }
     const Row row = rowOfSpaces(sentence, spots, at);

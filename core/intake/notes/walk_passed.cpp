@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string_view>
 
+#include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -52,7 +53,86 @@ bool isCarried(const Sentence& sentence, std::size_t begin, std::size_t end) {
     return false;
 }
 
+bool anyObject(const Spots& spots, std::size_t begin, std::size_t end) {
+    return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+        return object.span.begin >= begin && object.span.end <= end;
+    });
+}
+
+// "No hall.", "it's three bedrooms": there is none, or so many.
+bool isCounted(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    const std::size_t begin = spot.span.begin;
+    if (begin == 0) {
+        return false;
+    }
+    if (wordIs(sentence, begin - 1, "no") && spot.kind != SpaceKind::Whole) {
+        return true;
+    }
+    const bool is = wordIs(sentence, begin - 1, "is") || wordIs(sentence, begin - 1, "be") ||
+                    sentence.tokens[begin - 1].text.ends_with("'s");
+    return spot.kind == SpaceKind::Group && spot.count > 1 && is && spots.objects.empty();
+}
+
+// "Outside's rusty and the inside's been drawn on": the sides of a thing.
+bool isSideOfThing(const Sentence& sentence, const SpaceSpot& spot) {
+    if (!wordIs(sentence, spot.span.begin, "outsid") || spot.span.end != spot.span.begin + 1) {
+        return false;
+    }
+    return anyWord(sentence, 0, sentence.tokens.size(), {"insid"});
+}
+
+// "in Carl's shed": somebody's, by the name of whom, and not of this house.
+bool isSomebodys(const Sentence& sentence, const SpaceSpot& spot) {
+    const std::size_t begin = spot.span.begin;
+    const bool yard = spot.kind == SpaceKind::Outside || spot.key == "garage" ||
+                      spot.key == "workshop" || spot.key == "basement";
+    return yard && begin > 1 && sentence.tokens[begin - 1].text.ends_with("'s") &&
+           sentence.tokens[begin - 1].capital &&
+           anyWord(sentence, begin - 2, begin - 1, {"in", "at", "from"});
+}
+
+// "looks onto the orchard", "faces the yard"
+bool isLookedAt(const Sentence& sentence, std::size_t at) {
+    const bool onto = at > 1 && anyWord(sentence, at - 1, at, {"onto", "over", "on", "into", "at"});
+    return (onto && anyWord(sentence, at - 2, at - 1, {"look", "give", "face"})) ||
+           (at > 0 && anyWord(sentence, at - 1, at, {"face", "overlook"}));
+}
+
+// "a servery through to the kitchen": a thing that no table knows.
+bool isStrangeThing(const Sentence& sentence, std::size_t at) {
+    return at > 4 && sentence.tokens[at - 3].kind == TokenKind::Word &&
+           sentence.tokens[at - 3].word == kUnknown &&
+           anyWord(sentence, at - 4, at - 3, {"a", "the", "that"});
+}
+
+// "Bathroom's the back hall.": what a room that was just named is.
+bool isWhatRoomIs(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    if (index == 0 || spots.spaces[index].kind != SpaceKind::Room ||
+        spots.spaces[index - 1].span.begin > 1) {
+        return false;
+    }
+    const std::size_t from = spots.spaces[index - 1].span.end;
+    const std::size_t to = beforeArticles(sentence, spots.spaces[index].span.begin);
+    const bool is = sentence.tokens[from - 1].text.ends_with("'s");
+    return (is && from == to) || (to == from + 1 && wordIs(sentence, from, "is"));
+}
+
 }  // namespace
+
+bool saysWhereItIs(const Sentence& sentence, std::size_t at) {
+    std::size_t from = beforeArticles(sentence, at);
+    if (from == 0 ||
+        !anyWord(sentence, from - 1, from,
+                 {"off", "behind", "abov", "under", "over", "besid", "below", "beneath"})) {
+        return false;
+    }
+    --from;
+    // "it's just off the kitchen"
+    while (from > 0 && anyWord(sentence, from - 1, from, {"just", "right", "is", "it", "that"})) {
+        --from;
+    }
+    return from == 0;
+}
 
 bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index) {
     const SpaceSpot& spot = spots.spaces[index];
@@ -64,6 +144,16 @@ bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index
     const bool unit = end < sentence.tokens.size() && wordIs(sentence, end, "unit") &&
                       sentence.tokens[end].text.ends_with("'s");
     if (spot.kind == SpaceKind::Level && (unit || wordIs(sentence, end, "one"))) {
+        return true;
+    }
+    // "the kitchen one": which of two chimneys
+    const bool the = beforeArticles(sentence, spot.span.begin) < spot.span.begin;
+    if (the && wordIs(sentence, end, "one") && spot.kind == SpaceKind::Room &&
+        !isBedroom(spot.key)) {
+        return true;
+    }
+    if (isCounted(sentence, spots, spot) || isWhatRoomIs(sentence, spots, index) ||
+        isSideOfThing(sentence, spot) || isSomebodys(sentence, spot)) {
         return true;
     }
     const std::size_t start = clauseStart(sentence, spot.span.begin);
@@ -81,10 +171,10 @@ bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index
     }
     // "a serving hatch through to the kitchen", "cracked from the hatch clear over to the bath"
     const bool to = wordIs(sentence, at - 1, "to") || wordIs(sentence, at - 1, "into");
-    const bool thing =
-        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-            return object.span.begin >= start && object.span.end <= at;
-        });
+    if (isLookedAt(sentence, at)) {
+        return true;
+    }
+    const bool thing = anyObject(spots, start, at) || isStrangeThing(sentence, at);
     const bool goes =
         anyWord(sentence, start, at,
                 {"we", "i", "you", "go", "come", "let's", "on", "now", "step", "walk", "back"});

@@ -10,6 +10,10 @@ namespace ledgerboard::intake {
 // birches leaning at the bedroom", "a hatch through to the kitchen". `index` is of spots.spaces.
 [[nodiscard]] bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index);
 
+// "Off the kitchen there.", "it's off the living room": whether the sentence begins with where the
+// room it speaks of lies, seen from the space named at token `at`.
+[[nodiscard]] bool saysWhereItIs(const Sentence& sentence, std::size_t at);
+
 // Whether a part of the grounds holds the thing that names this space: "The decking's gone soft,
 // take it up", "Shed's a good one, leave it", said in the garden.
 [[nodiscard]] bool isThingOfGrounds(const Sentence& sentence, const Spots& spots,

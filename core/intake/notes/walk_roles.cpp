@@ -169,6 +169,15 @@ bool onlySaysWhich(const Sentence& sentence, const Spots& spots, const SpaceSpot
                         [&](const CueSpot& cue) { return cue.span.begin == behind; });
 }
 
+// "The carport ceiling is sagging.", where a paragraph begins: what follows is there too.
+bool opensParagraph(const Sentence& sentence, const SpaceSpot& spot) {
+    const bool place = spot.kind == SpaceKind::Room || spot.key == "carport" ||
+                       spot.key == "deck" || spot.key == "balcony" || spot.key.ends_with("porch");
+    return sentence.opensLine && !sentence.bullet && !sentence.alone && !sentence.heading &&
+           !sentence.terse && !sentence.spoken && place && spot.span.begin <= 1 &&
+           (spot.span.begin == 0 || wordIs(sentence, 0, "the"));
+}
+
 }  // namespace
 
 // Whether the sentence begins with the space.
@@ -225,10 +234,12 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
             const bool stands = spot.kind == SpaceKind::Room && headingIndent_ >= 0 &&
                                 !current_.empty() && current_.front() != "whole house";
             const bool compound = inside && find(spot.key) == nullptr;
-            if (!(opens && !inside && !article) && ((stands && !inside) || compound)) {
+            if (!opensParagraph(sentence, spot) && !(opens && !inside && !article) &&
+                ((stands && !inside) || compound)) {
                 return Role::Ignored;
             }
-            return opens && !inside && !article ? Role::Move : Role::OfObject;
+            const bool moves = (opens && !article) || opensParagraph(sentence, spot);
+            return moves && !inside ? Role::Move : Role::OfObject;
         }
         if (inside && !first) {
             const bool alone = std::none_of(
@@ -300,7 +311,8 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (isCalledSo(sentence, spot)) {
         return Role::Move;
     }
-    if (cueBefore(sentence, spots, Cue::Passing, begin) && !isLaidThrough(sentence, spots, begin)) {
+    if (cueBefore(sentence, spots, Cue::Passing, begin) && spot.kind != SpaceKind::Whole &&
+        !isLaidThrough(sentence, spots, begin)) {
         return Role::Ignored;
     }
     if (talkTurnsTo(sentence, spots, spot) || isSteppedInto(sentence, spots, spot)) {
@@ -427,7 +439,8 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     if (reached || (side && name.begin > 0)) {
         return Role::Ignored;
     }
-    if (isOnlyNamed(sentence, spots, index)) {
+    if (isOnlyNamed(sentence, spots, index) ||
+        (sinceMove_ == 1 && saysWhereItIs(sentence, name.begin))) {
         return Role::Ignored;
     }
     const bool first = opensSentence(sentence, spots, index);

@@ -4,6 +4,7 @@
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
+#include "core/intake/notes/walk_passed.h"
 
 namespace ledgerboard::intake {
 
@@ -184,7 +185,8 @@ void Walk::takeOfObject(Spots& spots, std::size_t index) {
 // half bath off the entry". nullptr where there is none or more than one.
 const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, std::size_t from) {
     const SpaceSpot* only = nullptr;
-    for (const SpaceSpot& spot : spots.spaces) {
+    for (std::size_t i = 0; i < spots.spaces.size(); ++i) {
+        const SpaceSpot& spot = spots.spaces[i];
         const bool room = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
         const std::size_t begin = spot.span.begin;
         const bool adverb =
@@ -197,8 +199,8 @@ const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, s
             [&](const ObjectSpot& object) { return object.span.begin == spot.span.end; });
         const bool short2 =
             spot.headingOnly && !(spot.kind == SpaceKind::Room && isNamed(sentence, spots, begin));
-        if (begin < from || !room || short2 || adverb || counted || first ||
-            saysOnlyWhere(sentence, spots, begin)) {
+        if (begin < from || !room || short2 || isOnlyNamed(sentence, spots, i) || adverb ||
+            counted || first || saysOnlyWhere(sentence, spots, begin)) {
             continue;
         }
         if (only != nullptr) {
@@ -298,43 +300,6 @@ void Walk::takeRow(const Spots& spots, Placed& placed) {
         placed.parts.clear();
         placed.from = end;
     }
-}
-
-// "Bath, basin and WC all out", said in a bathroom: fixtures, not rooms.
-void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
-    static const std::uint32_t kTub = tables().objectNamed("bathtub");
-    static const std::uint32_t kToilet = tables().objectNamed("toilet");
-    const bool here = !current_.empty() && current_.front().find("bath") != std::string::npos;
-    const auto words =
-        std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
-                      [](const Token& token) { return token.kind == TokenKind::Word; });
-    // "WC > 240": said of the fixture.
-    if (!here || (words < 2 && sentence.tokens.size() < 3) || sentence.heading) {
-        return;
-    }
-    std::erase_if(spots.spaces, [&](const SpaceSpot& spot) {
-        const std::string word = plainWord(sentence.tokens[spot.span.end - 1].text);
-        const bool article =
-            spot.span.end == spot.span.begin + 2 && wordIs(sentence, spot.span.begin, "the");
-        const bool tub = word == "bath" && spot.key == "bathroom";
-        const bool taken =
-            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-                return object.span.begin < spot.span.end + 1 && spot.span.begin < object.span.end;
-            });
-        const bool named = spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "this");
-        if ((spot.span.end != spot.span.begin + 1 && !article) || taken || named ||
-            !(tub || word == "wc" || word == "loo")) {
-            return false;
-        }
-        ObjectSpot object;
-        object.span = spot.span;
-        object.object = tub ? kTub : kToilet;
-        const auto at = std::find_if(
-            spots.objects.begin(), spots.objects.end(),
-            [&](const ObjectSpot& other) { return other.span.begin > spot.span.begin; });
-        spots.objects.insert(at, object);
-        return true;
-    });
 }
 
 // "Same as the lake bedroom": a name that a heading gave.
@@ -461,6 +426,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         placed.parts.push_back({{0, sentence.tokens.size()}, lineKeys_});
     }
     settleIdle(sentence, spots, placed);
+    takeBroughtUp(sentence, spots, placed);
+    takeSystems(sentence, spots, placed);
     return placed;
 }
 

@@ -1,0 +1,71 @@
+// When is the name of a room a fixture of the room where the speaker stands?
+#include <algorithm>
+
+#include "core/intake/notes/speech.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// "The loo is next door": a room of its own, whose name ends before token `at`.
+bool liesElsewhere(const Sentence& sentence, std::size_t at) {
+    at += wordIs(sentence, at, "is") ? 1 : 0;
+    for (const std::string_view word :
+         {"next", "separ", "across", "along", "off", "down", "in", "on", "at", "under"}) {
+        if (wordIs(sentence, at, word)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
+// "Bath, basin and WC all out", said in a bathroom: fixtures, not rooms.
+void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
+    static const std::uint32_t kTub = tables().objectNamed("bathtub");
+    static const std::uint32_t kToilet = tables().objectNamed("toilet");
+    const bool here = !current_.empty() && current_.front().find("bath") != std::string::npos;
+    const auto words =
+        std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
+                      [](const Token& token) { return token.kind == TokenKind::Word; });
+    // "WC > 240": said of the fixture.
+    if (!here || (words < 2 && sentence.tokens.size() < 3) || sentence.heading) {
+        return;
+    }
+    std::erase_if(spots.spaces, [&](const SpaceSpot& spot) {
+        std::string word = plainWord(sentence.tokens[spot.span.end - 1].text);
+        if (word.ends_with("'s")) {
+            word.resize(word.size() - 2);  // "the loo's fine"
+        }
+        const bool article =
+            spot.span.end == spot.span.begin + 2 && wordIs(sentence, spot.span.begin, "the");
+        const bool tub = word == "bath" && spot.key == "bathroom";
+        const auto overlaps = [&](const ObjectSpot& object) {
+            return object.span.begin < spot.span.end + 1 && spot.span.begin < object.span.end;
+        };
+        const auto over = std::find_if(spots.objects.begin(), spots.objects.end(), overlaps);
+        const bool taken = over != spots.objects.end();
+        // "The loo's fine": the toilet was seen as well.
+        if (taken && over->object == kToilet && over->span.end == spot.span.end && article &&
+            !liesElsewhere(sentence, spot.span.end)) {
+            return true;
+        }
+        const bool named = spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "this");
+        if ((spot.span.end != spot.span.begin + 1 && !article) || taken || named ||
+            !(tub || word == "wc" || word == "loo")) {
+            return false;
+        }
+        ObjectSpot object;
+        object.span = spot.span;
+        object.object = tub ? kTub : kToilet;
+        const auto at = std::find_if(
+            spots.objects.begin(), spots.objects.end(),
+            [&](const ObjectSpot& other) { return other.span.begin > spot.span.begin; });
+        spots.objects.insert(at, object);
+        return true;
+    });
+}
+
+}  // namespace ledgerboard::intake

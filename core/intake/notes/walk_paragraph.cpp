@@ -1,0 +1,119 @@
+// What does the sentence that opens a paragraph of prose say of where the paragraph stands?
+#include <algorithm>
+
+#include "core/intake/notes/space_names.h"
+#include "core/intake/notes/speech.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// What a house has one of, wherever it is spoken of.
+bool isSystem(const std::string& object) {
+    static const std::vector<std::string_view> kSystems = {
+        "wiring",    "electrical panel", "boiler",      "furnace",      "air conditioner",
+        "heat pump", "water heater",     "supply pipe", "smoke alarms", "meter"};
+    return std::find(kSystems.begin(), kSystems.end(), object) != kSystems.end();
+}
+
+// "Electricity: …", "Now, the wires.", "As to the heating, …"
+bool beginsWithSystem(const Sentence& sentence, const Spots& spots) {
+    static const std::vector<std::string_view> kWords = {
+        "electricity", "electrics", "electrical", "electric", "power",
+        "wiring",      "wires",     "heating",    "plumbing", "hvac"};
+    const std::size_t at = skipSmall(sentence, spots, 0);
+    constexpr std::size_t kLead = 4;
+    for (std::size_t i = 0; i < std::min(sentence.tokens.size(), kLead); ++i) {
+        std::string word = plainWord(sentence.tokens[i].text);
+        if (word.ends_with("'s")) {
+            word.resize(word.size() - 2);
+        }
+        const bool leads = i <= at || wordIs(sentence, 0, "as");
+        if (leads && std::find(kWords.begin(), kWords.end(), word) != kWords.end()) {
+            return true;
+        }
+    }
+    return !spots.objects.empty() && spots.objects.front().span.begin <= kLead &&
+           isSystem(tables().objects[spots.objects.front().object].name);
+}
+
+// Where no system of a house stands.
+bool isLivedIn(const std::string& key) {
+    return isBedroom(key) || isBath(key) || key == "half bath" || key == "living room" ||
+           key == "dining room" || key == "family room" || key == "deck" || key.ends_with("porch");
+}
+
+bool speaksOfRoom(const Spots& spots) {
+    return std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
+        return spot.kind == SpaceKind::Room && !spot.headingOnly;
+    });
+}
+
+bool isProse(const Sentence& sentence) {
+    return sentence.opensLine && !sentence.bullet && !sentence.heading && !sentence.terse;
+}
+
+}  // namespace
+
+// "The water heater's from 2004, …" in a paragraph of its own after that of the bathroom: the
+// talk has left the rooms.
+void Walk::takeSystems(const Sentence& sentence, const Spots& spots, Placed& placed) {
+    constexpr std::size_t kName = 3;
+    const bool uttered = sentence.spoken && sentence.tokens.size() > kName;
+    if (!isProse(sentence) || uttered || placed.moved || !placed.parts.empty() ||
+        speaksOfRoom(spots) || current_.size() != 1 || headingIndent_ >= 0 || sinceMove_ < 2 ||
+        !isLivedIn(current_.front()) || !beginsWithSystem(sentence, spots)) {
+        return;
+    }
+    learn("whole house", "whole house", SpaceKind::Whole);
+    stand({"whole house"});
+    placed.moved = true;
+}
+
+// "I don't know how to be kind about the kitchen.": the one room that the first sentence of a
+// paragraph names, with no work, is what the paragraph is about.
+void Walk::takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& placed) {
+    constexpr std::size_t kShort = 16;
+    if (!isProse(sentence) || sentence.alone || sentence.spoken || placed.moved ||
+        headingIndent_ >= 0 || sentence.tokens.size() > kShort) {
+        return;
+    }
+    const bool works = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].weight > 0;
+    });
+    const bool things =
+        std::any_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
+            return !tables().objects[object.object].name.ends_with("door");
+        });
+    const SpaceSpot* only = nullptr;
+    for (const SpaceSpot& spot : spots.spaces) {
+        if (spot.headingOnly) {
+            continue;
+        }
+        if (only != nullptr) {
+            return;
+        }
+        only = &spot;
+    }
+    if (works || things || only == nullptr || only->kind != SpaceKind::Room) {
+        return;
+    }
+    std::size_t at = only->span.begin;
+    while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "this"))) {
+        --at;
+    }
+    // Which room is meant is said by what leads to it: "the stairs to the attic" leads away.
+    const bool about =
+        at > 0 && (wordIs(sentence, at - 1, "about") || wordIs(sentence, at - 1, "on") ||
+                   wordIs(sentence, at - 1, "in") || wordIs(sentence, at - 1, "into") ||
+                   wordIs(sentence, at - 1, "to"));
+    if (!about || only->span.end + 3 < sentence.tokens.size()) {
+        return;
+    }
+    moveTo({only});
+    placed.moved = true;
+    placed.parts.clear();
+}
+
+}  // namespace ledgerboard::intake

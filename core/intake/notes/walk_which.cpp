@@ -1,0 +1,179 @@
+// Which of several rooms of one sort is meant: "front left", "the second", "the west one"?
+#include <algorithm>
+
+#include "core/intake/notes/space_names.h"
+#include "core/intake/notes/speech.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// "front left bedroom"
+bool isOfTwoWords(const std::vector<std::string>& keys) {
+    return !keys.empty() && keys.front().ends_with(" bedroom") &&
+           std::count(keys.front().begin(), keys.front().end(), ' ') == 2;
+}
+
+// Whether the name that ends before token `at` is what the sentence speaks of.
+bool isSaidOf(const Sentence& sentence, std::size_t at) {
+    if (at > 0 && sentence.tokens[at - 1].text.ends_with("'s")) {
+        return true;
+    }
+    if (at >= sentence.tokens.size()) {
+        return false;
+    }
+    return isMark(sentence.tokens[at], ",:-.") || wordIs(sentence, at, "have") ||
+           wordIs(sentence, at, "is") || wordIs(sentence, at, "need") ||
+           wordIs(sentence, at, "i") || wordIs(sentence, at, "you") || wordIs(sentence, at, "we");
+}
+
+// 2 to 9 said at token `at` as which of several: "the second", "two's"; 0 if none.
+int ordinalAt(const Sentence& sentence, std::size_t at) {
+    if (at >= sentence.tokens.size() || sentence.tokens[at].kind != TokenKind::Word ||
+        sentence.tokens[at].word == kUnknown) {
+        return 0;
+    }
+    const std::uint32_t node = tables().phrases.step(0, sentence.tokens[at].word);
+    for (const Meaning& meaning : tables().phrases.at(node)) {
+        if (node != 0 && meaning.from == From::Qualifier &&
+            tables().qualifiers[meaning.row].size() == 1) {
+            return tables().qualifiers[meaning.row].front() - '0';
+        }
+    }
+    return 0;
+}
+
+}  // namespace
+
+// "The second's much the same", "two's got a hole in the door": after a bedroom that goes by its
+// number.
+bool Walk::takeNumbered(const Sentence& sentence) {
+    std::size_t at = wordIs(sentence, 0, "in") || wordIs(sentence, 0, "and") ? 1 : 0;
+    const bool the = wordIs(sentence, at, "the");
+    at += the ? 1 : 0;
+    if (at >= sentence.tokens.size()) {
+        return false;
+    }
+    const bool is = sentence.tokens[at].text.ends_with("'s");
+    int number = the ? ordinalAt(sentence, at) : 0;
+    if (number == 0 && is && !the) {
+        const NumberRow row = tables().number(sentence.tokens[at].word);
+        number = row.kind == NumberKind::Unit && row.value < 10'000
+                     ? static_cast<int>(row.value / 1000)
+                     : 0;
+        // "One's got a crack": anything's.
+        number = number > 1 && find("bedroom " + std::to_string(number)) != nullptr ? number : 0;
+    }
+    const bool follows = find("bedroom " + std::to_string(number - 1)) != nullptr ||
+                         find("bedroom " + std::to_string(number)) != nullptr;
+    const bool here = !current_.empty() && isBedroom(current_.front());
+    if (number < 2 || !follows || !here || !isSaidOf(sentence, at + 1)) {
+        return false;
+    }
+    if (current_.size() > 1) {
+        lastPlaces_ = current_;
+        placesAge_ = 0;
+    }
+    const std::string key = "bedroom " + std::to_string(number);
+    learn(key, key, SpaceKind::Room);
+    stand({key});
+    return true;
+}
+
+// "Front left, the windows …" after "Bedrooms.": the front left bedroom.
+bool Walk::takeQualified(const Sentence& sentence) {
+    if (takeNumbered(sentence)) {
+        return true;
+    }
+    if (group_.empty()) {
+        return false;
+    }
+    std::string key;
+    std::size_t words = 0;
+    std::size_t at = 0;
+    while (at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word && at < 4) {
+        const std::uint32_t node = tables().phrases.step(0, sentence.tokens[at].word);
+        std::string name;
+        for (const Meaning& meaning : tables().phrases.at(node)) {
+            if (node != 0 && sentence.tokens[at].word != kUnknown &&
+                meaning.from == From::Qualifier) {
+                name = tables().qualifiers[meaning.row];
+            }
+        }
+        if (name.empty()) {
+            const bool leads =
+                wordIs(sentence, at, "the") || (at == 0 && wordIs(sentence, at, "in"));
+            if (at < 2 && key.empty() && leads) {
+                ++at;
+                continue;
+            }
+            break;
+        }
+        key += name + " ";
+        ++words;
+        ++at;
+    }
+    const bool one = at > 1 && wordIs(sentence, at, "one") &&
+                     (wordIs(sentence, 0, "the") || wordIs(sentence, 1, "the"));
+    if (one) {
+        ++at;
+    }
+    // "Front right, purple" after "front left bedroom": named by the same two words.
+    const bool corner = words == 2 && isOfTwoWords(current_);
+    if (groupLoose_ && !one && !corner) {
+        return false;
+    }
+    const bool closes = one || (words > 0 && isSaidOf(sentence, at));
+    if (key.empty() || !closes) {
+        return false;
+    }
+    key += group_;
+    learn(key, key, SpaceKind::Room);
+    stand({key});
+    return true;
+}
+
+// "Bedrooms are the front one, the back one, and the box room.", "Bedrooms. Front one, back one."
+void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
+    const bool group = std::any_of(
+        spots.spaces.begin(), spots.spaces.end(),
+        [](const SpaceSpot& spot) { return spot.key == "bedrooms" || spot.key == "bathrooms"; });
+    if (!group && group_.empty()) {
+        return;
+    }
+    const bool baths = group ? spots.spaces.front().key == "bathrooms" : group_ == "bathroom";
+    std::vector<std::string> ones;
+    for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
+        // "the northeast, the northwest and the south"
+        const bool closes =
+            group && i > 1 && wordIs(sentence, i - 1, "the") &&
+            (isMark(sentence.tokens[i - 2], ",") || wordIs(sentence, i - 2, "and") ||
+             wordIs(sentence, i - 2, "is")) &&
+            (isMark(sentence.tokens[i + 1], ",.") || wordIs(sentence, i + 1, "and"));
+        if ((!wordIs(sentence, i + 1, "one") && !closes) || sentence.tokens[i].word == kUnknown) {
+            continue;
+        }
+        const std::uint32_t node = tables().phrases.step(0, sentence.tokens[i].word);
+        for (const Meaning& meaning : tables().phrases.at(node)) {
+            if (node != 0 && meaning.from == From::Qualifier) {
+                ones.push_back(tables().qualifiers[meaning.row] + (baths ? " bath" : " bedroom"));
+            }
+        }
+    }
+    if (!group && ones.size() < 2) {
+        return;
+    }
+    for (const std::string& name : ones) {
+        learn(name, name, SpaceKind::Room);
+    }
+    if (ones.size() > 1) {
+        lastPlaces_ = ones;
+        placesAge_ = 0;
+    }
+    if (ones.size() > 1 && spots.acts.empty()) {
+        stand(ones);
+    }
+}
+
+}  // namespace ledgerboard::intake
