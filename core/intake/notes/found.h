@@ -19,6 +19,7 @@ struct Found {
     std::uint32_t object = kNone;
     int weight = 0;           // as ActRow::weight
     bool fresh = false;       // a new one was asked for
+    bool own = false;         // the owner says what the phrase means
     bool fromNo = false;      // read from a negation: "not replacing the windows"
     bool rest = false;        // kept apart from the part that gets work: "leave the rest"
     bool takenOut = false;    // said to go, no more: what every house has is then replaced
@@ -28,8 +29,8 @@ struct Found {
 
 // Merges what was said more than once of one object in one space, spells out groups of rooms, and
 // settles what contradicts itself: an order outranks a remark, the later order the earlier.
-// In: `found` in the order of the notes. Out: in walking order, their items complete and with their
-// sureness, the unsure ones among them.
+// In: `found` in the order of the notes. Out: in walking order, their items complete but for how
+// sure they are.
 [[nodiscard]] std::vector<Found> mergeFound(const std::vector<Found>& found, Walk& walk);
 
 }  // namespace ledgerboard::intake

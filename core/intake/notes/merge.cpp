@@ -3,10 +3,18 @@
 #include <unordered_set>
 
 #include "core/intake/notes/found.h"
+#include "core/intake/notes/merge.h"
 #include "core/intake/notes/merge_floors.h"
-#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
+
+std::vector<std::string> placesOf(const std::string& place, const Walk& walk) {
+    const std::size_t star = place.find('*');
+    if (star == std::string::npos) {
+        return {place};
+    }
+    return walk.membersOf(place.substr(0, star), std::atoi(place.c_str() + star + 1));
+}
 
 namespace {
 
@@ -18,15 +26,6 @@ bool isWork(Treatment treatment) {
 
 bool isNew(const Found& found) {
     return found.treatment == Treatment::Replace || found.treatment == Treatment::Add;
-}
-
-// "bedrooms*3" as its rooms; any other place as itself.
-std::vector<std::string> placesOf(const std::string& place, const Walk& walk) {
-    const std::size_t star = place.find('*');
-    if (star == std::string::npos) {
-        return {place};
-    }
-    return walk.membersOf(place.substr(0, star), std::atoi(place.c_str() + star + 1));
 }
 
 void fill(DraftItem& into, const DraftItem& from) {
@@ -76,9 +75,10 @@ std::vector<Found> oneOfEach(const std::vector<Found>& said) {
             addSign(same->signs, sign);
         }
         same->fresh = same->fresh || found.fresh;
-        if (found.item.source.sure > same->item.source.sure) {
+        same->own = same->own || found.own;
+        if (found.weight > same->weight) {
             same->item.source = found.item.source;
-            same->weight = std::max(same->weight, found.weight);
+            same->weight = found.weight;
         }
     }
     return left;
@@ -280,7 +280,6 @@ std::vector<Found> mergeFound(const std::vector<Found>& found, Walk& walk) {
     settleTakenOut(left);
     for (Found& one : left) {
         addSignsOfPlace(walk.find(one.place), one.signs);
-        one.item.source.sure = sureness(one.signs, one.treatment);
         walk.learn(one.place, one.place, SpaceKind::Room);
         const KnownSpace* space = walk.find(one.place);
         one.item.space = space == nullptr ? one.place : space->shown;

@@ -275,6 +275,7 @@ bool OwnWords::putTreatment(const OwnWord& word, const Span& span, Spots& spots)
     const bool isSaid = said != spots.acts.end();
     ActSpot act;
     act.span = span;
+    act.own = true;
     act.row = actLike(word.treatment, isSaid ? &tables().acts[said->row] : nullptr);
     if (act.row == kNone) {
         return false;

@@ -22,6 +22,8 @@ namespace ledgerboard::intake {
 
 struct ReadOptions {
     bool explain = false;  // keep what each stage made of each sentence
+    // Only what the rules make of phrases they know, whatever the weights say; `sure` is then 0.
+    bool rulesAlone = false;
     // Percent: items less sure than this are not made. What the tables say, where not given.
     std::optional<int> leastSure;
     // What the owner means by words of their own: these win over the tables.
@@ -42,16 +44,25 @@ struct ExplainedSentence {
     std::vector<StageWords> stages;
 };
 
-// A sign of how an item came about, as core/intake/tables/sureness.tsv names it.
-struct NamedSign {
-    std::string name;   // "gap"
-    std::string value;  // "2"
+// What the rules made of a thing, and what can be seen of how.
+struct NamedMade {
+    std::string treatment;
+    std::vector<std::string> clues;
+};
+
+// A thing in a place with all that bears on its treatment, as core/intake/tables/leanings.tsv
+// names it.
+struct NamedThing {
+    std::string space;
+    std::string object;
+    std::vector<std::string> clues;
+    std::vector<NamedMade> made;
 };
 
 struct Reading {
     Draft draft;
     std::vector<ExplainedSentence> explained;   // empty unless asked for
-    std::vector<std::vector<NamedSign>> signs;  // of each item of the draft, likewise
+    std::vector<NamedThing> things;             // likewise, whether made items or not
 };
 
 // Notes without any work in them give an empty draft.

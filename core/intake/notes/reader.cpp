@@ -6,7 +6,6 @@
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
-#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -133,7 +132,9 @@ void Reader::take(Sentence& sentence) {
     const std::size_t foundBefore = found_.size();
     Linked linked;
     if (!placed.onlyPlace) {
+        const std::vector<ObjectSpot> heard = spots.objects;
         linked = takeWork(sentence, spots, placed, deal);
+        noteMentions(sentence, spots, heard, placed);
     }
     // "Roof. It's rubber, it's good.": the place is named by the thing.
     if (placed.onlyPlace && !spots.objects.empty() &&
@@ -294,21 +295,7 @@ void Reader::nameOwnThings() {
 
 Reading Reader::finish() {
     Draft& draft = reading_.draft;
-    const int least = options_.leastSure.value_or(leastSure());
-    for (Found& found : mergeFound(found_, walk_)) {
-        if (found.item.source.sure < least) {
-            ++draft.leftOut;
-            continue;
-        }
-        draft.items.push_back(std::move(found.item));
-        if (options_.explain) {
-            reading_.signs.emplace_back();
-            for (const Sign& sign : found.signs) {
-                reading_.signs.back().push_back(
-                    {std::string(kindName(sign.kind)), valueName(sign)});
-            }
-        }
-    }
+    makeItems();
     draft.alternates = std::move(alternates_);
     draft.facts = facts_.facts();
     draft.cautions = std::move(cautions_);

@@ -7,8 +7,10 @@
 #include <vector>
 
 #include "core/intake/notes/choices.h"
+#include "core/intake/notes/clues.h"
 #include "core/intake/notes/facts.h"
 #include "core/intake/notes/found.h"
+#include "core/intake/notes/leanings.h"
 #include "core/intake/notes/links.h"
 #include "core/intake/notes/own_words.h"
 #include "core/intake/notes/read_notes.h"
@@ -22,7 +24,8 @@ inline constexpr std::size_t kMostItems = 20'000;
 
 class Reader {
   public:
-    explicit Reader(const ReadOptions& options) : options_(options), own_(options.ownWords) {}
+    explicit Reader(const ReadOptions& options)
+        : options_(options), own_(options.ownWords), clues_(tables().lexicon) {}
 
     void take(Sentence& sentence);
     [[nodiscard]] Reading finish();
@@ -105,6 +108,15 @@ class Reader {
     static void takeLaid(const Sentence& sentence, Spots& spots, Linked& linked);
     static void takeTroubles(Spots& spots, Linked& linked);
     static void takeYears(const Sentence& sentence, Spots& spots, Linked& linked);
+    void makeItems();
+    [[nodiscard]] DraftItem itemOf(const Thing& thing, const Leaning& leaning,
+                                   const std::vector<Found>& made) const;
+    void sortItems(std::vector<DraftItem>& items) const;
+    void tellLeaning(const std::string& object, const Chances& chances, std::size_t sentence);
+    void nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence);
+    void addPlaceClues(Mention& mention) const;
+    void noteMentions(const Sentence& sentence, const Spots& spots,
+                      const std::vector<ObjectSpot>& heard, const Placed& placed);
     void keepTopic(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] std::vector<std::uint32_t> spokenOf(const Sentence& sentence, const Spots& spots,
                                                       const Linked& linked,
@@ -149,6 +161,8 @@ class Reader {
     Walk walk_;
     FactReader facts_;
     std::vector<Found> found_;
+    ClueReader clues_;
+    std::vector<Mention> mentions_;
     std::vector<DraftAlternate> alternates_;
     std::vector<DraftCaution> cautions_;
     std::vector<std::uint32_t> before_;        // objects an "it" may mean

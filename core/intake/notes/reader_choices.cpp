@@ -2,7 +2,6 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
-#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -249,7 +248,7 @@ void Reader::countMaterials(const Sentence& sentence, const Spots& spots,
     found.fresh = true;
     found.place = place;
     found.signs = {{}, {SignKind::Object, found.object}, signOf(SignFlag::Choice)};
-    found.item.source = {sourceOf(sentence), sentence.line, sureness(found.signs, found.treatment)};
+    found.item.source = {sourceOf(sentence), sentence.line, 0};
     found_.push_back(std::move(found));
 }
 

@@ -4,7 +4,6 @@
 #include "core/intake/notes/item_names.h"
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/reader.h"
-#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -266,6 +265,7 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     found.object = said.object;
     found.weight = row.weight;
     found.fresh = row.fresh;
+    found.own = act.own;
     found.treatment = row.treatment;
     takeFresh(sentence, spots, said, found);
     takeMended(sentence, spots, said, found);
@@ -306,8 +306,7 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     if (found.treatment != row.treatment) {
         found.signs.push_back(signOf(SignFlag::Turned));
     }
-    found.item.source = {sourceOf(sentence), sentence.tokens[said.at].line,
-                         sureness(found.signs, found.treatment)};
+    found.item.source = {sourceOf(sentence), sentence.tokens[said.at].line, 0};
     if (found.treatment == Treatment::Keep || found.treatment == Treatment::Inspect) {
         found.item.note = found.item.source.sentence;
     }

@@ -4,7 +4,6 @@
 
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/space_names.h"
-#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -213,8 +212,7 @@ void Reader::cleanPlace(const Sentence& sentence, const Spots& spots, const Plac
         found.weight = row.weight;
         found.place = place;
         found.signs = {{}, signOf(SignFlag::Place)};
-        found.item.source = {sourceOf(sentence), sentence.line,
-                             sureness(found.signs, found.treatment)};
+        found.item.source = {sourceOf(sentence), sentence.line, 0};
         if (found.object != kNone && found_.size() < kMostItems) {
             found_.push_back(std::move(found));
         }

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
-#include "core/intake/notes/sureness.h"
 
 namespace ledgerboard::intake {
 
@@ -211,8 +210,7 @@ void Reader::copySame(const Sentence& sentence, const std::string& from, const s
         copy.place = here;
         nameCopied(things.named, copy);
         copy.signs.push_back(signOf(SignFlag::Copied));
-        copy.item.source = {sourceOf(sentence), sentence.line,
-                            sureness(copy.signs, copy.treatment)};
+        copy.item.source = {sourceOf(sentence), sentence.line, 0};
         copy.item.quantity.reset();
         copy.item.cost.reset();
         found_.push_back(std::move(copy));

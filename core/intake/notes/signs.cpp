@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <initializer_list>
 #include <optional>
 #include <unordered_map>
@@ -36,7 +35,7 @@ std::uint32_t most(std::size_t count, std::uint32_t limit) {
     return std::min(static_cast<std::uint32_t>(std::min<std::size_t>(count, 1000)), limit);
 }
 
-// What may stand beside an object. The figures stand in sureness.tsv.
+// What may stand beside an object. The figures stand in leanings.tsv.
 enum class Beside : std::uint8_t {
     Edge = 0,  // a mark, or where the sentence begins or ends
     The = 1,
@@ -279,35 +278,10 @@ class SignReader {
     std::vector<Sign> signs_;
 };
 
-// Adds every row of a table whose name is `value`.
-template <class Row, class Name>
-void addRows(const std::vector<Row>& rows, SignKind kind, std::string_view value, Name name,
-             std::vector<Sign>& signs) {
-    for (std::uint32_t i = 0; i < rows.size(); ++i) {
-        if (name(rows[i]) == value) {
-            signs.push_back({kind, i});
-        }
-    }
-}
-
-template <std::size_t N>
-void addWord(const std::array<std::string_view, N>& words, SignKind kind, std::string_view value,
-             std::vector<Sign>& signs) {
-    for (std::uint32_t i = 0; i < N; ++i) {
-        if (words[i] == value) {
-            signs.push_back({kind, i});
-        }
-    }
-}
-
 }  // namespace
 
 std::string_view kindName(SignKind kind) {
     return kKinds[static_cast<std::size_t>(kind)];
-}
-
-bool isSignKind(std::string_view name) {
-    return std::find(kKinds.begin(), kKinds.end(), name) != kKinds.end();
 }
 
 std::string valueName(const Sign& sign) {
@@ -327,59 +301,6 @@ std::string valueName(const Sign& sign) {
         default:
             return std::to_string(sign.value);
     }
-}
-
-std::vector<Sign> signsNamed(std::string_view kindWord, std::string_view value) {
-    std::vector<Sign> signs;
-    const auto at = std::find(kKinds.begin(), kKinds.end(), kindWord);
-    if (at == kKinds.end()) {
-        return signs;
-    }
-    const auto kind = static_cast<SignKind>(at - kKinds.begin());
-    switch (kind) {
-        case SignKind::Act:
-            addRows(
-                tables().acts, kind, value, [](const ActRow& row) { return row.phrase; }, signs);
-            break;
-        case SignKind::Object:
-            addRows(
-                tables().objects, kind, value, [](const ObjectRow& row) { return row.name; },
-                signs);
-            break;
-        case SignKind::Trade:
-            addRows(
-                tables().objects, kind, value, [](const ObjectRow& row) { return row.trade; },
-                signs);
-            break;
-        case SignKind::Cue:
-            for (std::uint32_t i = 0; i < static_cast<std::uint32_t>(Cue::Count); ++i) {
-                if (cueName(static_cast<Cue>(i)) == value) {
-                    signs.push_back({kind, i});
-                }
-            }
-            break;
-        case SignKind::Is:
-            addWord(kFlags, kind, value, signs);
-            break;
-        case SignKind::Also: {
-            const auto words = model::wordsOf<model::Treatment>();
-            for (std::uint32_t i = 0; i < words.size(); ++i) {
-                if (words[i] == value) {
-                    signs.push_back({kind, i});
-                }
-            }
-            break;
-        }
-        default: {
-            std::uint32_t number = 0;
-            const auto [end, error] =
-                std::from_chars(value.data(), value.data() + value.size(), number);
-            if (error == std::errc() && end == value.data() + value.size()) {
-                signs.push_back({kind, number});
-            }
-        }
-    }
-    return signs;
 }
 
 std::vector<Sign> signsOf(const Sentence& sentence, const Spots& spots, const Said& said) {

@@ -94,13 +94,9 @@ struct Sign {
     return {SignKind::Is, static_cast<std::uint32_t>(flag)};
 }
 
-// The words of sureness.tsv for it: "gap" and "2".
+// The words of leanings.tsv for it: "gap" and "2".
 [[nodiscard]] std::string_view kindName(SignKind kind);
-[[nodiscard]] bool isSignKind(std::string_view name);
 [[nodiscard]] std::string valueName(const Sign& sign);
-// Every sign that has these words; rows of the treatments table may share a phrase, objects a
-// trade. Empty where there is none.
-[[nodiscard]] std::vector<Sign> signsNamed(std::string_view kind, std::string_view value);
 
 // What the sentence tells of `said`, in no particular order, none twice.
 [[nodiscard]] std::vector<Sign> signsOf(const Sentence& sentence, const Spots& spots,

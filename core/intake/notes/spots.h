@@ -39,6 +39,7 @@ struct ActSpot {
     bool passive = false;  // "to be replaced": its objects stand before it
     bool names = false;    // its words name the thing: "hang drywall"
     bool negated = false;
+    bool own = false;  // the owner says what it means
 };
 
 struct SpaceSpot {

@@ -15,7 +15,11 @@ constexpr std::size_t kLongestWord = 48;
 
 WordId Lexicon::learn(const std::string& stem) {
     const auto next = static_cast<WordId>(ids_.size() + 1);
-    return ids_.emplace(stem, next).first->second;
+    const auto [at, fresh] = ids_.emplace(stem, next);
+    if (fresh) {
+        stems_.push_back(&at->first);
+    }
+    return at->second;
 }
 
 WordId Lexicon::find(const std::string& stem) const {

@@ -32,6 +32,10 @@ class Lexicon {
     WordId learn(const std::string& stem);
     // kUnknown when no table holds it.
     [[nodiscard]] WordId find(const std::string& stem) const;
+
+    // The stem of an id that learn() gave.
+    [[nodiscard]] const std::string& stem(WordId word) const { return *stems_[word - 1]; }
+
     void addRespelling(std::string word, std::string meaning);
 
     // What shorthand may be short for.
@@ -44,6 +48,7 @@ class Lexicon {
 
   private:
     std::unordered_map<std::string, WordId> ids_;
+    std::vector<const std::string*> stems_;  // by id, less 1: the keys of ids_
     std::unordered_map<std::string, std::string> respellings_;
     Abbreviations abbreviations_;
 };

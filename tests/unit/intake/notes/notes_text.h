@@ -9,10 +9,10 @@
 
 namespace ledgerboard::intake {
 
-// Whatever was read, however unsure: the rules are tried here, not the weights of sureness.
+// What the rules make: they are tried here, not the weights.
 inline Draft draftOf(std::string_view notes) {
     ReadOptions options;
-    options.leastSure = 0;
+    options.rulesAlone = true;
     auto draft = readNotes(notes, options);
     return draft.ok() ? draft.value() : Draft{};
 }

@@ -1,0 +1,314 @@
+#include "core/intake/notes/clues.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/intake/notes/tables.h"
+#include "core/model/words.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::uint64_t kOffset = 14695981039346656037ULL;
+constexpr std::uint64_t kPrime = 1099511628211ULL;
+
+// Fowler, Noll and Vo's hash, variant 1a, 64 bits.
+void mix(std::uint64_t& key, std::string_view text) {
+    for (const char c : text) {
+        key = (key ^ static_cast<unsigned char>(c)) * kPrime;
+    }
+}
+
+constexpr std::size_t kReach = 9;  // words on either side
+
+}  // namespace
+
+std::uint64_t clueKey(std::string_view name) {
+    std::uint64_t key = kOffset;
+    mix(key, name);
+    return key;
+}
+
+void Clues::add(std::string_view kind, std::string_view first, std::string_view second) {
+    std::uint64_t key = kOffset;
+    mix(key, kind);
+    if (!first.empty()) {
+        mix(key, " ");
+        mix(key, first);
+    }
+    if (!second.empty()) {
+        mix(key, " ");
+        mix(key, second);
+    }
+    if (std::find(keys_.begin(), keys_.end(), key) != keys_.end()) {
+        return;
+    }
+    keys_.push_back(key);
+    if (named_) {
+        std::string name(kind);
+        for (const std::string_view part : {first, second}) {
+            if (!part.empty()) {
+                name += ' ';
+                name += part;
+            }
+        }
+        names_.push_back(std::move(name));
+    }
+}
+
+void Clues::append(const Clues& others) {
+    for (std::size_t i = 0; i < others.keys_.size(); ++i) {
+        if (std::find(keys_.begin(), keys_.end(), others.keys_[i]) == keys_.end()) {
+            keys_.push_back(others.keys_[i]);
+            if (named_) {
+                names_.push_back(others.names_[i]);
+            }
+        }
+    }
+}
+
+void ClueReader::readWords(const Sentence& sentence) {
+    words_.clear();
+    for (const Token& token : sentence.tokens) {
+        if (token.kind == TokenKind::Number) {
+            words_.emplace_back("#");
+        } else if (token.kind == TokenKind::Mark) {
+            words_.emplace_back(1, token.mark);
+        } else if (token.word != kUnknown) {
+            words_.push_back(tables().lexicon.stem(token.word));
+        } else {
+            const std::string plain = plainWord(token.text);
+            const auto [at, fresh] = stems_.try_emplace(plain);
+            if (fresh) {
+                at->second = speller_.stemsOf(plain).front();
+            }
+            words_.push_back(at->second);
+        }
+    }
+}
+
+bool ClueReader::onlyJoins(std::size_t begin, std::size_t end) const {
+    static constexpr std::array<std::string_view, 10> kJoins = {"and", ",", "/", "&",   "+",
+                                                                "the", "a", "or", "its", "plus"};
+    for (std::size_t i = begin; i < end; ++i) {
+        if (std::find(kJoins.begin(), kJoins.end(), words_[i]) == kJoins.end()) {
+            return false;
+        }
+    }
+    return end > begin;
+}
+
+void ClueReader::addWords(const Zone& zone, Side side, Clues& clues) const {
+    const bool left = side == Side::Before;
+    const std::string_view kind = left ? "before" : "after";
+    const std::size_t size = zone.end > zone.begin ? zone.end - zone.begin : 0;
+    for (std::size_t k = 0; k < size && k < kReach; ++k) {
+        const std::string& word = words_[left ? zone.end - 1 - k : zone.begin + k];
+        clues.add(kind, word);
+        if (k == 0) {
+            clues.add(left ? "right before" : "right after", word);
+        }
+    }
+    if (size == 0) {
+        clues.add(left ? "right before" : "right after", "nothing");
+    }
+}
+
+void ClueReader::addActs(const Spots& spots, const Zone& zone, std::string_view kind,
+                         Clues& clues) const {
+    const auto words = model::wordsOf<model::Treatment>();
+    for (const ActSpot& act : spots.acts) {
+        if (act.span.begin < zone.begin || act.span.end > zone.end) {
+            continue;
+        }
+        const ActRow& row = tables().acts[act.row];
+        const std::string weight = std::to_string(row.weight) + (act.negated ? "not" : "");
+        clues.add(kind, row.fresh ? "fresh" : words[static_cast<std::size_t>(row.treatment)],
+                  weight);
+    }
+    for (const CueSpot& cue : spots.cues) {
+        if (cue.span.begin >= zone.begin && cue.span.end <= zone.end) {
+            clues.add(kind, "cue", cueName(cue.cue));
+        }
+    }
+}
+
+// What the words of the zone tell of the thing, nearest first.
+void ClueReader::addSenses(const Zone& zone, std::string_view kind, bool fromEnd,
+                           Clues& clues) const {
+    constexpr std::size_t kNear = 4;
+    std::vector<std::string> told;
+    for (const SenseSpot& spot : senses_) {
+        if (spot.begin < zone.begin || spot.end > zone.end) {
+            continue;
+        }
+        std::string name = (spot.denied ? "not-" : "") + std::string(senseName(spot.sense));
+        clues.add(kind, name);
+        const std::size_t far = fromEnd ? zone.end - spot.end : spot.begin - zone.begin;
+        if (far < kNear) {
+            clues.add(kind, "near", name);
+        }
+        told.push_back(std::move(name));
+    }
+    for (std::size_t i = 0; i + 1 < told.size(); ++i) {
+        clues.add(kind, told[i], told[i + 1]);
+    }
+    if (told.empty()) {
+        clues.add(kind, "-");
+    }
+    addSets(told, kind, clues);
+}
+
+// The kinds of work spoken of taken together, and which came last; where there is none, what the
+// thing is said to be like.
+void ClueReader::addSets(const std::vector<std::string>& told, std::string_view kind,
+                         Clues& clues) {
+    static constexpr std::array<std::string_view, 7> kWork = {"stay", "out",  "in",  "mend",
+                                                              "coat", "wash", "look"};
+    static constexpr std::array<std::string_view, 10> kState = {
+        "good", "dead", "rotten", "worn", "ugly", "dirty", "loose", "damaged", "odd", "lack"};
+    std::string work;
+    std::string last;
+    std::string first;
+    for (const std::string_view one : kWork) {
+        for (const std::string& word : told) {
+            if (word == one || (word.starts_with("not-") && word.substr(4) == one)) {
+                work += word.starts_with("not-") ? "!" : "";
+                work += std::string(one) + "+";
+                break;
+            }
+        }
+    }
+    std::string state;
+    for (const std::string_view one : kState) {
+        for (const std::string& word : told) {
+            if (word == one || (word.starts_with("not-") && word.substr(4) == one)) {
+                state += word.starts_with("not-") ? "!" : "";
+                state += std::string(one) + "+";
+                break;
+            }
+        }
+    }
+    for (const std::string& word : told) {
+        const std::string_view plain =
+            word.starts_with("not-") ? std::string_view(word).substr(4) : std::string_view(word);
+        if (std::find(kWork.begin(), kWork.end(), plain) != kWork.end()) {
+            last = word;
+            first = first.empty() ? word : first;
+        }
+    }
+    const std::string name = std::string(kind) + " in all";
+    if (work.empty()) {
+        clues.add(name, "only", state);
+        return;
+    }
+    clues.add(name, work);
+    clues.add(name, work, state);
+    clues.add(name, "last", last);
+    clues.add(name, "first", first);
+}
+
+void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {
+    if (sentence.terse) {
+        clues.add("terse");
+    }
+    if (sentence.heading) {
+        clues.add("heading");
+    }
+    if (sentence.bullet) {
+        clues.add("bullet");
+    }
+    if (sentence.tokens.back().mark == '?') {
+        clues.add("question");
+    }
+    clues.add("opens", words_.front());
+}
+
+void ClueReader::addBefore(Clues& clues) const {
+    for (const std::string& sense : idle_) {
+        clues.add("earlier says", sense);
+    }
+}
+
+// What is said next, before another thing is named, may be said of the last thing.
+void ClueReader::addNext(std::vector<Mention>& mentions, std::size_t end) const {
+    for (std::size_t k = last_; k < mentions.size(); ++k) {
+        const bool last = k + 1 == mentions.size();
+        addSenses({0, end}, last ? "next says" : "later says", false, mentions[k].clues);
+        for (std::size_t i = 0; last && i < end && i < kReach; ++i) {
+            mentions[k].clues.add("next", words_[i]);
+        }
+    }
+}
+
+void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<Mention>& mentions,
+                      std::size_t first) {
+    readWords(sentence);
+    senses_ = sensesIn(words_);
+    std::vector<Mention> own(std::make_move_iterator(mentions.begin() +
+                                                     static_cast<std::ptrdiff_t>(first)),
+                             std::make_move_iterator(mentions.end()));
+    mentions.resize(first);
+    const std::size_t size = words_.size();
+    addNext(mentions, own.empty() ? size : own.front().begin);
+    std::vector<Zone> things;
+    things.reserve(own.size());
+    for (const Mention& one : own) {
+        std::size_t end = one.begin + 1;
+        for (const ObjectSpot& object : spots.objects) {
+            end = object.span.begin == one.begin ? object.span.end : end;
+        }
+        things.push_back({one.begin, std::min(end, size)});
+    }
+    for (std::size_t k = 0; k < own.size(); ++k) {
+        Clues& clues = own[k].clues;
+        // In a list, what is said of one is said of all.
+        std::size_t low = k;
+        while (low > 0 && onlyJoins(things[low - 1].end, things[low].begin)) {
+            --low;
+        }
+        std::size_t high = k;
+        while (high + 1 < things.size() && onlyJoins(things[high].end, things[high + 1].begin)) {
+            ++high;
+        }
+        const Zone left = {low == 0 ? 0 : things[low - 1].end, things[low].begin};
+        const Zone right = {things[high].end,
+                            high + 1 < things.size() ? things[high + 1].begin : size};
+        addWords(left, Side::Before, clues);
+        addWords(right, Side::After, clues);
+        addSenses(left, "before says", true, clues);
+        addSenses(right, "after says", false, clues);
+        addSenses({0, left.begin}, "far before says", true, clues);
+        addSenses({right.end, size}, "far after says", false, clues);
+        addActs(spots, left, "act before", clues);
+        addActs(spots, right, "act after", clues);
+        addActs(spots, {0, left.begin}, "act far before", clues);
+        addActs(spots, {right.end, size}, "act far after", clues);
+        if (low != high) {
+            clues.add("listed");
+        }
+        clues.add("own", words_[things[k].end - 1]);
+        addForm(sentence, clues);
+        if (k == 0) {
+            addBefore(clues);
+        }
+        if (k + 1 == own.size()) {
+            clues.add("last");
+        }
+    }
+    last_ = mentions.size();
+    for (Mention& one : own) {
+        mentions.push_back(std::move(one));
+    }
+    const std::size_t from = things.empty() ? 0 : things.back().end;
+    idle_.clear();
+    for (const SenseSpot& spot : senses_) {
+        if (spot.begin >= from) {
+            idle_.push_back((spot.denied ? "not-" : "") +
+                                  std::string(senseName(spot.sense)));
+        }
+    }
+}
+
+}  // namespace ledgerboard::intake

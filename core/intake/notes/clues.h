@@ -1,0 +1,90 @@
+// What in the words around a thing tells what is to be done with it?
+//
+// The rules read phrases that the tables hold. A clue is weaker and broader: a word or two that
+// stand in a certain place near the thing, whether any table knows them or not. None decides; each
+// has a weight in core/intake/tables/leanings.tsv. core/intake/tables/README.md lists the kinds.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "core/intake/notes/draft.h"
+#include "core/intake/notes/senses.h"
+#include "core/intake/notes/sentences.h"
+#include "core/intake/notes/spots.h"
+#include "core/intake/notes/words.h"
+
+namespace ledgerboard::intake {
+
+// Clues are known by a number made of their words; the words themselves are kept on request.
+class Clues {
+  public:
+    Clues() = default;
+
+    explicit Clues(bool named) : named_(named) {}
+
+    void add(std::string_view kind, std::string_view first = {}, std::string_view second = {});
+
+    void append(const Clues& others);
+
+    [[nodiscard]] const std::vector<std::uint64_t>& keys() const { return keys_; }
+
+    [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
+
+  private:
+    bool named_ = false;
+    std::vector<std::uint64_t> keys_;
+    std::vector<std::string> names_;  // "after rusty", one for each key; empty unless named
+};
+
+// The number of a clue by its name, as leanings.tsv writes it.
+[[nodiscard]] std::uint64_t clueKey(std::string_view name);
+
+// A thing where it is named.
+struct Mention {
+    std::uint32_t object = kNone;
+    std::vector<std::string> places;
+    DraftItem item;  // source and figures, as if it were an item
+    Clues clues;
+    std::size_t begin = 0;  // its first token in the sentence
+    std::size_t explained = 0;  // of the reading's explained sentences, where those are kept
+};
+
+// Collects the mentions of one reading, sentence by sentence.
+class ClueReader {
+  public:
+    explicit ClueReader(const Lexicon& lexicon) : speller_(lexicon) {}
+
+    // Adds the clues of the sentence to `mentions`, which are its own in the order of their words.
+    // `spots` are those that the tables know in it.
+    void read(const Sentence& sentence, const Spots& spots, std::vector<Mention>& mentions,
+              std::size_t first);
+
+  private:
+    struct Zone {
+        std::size_t begin = 0;
+        std::size_t end = 0;
+    };
+
+    void readWords(const Sentence& sentence);
+    void addWords(const Zone& zone, Side side, Clues& clues) const;
+    void addActs(const Spots& spots, const Zone& zone, std::string_view kind, Clues& clues) const;
+    void addSenses(const Zone& zone, std::string_view kind, bool fromEnd, Clues& clues) const;
+    static void addSets(const std::vector<std::string>& told, std::string_view kind, Clues& clues);
+    void addForm(const Sentence& sentence, Clues& clues) const;
+    void addNext(std::vector<Mention>& mentions, std::size_t end) const;
+    void addBefore(Clues& clues) const;
+    [[nodiscard]] bool onlyJoins(std::size_t begin, std::size_t end) const;
+
+    Speller speller_;
+    std::unordered_map<std::string, std::string> stems_;
+    std::vector<std::string> words_;  // of the sentence: stems, marks, "#" for a figure
+    std::vector<SenseSpot> senses_;
+    std::vector<std::string> idle_;  // senses of the sentence before, after its last thing
+    std::size_t last_ = 0;            // first mention of the sentence before
+};
+
+}  // namespace ledgerboard::intake

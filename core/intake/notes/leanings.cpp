@@ -1,0 +1,325 @@
+#include "core/intake/notes/leanings.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <string_view>
+#include <unordered_map>
+
+#include "core/intake/notes/merge.h"
+#include "core/intake/tables/embedded.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+using model::Treatment;
+
+constexpr std::size_t kTreatments = model::wordsOf<Treatment>().size();
+constexpr int kSureOfOwn = 95;        // percent: what the owner's own word says
+constexpr double kLeastLooked = 0.1;  // what is less likely is not even counted as left out
+
+std::string_view wordOf(Treatment treatment) {
+    return model::wordsOf<Treatment>()[static_cast<std::size_t>(treatment)];
+}
+
+// Of one clue, in thousandths, by treatment; under Unset for whichever the clue is found with.
+using Row = std::array<std::int16_t, kTreatments>;
+
+// leanings.tsv: a clue, a tab, "treatment=weight" for each that it has, parted by blanks.
+class Weights {
+  public:
+    Weights() {
+        std::string_view text = embeddedTable("leanings");
+        for (int line = 1; !text.empty(); ++line) {
+            const std::size_t end = std::min(text.find('\n'), text.size());
+            const std::string_view row = text.substr(0, end);
+            text.remove_prefix(std::min(end + 1, text.size()));
+            if (!row.empty() && row.front() != '#' && !take(row)) {
+                faults_.push_back("leanings.tsv:" + std::to_string(line) +
+                                  ": not a clue, a tab, and treatment=weight pairs");
+            }
+        }
+    }
+
+    [[nodiscard]] const Row* of(std::uint64_t clue) const {
+        const auto at = rows_.find(clue);
+        return at == rows_.end() ? nullptr : &at->second;
+    }
+
+    [[nodiscard]] int least() const { return least_; }
+
+    // The odds on the item being right are those of the treatment, drawn in: a thing may be named
+    // or placed wrongly too.
+    [[nodiscard]] int sureOf(double chance) const {
+        constexpr double kLeastOdds = 1e-6;
+        const double odds = std::max(chance, kLeastOdds) / std::max(1 - chance, kLeastOdds);
+        const double drawn = (shift_ + slope_ * std::log(odds)) / 1000.0;
+        const long percent = std::lround(100.0 / (1.0 + std::exp(-drawn)));
+        return static_cast<int>(std::clamp(percent, 1L, 99L));
+    }
+
+    [[nodiscard]] const std::vector<std::string>& faults() const { return faults_; }
+
+  private:
+    bool take(std::string_view row) {
+        const std::size_t tab = row.find('\t');
+        if (tab == std::string_view::npos) {
+            return false;
+        }
+        Row weights{};
+        const std::string_view clue = row.substr(0, tab);
+        for (std::string_view rest = row.substr(tab + 1); !rest.empty();) {
+            const std::size_t end = std::min(rest.find(' '), rest.size());
+            const std::string_view pair = rest.substr(0, end);
+            rest.remove_prefix(std::min(end + 1, rest.size()));
+            const std::size_t equals = pair.find('=');
+            if (equals == std::string_view::npos) {
+                return false;
+            }
+            const auto words = model::wordsOf<Treatment>();
+            const std::string_view word = pair.substr(0, equals);
+            const auto at = std::find(words.begin() + 1, words.end(), word);
+            int weight = 0;
+            const char* last = pair.data() + pair.size();
+            const auto [stop, error] = std::from_chars(pair.data() + equals + 1, last, weight);
+            const bool any = word == "any" || word == "percent";
+            if (error != std::errc() || stop != last || (at == words.end() && !any) ||
+                std::abs(weight) > 30'000) {
+                return false;
+            }
+            weights[any ? 0 : static_cast<std::size_t>(at - words.begin())] =
+                static_cast<std::int16_t>(weight);
+        }
+        if (clue == "least") {
+            least_ = weights[0];
+            return true;
+        }
+        if (clue == "sure shift") {
+            shift_ = weights[0];
+            return true;
+        }
+        if (clue == "sure slope") {
+            slope_ = weights[0];
+            return true;
+        }
+        return rows_.emplace(clueKey(clue), weights).second;
+    }
+
+    std::unordered_map<std::uint64_t, Row> rows_;
+    std::vector<std::string> faults_;
+    int least_ = 0;
+    int shift_ = 0;     // thousandths
+    int slope_ = 1000;  // thousandths
+};
+
+const Weights& weights() {
+    static const Weights kWeights;
+    return kWeights;
+}
+
+Clues signClues(const Found& found, bool named) {
+    Clues clues(named);
+    clues.add("made");
+    clues.add("made with weight", std::to_string(found.weight));
+    for (const Sign& sign : found.signs) {
+        clues.add("sign", kindName(sign.kind), valueName(sign));
+    }
+    return clues;
+}
+
+// What the thing is, and what the rules made of it.
+void addThing(const Thing& thing, const std::vector<Found>& made, const Walk& walk, Clues& clues) {
+    const ObjectRow& object = tables().objects[thing.object];
+    clues.add("every");
+    clues.add("thing", object.name);
+    clues.add("family", object.family);
+    clues.add("trade", object.trade);
+    constexpr std::size_t kMany = 4;
+    clues.add("mentions", std::to_string(std::min(thing.mentions.size(), kMany)));
+    if (walk.known().size() > 2) {
+        clues.add("walk");
+    }
+    if (const KnownSpace* space = walk.find(thing.place)) {
+        clues.add("place", space->kind == SpaceKind::Outside ? "outdoors"
+                           : space->kind == SpaceKind::Whole ? "whole"
+                                                             : "room");
+        const std::string& key = space->key;
+        clues.add("room", key.substr(key.rfind(' ') + 1));
+    }
+    if (thing.made.empty()) {
+        clues.add("made", "nothing");
+    }
+    for (const std::size_t i : thing.made) {
+        clues.add("made", wordOf(made[i].treatment));
+        clues.add("made", wordOf(made[i].treatment), std::to_string(made[i].weight));
+    }
+}
+
+// Another thing that serves the same end, and what was made of it: plank where carpet was.
+void addRivals(const std::vector<Thing>& things, const std::vector<Found>& made,
+               std::vector<Evidence>& evidence) {
+    std::unordered_map<std::string, std::vector<std::size_t>> byEnd;
+    const auto endOf = [](const Thing& thing) {
+        return thing.place + "\n" + tables().objects[thing.object].family;
+    };
+    for (std::size_t i = 0; i < things.size(); ++i) {
+        if (!tables().objects[things[i].object].family.empty()) {
+            byEnd[endOf(things[i])].push_back(i);
+        }
+    }
+    constexpr std::size_t kMost = 8;
+    for (const auto& [end, all] : byEnd) {
+        for (std::size_t k = 0; k < all.size(); ++k) {
+            Clues& clues = evidence[all[k]].clues;
+            for (std::size_t other = 0; other < all.size() && other < kMost; ++other) {
+                if (other == k) {
+                    continue;
+                }
+                clues.add(other < k ? "rival before" : "rival after");
+                for (const std::size_t i : things[all[other]].made) {
+                    clues.add("rival", wordOf(made[i].treatment));
+                }
+            }
+        }
+    }
+}
+
+bool isWork(Treatment treatment) {
+    return treatment != Treatment::Keep && treatment != Treatment::Inspect;
+}
+
+bool isExchange(Treatment treatment) {
+    return treatment == Treatment::Replace || treatment == Treatment::Remove ||
+           treatment == Treatment::Add;
+}
+
+// What is exchanged is not mended, what is kept gets no work.
+bool contradicts(Treatment a, Treatment b) {
+    return isWork(a) != isWork(b) || isExchange(a) || isExchange(b) || !isWork(a);
+}
+
+}  // namespace
+
+std::vector<Thing> thingsOf(const std::vector<Mention>& mentions, const std::vector<Found>& made,
+                            const Walk& walk) {
+    std::vector<Thing> things;
+    std::unordered_map<std::string, std::size_t> byKey;
+    const auto thingAt = [&](const std::string& place, std::uint32_t object) -> Thing& {
+        const std::string key = place + "\n" + std::to_string(object);
+        const auto [at, fresh] = byKey.emplace(key, things.size());
+        if (fresh) {
+            things.push_back({place, object, {}, {}});
+        }
+        return things[at->second];
+    };
+    for (std::size_t i = 0; i < mentions.size(); ++i) {
+        for (const std::string& group : mentions[i].places) {
+            for (const std::string& place : placesOf(group, walk)) {
+                thingAt(place, mentions[i].object).mentions.push_back(i);
+            }
+        }
+    }
+    for (std::size_t i = 0; i < made.size(); ++i) {
+        thingAt(made[i].place, made[i].object).made.push_back(i);
+    }
+    return things;
+}
+
+std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
+                                 const std::vector<Mention>& mentions,
+                                 const std::vector<Found>& made, const Walk& walk, bool named) {
+    std::vector<Evidence> all;
+    all.reserve(things.size());
+    for (const Thing& thing : things) {
+        Evidence& one = all.emplace_back(Evidence{Clues(named), {}});
+        addThing(thing, made, walk, one.clues);
+        for (const std::size_t i : thing.mentions) {
+            one.clues.append(mentions[i].clues);
+        }
+        for (const std::size_t i : thing.made) {
+            one.made.emplace_back(made[i].treatment, signClues(made[i], named));
+        }
+    }
+    addRivals(things, made, all);
+    return all;
+}
+
+Chances chancesOf(const Evidence& evidence) {
+    std::array<int, kTreatments> scores{};  // thousandths
+    for (const std::uint64_t clue : evidence.clues.keys()) {
+        if (const Row* row = weights().of(clue)) {
+            for (std::size_t t = 1; t < kTreatments; ++t) {
+                scores[t] += (*row)[t];
+            }
+        }
+    }
+    for (const auto& [treatment, clues] : evidence.made) {
+        const auto t = static_cast<std::size_t>(treatment);
+        for (const std::uint64_t clue : clues.keys()) {
+            if (const Row* row = weights().of(clue)) {
+                scores[t] += (*row)[0] + (*row)[t];
+            }
+        }
+    }
+    scores[0] = 0;
+    const int most = *std::max_element(scores.begin(), scores.end());
+    Chances chances{};
+    double sum = 0;
+    for (std::size_t t = 0; t < kTreatments; ++t) {
+        chances[t] = std::exp((scores[t] - most) / 1000.0);
+        sum += chances[t];
+    }
+    for (double& chance : chances) {
+        chance /= sum;
+    }
+    return chances;
+}
+
+std::vector<Leaning> leaningsOf(const Thing& thing, const Chances& chances,
+                                const std::vector<Found>& made) {
+    std::vector<Leaning> leanings;
+    for (const std::size_t i : thing.made) {
+        if (made[i].own) {
+            leanings.push_back({made[i].treatment, kSureOfOwn, i});
+        }
+    }
+    if (!leanings.empty()) {
+        return leanings;
+    }
+    const auto best = static_cast<Treatment>(std::max_element(chances.begin() + 1, chances.end()) -
+                                             chances.begin());
+    const auto add = [&](Treatment treatment, std::optional<std::size_t> from) {
+        const double chance = chances[static_cast<std::size_t>(treatment)];
+        leanings.push_back({treatment, weights().sureOf(chance), from});
+    };
+    const auto madeAs = [&](Treatment treatment) -> std::optional<std::size_t> {
+        for (const std::size_t i : thing.made) {
+            if (made[i].treatment == treatment) {
+                return i;
+            }
+        }
+        return std::nullopt;
+    };
+    if (chances[static_cast<std::size_t>(best)] >= kLeastLooked) {
+        add(best, madeAs(best));
+    }
+    for (const std::size_t i : thing.made) {
+        const Treatment other = made[i].treatment;
+        if (other != best && !contradicts(best, other) &&
+            chances[static_cast<std::size_t>(other)] >= kLeastLooked) {
+            add(other, i);
+        }
+    }
+    return leanings;
+}
+
+int leastSure() {
+    return weights().least();
+}
+
+const std::vector<std::string>& leaningFaults() {
+    return weights().faults();
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,155 @@
+// The part of the reader that makes the items of the draft: of what the rules found, and of what
+// the words around each thing tell.
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+#include "core/intake/notes/leanings.h"
+#include "core/intake/notes/reader.h"
+
+namespace ledgerboard::intake {
+
+using model::Treatment;
+
+namespace {
+
+std::string wordOf(Treatment treatment) {
+    return std::string(model::wordsOf<Treatment>()[static_cast<std::size_t>(treatment)]);
+}
+
+void fillFigures(const DraftItem& from, DraftItem& item) {
+    if (!item.quantity) {
+        item.quantity = from.quantity;
+        item.unit = from.unit;
+    }
+    item.cost = item.cost ? item.cost : from.cost;
+    item.days = item.days ? item.days : from.days;
+    item.leadDays = item.leadDays ? item.leadDays : from.leadDays;
+}
+
+}  // namespace
+
+// The thing as an item: as the rules made it where they did, else as it was first named.
+DraftItem Reader::itemOf(const Thing& thing, const Leaning& leaning,
+                         const std::vector<Found>& made) const {
+    DraftItem item;
+    if (leaning.made) {
+        item = made[*leaning.made].item;
+    } else {
+        item = thing.mentions.empty() ? made[thing.made.front()].item
+                                      : mentions_[thing.mentions.front()].item;
+        for (const std::size_t i : thing.made) {
+            fillFigures(made[i].item, item);
+        }
+        for (const std::size_t i : thing.mentions) {
+            fillFigures(mentions_[i].item, item);
+        }
+        const bool noted =
+            leaning.treatment == Treatment::Keep || leaning.treatment == Treatment::Inspect;
+        item.note = noted ? item.source.sentence : std::string();
+    }
+    const KnownSpace* space = walk_.find(thing.place);
+    item.space = space == nullptr ? thing.place : space->shown;
+    item.treatment = wordOf(leaning.treatment);
+    item.object = tables().objects[thing.object].name;
+    item.source.sure = leaning.sure;
+    return item;
+}
+
+// "sink: replace 83 %, keep 9 %", at the sentence that names it.
+void Reader::tellLeaning(const std::string& object, const Chances& chances, std::size_t sentence) {
+    constexpr double kFaint = 0.05;
+    if (sentence >= reading_.explained.size()) {
+        return;
+    }
+    std::vector<std::size_t> order;
+    for (std::size_t t = 1; t < chances.size(); ++t) {
+        if (chances[t] >= kFaint) {
+            order.push_back(t);
+        }
+    }
+    std::sort(order.begin(), order.end(),
+              [&](std::size_t a, std::size_t b) { return chances[a] > chances[b]; });
+    std::string told = object + ":";
+    for (const std::size_t t : order) {
+        told += (t == order.front() ? " " : ", ") + wordOf(static_cast<Treatment>(t)) + " " +
+                std::to_string(std::lround(chances[t] * 100)) + " %";
+    }
+    told += order.empty() ? " nothing" : "";
+    std::vector<StageWords>& stages = reading_.explained[sentence].stages;
+    if (!stages.empty() && stages.back().stage == "leanings") {
+        stages.back().made += "; " + told;
+    } else {
+        stages.push_back({"leanings", told});
+    }
+}
+
+void Reader::nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence) {
+    for (std::size_t i = 0; i < things.size(); ++i) {
+        NamedThing& named = reading_.things.emplace_back();
+        const KnownSpace* space = walk_.find(things[i].place);
+        named.space = space == nullptr ? things[i].place : space->shown;
+        named.object = tables().objects[things[i].object].name;
+        named.clues = evidence[i].clues.names();
+        for (const auto& [treatment, clues] : evidence[i].made) {
+            named.made.push_back({wordOf(treatment), clues.names()});
+        }
+        const Chances chances = chancesOf(evidence[i]);
+        for (const std::size_t k : things[i].mentions) {
+            tellLeaning(named.object, chances, mentions_[k].explained);
+        }
+    }
+}
+
+// In walking order of the spaces, then in the order of the notes.
+void Reader::sortItems(std::vector<DraftItem>& items) const {
+    std::unordered_map<std::string, std::size_t> order;
+    for (std::size_t i = 0; i < walk_.known().size(); ++i) {
+        order.emplace(walk_.known()[i].shown, i);
+    }
+    const auto rank = [&](const DraftItem& item) {
+        const auto at = order.find(item.space);
+        return at == order.end() ? walk_.known().size() : at->second;
+    };
+    std::stable_sort(items.begin(), items.end(), [&](const DraftItem& a, const DraftItem& b) {
+        return std::pair(rank(a), a.source.line) < std::pair(rank(b), b.source.line);
+    });
+}
+
+void Reader::makeItems() {
+    Draft& draft = reading_.draft;
+    const std::vector<Found> made = mergeFound(found_, walk_);
+    if (options_.rulesAlone) {
+        for (const Found& found : made) {
+            draft.items.push_back(found.item);
+        }
+        return;
+    }
+    for (const Mention& mention : mentions_) {
+        for (const std::string& place : mention.places) {
+            if (place.find('*') == std::string::npos) {
+                walk_.learn(place, place, SpaceKind::Room);
+            }
+        }
+    }
+    const std::vector<Thing> things = thingsOf(mentions_, made, walk_);
+    const std::vector<Evidence> evidence =
+        evidenceOf(things, mentions_, made, walk_, options_.explain);
+    const int least = options_.leastSure.value_or(leastSure());
+    for (std::size_t i = 0; i < things.size(); ++i) {
+        const Thing& thing = things[i];
+        for (const Leaning& leaning : leaningsOf(thing, chancesOf(evidence[i]), made)) {
+            if (leaning.sure < least) {
+                ++draft.leftOut;
+            } else if (draft.items.size() < kMostItems) {
+                draft.items.push_back(itemOf(thing, leaning, made));
+            }
+        }
+    }
+    sortItems(draft.items);
+    if (options_.explain) {
+        nameThings(things, evidence);
+    }
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,98 @@
+// The part of the reader that keeps where each thing was named, whether or not a rule made
+// anything of it.
+#include <algorithm>
+
+#include "core/intake/notes/reader.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::size_t kMostMentions = 60'000;
+
+}  // namespace
+
+// How surely it is known where the thing is.
+void Reader::addPlaceClues(Mention& mention) const {
+    const std::vector<std::string>& here = walk_.current();
+    const int since = walk_.sinceMove();
+    mention.clues.add("since move", since > 12  ? "long"
+                                    : since > 5 ? "far"
+                                    : since > 2 ? "some"
+                                    : since > 0 ? "few"
+                                                : "now");
+    if (walk_.underHeading()) {
+        mention.clues.add("under heading");
+    }
+    if (here.empty()) {
+        mention.clues.add("unplaced");
+    } else if (mention.places != here) {
+        mention.clues.add("elsewhere");
+    }
+}
+
+void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
+                          const std::vector<ObjectSpot>& heard, const Placed& placed) {
+    const std::size_t first = mentions_.size();
+    if (section_ == Section::NotDoing) {
+        clues_.read(sentence, spots, mentions_, first);
+        return;
+    }
+    for (const ObjectSpot& object : heard) {
+        if (object.span.begin < placed.from || mentions_.size() >= kMostMentions) {
+            continue;
+        }
+        const auto kept = std::find_if(
+            spots.objects.begin(), spots.objects.end(),
+            [&](const ObjectSpot& one) { return one.span.begin == object.span.begin; });
+        Said said;
+        said.object = kept == spots.objects.end() ? object.object : kept->object;
+        said.at = object.span.begin;
+        said.spot = kept == spots.objects.end()
+                        ? kNone
+                        : static_cast<std::size_t>(kept - spots.objects.begin());
+        Mention mention;
+        mention.clues = Clues(options_.explain);
+        mention.object = said.object;
+        mention.begin = said.at;
+        mention.explained = reading_.explained.size();
+        mention.places = placesFor(spots, placed, said);
+        Found found;
+        found.item.source = {sourceOf(sentence), sentence.line, 0};
+        addAmounts(sentence, spots, said, found);
+        mention.item = std::move(found.item);
+        if (kept == spots.objects.end()) {
+            mention.clues.add("dropped");
+        } else {
+            const auto flag = [&](bool is, std::string_view name) {
+                if (is) {
+                    mention.clues.add(name);
+                }
+            };
+            flag(kept->landmark, "landmark");
+            flag(kept->with, "with");
+            flag(kept->material, "material");
+            flag(kept->verb, "verb");
+            flag(kept->object != object.object, "renamed");
+        }
+        addPlaceClues(mention);
+        if (section_ == Section::Open) {
+            mention.clues.add("section open");
+        } else if (section_ == Section::Keep) {
+            mention.clues.add("section keep");
+        }
+        if (choiceAge_ == 0) {
+            mention.clues.add("choice");
+        }
+        if (gutAge_ <= 2) {
+            mention.clues.add("gut");
+        }
+        if (listNew_) {
+            mention.clues.add("listnew");
+        }
+        mentions_.push_back(std::move(mention));
+    }
+    clues_.read(sentence, spots, mentions_, first);
+}
+
+}  // namespace ledgerboard::intake

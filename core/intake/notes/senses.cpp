@@ -1,0 +1,122 @@
+#include "core/intake/notes/senses.h"
+
+#include <algorithm>
+#include <unordered_map>
+
+#include "core/intake/notes/tables.h"
+#include "core/intake/notes/tokens.h"
+#include "core/intake/tables/embedded.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::size_t kLongest = 6;  // words
+constexpr std::size_t kDenies = 3;   // words before
+
+class Senses {
+  public:
+    Senses() {
+        std::string_view text = embeddedTable("senses");
+        Speller speller(tables().lexicon);
+        while (!text.empty()) {
+            const std::size_t end = std::min(text.find('\n'), text.size());
+            const std::string_view row = text.substr(0, end);
+            text.remove_prefix(std::min(end + 1, text.size()));
+            const std::size_t tab = row.find('\t');
+            if (row.empty() || row.front() == '#' || tab == std::string_view::npos) {
+                continue;
+            }
+            names_.emplace_back(row.substr(0, tab));
+            addWords(row.substr(tab + 1), static_cast<std::uint8_t>(names_.size() - 1), speller);
+        }
+    }
+
+    [[nodiscard]] const std::vector<std::uint8_t>* of(const std::string& phrase) const {
+        const auto at = byPhrase_.find(phrase);
+        return at == byPhrase_.end() ? nullptr : &at->second;
+    }
+
+    [[nodiscard]] bool opens(const std::string& phrase) const { return opens_.contains(phrase); }
+
+    [[nodiscard]] std::string_view name(std::uint8_t sense) const { return names_[sense]; }
+
+    [[nodiscard]] std::uint8_t named(std::string_view name) const {
+        return static_cast<std::uint8_t>(std::find(names_.begin(), names_.end(), name) -
+                                         names_.begin());
+    }
+
+  private:
+    void addWords(std::string_view words, std::uint8_t sense, Speller& speller) {
+        while (!words.empty()) {
+            const std::size_t end = std::min(words.find(';'), words.size());
+            std::string phrase;
+            std::vector<Token> tokens;
+            cutTokens(words.substr(0, end), 0, speller, tables().lexicon, tokens);
+            std::string_view before;
+            for (const Token& token : tokens) {
+                if (token.kind == TokenKind::Mark || token.text.data() == before.data()) {
+                    continue;
+                }
+                before = token.text;
+                for (const std::string& stem : speller.stemsOf(token.text)) {
+                    phrase += (phrase.empty() ? "" : " ") + stem;
+                    opens_[phrase] = true;
+                }
+            }
+            std::vector<std::uint8_t>& senses = byPhrase_[phrase];
+            if (std::find(senses.begin(), senses.end(), sense) == senses.end()) {
+                senses.push_back(sense);
+            }
+            words.remove_prefix(std::min(end + 1, words.size()));
+        }
+    }
+
+    std::vector<std::string> names_;
+    std::unordered_map<std::string, std::vector<std::uint8_t>> byPhrase_;
+    std::unordered_map<std::string, bool> opens_;  // phrases that begin one
+};
+
+const Senses& senses() {
+    static const Senses kSenses;
+    return kSenses;
+}
+
+}  // namespace
+
+std::string_view senseName(std::uint8_t sense) {
+    return senses().name(sense);
+}
+
+std::vector<SenseSpot> sensesIn(std::span<const std::string> stems) {
+    std::vector<SenseSpot> spots;
+    static const std::uint8_t kNot = senses().named("not");
+    for (std::size_t i = 0; i < stems.size(); ++i) {
+        std::string phrase;
+        const std::size_t first = spots.size();
+        for (std::size_t k = i; k < stems.size() && k < i + kLongest; ++k) {
+            phrase += (k == i ? "" : " ") + stems[k];
+            if (!senses().opens(phrase)) {
+                break;
+            }
+            const std::vector<std::uint8_t>* found = senses().of(phrase);
+            if (found == nullptr) {
+                continue;
+            }
+            spots.resize(first);  // the longest saying alone
+            for (const std::uint8_t sense : *found) {
+                spots.push_back({i, k + 1, sense, false});
+            }
+        }
+        for (std::size_t s = first; s < spots.size(); ++s) {
+            for (std::size_t n = 0; n < first; ++n) {
+                spots[s].denied = spots[s].denied ||
+                                  (spots[n].sense == kNot && spots[n].end + kDenies > i &&
+                                   spots[n].end <= i && spots[s].sense != kNot);
+            }
+        }
+    }
+    return spots;
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,30 @@
+// Which words of a sentence praise a thing, find fault with it, or speak of work on it?
+//
+// Broader than the treatments: senses.tsv holds single words and sayings by what they tell of a
+// thing that they are said of. They decide nothing; they are clues (clues.h).
+// Threads: sensesIn may be called by several threads.
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ledgerboard::intake {
+
+struct SenseSpot {
+    std::size_t begin = 0;  // tokens
+    std::size_t end = 0;
+    std::uint8_t sense = 0;
+    bool denied = false;  // a "not" stands up to three words before it
+};
+
+// In order; of two that begin at the same word and have the same sense, the longer. `stems` holds
+// one for each token.
+[[nodiscard]] std::vector<SenseSpot> sensesIn(std::span<const std::string> stems);
+
+// "good", as senses.tsv writes it.
+[[nodiscard]] std::string_view senseName(std::uint8_t sense);
+
+}  // namespace ledgerboard::intake

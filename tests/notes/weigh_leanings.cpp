@@ -1,0 +1,475 @@
+// Weighs the clues that tell what is to be done with a thing, and prints core/intake/tables/
+// leanings.tsv.
+//
+//   weigh-leanings [--floor PERCENT] FILE-OR-FOLDER ... > leanings.tsv
+//
+// Reads notes that have a careful list beside them (NAME.txt, NAME.json) and files of labelled
+// passages (NAME.jsonl); what is in a folder `open` or named in studied.txt was studied by those
+// who made the rules, so that the rules do better there than they would for a stranger: a weight of
+// its own takes that up and is thrown away. Run it by tests/notes/weigh; notes of
+// tests/notes/held-out are never given to it.
+//
+// To standard error goes how well it does on talk left out: notes and passages are dealt into five
+// parts, and each part is judged by weights made of the other four. Deterministic: no chance, no
+// clock.
+#include <cstdio>
+#include <cstdlib>
+#include <fstream>
+#include <map>
+#include <set>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+#include "core/intake/notes/read_notes.h"
+#include "core/model/words.h"
+
+#include "tests/notes/lists.h"
+#include "tests/notes/ridge.h"
+
+namespace {
+
+namespace intake = ledgerboard::intake;
+namespace lists = ledgerboard::notes_lists;
+namespace weights = ledgerboard::notes_weights;
+using ledgerboard::model::Treatment;
+using weights::kChoices;
+
+constexpr std::size_t kParts = 5;
+constexpr int kLeastSeen = 6;      // a clue of fewer things is left out
+constexpr double kHold = 4;        // ridge of a weight
+constexpr double kHoldOfWord = 8;  // of a single word, of which there are many
+constexpr const char* kStudied = "made studied";
+
+// A thing as it was read, and the treatments that the careful list gives it.
+struct Thing {
+    std::vector<std::string> clues;
+    std::vector<std::pair<std::size_t, std::vector<std::string>>> made;  // by treatment
+    std::set<std::size_t> wanted;
+    std::array<double, kChoices> chances{};
+    weights::Example example;
+};
+
+struct Talk {
+    std::string name;
+    bool passage = false;
+    int listed = 0;
+    std::vector<Thing> things;
+};
+
+std::size_t numberOf(const std::string& treatment) {
+    const auto words = ledgerboard::model::wordsOf<Treatment>();
+    return static_cast<std::size_t>(std::find(words.begin(), words.end(), treatment) -
+                                    words.begin());
+}
+
+// Where a passage is said is given, not read: there the space is no matter.
+Talk talkOf(const std::string& name, const std::string& text, const std::vector<lists::Item>& items,
+            bool passage, bool studied) {
+    Talk talk;
+    talk.name = name;
+    talk.passage = passage;
+    talk.listed = static_cast<int>(items.size());
+    intake::ReadOptions options;
+    options.explain = true;
+    const auto reading = intake::explainNotes(text, options);
+    if (!reading.ok()) {
+        std::fprintf(stderr, "weigh-leanings: %s: %s\n", name.c_str(),
+                     reading.error().message.c_str());
+        return talk;
+    }
+    for (const intake::NamedThing& named : reading.value().things) {
+        Thing& thing = talk.things.emplace_back();
+        thing.clues = named.clues;
+        for (const intake::NamedMade& made : named.made) {
+            thing.made.emplace_back(numberOf(made.treatment), made.clues);
+            if (studied) {
+                thing.made.back().second.emplace_back(kStudied);
+            }
+        }
+        const lists::Item item = lists::itemOf(named.space, "", named.object);
+        for (const lists::Item& want : items) {
+            if (want.object == item.object && (passage || want.space == item.space)) {
+                thing.wanted.insert(numberOf(want.treatment));
+            }
+        }
+    }
+    return talk;
+}
+
+void addPassages(const std::filesystem::path& path, std::vector<Talk>& talks) {
+    std::ifstream in(path);
+    std::string line;
+    for (int number = 1; std::getline(in, line); ++number) {
+        if (line.empty()) {
+            continue;
+        }
+        const nlohmann::json passage = nlohmann::json::parse(line);
+        const std::string space = passage.at("space");
+        std::vector<lists::Item> items;
+        for (const nlohmann::json& item : passage.at("items")) {
+            items.push_back(lists::itemOf(space, item.at(0), item.at(1)));
+        }
+        talks.push_back(talkOf(path.stem().string() + ":" + std::to_string(number),
+                               space + ":\n" + passage.at("say").get<std::string>() + "\n", items,
+                               true, false));
+    }
+}
+
+std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders,
+                          const std::set<std::string>& studied) {
+    std::vector<Talk> talks;
+    for (const std::filesystem::path& path : lists::notesIn(folders)) {
+        const bool known =
+            path.parent_path().filename() == "open" || studied.contains(path.stem().string());
+        talks.push_back(talkOf(path.stem().string(), lists::slurp(path),
+                               lists::itemsListed(lists::listBeside(path)), false, known));
+    }
+    std::vector<std::filesystem::path> files;
+    for (const std::filesystem::path& folder : folders) {
+        for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+            if (entry.path().extension() == ".jsonl") {
+                files.push_back(entry.path());
+            }
+        }
+    }
+    std::sort(files.begin(), files.end());
+    for (const std::filesystem::path& file : files) {
+        addPassages(file, talks);
+    }
+    return talks;
+}
+
+std::size_t partOf(const std::string& name) {
+    std::size_t sum = 0;
+    for (const char c : name) {
+        sum = (sum * 31 + static_cast<unsigned char>(c)) % 9973;
+    }
+    return sum % kParts;
+}
+
+bool isWord(const std::string& clue) {
+    return clue.starts_with("before ") || clue.starts_with("after ") ||
+           clue.starts_with("right ") || clue.starts_with("next ") || clue.starts_with("opens ");
+}
+
+// Numbers the weights: a clue and the treatment it is for, "any" for what the rules made.
+class Columns {
+  public:
+    explicit Columns(const std::vector<const Talk*>& talks) {
+        std::unordered_map<std::string, int> seen;
+        for (const Talk* talk : talks) {
+            for (const Thing& thing : talk->things) {
+                for (const std::string& clue : thing.clues) {
+                    ++seen[clue];
+                }
+                for (const auto& [treatment, clues] : thing.made) {
+                    for (const std::string& clue : clues) {
+                        ++seen[clue];
+                    }
+                }
+            }
+        }
+        for (const auto& [clue, count] : seen) {
+            if (count >= kLeastSeen) {
+                kept_.insert(clue);
+            }
+        }
+    }
+
+    void lay(Thing& thing) {
+        thing.example = {};
+        for (std::size_t k = 1; k < kChoices; ++k) {
+            for (const std::string& clue : thing.clues) {
+                add(clue, k, thing.example.columns[k]);
+            }
+        }
+        for (const auto& [treatment, clues] : thing.made) {
+            for (const std::string& clue : clues) {
+                add(clue, 0, thing.example.columns[treatment]);
+                add(clue, treatment, thing.example.columns[treatment]);
+            }
+        }
+        for (const std::size_t wanted : thing.wanted) {
+            thing.example.right[wanted] = 1.0 / static_cast<double>(thing.wanted.size());
+        }
+        thing.example.right[0] = thing.wanted.empty() ? 1.0 : 0.0;
+    }
+
+    [[nodiscard]] std::vector<double> holds() const {
+        std::vector<double> holds;
+        holds.reserve(names_.size());
+        for (const auto& [clue, treatment] : names_) {
+            holds.push_back(isWord(clue) ? kHoldOfWord : kHold);
+        }
+        return holds;
+    }
+
+    [[nodiscard]] const std::vector<std::pair<std::string, std::size_t>>& names() const {
+        return names_;
+    }
+
+    void close() { open_ = false; }
+
+  private:
+    void add(const std::string& clue, std::size_t treatment, std::vector<std::uint32_t>& into) {
+        if (!kept_.contains(clue)) {
+            return;
+        }
+        const auto key = std::pair(clue, treatment);
+        auto at = byName_.find(key);
+        if (at == byName_.end()) {
+            if (!open_) {
+                return;
+            }
+            at = byName_.emplace(key, static_cast<std::uint32_t>(names_.size())).first;
+            names_.push_back(key);
+        }
+        into.push_back(at->second);
+    }
+
+    std::set<std::string> kept_;
+    std::map<std::pair<std::string, std::size_t>, std::uint32_t> byName_;
+    std::vector<std::pair<std::string, std::size_t>> names_;
+    bool open_ = true;
+};
+
+std::vector<double> fit(const std::vector<Talk*>& talks, Columns& columns) {
+    std::vector<const weights::Example*> examples;
+    for (Talk* talk : talks) {
+        for (Thing& thing : talk->things) {
+            columns.lay(thing);
+            examples.push_back(&thing.example);
+        }
+    }
+    columns.close();
+    const std::vector<double> holds = columns.holds();
+    return weights::Fit(examples, holds).run();
+}
+
+void judgeByOthers(std::vector<Talk>& talks) {
+    for (std::size_t part = 0; part < kParts; ++part) {
+        std::vector<Talk*> others;
+        std::vector<const Talk*> seen;
+        for (Talk& talk : talks) {
+            if (partOf(talk.name) != part) {
+                others.push_back(&talk);
+                seen.push_back(&talk);
+            }
+        }
+        Columns columns(seen);
+        const std::vector<double> found = fit(others, columns);
+        for (Talk& talk : talks) {
+            if (partOf(talk.name) != part) {
+                continue;
+            }
+            for (Thing& thing : talk.things) {
+                columns.lay(thing);
+                thing.chances = weights::chancesOf(thing.example, found);
+            }
+        }
+    }
+}
+
+std::size_t bestOf(const Thing& thing) {
+    return static_cast<std::size_t>(
+        std::max_element(thing.chances.begin() + 1, thing.chances.end()) - thing.chances.begin());
+}
+
+// Mean recall and precision where the likeliest treatment is made if it is likelier than a floor.
+void printFloors(const char* title, const std::vector<const Talk*>& talks) {
+    std::fprintf(stderr, "\n%s: %zu\nfloor   recall  precision     F1\n", title, talks.size());
+    for (const int floor : {0, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90}) {
+        double recall = 0;
+        double precision = 0;
+        double count = 0;
+        for (const Talk* talk : talks) {
+            int made = 0;
+            int right = 0;
+            for (const Thing& thing : talk->things) {
+                if (floor == 0) {  // what the rules alone make
+                    for (const auto& [treatment, clues] : thing.made) {
+                        ++made;
+                        right += thing.wanted.contains(treatment) ? 1 : 0;
+                    }
+                } else if (thing.chances[bestOf(thing)] * 100 >= floor) {
+                    ++made;
+                    right += thing.wanted.contains(bestOf(thing)) ? 1 : 0;
+                }
+            }
+            if (talk->listed > 0) {
+                ++count;
+                recall += static_cast<double>(right) / talk->listed;
+                precision += made == 0 ? 1.0 : static_cast<double>(right) / made;
+            }
+        }
+        recall /= count;
+        precision /= count;
+        const std::string name = floor == 0 ? "rules" : std::to_string(floor);
+        std::fprintf(stderr, "%5s  %7.3f  %9.3f  %5.3f\n", name.c_str(), recall, precision,
+                     2 * recall * precision / (recall + precision));
+    }
+}
+
+void printCalibration(const std::vector<const Talk*>& talks) {
+    constexpr std::array<int, 8> kFrom = {95, 90, 80, 70, 60, 50, 40, 25};
+    std::array<int, kFrom.size()> made{};
+    std::array<int, kFrom.size()> right{};
+    for (const Talk* talk : talks) {
+        for (const Thing& thing : talk->things) {
+            const double chance = thing.chances[bestOf(thing)] * 100;
+            for (std::size_t i = 0; i < kFrom.size(); ++i) {
+                if (chance >= kFrom[i]) {
+                    ++made[i];
+                    right[i] += thing.wanted.contains(bestOf(thing)) ? 1 : 0;
+                    break;
+                }
+            }
+        }
+    }
+    std::fprintf(stderr, "sure       items  right\n");
+    for (std::size_t i = 0; i < kFrom.size(); ++i) {
+        if (made[i] > 0) {
+            std::fprintf(stderr, "from %3d  %6d  %4d %%\n", kFrom[i], made[i],
+                         right[i] * 100 / made[i]);
+        }
+    }
+}
+
+// The line that turns the logarithm of the odds of the likeliest treatment into that of the item's
+// being right: logistic regression of two weights, by Newton's method.
+std::array<double, 2> drawnIn(const std::vector<const Talk*>& talks) {
+    constexpr double kLooked = 0.1;
+    std::array<double, 2> line = {0, 1};
+    for (int round = 0; round < 30; ++round) {
+        std::array<double, 2> slope{};
+        std::array<double, 3> bend = {1e-6, 0, 1e-6};
+        for (const Talk* talk : talks) {
+            for (const Thing& thing : talk->things) {
+                const double chance = thing.chances[bestOf(thing)];
+                if (chance < kLooked) {
+                    continue;
+                }
+                const double x = std::log(chance / std::max(1 - chance, 1e-6));
+                const double p = 1.0 / (1.0 + std::exp(-(line[0] + line[1] * x)));
+                const double off = (thing.wanted.contains(bestOf(thing)) ? 1.0 : 0.0) - p;
+                slope[0] += off;
+                slope[1] += off * x;
+                bend[0] += p * (1 - p);
+                bend[1] += p * (1 - p) * x;
+                bend[2] += p * (1 - p) * x * x;
+            }
+        }
+        const double whole = bend[0] * bend[2] - bend[1] * bend[1];
+        line[0] += (bend[2] * slope[0] - bend[1] * slope[1]) / whole;
+        line[1] += (bend[0] * slope[1] - bend[1] * slope[0]) / whole;
+    }
+    return line;
+}
+
+void drawIn(std::vector<Talk>& talks, const std::array<double, 2>& line) {
+    for (Talk& talk : talks) {
+        for (Thing& thing : talk.things) {
+            for (double& chance : thing.chances) {
+                const double x = std::log(std::max(chance, 1e-9) / std::max(1 - chance, 1e-6));
+                chance = 1.0 / (1.0 + std::exp(-(line[0] + line[1] * x)));
+            }
+        }
+    }
+}
+
+void writeTable(const Columns& columns, const std::vector<double>& found, int floor,
+                const std::array<double, 2>& line) {
+    constexpr long kFaint = 60;
+    std::map<std::string, std::string> rows;
+    const auto words = ledgerboard::model::wordsOf<Treatment>();
+    std::vector<std::size_t> order(found.size());
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        order[i] = i;
+    }
+    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return columns.names()[a] < columns.names()[b];
+    });
+    for (const std::size_t i : order) {
+        const auto& [clue, treatment] = columns.names()[i];
+        const long weight = std::lround(found[i] * 1000);
+        if (std::abs(weight) < kFaint || clue == kStudied) {
+            continue;
+        }
+        std::string& row = rows[clue];
+        row += row.empty() ? "" : " ";
+        row += treatment == 0 ? "any" : std::string(words[treatment]);
+        row += '=' + std::to_string(weight);
+    }
+    std::printf(
+        "# What do the words around a thing tell of what is to be done with it? Written by\n"
+        "# tests/notes/weigh_leanings.cpp; not by hand. A clue, then its weights in thousandths.\n"
+        "least\tpercent=%d\nsure shift\tany=%ld\nsure slope\tany=%ld\n",
+        floor, std::lround(line[0] * 1000), std::lround(line[1] * 1000));
+    for (const auto& [clue, row] : rows) {
+        std::printf("%s\t%s\n", clue.c_str(), row.c_str());
+    }
+}
+
+std::set<std::string> namesIn(const char* path) {
+    std::set<std::string> names;
+    std::ifstream in(path);
+    for (std::string line; std::getline(in, line);) {
+        names.insert(line);
+    }
+    return names;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    int floor = 30;
+    std::vector<std::filesystem::path> folders;
+    std::set<std::string> studied;
+    for (int i = 1; i < argc; ++i) {
+        const std::string argument = argv[i];
+        if (argument == "--floor" && i + 1 < argc) {
+            floor = std::atoi(argv[++i]);
+        } else if (argument == "--studied" && i + 1 < argc) {
+            studied = namesIn(argv[++i]);
+        } else if (std::filesystem::is_directory(argument)) {
+            folders.emplace_back(argument);
+        } else {
+            std::fprintf(stderr, "weigh-leanings: %s is no folder\n", argument.c_str());
+            return 2;
+        }
+    }
+    if (folders.empty()) {
+        std::fprintf(stderr, "weigh-leanings: folders of labelled talk are needed\n");
+        return 2;
+    }
+    std::vector<Talk> talks = talksIn(folders, studied);
+    judgeByOthers(talks);
+    std::vector<const Talk*> passages;
+    std::vector<const Talk*> fresh;
+    std::vector<const Talk*> known;
+    std::vector<Talk*> all;
+    std::vector<const Talk*> seen;
+    for (Talk& talk : talks) {
+        const bool isKnown =
+            std::any_of(talk.things.begin(), talk.things.end(), [](const Thing& t) {
+                return std::any_of(t.made.begin(), t.made.end(), [](const auto& made) {
+                    return !made.second.empty() && made.second.back() == kStudied;
+                });
+            });
+        (talk.passage ? passages : isKnown ? known : fresh).push_back(&talk);
+        all.push_back(&talk);
+        seen.push_back(&talk);
+    }
+    const std::array<double, 2> line = drawnIn(fresh);
+    drawIn(talks, line);
+    printFloors("Passages", passages);
+    printFloors("Studied notes", known);
+    printFloors("Notes that nobody studied", fresh);
+    printCalibration(fresh);
+    Columns columns(seen);
+    const std::vector<double> found = fit(all, columns);
+    std::fprintf(stderr, "\n%zu weights\n", found.size());
+    writeTable(columns, found, floor, line);
+    return 0;
+}

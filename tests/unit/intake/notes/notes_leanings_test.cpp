@@ -1,0 +1,139 @@
+// Protects: the table of weights can be used whole, chances are chances, what is less sure than
+// asked for is not made and is counted, and one thing is never kept and replaced at once.
+// How: the embedded table; small invented notes read with floors of 0 and 100. How well the weights
+// hold is no matter for a unit test: score-notes prints it on talk left out.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <map>
+#include <numeric>
+#include <set>
+
+#include "core/intake/notes/leanings.h"
+#include "core/intake/notes/read_notes.h"
+#include "core/intake/notes/senses.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using model::Treatment;
+using testing::Contains;
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+constexpr std::string_view kNotes =
+    "Kitchen. Replace the sink. I guess somebody might have painted over the old tile, who knows, "
+    "the neighbor had it done. Fridge is newish, it can live. The range has to go.\n"
+    "Hall bath: tub is chipped. Toilet fine.\n";
+
+std::vector<std::string> sensesOf(const std::vector<std::string>& stems) {
+    std::vector<std::string> names;
+    for (const SenseSpot& spot : sensesIn(stems)) {
+        names.push_back((spot.denied ? "not " : "") + std::string(senseName(spot.sense)));
+    }
+    return names;
+}
+
+TEST(NotesLeanings, EveryRowCanBeUsed) {
+    EXPECT_THAT(leaningFaults(), IsEmpty());
+    EXPECT_GT(leastSure(), 0);
+    EXPECT_LT(leastSure(), 50);
+}
+
+TEST(NotesLeanings, ChancesOfNothingKnownAreEven) {
+    const Chances chances = chancesOf(Evidence{});
+    for (const double chance : chances) {
+        EXPECT_NEAR(chance, 1.0 / static_cast<double>(chances.size()), 1e-12);
+    }
+}
+
+TEST(NotesLeanings, ChancesAddUpToOne) {
+    Evidence evidence;
+    evidence.clues.add("every");
+    evidence.clues.add("made", "replace");
+    evidence.clues.add("no such clue");
+    evidence.made.emplace_back(Treatment::Replace, Clues());
+    evidence.made.back().second.add("made");
+    const Chances chances = chancesOf(evidence);
+    EXPECT_NEAR(std::accumulate(chances.begin(), chances.end(), 0.0), 1.0, 1e-12);
+    for (const double chance : chances) {
+        EXPECT_GE(chance, 0.0);
+    }
+}
+
+TEST(NotesLeanings, AClueIsKnownByItsWords) {
+    Clues clues(true);
+    clues.add("after says", "near", "good");
+    clues.add("after says", "near", "good");
+    ASSERT_EQ(clues.keys().size(), 1U);
+    EXPECT_EQ(clues.names().front(), "after says near good");
+    EXPECT_EQ(clues.keys().front(), clueKey("after says near good"));
+}
+
+TEST(NotesLeanings, TheLongestSayingIsTheOneMeant) {
+    EXPECT_THAT(sensesOf({"it", "is", "on", "it", "last", "leg"}), Contains("dead"));
+    EXPECT_THAT(sensesOf({"not", "good"}), Contains("not good"));
+}
+
+TEST(NotesLeanings, WhatIsLessSureThanAskedForIsNotMade) {
+    ReadOptions all;
+    all.leastSure = 0;
+    ReadOptions none;
+    none.leastSure = 100;
+    const auto whole = readNotes(kNotes, all);
+    const auto plain = readNotes(kNotes);
+    const auto empty = readNotes(kNotes, none);
+    ASSERT_TRUE(whole.ok() && plain.ok() && empty.ok());
+    EXPECT_GE(whole.value().items.size(), plain.value().items.size());
+    EXPECT_THAT(empty.value().items, IsEmpty());
+    EXPECT_EQ(whole.value().leftOut, 0);
+    EXPECT_EQ(static_cast<std::size_t>(empty.value().leftOut), whole.value().items.size());
+    ASSERT_FALSE(plain.value().items.empty());
+    EXPECT_EQ(plain.value().items.front().object, "sink");
+    for (const DraftItem& item : plain.value().items) {
+        EXPECT_GE(item.source.sure, leastSure());
+    }
+}
+
+TEST(NotesLeanings, OneThingIsNotKeptAndWorkedOn) {
+    ReadOptions all;
+    all.leastSure = 0;
+    const auto draft = readNotes(kNotes, all);
+    ASSERT_TRUE(draft.ok());
+    std::map<std::string, std::set<std::string>> treatments;
+    for (const DraftItem& item : draft.value().items) {
+        treatments[item.space + "|" + item.object].insert(item.treatment);
+    }
+    EXPECT_GT(treatments.size(), 3U);
+    for (const auto& [thing, all_] : treatments) {
+        if (all_.contains("keep") || all_.contains("replace")) {
+            EXPECT_EQ(all_.size(), 1U) << thing;
+        }
+    }
+}
+
+TEST(NotesLeanings, ExplainTellsHowLikelyEachTreatmentIs) {
+    const auto reading = explainNotes(kNotes, {.explain = true});
+    ASSERT_TRUE(reading.ok());
+    std::string told;
+    for (const ExplainedSentence& sentence : reading.value().explained) {
+        for (const StageWords& stage : sentence.stages) {
+            told += stage.stage == "leanings" ? stage.made + "\n" : "";
+        }
+    }
+    EXPECT_THAT(told, HasSubstr("sink: replace "));
+    EXPECT_THAT(told, HasSubstr(" %"));
+}
+
+TEST(NotesLeanings, NothingButRulesWhereTheyAreAskedForAlone) {
+    ReadOptions rules;
+    rules.rulesAlone = true;
+    const auto draft = readNotes(kNotes, rules);
+    ASSERT_TRUE(draft.ok());
+    ASSERT_FALSE(draft.value().items.empty());
+    for (const DraftItem& item : draft.value().items) {
+        EXPECT_EQ(item.source.sure, 0);
+    }
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
