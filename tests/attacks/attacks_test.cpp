@@ -34,6 +34,12 @@ constexpr bool kMemoryTells = false;  // the sanitizer's own memory would be mea
 constexpr bool kMemoryTells = true;
 #endif
 
+#if defined(__SANITIZE_THREAD__) || __has_feature(thread_sanitizer)
+constexpr long kSanitizerThreads = 1;  // the sanitizer's own, in the peer
+#else
+constexpr long kSanitizerThreads = 0;
+#endif
+
 constexpr std::size_t kMiB = std::size_t{1} << 20;
 // More than the kernel holds for a connection under way (tcp_wmem and tcp_rmem of tcp(7), 4 and 6
 // MiB at most) and what the peer throws away at closing: whoever sent more was read from on and on.
@@ -236,7 +242,8 @@ TEST_F(Attacks, SlowCallersHoldUpNobody) {
 class AttacksByNumber : public Attacks {
   protected:
     static constexpr int kMost = 8;
-    static constexpr long kIdleThreads = 2;  // one accepts, one waits for the signal to stop
+    // One accepts, one waits for the signal to stop.
+    static constexpr long kIdleThreads = 2 + kSanitizerThreads;
 
     AttacksByNumber() : Attacks({"--connections-per-address", std::to_string(kMost)}) {}
 };

@@ -16,6 +16,8 @@ namespace {
 using model::Treatment;
 
 constexpr std::size_t kTreatments = model::wordsOf<Treatment>().size();
+constexpr std::size_t kFirstHeard = 6;
+constexpr std::size_t kLastHeard = 6;
 constexpr int kSureOfOwn = 95;        // percent: what the owner's own word says
 constexpr double kLeastLooked = 0.1;  // what is less likely is not even counted as left out
 
@@ -234,8 +236,12 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
     for (const Thing& thing : things) {
         Evidence& one = all.emplace_back(Evidence{Clues(named), {}});
         addThing(thing, made, walk, one.clues);
-        for (const std::size_t i : thing.mentions) {
-            one.clues.append(mentions[i].clues);
+        // Of what is named again and again, the first and the last times tell enough.
+        const std::size_t count = thing.mentions.size();
+        for (std::size_t k = 0; k < count; ++k) {
+            if (k < kFirstHeard || k + kLastHeard >= count) {
+                one.clues.append(mentions[thing.mentions[k]].clues);
+            }
         }
         for (const std::size_t i : thing.made) {
             one.made.emplace_back(made[i].treatment, signClues(made[i], named));

@@ -8,7 +8,8 @@ namespace ledgerboard::intake {
 
 namespace {
 
-constexpr std::size_t kMostMentions = 60'000;
+// A bound on memory for hostile input.
+constexpr std::size_t kMostMentions = 20'000;
 
 }  // namespace
 
