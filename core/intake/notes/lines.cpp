@@ -463,6 +463,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         made.heading = takeHeadingMarks(text) || made.heading;
         made.labelled = labels && !made.bullet && !made.heading && isLabelled(text);
         made.unlabelled = labels && !made.labelled && line.afterBlank && !made.heading;
+        made.afterBlank = line.afterBlank;
         made.text = text;
         if (text.empty()) {
             continue;

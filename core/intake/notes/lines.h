@@ -12,9 +12,10 @@ struct NoteLine {
     int indent = 0;         // columns before the text or its bullet
     bool opens = false;     // a new sentence must begin here
     bool bullet = false;
-    bool spoken = false;      // a speaker's name stood before it
-    bool heading = false;     // marked as one: "## Kitchen", "**Kitchen**", underlined
-    bool labelled = false;    // "BR2 - carpet", in notes whose lines open so
+    bool spoken = false;    // a speaker's name stood before it
+    bool heading = false;   // marked as one: "## Kitchen", "**Kitchen**", underlined
+    bool labelled = false;  // "BR2 - carpet", in notes whose lines open so
+    bool afterBlank = false;
     bool unlabelled = false;  // after a blank line in such notes, and without a label
 };
 

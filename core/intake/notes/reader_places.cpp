@@ -174,6 +174,11 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     if (indoor && !keys.empty() && isOutdoors(keys.front()) && !walk_.lastRoom().empty()) {
         return {walk_.lastRoom()};
     }
+    // Frost on the boards of the roof is seen from the attic.
+    static const std::uint32_t kDecking = tables().objectNamed("roof decking");
+    if (said.object == kDecking && !keys.empty() && keys.front() == "attic") {
+        return keys;
+    }
     if (object.place == Place::Outside && (keys.empty() || !isOutdoors(keys.front()))) {
         return placedIn(walk_, exterior());
     }

@@ -392,6 +392,9 @@ class Cutter {
         sentence.terse = terse_;
         sentence.labelled = first_.labelled && pieces_ == 0;
         sentence.unlabelled = first_.unlabelled && pieces_ == 0;
+        sentence.opensParagraph = pieces_ == 0 && first_.afterBlank && !first_.bullet &&
+                                  !first_.heading && !first_.spoken && !first_.labelled &&
+                                  !sentence.alone;
         ++pieces_;
         use_(sentence);
     }

@@ -21,10 +21,11 @@ struct Sentence {
     bool alone = false;      // all there is in its line
     bool heading = false;    // marked as a heading
     bool bullet = false;
-    bool spoken = false;      // a speaker's name stands before it
-    bool terse = false;       // of notes in shorthand
-    bool labelled = false;    // opens with a label in capitals, in notes whose lines do
-    bool unlabelled = false;  // begins what stands after such lines without one
+    bool spoken = false;          // a speaker's name stands before it
+    bool terse = false;           // of notes in shorthand
+    bool labelled = false;        // opens with a label in capitals, in notes whose lines do
+    bool opensParagraph = false;  // the first after a blank line, and no list or heading
+    bool unlabelled = false;      // begins what stands after such lines without one
 };
 
 // Calls `use` with each sentence in order. A stretch without any full stop is parted where talk

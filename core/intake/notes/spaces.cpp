@@ -130,7 +130,8 @@ class Finder {
 
     // "I crawled under", "we were shopping": what somebody did, and no crawl space or shop.
     [[nodiscard]] static bool isDone(const Token& token) {
-        const std::string word = plainWord(token.text);
+        std::string word = plainWord(token.text);
+        word.resize(word.size() - (word.ends_with("'s") ? 2 : 0));
         const bool form = word.ends_with("ed") || word.ends_with("ing");
         return form && tables().id(word) != token.word;
     }
@@ -396,8 +397,9 @@ class Finder {
             }
         }
         const bool sort = key == "bedroom" || key == "bathroom" || key == "porch" || key == "hall";
-        if (const auto [name, end] =
-                sort && whole.flag == 0 ? whichOf(whole.end) : std::pair(std::string(), whole.end);
+        if (const auto [name, end] = sort && !is && whole.flag == 0
+                                         ? whichOf(whole.end)
+                                         : std::pair(std::string(), whole.end);
             !name.empty()) {
             push(start, end, name + " " + key, kind, false, count);
             spots_.back().shown = name + " " + key;

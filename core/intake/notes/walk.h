@@ -107,9 +107,13 @@ class Walk {
                     const std::vector<const SpaceSpot*>& named, std::size_t end);
     void nameFully(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
                    std::size_t end);
+    void keepApart(const SpaceSpot& spot);
     [[nodiscard]] bool isOtherName(const SpaceSpot& spot) const;
     void useOwnNames(const Sentence& sentence, Spots& spots) const;
     void takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause);
+    void takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, Placed& placed,
+                   Clause& clause);
+    void noteHeading(const Sentence& sentence, const Placed& placed);
     void takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause);
     void takeOfObject(Spots& spots, std::size_t index);
     [[nodiscard]] static const SpaceSpot* broughtUp(const Sentence& sentence, const Spots& spots,
@@ -119,8 +123,13 @@ class Walk {
     void takeRow(const Spots& spots, Placed& placed);
     void settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed);
 
+    void dropOthers(const Sentence& sentence, Spots& spots) const;
     void takeFixtures(const Sentence& sentence, Spots& spots) const;
     void openLine(const Sentence& sentence);
+    [[nodiscard]] bool isAsideOfSection(const Sentence& sentence, const Spots& spots,
+                                        std::size_t index) const;
+    [[nodiscard]] bool isWhereSystemIs(const Spots& spots, std::size_t index) const;
+    void leaveRooms(const Sentence& sentence, const Spots& spots, const Placed& placed);
     [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);
     void moveTo(const std::vector<const SpaceSpot*>& spots);
     [[nodiscard]] bool takeQualified(const Sentence& sentence);
@@ -136,8 +145,10 @@ class Walk {
     int placesAge_ = 0;                    // sentences since they were named
     std::vector<std::string> lineKeys_;    // a list line under a heading that names its own space
     int lineIndent_ = 0;
-    int headingIndent_ = -1;     // of the heading the lines stand under; -1 if none
-    std::string group_;          // "bedroom" after "Bedrooms.": "front left" is one of them
+    std::vector<std::string> headed_;  // where the heading stands, while a line has strayed from it
+    int headingIndent_ = -1;           // of the heading the lines stand under; -1 if none
+    int headings_ = 0;                 // that name a space and say nothing else
+    std::string group_;                // "bedroom" after "Bedrooms.": "front left" is one of them
     bool groupLoose_ = false;    // one such room was entered by itself: only "the … one" is meant
     std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
     int sinceMove_ = 99;         // sentences

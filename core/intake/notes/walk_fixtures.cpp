@@ -20,6 +20,15 @@ bool liesElsewhere(const Sentence& sentence, std::size_t at) {
     return false;
 }
 
+// "corner bath", "pink bath": what a tub is like, and not which bathroom.
+bool tellsShape(const Sentence& sentence, std::size_t at) {
+    static const std::vector<std::string_view> kShapes = {
+        "corner", "old",   "big",   "large", "small", "little", "blue",   "pink", "green",
+        "yellow", "white", "brown", "gray",  "grey",  "orange", "purple", "tiny", "red"};
+    return std::find(kShapes.begin(), kShapes.end(), plainWord(sentence.tokens[at].text)) !=
+           kShapes.end();
+}
+
 }  // namespace
 
 // "Bath, basin and WC all out", said in a bathroom: fixtures, not rooms.
@@ -41,19 +50,22 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
         }
         const bool article =
             spot.span.end == spot.span.begin + 2 && wordIs(sentence, spot.span.begin, "the");
-        const bool tub = word == "bath" && spot.key == "bathroom";
+        const bool shaped = spot.span.end == spot.span.begin + 2 && word == "bath" &&
+                            find(spot.key) == nullptr && tellsShape(sentence, spot.span.begin);
+        const bool tub = word == "bath" && (spot.key == "bathroom" || shaped);
         const auto overlaps = [&](const ObjectSpot& object) {
             return object.span.begin < spot.span.end + 1 && spot.span.begin < object.span.end;
         };
         const auto over = std::find_if(spots.objects.begin(), spots.objects.end(), overlaps);
         const bool taken = over != spots.objects.end();
         // "The loo's fine": the toilet was seen as well.
-        if (taken && over->object == kToilet && over->span.end == spot.span.end && article &&
-            !liesElsewhere(sentence, spot.span.end)) {
+        const bool same = taken && over->span.begin == spot.span.begin;
+        if (taken && over->object == kToilet && over->span.end == spot.span.end &&
+            (article || same) && !liesElsewhere(sentence, spot.span.end)) {
             return true;
         }
         const bool named = spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "this");
-        if ((spot.span.end != spot.span.begin + 1 && !article) || taken || named ||
+        if ((spot.span.end != spot.span.begin + 1 && !article && !shaped) || taken || named ||
             !(tub || word == "wc" || word == "loo")) {
             return false;
         }

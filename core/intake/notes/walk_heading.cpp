@@ -231,6 +231,22 @@ bool Walk::isOtherName(const SpaceSpot& spot) const {
            (known->shown != known->key && named(known->shown) && spot.shown == spot.key);
 }
 
+// "BATHROOM" after "DOWNSTAIRS SHOWER ROOM": a heading of a plain name is another room than one
+// that had a heading with its storey or side.
+void Walk::keepApart(const SpaceSpot& spot) {
+    const bool plain = spot.kind == SpaceKind::Room && spot.key.find(' ') == std::string::npos;
+    if (!plain || find(spot.key) != nullptr || spot.headingOnly) {
+        return;
+    }
+    const std::string other = resolve(spot);
+    const bool sided = other.starts_with("upstairs ") || other.starts_with("downstairs ") ||
+                       other.starts_with("basement ") || other.starts_with("back ") ||
+                       other.starts_with("front ");
+    if (sided && (contains(current_, other) || contains(trail_, other))) {
+        learn(spot.key, spot.shown, spot.kind);
+    }
+}
+
 // "Lake bedroom", "Shower bath": what a heading says before a room that the tables know tells it
 // from the others of its sort.
 void Walk::nameFully(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
@@ -302,6 +318,9 @@ void Walk::enterNamed(const Sentence& sentence, const Spots& spots,
         other.key = other.shown == other.key ? "the " + other.shown : other.shown;
         moveTo({&other});
     } else if (named.size() == 1) {
+        if (end >= sentence.tokens.size()) {
+            keepApart(*named.front());
+        }
         nameFully(sentence, spots, *named.front(), end);
     } else {
         moveTo(named);

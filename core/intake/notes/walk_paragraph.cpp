@@ -12,8 +12,9 @@ namespace {
 // What a house has one of, wherever it is spoken of.
 bool isSystem(const std::string& object) {
     static const std::vector<std::string_view> kSystems = {
-        "wiring",    "electrical panel", "boiler",      "furnace",      "air conditioner",
-        "heat pump", "water heater",     "supply pipe", "smoke alarms", "meter"};
+        "wiring",          "electrical panel", "boiler",       "furnace",
+        "air conditioner", "heat pump",        "water heater", "supply pipe",
+        "ductwork",        "smoke alarms",     "meter"};
     return std::find(kSystems.begin(), kSystems.end(), object) != kSystems.end();
 }
 
@@ -44,6 +45,13 @@ bool isLivedIn(const std::string& key) {
            key == "dining room" || key == "family room" || key == "deck" || key.ends_with("porch");
 }
 
+// Where systems of a house stand, whatever paragraph they are in.
+bool isPlantRoom(const std::string& key) {
+    static const std::vector<std::string_view> kRooms = {"basement", "mechanical room", "garage",
+                                                         "attic", "crawl space"};
+    return std::find(kRooms.begin(), kRooms.end(), key) != kRooms.end();
+}
+
 bool speaksOfRoom(const Spots& spots) {
     return std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
         return spot.kind == SpaceKind::Room && !spot.headingOnly;
@@ -63,7 +71,9 @@ void Walk::takeSystems(const Sentence& sentence, const Spots& spots, Placed& pla
     const bool uttered = sentence.spoken && sentence.tokens.size() > kName;
     if (!isProse(sentence) || uttered || placed.moved || !placed.parts.empty() ||
         speaksOfRoom(spots) || current_.size() != 1 || headingIndent_ >= 0 || sinceMove_ < 2 ||
-        !isLivedIn(current_.front()) || !beginsWithSystem(sentence, spots)) {
+        !(isLivedIn(current_.front()) ||
+          (sentence.opensParagraph && !isPlantRoom(current_.front()))) ||
+        !beginsWithSystem(sentence, spots)) {
         return;
     }
     learn("whole house", "whole house", SpaceKind::Whole);
@@ -114,6 +124,44 @@ void Walk::takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& p
     moveTo({only});
     placed.moved = true;
     placed.parts.clear();
+}
+
+// "Breakfast nook stays put", in a paragraph under the heading "Kitchen": the next sentence is of
+// the kitchen again.
+bool Walk::isAsideOfSection(const Sentence& sentence, const Spots& spots, std::size_t index) const {
+    const SpaceSpot& spot = spots.spaces[index];
+    constexpr int kSeveral = 2;
+    return headings_ >= kSeveral && headingIndent_ >= 0 && !sentence.opensLine &&
+           !sentence.bullet && !sentence.spoken && !sentence.terse && !isBreathless(sentence) &&
+           spot.kind == SpaceKind::Room && !current_.empty() &&
+           !cueBefore(sentence, spots, Cue::Move, spot.span.begin) &&
+           !cueBefore(sentence, spots, Cue::Enter, spot.span.begin);
+}
+
+// "Cloth wire in the attic", under the heading "Systems".
+bool Walk::isWhereSystemIs(const Spots& spots, std::size_t index) const {
+    const std::size_t begin = spots.spaces[index].span.begin;
+    return headingIndent_ >= 0 && current_ == std::vector<std::string>{"whole house"} &&
+           spots.spaces[index].kind == SpaceKind::Room &&
+           std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+               return object.span.end <= begin && isSystem(tables().objects[object.object].name);
+           });
+}
+
+// "Roof, the tin's rusted …": a paragraph that begins with what is on the outside of the house, and
+// with no room, has left the last one.
+void Walk::leaveRooms(const Sentence& sentence, const Spots& spots, const Placed& placed) {
+    constexpr std::size_t kOpens = 3;
+    if (!sentence.opensParagraph || headingIndent_ >= 0 || placed.moved || speaksOfRoom(spots) ||
+        spots.objects.empty()) {
+        return;
+    }
+    const ObjectSpot& first = spots.objects.front();
+    if (!first.landmark && first.span.begin < kOpens &&
+        tables().objects[first.object].place == Place::Outside) {
+        learn("exterior", "outside", SpaceKind::Outside);
+        stand({"exterior"});
+    }
 }
 
 }  // namespace ledgerboard::intake

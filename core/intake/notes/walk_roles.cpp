@@ -273,8 +273,8 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
                                              std::size_t index, bool first) const {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
-    if (!current_.empty() &&
-        (isThingOfHall(sentence, spots, spot) || isOnGrounds(sentence, spots, spot))) {
+    if (!current_.empty() && ((isThingOfHall(sentence, spots, spot) && !sentence.opensParagraph) ||
+                              isOnGrounds(sentence, spots, spot))) {
         return Role::Ignored;
     }
     if (thereIsSuch(sentence, spots, spot)) {
@@ -368,6 +368,11 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
         return inRoom && every && spot.span.end <= begin + 2 ? Role::Ignored : Role::Local;
     }
     if (spot.kind == SpaceKind::Level) {
+        // "oak 1st flr dull": which floor it is.
+        if (sentence.terse && at > 0 && at == begin &&
+            sentence.tokens[at - 1].kind == TokenKind::Word && !wordIs(sentence, at - 1, "and")) {
+            return Role::Ignored;
+        }
         return Role::Local;
     }
     // "rewire the upstairs", "paint the bedroom".
@@ -408,6 +413,15 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         if (alike && is && name.begin <= other.end + 5 && name.begin > other.end) {
             return Role::Ignored;
         }
+    }
+    // "The bathroom's downstairs in the old coal store": where that is.
+    if (index > 0 && spots.spaces[index].kind == SpaceKind::Level &&
+        spots.spaces[index - 1].kind == SpaceKind::Room &&
+        ((spots.spaces[index - 1].span.end == name.begin &&
+          sentence.tokens[name.begin - 1].text.ends_with("'s")) ||
+         (spots.spaces[index - 1].span.end + 1 == name.begin &&
+          wordIs(sentence, name.begin - 1, "is")))) {
+        return Role::Ignored;
     }
     // "This is the terrace on the hill": where notes open, the house itself.
     if (known_.empty() && spots.spaces[index].key == "patio" &&

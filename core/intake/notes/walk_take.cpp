@@ -256,6 +256,11 @@ void Walk::openLine(const Sentence& sentence) {
     if (sentence.indent <= lineIndent_) {
         lineKeys_.clear();
     }
+    // The next line of the list is under its heading again.
+    if (!headed_.empty()) {
+        stand(headed_);
+        headed_.clear();
+    }
 }
 
 // The clause that a sentence begins with may already speak of other spaces.
@@ -320,44 +325,43 @@ void Walk::useOwnNames(const Sentence& sentence, Spots& spots) const {
     }
 }
 
-namespace {
-
-// "garage dr", "front dr": a door, and no dining room.
-void dropDoors(Spots& spots) {
-    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
-        return std::any_of(
-            spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-                const std::string& name = tables().objects[object.object].name;
-                return object.span.begin == space.span.begin && object.span.end == space.span.end &&
-                       name.ends_with("door") && space.span.end > space.span.begin + 1;
-            });
-    });
+// Takes in the space that begins at a token of its own.
+void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, Placed& placed,
+                     Clause& clause) {
+    const Role role = roleOf(sentence, spots, index);
+    const bool aside = role == Role::Move && isAsideOfSection(sentence, spots, index);
+    if (role == Role::Move && !aside) {
+        takeMove(spots, index, placed, clause);
+    } else if (aside || (role == Role::Local && !isWhereSystemIs(spots, index))) {
+        if (beginsClause(sentence, spots, index, clause.begin)) {
+            closeClause(placed, clause, spots.spaces[index].span.begin);
+        } else if (const std::size_t part = ownPart(sentence, spots, index, clause.begin);
+                   part > clause.begin) {
+            closeClause(placed, clause, part);
+        }
+        takeLocal(sentence, spots.spaces[index], clause);
+    } else if (role == Role::OfObject) {
+        takeOfObject(spots, index);
+    }
 }
 
-// "Toilet: rocks", "the pool is green": a thing that gives its name to a place in a heading alone.
-void dropThings(const Sentence& sentence, Spots& spots) {
-    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
-        const bool plain = !space.headingOnly || space.key == "exterior" ||
-                           space.key == "dining room" || space.kind == SpaceKind::Whole;
-        const bool heads = sentence.opensLine && space.span.begin == 0 && !sentence.spoken &&
-                           (sentence.heading || isInCapitals(sentence, space.span) ||
-                            (sentence.alone && !sentence.bullet && space.key != "pool area" &&
-                             space.span.end == sentence.tokens.size()));
-        return !plain && !heads &&
-               std::any_of(spots.objects.begin(), spots.objects.end(),
-                           [&](const ObjectSpot& object) {
-                               return object.span.begin <= space.span.begin &&
-                                      object.span.end >= space.span.end;
-                           });
-    });
+// Whether the sentence is a heading over what follows: a title that names no space is none.
+void Walk::noteHeading(const Sentence& sentence, const Placed& placed) {
+    // "LDG: cpt > new" is an entry of its own, "The kitchen wants a new sink." a paragraph.
+    const bool says = !placed.onlyPlace && !sentence.heading &&
+                      (sentence.labelled || isMark(sentence.tokens.back(), ".!?"));
+    const bool heads =
+        sentence.opensLine && !says &&
+        (sentence.heading || (sentence.alone && !sentence.bullet && !sentence.spoken));
+    if (heads && (placed.moved || headingIndent_ >= 0)) {
+        headingIndent_ = sentence.indent;
+        headings_ += placed.onlyPlace ? 1 : 0;
+    }
 }
-
-}  // namespace
 
 Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placed placed;
-    dropDoors(spots);
-    dropThings(sentence, spots);
+    dropOthers(sentence, spots);
     useOwnNames(sentence, spots);
     lastMoved_ = 0;
     saysStairs_ = std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
@@ -391,32 +395,12 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         if (closesClause(sentence.tokens[i])) {
             closeClause(placed, clause, i + 1);
         } else if (next < spots.spaces.size() && spots.spaces[next].span.begin == i) {
-            const Role role = roleOf(sentence, spots, next);
-            if (role == Role::Move) {
-                takeMove(spots, next, placed, clause);
-            } else if (role == Role::Local) {
-                if (beginsClause(sentence, spots, next, clause.begin)) {
-                    closeClause(placed, clause, i);
-                } else if (const std::size_t part = ownPart(sentence, spots, next, clause.begin);
-                           part > clause.begin) {
-                    closeClause(placed, clause, part);
-                }
-                takeLocal(sentence, spots.spaces[next], clause);
-            } else if (role == Role::OfObject) {
-                takeOfObject(spots, next);
-            }
+            takeSpace(sentence, spots, next, placed, clause);
         }
     }
     closeClause(placed, clause, sentence.tokens.size());
     takeRow(spots, placed);
-    // A title that names no space is no heading over what follows.
-    // "LDG: cpt > new" is an entry of its own.
-    const bool heads =
-        sentence.opensLine && (placed.onlyPlace || !sentence.labelled) &&
-        (sentence.heading || (sentence.alone && !sentence.bullet && !sentence.spoken));
-    if (heads && (placed.moved || headingIndent_ >= 0)) {
-        headingIndent_ = sentence.indent;
-    }
+    noteHeading(sentence, placed);
     if (listed && placed.moved && !placed.onlyPlace && current_ != heading) {
         lineKeys_ = current_;
         lineIndent_ = sentence.indent;
@@ -426,8 +410,13 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         placed.parts.push_back({{0, sentence.tokens.size()}, lineKeys_});
     }
     settleIdle(sentence, spots, placed);
+    if (sentence.bullet && !sentence.opensLine && headingIndent_ >= 0 && headed_.empty() &&
+        !heading.empty() && current_ != heading) {
+        headed_ = heading;
+    }
     takeBroughtUp(sentence, spots, placed);
     takeSystems(sentence, spots, placed);
+    leaveRooms(sentence, spots, placed);
     return placed;
 }
 

@@ -125,5 +125,48 @@ TEST(NotesWalk, TheEndOfTheHallIsNoTreatment) {
                 ElementsAre("den: replace windows", "big bedroom: remove carpet"));
 }
 
+TEST(NotesWalk, ALineOfAListStraysForItselfAlone) {
+    EXPECT_THAT(itemsOf("Office\n- No window. Bedroom 5 could go in here one day\n- New baseboard\n"
+                        "- Paint the walls\n"),
+                IsSupersetOf({"office: replace baseboard", "office: refinish walls"}));
+}
+
+TEST(NotesWalk, WhatARoomWasOrIsNot) {
+    EXPECT_THAT(itemsOf("Bedroom 3\n- was a nursery. Paint the ceiling\n- new carpet\n"),
+                testing::Contains("bedroom 3: replace carpet"));
+    EXPECT_THAT(itemsOf("You come in at the front and you're in the parlour. No hall. New carpet."),
+                testing::Contains("parlour: replace carpet"));
+}
+
+TEST(NotesWalk, AParagraphOfTheHouseLeavesTheRoom) {
+    EXPECT_THAT(itemsOf("The kitchen wants a new sink.\n\nThe laundry gets a new tap. The dryer is "
+                        "fine.\n\nNow, the wiring. It's all to be replaced. The smoke alarms are "
+                        "dead, so new ones.\n\nThe roof is tin and has to be painted. Repoint the "
+                        "chimney.\n"),
+                IsSupersetOf({"whole house: replace wiring", "whole house: replace smoke alarms",
+                              "outside: refinish roof", "outside: repair chimney"}));
+}
+
+TEST(NotesWalk, UnderItsHeadingAParagraphStaysThere) {
+    EXPECT_THAT(
+        itemsOf("HALL\nNew carpet.\n\nBATH\nNew toilet.\n\nKITCHEN\nNew sink. Breakfast nook "
+                "stays put, benches and all. Replace the countertop.\n\nSYSTEMS\nCloth wire "
+                "in the attic, so rewire it.\n"),
+        testing::AllOf(testing::Contains("kitchen: replace countertop"),
+                       testing::Contains("whole house: replace wiring")));
+}
+
+TEST(NotesWalk, ATubInABathroomIsNoOtherRoom) {
+    EXPECT_THAT(itemsOf("UPSTAIRS SHOWER ROOM\n- new fan\n\nBATHROOM\n- corner bath, cracked. New "
+                        "one\n- loo and basin are white and stay\n- new blind\n"),
+                testing::Contains("bathroom: replace blinds"));
+}
+
+TEST(NotesWalk, WhereTheBathroomIsDoesNotMoveTheSpeaker) {
+    EXPECT_THAT(itemsOf("The kitchen gets a new sink.\n\nThe bathroom's downstairs in the old coal "
+                        "store. New toilet.\n"),
+                testing::Contains("bathroom: replace toilet"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

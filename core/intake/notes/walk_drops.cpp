@@ -1,0 +1,74 @@
+// Which of the words that may name a space name none where they stand?
+#include <algorithm>
+
+#include "core/intake/notes/space_names.h"
+#include "core/intake/notes/speech.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// "garage dr", "front dr": a door, and no dining room.
+void dropDoors(Spots& spots) {
+    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
+        return std::any_of(
+            spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+                const std::string& name = tables().objects[object.object].name;
+                return object.span.begin == space.span.begin && object.span.end == space.span.end &&
+                       name.ends_with("door") && space.span.end > space.span.begin + 1;
+            });
+    });
+}
+
+// "fuse bd": a board, where no figure says that bedrooms are counted.
+void dropBoards(const Sentence& sentence, Spots& spots) {
+    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
+        const std::size_t at = space.span.begin;
+        return sentence.terse && at > 0 && space.span.end == at + 1 &&
+               plainWord(sentence.tokens[at].text) == "bd" &&
+               sentence.tokens[at - 1].kind == TokenKind::Word;
+    });
+}
+
+// "No hall.", "- was a nursery": there is none of it, or no more.
+void dropAbsent(const Sentence& sentence, Spots& spots) {
+    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
+        std::size_t at = space.span.begin;
+        if (at > 0 && wordIs(sentence, at - 1, "no")) {
+            return true;
+        }
+        at -= at > 0 && (wordIs(sentence, at - 1, "a") || wordIs(sentence, at - 1, "the")) ? 1 : 0;
+        return (at == 1 || at == 2) && plainWord(sentence.tokens[at - 1].text) == "was";
+    });
+}
+
+// "Toilet: rocks", "the pool is green": a thing that gives its name to a place in a heading alone.
+void dropThings(const Sentence& sentence, Spots& spots) {
+    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
+        const bool plain = !space.headingOnly || space.key == "exterior" ||
+                           space.key == "dining room" || space.kind == SpaceKind::Whole;
+        const bool heads = sentence.opensLine && space.span.begin == 0 && !sentence.spoken &&
+                           (sentence.heading || isInCapitals(sentence, space.span) ||
+                            (sentence.alone && !sentence.bullet && space.key != "pool area" &&
+                             space.span.end == sentence.tokens.size()));
+        return !plain && !heads &&
+               std::any_of(spots.objects.begin(), spots.objects.end(),
+                           [&](const ObjectSpot& object) {
+                               return object.span.begin <= space.span.begin &&
+                                      object.span.end >= space.span.end;
+                           });
+    });
+}
+
+}  // namespace
+
+// Leaves out what only looks like a space.
+void Walk::dropOthers(const Sentence& sentence, Spots& spots) const {
+    dropDoors(spots);
+    dropThings(sentence, spots);
+    dropBoards(sentence, spots);
+    dropAbsent(sentence, spots);
+}
+
+}  // namespace ledgerboard::intake
