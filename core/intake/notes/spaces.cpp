@@ -85,6 +85,11 @@ class Finder {
             return at + 1;
         }
         Found whole = longest(tokens_, at, From::Space);
+        // "the roof space" is not the roof.
+        if (whole.end == at + 2 && whole.end < tokens_.size() &&
+            longest(tokens_, at + 1, From::Space).end > whole.end) {
+            return at + 1;
+        }
         if (whole.end == at + 1 && isDone(tokens_[at])) {
             whole = {};
         }

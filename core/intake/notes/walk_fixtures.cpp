@@ -64,7 +64,15 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
             (article || same) && !liesElsewhere(sentence, spot.span.end)) {
             return true;
         }
-        const bool named = spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "this");
+        if (shaped && taken && over->object == kTub) {
+            return true;
+        }
+        // "WC - sep. pan gd" under "BTHRM - …": a label of its own.
+        const bool label = sentence.labelled && spot.span.begin == 0 &&
+                           spot.span.end < sentence.tokens.size() &&
+                           isMark(sentence.tokens[spot.span.end], ":-");
+        const bool named =
+            label || (spot.span.begin > 0 && wordIs(sentence, spot.span.begin - 1, "this"));
         if ((spot.span.end != spot.span.begin + 1 && !article && !shaped) || taken || named ||
             !(tub || word == "wc" || word == "loo")) {
             return false;

@@ -363,9 +363,9 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
         }
         // "Paneling everywhere.", said in a room: all over the room.
         const bool inRoom = stands != nullptr && stands->kind == SpaceKind::Room;
-        const bool every = wordIs(sentence, begin, "everywher") ||
+        const bool every = wordIs(sentence, begin, "everywher") || wordIs(sentence, begin, "top") ||
                            (wordIs(sentence, begin, "all") && wordIs(sentence, begin + 1, "over"));
-        return inRoom && every && spot.span.end <= begin + 2 ? Role::Ignored : Role::Local;
+        return inRoom && every && spot.span.end <= begin + 3 ? Role::Ignored : Role::Local;
     }
     if (spot.kind == SpaceKind::Level) {
         // "oak 1st flr dull": which floor it is.

@@ -160,5 +160,12 @@ TEST(NotesShorthand, AThingThatGivesARoomItsName) {
                 Contains("half bath: refinish walls"));
 }
 
+TEST(NotesShorthand, ALabelAfterABathroomIsNoFixture) {
+    EXPECT_THAT(
+        terse("KIT - new snk. new fct\nBTHRM - new tub. new van\nWC - sep. dr sticks, plane it. "
+              "pnt walls\nHALL - new cpt. pnt walls\n"),
+        Contains("wc: refinish walls"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

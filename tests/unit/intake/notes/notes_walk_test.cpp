@@ -168,5 +168,15 @@ TEST(NotesWalk, WhereTheBathroomIsDoesNotMoveTheSpeaker) {
                 testing::Contains("bathroom: replace toilet"));
 }
 
+TEST(NotesWalk, TheRoofSpaceIsNotTheRoof) {
+    EXPECT_THAT(itemsOf("Laundry. New tap. Replace the batts in the roof space."),
+                Contains("roof space: replace insulation"));
+}
+
+TEST(NotesWalk, TopToBottomIsOfTheRoomWhereItIsSaid) {
+    EXPECT_THAT(itemsOf("LOUNGE\n- walls are brown from top to bottom, paint them\n- new carpet\n"),
+                Contains("lounge: refinish walls"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
