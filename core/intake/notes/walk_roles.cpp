@@ -178,6 +178,12 @@ bool opensParagraph(const Sentence& sentence, const SpaceSpot& spot) {
            (spot.span.begin == 0 || wordIs(sentence, 0, "the"));
 }
 
+// "oak 1st flr dull": in shorthand, which floor a thing is on.
+bool isWhichFloor(const Sentence& sentence, std::size_t begin) {
+    return sentence.terse && begin > 0 && sentence.tokens[begin - 1].kind == TokenKind::Word &&
+           !wordIs(sentence, begin - 1, "and") && !wordIs(sentence, begin - 1, "the");
+}
+
 }  // namespace
 
 // Whether the sentence begins with the space.
@@ -368,12 +374,7 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
         return inRoom && every && spot.span.end <= begin + 3 ? Role::Ignored : Role::Local;
     }
     if (spot.kind == SpaceKind::Level) {
-        // "oak 1st flr dull": which floor it is.
-        if (sentence.terse && at > 0 && at == begin &&
-            sentence.tokens[at - 1].kind == TokenKind::Word && !wordIs(sentence, at - 1, "and")) {
-            return Role::Ignored;
-        }
-        return Role::Local;
+        return isWhichFloor(sentence, begin) ? Role::Ignored : Role::Local;
     }
     // "rewire the upstairs", "paint the bedroom".
     const bool worked = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
