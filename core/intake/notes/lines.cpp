@@ -256,9 +256,20 @@ std::map<std::string_view, int> speakersOf(const std::vector<RawLine>& lines) {
         }
     }
     Speller speller(tables().lexicon);
+    std::map<std::string_view, int> meaning;
     std::erase_if(names, [&](const auto& entry) {
-        return entry.second < 2 || meansSomething(entry.first, speller);
+        const bool means = entry.second > 1 && meansSomething(entry.first, speller);
+        if (means) {
+            meaning.insert(entry);
+        }
+        return entry.second < 2 || means;
     });
+    constexpr int kOften = 4;  // "Kit:", again and again among those who speak: a person
+    for (const auto& [name, count] : meaning) {
+        if (!names.empty() && count >= kOften && name.find(' ') == std::string_view::npos) {
+            names.insert({name, count});
+        }
+    }
     return names;
 }
 

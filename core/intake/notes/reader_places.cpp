@@ -166,6 +166,13 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     if (keys.size() > 1) {
         dropStairs(keys);
     }
+    // "The carpet on the stairs is worn. The railing's fine."
+    const KnownSpace* here = keys.empty() ? nullptr : walk_.find(keys.front());
+    const bool part =
+        object.name == "railing" || object.name == "balusters" || object.name == "stair treads";
+    if (part && walk_.spokeOfStairs() && here != nullptr && here->kind == SpaceKind::Room) {
+        return placedIn(walk_, {"stairs", "stairs", SpaceKind::Room});
+    }
     if (const std::optional<KnownSpace> home = homeOf(spots, said, keys)) {
         return placedIn(walk_, *home);
     }

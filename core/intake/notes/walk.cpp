@@ -101,6 +101,11 @@ std::string Walk::lastRoom() const {
     return {};
 }
 
+bool Walk::spokeOfStairs() const {
+    constexpr int kFew = 4;
+    return stairsAge_ <= std::min(kFew, sinceMove_);
+}
+
 KnownSpace Walk::groundsBefore() const {
     for (std::size_t i = known_.size(); i-- > 0;) {
         const std::string& key = known_[i].key;

@@ -69,6 +69,8 @@ class Walk {
     [[nodiscard]] bool underHeading() const { return headingIndent_ >= 0 || sinceMove_ == 0; }
 
     // Sentences since the speaker moved; 99 and more before the first move.
+    // Whether the stairs were spoken of here a few sentences ago.
+    [[nodiscard]] bool spokeOfStairs() const;
     [[nodiscard]] int sinceMove() const { return sinceMove_; }
 
     // The last word of the name of where the speaker is: "porch".
@@ -140,6 +142,7 @@ class Walk {
     std::vector<std::string> current_;
     std::vector<std::string> trail_;  // where the speaker has been, latest last
     std::string level_;
+    int stairsAge_ = 99;       // sentences since the stairs were named
     bool saysStairs_ = false;  // this sentence says "upstairs" or "at the top of the stairs"
     std::vector<std::string> lastPlaces_;  // what "those rooms" means
     int placesAge_ = 0;                    // sentences since they were named

@@ -29,6 +29,23 @@ bool tellsShape(const Sentence& sentence, std::size_t at) {
            kShapes.end();
 }
 
+// "loo's fine", "Bath, loo, basin.", "Loo and basin are white"
+bool isOneOfFixtures(const Sentence& sentence, const Spots& spots, const Span& name) {
+    if (sentence.tokens[name.end - 1].text.ends_with("'s") && name.begin > 0) {
+        return true;
+    }
+    const auto joins = [&](std::size_t at) {
+        return at < sentence.tokens.size() &&
+               (isMark(sentence.tokens[at], ",&") || wordIs(sentence, at, "and"));
+    };
+    return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+        const bool after = object.span.begin == name.end + 1 && joins(name.end);
+        const bool before = object.span.end + 1 == name.begin && joins(object.span.end);
+        const bool longer = object.span.begin == name.begin && object.span.end > name.end;
+        return after || before || longer;
+    });
+}
+
 }  // namespace
 
 // "Bath, basin and WC all out", said in a bathroom: fixtures, not rooms.
@@ -59,9 +76,11 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
         const auto over = std::find_if(spots.objects.begin(), spots.objects.end(), overlaps);
         const bool taken = over != spots.objects.end();
         // "The loo's fine": the toilet was seen as well.
-        const bool same = taken && over->span.begin == spot.span.begin;
-        if (taken && over->object == kToilet && over->span.end == spot.span.end &&
-            (article || same) && !liesElsewhere(sentence, spot.span.end)) {
+        const bool same =
+            taken && over->span.begin == spot.span.begin && over->span.end == spot.span.end;
+        if (taken && over->object == kToilet && over->span.end >= spot.span.end &&
+            (article || same || isOneOfFixtures(sentence, spots, spot.span)) &&
+            !liesElsewhere(sentence, spot.span.end)) {
             return true;
         }
         if (shaped && taken && over->object == kTub) {

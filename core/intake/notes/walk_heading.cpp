@@ -126,6 +126,25 @@ std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_
     return closed || other > 2 ? 0 : sentence.tokens.size();
 }
 
+// "It's electric.", "So then it's three bedrooms.", "Where's the rest of it?": a word that is a
+// space in a heading alone, or a count, in a sentence of its own.
+bool isSaid(const Sentence& sentence, const SpaceSpot& spot) {
+    if (!spot.headingOnly && spot.kind != SpaceKind::Group) {
+        return false;
+    }
+    if (spot.headingOnly && !sentence.tokens.empty() && isMark(sentence.tokens.back(), "?")) {
+        return true;
+    }
+    for (std::size_t i = 0; i < spot.span.begin; ++i) {
+        const Token& token = sentence.tokens[i];
+        if (wordIs(sentence, i, "is") || wordIs(sentence, i, "it") ||
+            (token.kind == TokenKind::Word && token.text.ends_with("'s"))) {
+            return true;
+        }
+    }
+    return false;
+}
+
 // Where a heading ends: "Kitchen:", "Living room / dining room", "BR1 - ". 0 if there is none.
 std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     if (spots.spaces.empty()) {
@@ -139,7 +158,8 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     }
     // "No hall.": there is none.
     const bool none = first.begin > 0 && wordIs(sentence, first.begin - 1, "no");
-    if ((beginsThing(spots, first) || none) && !sentence.heading) {
+    if ((beginsThing(spots, first) || none || isSaid(sentence, spots.spaces.front())) &&
+        !sentence.heading) {
         return 0;
     }
     const Row row = rowOfSpaces(sentence, spots, at);
@@ -302,6 +322,17 @@ bool Walk::enterOnStorey(const Sentence& sentence, const std::vector<const Space
 // Moves to what the heading up to token `end` names.
 void Walk::enterNamed(const Sentence& sentence, const Spots& spots,
                       const std::vector<const SpaceSpot*>& named, std::size_t end) {
+    // "DOWNSTAIRS BEDROOM AND BATH": both are down there.
+    const bool row = named.size() == 2 && named[1]->key == "bathroom" &&
+                     sentence.tokens[named[1]->span.begin - 1].kind == TokenKind::Word;
+    for (const std::string_view storey : {"downstairs ", "upstairs "}) {
+        if (row && sentence.heading && named[0]->key.starts_with(storey)) {
+            SpaceSpot bath = *named[1];
+            bath.key = std::string(storey) + bath.key;
+            bath.shown = std::string(storey) + bath.shown;
+            return moveTo({named[0], &bath});
+        }
+    }
     if (enterOnStorey(sentence, named)) {
         return;
     }

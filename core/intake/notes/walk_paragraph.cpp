@@ -58,6 +58,28 @@ bool speaksOfRoom(const Spots& spots) {
     });
 }
 
+// "One goes up to the sitting room, by a staircase that turns on itself."
+bool goesThere(const Sentence& sentence, const Spots& spots) {
+    constexpr std::size_t kNear = 7;
+    if (spots.spaces.empty() || spots.spaces.front().kind != SpaceKind::Room ||
+        spots.spaces.front().headingOnly || spots.spaces.front().span.begin > kNear) {
+        return false;
+    }
+    const bool somebody = wordIs(sentence, 0, "one") || wordIs(sentence, 0, "you") ||
+                          wordIs(sentence, 0, "we") || wordIs(sentence, 0, "i");
+    static const std::vector<std::string_view> kGo = {"go",    "goes",   "went", "come",
+                                                      "comes", "came",   "step", "steps",
+                                                      "climb", "climbs", "walk", "walked"};
+    const std::string word =
+        sentence.tokens.size() > 1 ? plainWord(sentence.tokens[1].text) : std::string();
+    const bool goes = std::find(kGo.begin(), kGo.end(), word) != kGo.end();
+    const std::size_t begin = spots.spaces.front().span.begin;
+    const std::size_t at = begin > 0 && wordIs(sentence, begin - 1, "the") ? begin - 1 : begin;
+    return somebody && goes && at > 0 &&
+           (wordIs(sentence, at - 1, "to") || wordIs(sentence, at - 1, "into") ||
+            wordIs(sentence, at - 1, "in"));
+}
+
 bool isProse(const Sentence& sentence) {
     return sentence.opensLine && !sentence.bullet && !sentence.heading && !sentence.terse;
 }
@@ -86,7 +108,7 @@ void Walk::takeSystems(const Sentence& sentence, const Spots& spots, Placed& pla
 void Walk::takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& placed) {
     constexpr std::size_t kShort = 16;
     if (!isProse(sentence) || sentence.alone || sentence.spoken || placed.moved ||
-        headingIndent_ >= 0 || sentence.tokens.size() > kShort) {
+        headingIndent_ >= 0) {
         return;
     }
     const bool works = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
@@ -96,6 +118,12 @@ void Walk::takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& p
         std::any_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
             return !tables().objects[object.object].name.ends_with("door");
         });
+    if (goesThere(sentence, spots)) {
+        moveTo({&spots.spaces.front()});
+        placed.moved = true;
+        placed.parts.clear();
+        return;
+    }
     const SpaceSpot* only = nullptr;
     for (const SpaceSpot& spot : spots.spaces) {
         if (spot.headingOnly) {
@@ -106,7 +134,8 @@ void Walk::takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& p
         }
         only = &spot;
     }
-    if (works || things || only == nullptr || only->kind != SpaceKind::Room) {
+    if (sentence.tokens.size() > kShort || works || things || only == nullptr ||
+        only->kind != SpaceKind::Room) {
         return;
     }
     std::size_t at = only->span.begin;

@@ -53,9 +53,19 @@ bool goesThere(const Sentence& sentence, std::size_t at) {
     return false;
 }
 
+// "The carport ceiling is sagging.", where a paragraph begins: what follows is there too.
+bool opensParagraph(const Sentence& sentence, const SpaceSpot& spot) {
+    const bool place = spot.kind == SpaceKind::Room || spot.key == "carport" ||
+                       spot.key == "deck" || spot.key == "balcony" || spot.key.ends_with("porch");
+    return sentence.opensLine && !sentence.bullet && !sentence.alone && !sentence.heading &&
+           !sentence.terse && !sentence.spoken && place && spot.span.begin <= 1 &&
+           (spot.span.begin == 0 || wordIs(sentence, 0, "the"));
+}
+
 // Stairs that are a thing of the hall they stand in.
 bool isThingOfHall(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
-    if (spot.key != "stairs" || sentence.heading) {
+    // Where a paragraph begins with them, they are what it is about.
+    if (spot.key != "stairs" || sentence.heading || opensParagraph(sentence, spot)) {
         return false;
     }
     // "The staircase stays"
@@ -129,6 +139,19 @@ bool isCalledSo(const Sentence& sentence, const SpaceSpot& spot) {
     return called && spot.kind == SpaceKind::Room;
 }
 
+// "South bedroom, that's the best one so it's the primary"
+bool isPrimaryToo(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    const SpaceSpot& spot = spots.spaces[index];
+    std::size_t at = spot.span.begin;
+    while (at > 0 && wordIs(sentence, at - 1, "the")) {
+        --at;
+    }
+    const bool is =
+        at > 0 && (wordIs(sentence, at - 1, "is") || sentence.tokens[at - 1].text.ends_with("'s"));
+    return spot.key == "primary bedroom" && is && index > 0 &&
+           isBedroom(spots.spaces[index - 1].key);
+}
+
 // "You come in by the kitchen, and the kitchen is where the money goes.": what the talk turns to,
 // where no work was spoken of yet.
 bool talkTurnsTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
@@ -169,15 +192,6 @@ bool onlySaysWhich(const Sentence& sentence, const Spots& spots, const SpaceSpot
                         [&](const CueSpot& cue) { return cue.span.begin == behind; });
 }
 
-// "The carport ceiling is sagging.", where a paragraph begins: what follows is there too.
-bool opensParagraph(const Sentence& sentence, const SpaceSpot& spot) {
-    const bool place = spot.kind == SpaceKind::Room || spot.key == "carport" ||
-                       spot.key == "deck" || spot.key == "balcony" || spot.key.ends_with("porch");
-    return sentence.opensLine && !sentence.bullet && !sentence.alone && !sentence.heading &&
-           !sentence.terse && !sentence.spoken && place && spot.span.begin <= 1 &&
-           (spot.span.begin == 0 || wordIs(sentence, 0, "the"));
-}
-
 // "oak 1st flr dull": in shorthand, which floor a thing is on.
 bool isWhichFloor(const Sentence& sentence, std::size_t begin) {
     return sentence.terse && begin > 0 && sentence.tokens[begin - 1].kind == TokenKind::Word &&
@@ -192,6 +206,7 @@ bool Walk::opensSentence(const Sentence& sentence, const Spots& spots, std::size
     bool first = begin <= skipSmall(sentence, spots, 0) && !listsThis(sentence);
     // "Upstairs, the front bedroom …", "down the hall the hall bath …": the second is meant.
     if (index > 0 && spots.spaces[index - 1].span.end + 2 >= begin && lastMoved_ == index &&
+        spots.spaces[index].kind != SpaceKind::Level &&
         (spots.spaces[index - 1].kind == SpaceKind::Level ||
          spots.spaces[index - 1].span.end + 1 >= begin)) {
         const std::size_t end = spots.spaces[index - 1].span.end;
@@ -308,13 +323,13 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     // "The old staircase has been boxed in": the stairs, seen from where one stands.
     const bool seen = spot.key == "stairs" && !current_.empty() &&
                       spots.endOf(Cue::Passive, spot.span.end) > spot.span.end;
-    if (first && seen) {
+    if (first && seen && !opensParagraph(sentence, spot)) {
         return Role::Local;
     }
     if (first && !alias) {
         return spot.kind == SpaceKind::Whole ? Role::Local : Role::Move;
     }
-    if (isCalledSo(sentence, spot)) {
+    if (isCalledSo(sentence, spot) || isPrimaryToo(sentence, spots, index)) {
         return Role::Move;
     }
     if (cueBefore(sentence, spots, Cue::Passing, begin) && spot.kind != SpaceKind::Whole &&

@@ -310,6 +310,15 @@ void Walk::takeRow(const Spots& spots, Placed& placed) {
 // "Same as the lake bedroom": a name that a heading gave.
 void Walk::useOwnNames(const Sentence& sentence, Spots& spots) const {
     for (SpaceSpot& spot : spots.spaces) {
+        // "Her bath", said in the primary bedroom.
+        const bool whose = spot.span.begin > 0 && (wordIs(sentence, spot.span.begin - 1, "her") ||
+                                                   wordIs(sentence, spot.span.begin - 1, "his") ||
+                                                   wordIs(sentence, spot.span.begin - 1, "it"));
+        if (whose && spot.key == "bathroom" && contains(current_, "primary bedroom")) {
+            spot.key = "primary bath";
+            spot.shown = spot.key;
+            continue;
+        }
         if (spot.kind != SpaceKind::Room || spot.span.begin == 0) {
             continue;
         }
@@ -367,6 +376,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     saysStairs_ = std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
         return spot.key == "upstairs" || spot.key == "stairs";
     });
+    ++stairsAge_;
     takeFixtures(sentence, spots);
     ++sinceMove_;
     ++placesAge_;
@@ -415,6 +425,11 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         headed_ = heading;
     }
     takeBroughtUp(sentence, spots, placed);
+    // "The carpet on the stairs": spoken of, and not only named.
+    const bool stairs =
+        std::any_of(placed.parts.begin(), placed.parts.end(),
+                    [](const Placing& part) { return contains(part.keys, "stairs"); });
+    stairsAge_ = stairs ? 0 : stairsAge_;
     takeSystems(sentence, spots, placed);
     leaveRooms(sentence, spots, placed);
     return placed;

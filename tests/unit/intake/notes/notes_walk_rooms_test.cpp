@@ -101,5 +101,49 @@ TEST(NotesWalkRooms, AParagraphOfProseSaysWhereItStands) {
                 Not(Contains("whole house: keep electrical panel")));
 }
 
+TEST(NotesWalkRooms, ParagraphsThatNameNoRoom) {
+    EXPECT_THAT(
+        itemsOf("Here is what I saw on my walk through it.\n\n"
+                "One goes up to the sitting room, by a stair that turns. Paint the walls.\n\n"
+                "The stairs are like a cliff. Replace the railing.\n\n"
+                "The bathroom is small. Replace the vanity. The loo's fine.\n\n"
+                "Electricity came in 1950 and looks it. Replace the panel.\n\n"
+                "The pantry is narrow. Add a shelf.\n\n"
+                "The roof has to be done. The post is rotten, replace the post.\n"),
+        IsSupersetOf({"sitting room: refinish walls", "stairs: replace railing",
+                      "bathroom: keep toilet", "whole house: replace electrical panel",
+                      "outside: replace post"}));
+}
+
+TEST(NotesWalkRooms, AWordOfTheSentenceIsNoHeading) {
+    EXPECT_THAT(itemsOf("Laundry. The water heater leaks. It's electric. Replace the sink."),
+                Contains("laundry: replace sink"));
+    EXPECT_THAT(itemsOf("Kitchen. Where's the rest of it? Replace the sink."),
+                ElementsAre("kitchen: replace sink"));
+}
+
+TEST(NotesWalkRooms, PartsOfTheStairsSpokenOf) {
+    EXPECT_THAT(
+        itemsOf("Foyer. New light fixture. The carpet on the stairs has a path worn in it, so "
+                "new carpet on those. The railing's fine. Paint the ceiling."),
+        IsSupersetOf({"stairs: keep railing", "foyer: refinish ceiling"}));
+}
+
+TEST(NotesWalkRooms, OneRoomByTwoNames) {
+    EXPECT_THAT(itemsOf("South bedroom, that's the nicest so it's the primary. Paint the walls."),
+                ElementsAre("primary bedroom: refinish walls"));
+    EXPECT_THAT(itemsOf("Hall bath. New tub. Primary bedroom. New carpet. Its bath is tiny. "
+                        "Replace the vanity."),
+                Contains("primary bath: replace vanity"));
+}
+
+TEST(NotesWalkRooms, ASpeakerMayBeCalledLikeARoom) {
+    EXPECT_THAT(itemsOf("Ana: Front bedroom.\nKit: Paint the walls.\nAna: Sure.\nKit: It's tidy.\n"
+                        "Ana: The carpet?\nKit: Replace the carpet.\nAna: Fine.\n"
+                        "Kit: Patch the ceiling.\n"),
+                IsSupersetOf({"front bedroom: refinish walls", "front bedroom: replace carpet",
+                              "front bedroom: repair ceiling"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
