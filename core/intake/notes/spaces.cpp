@@ -359,10 +359,8 @@ class Finder {
             static const WordId kNumber = tables().id("number");
             const bool sign = at < tokens_.size() && tokens_[at].kind == TokenKind::Mark &&
                               tokens_[at].mark == '#';
-            if (sign ||
-                (at < tokens_.size() && kNumber != kUnknown && tokens_[at].word == kNumber)) {
-                ++at;
-            }
+            const bool word = at < tokens_.size() && tokens_[at].word == kNumber;
+            at += sign || (kNumber != kUnknown && word) ? 1 : 0;
             const std::size_t end = makeNumbered(begin, at, row);
             if (end > at) {
                 return end;
@@ -374,7 +372,6 @@ class Finder {
             return whole.end + 1;
         }
         int count = 0;
-        std::size_t start = begin;
         if (row.kind == SpaceKind::Group) {
             for (std::size_t i = begin > 3 ? begin - 3 : 0; i < whole.end; ++i) {
                 if (const int said = smallNumber(tokens_, i); said > 1) {
@@ -388,9 +385,8 @@ class Finder {
         const bool plural = !is && (last.ends_with('s') || last.ends_with('S'));
         std::string key = row.name;
         SpaceKind kind = row.kind;
-        static const WordId kThe = tables().id("the");
         if (!plural && kind == SpaceKind::Group &&
-            (tokens_[begin].word == kThe || whole.end == begin + 1)) {
+            (tokens_[begin].word == tables().id("the") || whole.end == begin + 1)) {
             key.pop_back();  // "the bath" has the stem of "the baths"
             kind = SpaceKind::Room;
         }
@@ -401,17 +397,18 @@ class Finder {
                 count = std::max(count, smallNumber(tokens_, i));
             }
         }
-        const bool sort = key == "bedroom" || key == "bathroom" || key == "porch" || key == "hall";
-        if (const auto [name, end] = sort && !is && whole.flag == 0
-                                         ? whichOf(whole.end)
-                                         : std::pair(std::string(), whole.end);
+        const bool sort =
+            whole.flag == 0 && !is &&
+            (key == "bedroom" || key == "bathroom" || key == "porch" || key == "hall");
+        if (const auto [name, end] =
+                sort ? whichOf(whole.end) : std::pair(std::string(), whole.end);
             !name.empty()) {
-            push(start, end, name + " " + key, kind, false, count);
+            push(begin, end, name + " " + key, kind, false, count);
             spots_.back().shown = name + " " + key;
             return end;
         }
         const bool heads = whole.flag != 0 && !isPrimaryAlone(begin, whole.end, key);
-        push(start, whole.end, key, kind, heads, count);
+        push(begin, whole.end, key, kind, heads, count);
         if (whole.flag != 0 && !heads) {
             spots_.back().shown = key;
         }
