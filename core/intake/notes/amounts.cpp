@@ -278,6 +278,14 @@ class Counter {
             const NumberKind next = number(at + 1).kind;
             const bool small =
                 next == NumberKind::Unit || next == NumberKind::Teen || next == NumberKind::Ten;
+            // "nineteen and twenty-nine"
+            const bool century = (state.group == 18'000 || state.group == 19'000) &&
+                                 state.total == 0 && !state.inDigits;
+            if (century && (next == NumberKind::Ten || next == NumberKind::Teen)) {
+                state.group = state.group * 100 + number(at + 1).value;
+                at += 2;
+                return true;
+            }
             if (small && state.afterHundred && !state.inDigits) {
                 ++at;
                 return true;

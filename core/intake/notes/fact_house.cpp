@@ -1,4 +1,4 @@
-// The facts that measure the house: its area, its rooms, the year it was built.
+// The facts that measure the house: its rooms, bedrooms and baths.
 #include <algorithm>
 #include <array>
 
@@ -9,92 +9,11 @@ namespace ledgerboard::intake {
 
 namespace {
 
-// "three bedrooms", "one bath"
-bool namesRooms(const Sentence& sentence) {
-    for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
-        const std::string word = lower(sentence, i);
-        if (word == "bedrooms" || word == "baths" || word == "beds" || word == "bathrooms" ||
-            word == "bath" || word == "bed" || word == "br" || word == "bd") {
-            return true;
-        }
-    }
-    return false;
-}
-
-std::string countText(std::int64_t thousandths) {
-    return model::Quantity::fromThousandths(thousandths).toString();
+bool namesBedrooms(const Sentence& sentence) {
+    return says(sentence, "bedroom") || says(sentence, "bed");
 }
 
 }  // namespace
-
-// "Thirteen hundred feet even", "living area is 1,690": where the notes open, the house's own; in
-// thousandths of a square foot, 0 where a figure says no area.
-std::int64_t FactReader::looseArea(const Sentence& sentence, const Amount& amount) const {
-    constexpr int kOpening = 8;
-    constexpr std::size_t kNear = 3;
-    if (amount.value < 500'000 || amount.value > 6'000'000 || yearOf(sentence, amount) != 0) {
-        return 0;
-    }
-    const UnitRow* unit = unitOf(amount);
-    const bool feet = unit != nullptr && unit->measure == Measure::Length && unit->name == "ft";
-    bool named = false;
-    for (std::size_t i = amount.begin > kNear ? amount.begin - kNear : 0; i < amount.begin; ++i) {
-        const std::string word = lower(sentence, i);
-        named = named || word == "area" || word == "footage" || word == "size";
-    }
-    const bool bare = amount.kind == AmountKind::Plain;
-    return (feet && taken_ <= kOpening) || (bare && named) ? amount.value : 0;
-}
-
-bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
-    bool any = false;
-    for (const Amount& amount : spots.amounts) {
-        const std::int64_t feet = has("area_sqft") ? 0 : looseArea(sentence, amount);
-        if (feet > 0 && spots.acts.empty()) {
-            add(sentence, "area_sqft", countText(feet), 80);
-            return true;
-        }
-    }
-    for (std::size_t i = 0; i < spots.amounts.size(); ++i) {
-        const Amount& amount = spots.amounts[i];
-        const UnitRow* unit = unitOf(amount);
-        const bool area = unit != nullptr && unit->measure == Measure::Area &&
-                          (unit->name == "sq ft" || unit->name == "sq m");
-        if (!area) {
-            continue;
-        }
-        std::int64_t feet = amount.value;
-        if (unit->name == "sq m") {
-            feet = (amount.value * 10'764 / 1000 + 500) / 1000 * 1000;
-        }
-        // A sentence that tells the year or the rooms beside it describes the house.
-        const bool describes = std::any_of(spots.amounts.begin(), spots.amounts.end(),
-                                           [&](const Amount& other) {
-                                               const int year = yearOf(sentence, other);
-                                               return year != 0 && year < 2015;
-                                           }) ||
-                               namesRooms(sentence);
-        const bool opening =
-            taken_ <= 14 && feet >= 600'000 && (spots.acts.empty() || taken_ <= 4 || describes);
-        const bool ofObject =
-            (!spots.objects.empty() && !opening) || (taken_ > 14 && !spots.acts.empty());
-        if (feet < 450'000 || feet > 20'000'000 || ofObject || (taken_ > 40 && has("area_sqft"))) {
-            continue;
-        }
-        add(sentence, "area_sqft", countText(feet), 92);
-        any = true;
-        // "says 1,610, I measured and got 1,540": a bare figure of the same size.
-        for (const Amount& other : spots.amounts) {
-            const bool close = other.kind == AmountKind::Plain && yearOf(sentence, other) == 0 &&
-                               other.value > feet / 5 * 4 && other.value < feet / 4 * 5 &&
-                               other.value != feet;
-            if (close && unit->name == "sq ft") {
-                add(sentence, "area_sqft", countText(other.value), 80);
-            }
-        }
-    }
-    return any;
-}
 
 // "A bath and a half", "one and a half baths": in thousandths; 0 where it is not said.
 std::int64_t FactReader::bathAndAHalf(const Sentence& sentence) {
@@ -127,8 +46,12 @@ std::int64_t FactReader::bathsWithParts(const Sentence& sentence, const Amount& 
     for (std::size_t i = baths.end; i < sentence.tokens.size() && i < baths.end + kFar; ++i) {
         const std::string word = lower(sentence, i);
         const std::string next = lower(sentence, i + 1);
-        const bool half = (word == "half" && next.starts_with("bath")) || word == "powder" ||
-                          word == "cloakroom" || (word == "downstairs" && next == "loo");
+        const bool half = (word == "half" &&
+                           (next.starts_with("bath") ||
+                            (lower(sentence, i - 1) == "one" && i + 1 < sentence.tokens.size() &&
+                             sentence.tokens[i + 1].kind == TokenKind::Mark))) ||
+                          word == "powder" || word == "cloakroom" ||
+                          (word == "downstairs" && next == "loo");
         if (half && sentence.tokens[i - 1].kind == TokenKind::Word) {
             return baths.value + 500;
         }
@@ -199,7 +122,7 @@ bool FactReader::saysOneBath(const Sentence& sentence) {
         const std::string word = lower(sentence, i);
         const std::string before = lower(sentence, i - 1);
         const bool bath = word == "bath" || word == "bathroom";
-        const bool one = before == "single" || before == "a" || before == "the";
+        const bool one = before == "single" || before == "one" || before == "a" || before == "the";
         const bool family = (before == "family" || before == "full" || before == "only") && i > 1 &&
                             (lower(sentence, i - 2) == "a" || lower(sentence, i - 2) == "one");
         if (bath && (one || family)) {
@@ -286,7 +209,11 @@ bool FactReader::takeLabelled(const Sentence& sentence, const Spots& spots) {
 // Which count a question or a label asks for; empty for none.
 std::string FactReader::roomFact(const Sentence& sentence) {
     const bool asks = markIs(sentence, sentence.tokens.size() - 1, '?');
-    for (std::size_t i = 0; i < sentence.tokens.size() && (asks || i < 4); ++i) {
+    std::size_t from = 0;
+    for (std::size_t i = 0; asks && i + 1 < sentence.tokens.size(); ++i) {
+        from = lower(sentence, i) == "how" && lower(sentence, i + 1) == "many" ? i + 2 : from;
+    }
+    for (std::size_t i = from; i < sentence.tokens.size() && (asks || i < 4); ++i) {
         const std::string word = lower(sentence, i);
         if (word == "bedrooms" || word == "beds" || word == "bedroom" || word == "bed") {
             return "bedrooms";
@@ -333,7 +260,25 @@ FactReader::RoomCounts FactReader::countsOf(const Sentence& sentence, const Spot
     return counts;
 }
 
+// "Two up, two down": the rooms upstairs are the bedrooms; 0 where it is not said.
+std::int64_t FactReader::upAndDown(const Sentence& sentence, const Spots& spots) {
+    for (std::size_t i = 0; i + 1 < spots.amounts.size(); ++i) {
+        const Amount& up = spots.amounts[i];
+        const Amount& down = spots.amounts[i + 1];
+        if (up.kind == AmountKind::Plain && up.value >= 1000 && up.value <= 4000 &&
+            lower(sentence, up.end) == "up" && down.begin <= up.end + 2 &&
+            lower(sentence, down.end) == "down") {
+            return up.value;
+        }
+    }
+    return 0;
+}
+
 bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
+    const std::int64_t up = upAndDown(sentence, spots);
+    if (up > 0 && taken_ <= 6 && !has("bedrooms") && !namesBedrooms(sentence)) {
+        add(sentence, "bedrooms", countText(up), 80);
+    }
     if (takeLabelled(sentence, spots)) {
         return true;
     }
@@ -387,148 +332,6 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
         add(sentence, "rooms", countText(rooms->value), 90);
     }
     return true;
-}
-
-namespace {
-
-// Words of building right before a year: "built in", "went up in", "dates from", "year:".
-bool saysBuilt(const Sentence& sentence, std::size_t begin) {
-    static constexpr std::array<std::string_view, 16> kWords = {
-        "built", "build",  "blt",     "bl", "bld",   "constructed", "erected", "dates",
-        "dated", "dating", "vintage", "yr", "circa", "c",           "cape",    "ranch"};
-    constexpr std::size_t kFar = 10;
-    constexpr std::size_t kNear = 5;
-    for (std::size_t i = begin > kFar ? begin - kFar : 0; i < begin; ++i) {
-        const std::string word = lower(sentence, i);
-        // "built by two brothers in 1907"
-        if (word != "built" && i + kNear < begin) {
-            continue;
-        }
-        const std::string before = i > 0 ? lower(sentence, i - 1) : "";
-        const bool up = word == "up" && (before == "put" || before == "went" || before == "going");
-        const bool year = word == "year" && (i == 0 || before == "the" || before == "house" ||
-                                             sentence.tokens[i - 1].kind == TokenKind::Mark);
-        const bool near = i + 2 >= begin || (word != "c" && word != "cape" && word != "ranch");
-        if (near && (up || year || std::find(kWords.begin(), kWords.end(), word) != kWords.end())) {
-            return true;
-        }
-    }
-    return false;
-}
-
-bool isHouse(const std::string& word) {
-    static constexpr std::array<std::string_view, 45> kHouses = {
-        "flat",       "flats",        "shotgun",    "row",       "rowhouse",   "cabin",
-        "condo",      "chalet",       "lodge",      "saltbox",   "twin",       "triplex",
-        "adobe",      "contemporary", "building",   "detached",  "maisonette", "apartment",
-        "contemp",    "house",        "foursquare", "ranch",     "cape",       "bungalow",
-        "semi",       "colonial",     "cottage",    "victorian", "terrace",    "split",
-        "duplex",     "place",        "home",       "farmhouse", "townhouse",  "rambler",
-        "tudor",      "terraced",     "tract",      "walk-up",   "craftsman",  "two-story",
-        "two-storey", "story",        "storey"};
-    return std::find(kHouses.begin(), kHouses.end(), word) != kHouses.end();
-}
-
-// Whether a sort of house is named in the tokens [begin, end), or the rooms are counted there.
-bool namesHouse(const Sentence& sentence, std::size_t begin, std::size_t end) {
-    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
-        const std::string word = lower(sentence, i);
-        if (isHouse(word) || word == "bedrooms" || word == "bedroom" || word == "bed" ||
-            word == "beds" || word == "baths") {
-            return true;
-        }
-    }
-    return false;
-}
-
-// "Built 1951 or maybe 1953": the second is another reading, and not the year of an addition.
-bool saysOtherwise(const Sentence& sentence, std::size_t begin, std::size_t end) {
-    static constexpr std::array<std::string_view, 9> kWords = {
-        "but", "or", "says", "say", "said", "claims", "swears", "maybe", "thinks"};
-    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
-        if (std::find(kWords.begin(), kWords.end(), lower(sentence, i)) != kWords.end()) {
-            return true;
-        }
-    }
-    return false;
-}
-
-}  // namespace
-
-// The year a figure says the house is of; 0 for none. "'38" and "in thirty-eight" are 1938.
-int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amount& amount) const {
-    if (const int year = yearOf(sentence, amount); year != 0) {
-        return year;
-    }
-    const bool decade = sentence.tokens[amount.end - 1].text.ends_with("ties");
-    const bool two = !decade && amount.kind == AmountKind::Plain && amount.value >= 10'000 &&
-                     amount.value < 100'000 && amount.value % 1000 == 0;
-    const bool shortForm = amount.begin > 0 && markIs(sentence, amount.begin - 1, '\'');
-    const bool spoken = amount.begin > 1 && lower(sentence, amount.begin - 1) == "in" &&
-                        saysBuilt(sentence, amount.begin) && amount.value >= 30'000;
-    const bool answers = asked_ == "built" && spots.amounts.size() == 1;
-    // "tract 99", "blt 57": right behind the word.
-    const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
-    const std::string before2 = amount.begin > 1 && markIs(sentence, amount.begin - 1, ',')
-                                    ? lower(sentence, amount.begin - 2)
-                                    : "";
-    const bool behind =
-        taken_ <= 3 && amount.value >= 30'000 &&
-        (isHouse(before) || before == "blt" || before == "built" || before == "yr" ||
-         isHouse(before2) || isHouse(lower(sentence, amount.end)));
-    return two && (shortForm || spoken || answers || behind)
-               ? 1900 + static_cast<int>(amount.value / 1000)
-               : 0;
-}
-
-bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
-    if (has("built")) {
-        return false;
-    }
-    std::size_t last = 0;
-    for (const Amount& amount : spots.amounts) {
-        const int year = yearSaid(sentence, spots, amount);
-        if (year == 0 || year > 2025) {
-            continue;
-        }
-        const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
-        // "1910 by the county, but the neighbour says 1906": both.
-        constexpr std::size_t kFar = 8;
-        const bool other = has("built") && amount.begin <= last + kFar &&
-                           saysOtherwise(sentence, last, amount.begin);
-        const bool built = saysBuilt(sentence, amount.begin) || asked_ == "built";
-        // Talk tells of other houses as well: there the year must stand by the house.
-        constexpr std::size_t kBeside = 4;
-        const bool talk = spots.has(Cue::Chatter);
-        const bool house = talk ? namesHouse(sentence, amount.begin > 3 ? amount.begin - 3 : 0,
-                                             amount.end + kBeside)
-                                : namesHouse(sentence, 0, sentence.tokens.size());
-        const bool is = before == "is" || before.ends_with("'s");
-        const bool alone = amount.begin == 0 && amount.end + 3 >= sentence.tokens.size();
-        const bool early = taken_ <= 14 && year < 2015;
-        const bool since = before == "since" || before == "in" || before == "around";
-        // "It's from 1957.", "1924, by the plaque, …", "1944 by the county, my aunt says 1946".
-        constexpr std::size_t kShort = 8;
-        const bool brief = sentence.tokens.size() <= kShort && before != "since" &&
-                           (taken_ <= 4 || (spots.acts.empty() && spots.objects.empty()));
-        const bool opens = amount.begin == 0;
-        const bool twice =
-            std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& next) {
-                return next.begin > amount.begin && next.begin <= amount.end + kFar &&
-                       yearOf(sentence, next) != 0 &&
-                       saysOtherwise(sentence, amount.end, next.begin);
-            });
-        const bool told =
-            (early && !talk && (brief || opens || twice)) || built ||
-            (early && !(since && !house) &&
-             (house || (!talk && (alone || is || has("area_sqft") || lastDeal_ + 2 >= taken_))));
-        if (has("built") ? other : told) {
-            built_ = built_ == 0 ? year : built_;
-            add(sentence, "built", std::to_string(year), built ? 95 : 85);
-            last = amount.end;
-        }
-    }
-    return has("built");
 }
 
 }  // namespace ledgerboard::intake

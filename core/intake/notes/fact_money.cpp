@@ -38,6 +38,13 @@ bool isAsked(const Sentence& sentence, const Amount& amount) {
         const std::string word = lower(sentence, i);
         const bool theirs = isOneOf(word, {"want", "wanted", "wants", "asked"});
         const std::string who = i > 0 ? lower(sentence, i - 1) : "";
+        const bool opens = i == 0 || sentence.tokens[i - 1].kind == TokenKind::Mark;
+        // "Ask 289", "asked 142"; "you'd pay eight hundred for it in the city"
+        const bool terse = opens && isOneOf(word, {"ask", "asked"});
+        const bool elsewhere = word == "pay" && isOneOf(who, {"you'd", "they'd", "would"});
+        if (terse || elsewhere) {
+            return true;
+        }
         if (isOneOf(word, {"asking", "listed", "asks"}) ||
             (theirs && isOneOf(who, {"they", "he", "she", "seller", "sellers", "bank", "owner",
                                      "vendor", "vendors", "was", "were"}))) {
@@ -100,8 +107,11 @@ bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amo
     if (word != "no" && word != "sorry" && word != "wait" && word != "scratch") {
         return false;
     }
-    return std::any_of(spots.amounts.begin(), spots.amounts.end(),
-                       [&](const Amount& next) { return next.begin > at && next.begin <= at + 4; });
+    const bool lie = lower(sentence, at + 5) == "lie" || lower(sentence, at + 4) == "lie";
+    const std::size_t far = lie ? 9 : 4;  // "no, I tell a lie, …"
+    return std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& next) {
+        return next.begin > at && next.begin <= at + far;
+    });
 }
 
 // "Two forty" is 240 thousand; beside "265k" a bare 26 is a year or a day, and no 26 thousand.
@@ -137,8 +147,9 @@ double distanceOf(const Sentence& sentence, const Spots& spots, const RowSpot& c
     const std::size_t end = before ? amount.begin : cue.span.begin;
     double far = static_cast<double>(end - begin) + (before ? 0.0 : 1.5);
     // "82,000 for the work", "25,000 of profit", "90,000 to buy": plainly of the figure before.
-    const bool own =
-        !before && begin == end && isOneOf(lower(sentence, cue.span.begin), {"for", "of", "to"});
+    const bool own = !before && begin == end &&
+                     isOneOf(lower(sentence, cue.span.begin),
+                             {"for", "of", "to", "it", "we", "i", "you", "net", "clear"});
     far -= own ? 1.2 : 0.0;
     for (std::size_t i = begin; i < end; ++i) {
         const std::string word = lower(sentence, i);
@@ -170,6 +181,38 @@ bool isOfYears(const Sentence& sentence, const Amount& amount) {
            (one && amount.kind == AmountKind::Plain && !amount.paired && amount.value < 100'000);
 }
 
+// "200 amp", "38 deg", "half past six": a figure of something else.
+bool isOfOther(const Sentence& sentence, const Amount& amount) {
+    if (amount.kind != AmountKind::Plain) {
+        return false;
+    }
+    // "2/9/27", "285/mo"
+    const bool date = amount.begin > 1 && amount.value < 100'000 &&
+                      markIs(sentence, amount.begin - 1, '/') &&
+                      sentence.tokens[amount.begin - 2].kind == TokenKind::Number;
+    const bool rate = markIs(sentence, amount.end, '/') &&
+                      isOneOf(lower(sentence, amount.end + 1),
+                              {"mo", "month", "wk", "week", "yr", "year", "sf", "ft", "m"});
+    return date || rate ||
+           (isOneOf(lower(sentence, amount.end),
+                    {"amp",   "amps",  "degrees", "degree",  "deg",  "percent", "volt",
+                     "volts", "watt",  "watts",   "mil",     "mm",   "cm",      "per",
+                     "btu",   "miles", "acres",   "people",  "bath", "baths",   "bathrooms",
+                     "bed",   "beds",  "bedroom", "bedrooms"}) ||
+            markIs(sentence, amount.end, '%'));
+}
+
+// "96 m2 (valuer) / 102 (old listing)": another reading of the area.
+bool isOfArea(const Sentence& sentence, const Spots& spots, const Amount& amount) {
+    return amount.kind == AmountKind::Plain &&
+           std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& area) {
+               const UnitRow* unit = unitOf(area);
+               return unit != nullptr && (unit->name == "sq m" || unit->name == "sq ft") &&
+                      amount.value > area.value / 5 * 4 && amount.value < area.value / 4 * 5 &&
+                      strokesBetween(sentence, area.end, amount.begin) < 4;
+           });
+}
+
 // Figures that may be sums of the deal, in order.
 std::vector<Figure> figuresOf(const Sentence& sentence, const Spots& spots) {
     std::vector<Figure> figures;
@@ -177,7 +220,8 @@ std::vector<Figure> figuresOf(const Sentence& sentence, const Spots& spots) {
         const bool at = amount.begin > 0 && markIs(sentence, amount.begin - 1, '@');
         const bool rate = amount.perUnit && !(at && amount.value >= 20 * kThousand);
         if (amount.kind != AmountKind::Measured && amount.kind != AmountKind::Time &&
-            yearOf(sentence, amount) == 0 && !rate && !isOfYears(sentence, amount)) {
+            yearOf(sentence, amount) == 0 && !rate && !isOfYears(sentence, amount) &&
+            !isOfOther(sentence, amount) && !isOfArea(sentence, spots, amount)) {
             figures.push_back({&amount, {}, kFarthest, false});
         }
     }
@@ -257,6 +301,27 @@ void inherit(const Sentence& sentence, const Spots& spots, std::vector<Figure>& 
     }
 }
 
+// "Sells at 429, call it 425": the last word takes the place of the sums like it before.
+void takeLastWord(const Sentence& sentence, std::vector<Figure>& figures) {
+    const std::size_t last = afterLastWord(sentence);
+    const auto said = std::find_if(figures.begin(), figures.end(), [&](const Figure& figure) {
+        return figure.amount->begin >= last && figure.amount->begin <= last + 1;
+    });
+    if (said == figures.end()) {
+        return;
+    }
+    for (auto before = figures.begin(); before != said; ++before) {
+        const std::int64_t left = before->amount->value;
+        const std::int64_t right = said->amount->value;
+        if (left < right / 4 * 5 && right < left / 4 * 5 && !before->fact.empty()) {
+            said->fact = before->fact;
+            said->far = 2.0;
+            before->amount = nullptr;
+        }
+    }
+    std::erase_if(figures, [](const Figure& figure) { return figure.amount == nullptr; });
+}
+
 // "with 5,000 of contingency on top": no budget of its own.
 bool isContingency(const Sentence& sentence, const Figure& figure) {
     const Amount& amount = *figure.amount;
@@ -275,8 +340,8 @@ bool isContingency(const Sentence& sentence, const Figure& figure) {
 }
 
 bool opensWithCorrection(const Sentence& sentence) {
-    return isOneOf(lower(sentence, 0),
-                   {"no", "actually", "sorry", "wait", "scratch", "correction", "make", "rather"});
+    return isOneOf(lower(sentence, 0), {"no", "actually", "sorry", "wait", "scratch", "correction",
+                                        "make", "rather", "call"});
 }
 
 }  // namespace
@@ -305,7 +370,7 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
                      value < kThousand;
     // "It says ninety-four": of anything.
     if (fact == "resale" && amount.kind == AmountKind::Plain && !amount.paired && value < 100'000 &&
-        far > 0) {
+        (far > 0 || !spots.objects.empty())) {
         return {};
     }
     value = sum ? value * 1000 : wholePrice(sentence, spots, amount, value);
@@ -316,14 +381,34 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
     constexpr int kOpening = 14;
     constexpr double kAtOnce = 2.0;
     const bool outright = taken_ <= kOpening && far <= kAtOnce;
-    const bool item = (!spots.objects.empty() && !outright) || spots.has(Cue::Open);
-    if (item && (fact == "budget" || fact == "profit" || spots.has(Cue::Open))) {
+    // "Resale 690,000 or 715,000": what is open there is the sum.
+    const bool open =
+        spots.has(Cue::Open) && (fact != "resale" || far > kAtOnce || !spots.objects.empty());
+    const bool item = (!spots.objects.empty() && !outright) || open;
+    if (item && (fact == "budget" || fact == "profit" || open)) {
         return {};
     }
     if (fact == "resale" && purchase_ > 0 && value < purchase_ / 10 * 6) {
         return value <= purchase_ / 2 && !has("budget") ? "budget" : "";
     }
     return fact;
+}
+
+// Keeps a sum that no phrase explains: "Two hundred and eighteen thousand.", said among the facts.
+void FactReader::addLooseSum(const Sentence& sentence, const Spots& spots, const Amount& amount) {
+    const bool bare = amount.kind == AmountKind::Plain && !amount.paired;
+    const bool round =
+        bare && amount.value < kThousand && (amount.value < 100'000 || amount.value % 100'000 == 0);
+    const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
+    const bool asks = markIs(sentence, sentence.tokens.size() - 1, '?');
+    if (round || ofWork || asks || spots.has(Cue::Open) || isAsked(sentence, amount) ||
+        wasOnlyOffered(sentence, amount) || isTakenBack(sentence, spots, amount)) {
+        return;
+    }
+    const std::int64_t value = wholePrice(sentence, spots, amount, amount.value);
+    if (value >= 4 * kThousand && value <= 100'000 * kThousand) {
+        addLoose(sentence, LooseFigure::Of::Sum, value);
+    }
 }
 
 bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
@@ -342,6 +427,7 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         }
     }
     inherit(sentence, spots, figures);
+    takeLastWord(sentence, figures);
     bool any = false;
     for (Figure& figure : figures) {
         const Amount& amount = *figure.amount;
@@ -365,13 +451,14 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         }
         const std::string fact = moneyFact(sentence, spots, figure.fact, figure.far, amount, value);
         if (fact.empty()) {
+            addLooseSum(sentence, spots, amount);
             continue;
         }
         // "One eighty-seven, one eighty-seven five": said once more, to the hundred.
         const bool closer = any && lastMoney_ == fact && lastDeal_ == taken_ &&
                             value > lastValue_ && value < lastValue_ + kThousand;
         if (corrects || closer) {
-            facts_.pop_back();
+            told_.pop_back();
         }
         if (fact == "purchase") {
             purchase_ = value;
@@ -379,7 +466,8 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         add(sentence, fact, moneyText(value),
             figure.far < 1.0 && amount.kind == AmountKind::Money ? 92
             : figure.far < 5.0                                   ? 84
-                                                                 : 70);
+                                                                 : 70,
+            value);
         lastMoney_ = fact;
         lastValue_ = value;
         any = true;

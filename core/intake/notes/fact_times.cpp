@@ -25,9 +25,13 @@ int monthAt(const Sentence& sentence, std::size_t at) {
         const bool short3 = word.size() <= 4 && kMonths[i].starts_with(word.substr(0, 3)) &&
                             kMonths[i].starts_with(word);
         if (word == kMonths[i] || short3 || (word == "sept" && i == 8)) {
-            // "may" and "march" are words too: they must be written as names.
-            const bool word2 = (i == 4 || i == 2) && !sentence.tokens[at].capital;
-            return word2 ? 0 : static_cast<int>(i + 1);
+            // "may" and "march" are words too: they must be written as names, or stand by a day.
+            const bool word2 = (word == "may" || word == "march") && !sentence.tokens[at].capital;
+            const bool dayBefore = at > 0 && sentence.tokens[at - 1].kind == TokenKind::Number &&
+                                   sentence.tokens[at - 1].value <= 31'000 &&
+                                   at + 1 < sentence.tokens.size() &&
+                                   sentence.tokens[at + 1].kind == TokenKind::Number;
+            return word2 && !dayBefore ? 0 : static_cast<int>(i + 1);
         }
     }
     return 0;
@@ -92,7 +96,11 @@ bool isLoanTerm(const Sentence& sentence, const Amount& amount) {
     constexpr std::size_t kFar = 7;
     for (std::size_t i = amount.begin > kFar ? amount.begin - kFar : 0; i < amount.begin; ++i) {
         const std::string word = lower(sentence, i);
-        const bool lends = word == "loan" || word == "lender" || word == "money" || word == "note";
+        // "I've told the lender 11 weeks": what the owner said.
+        const bool told =
+            i > 1 && (lower(sentence, i - 2) == "told" || lower(sentence, i - 2) == "promised");
+        const bool lends =
+            !told && (word == "loan" || word == "lender" || word == "money" || word == "note");
         if (lends && !markIs(sentence, i + 1, ',') && !markIs(sentence, i + 1, '.')) {
             return true;
         }
@@ -134,6 +142,73 @@ std::string FactReader::strokeDate(const Sentence& sentence) {
     return {};
 }
 
+// A date that is said; empty where it lacks its day or its year.
+std::string FactReader::dateAt(const Sentence& sentence, const Spots& spots, std::size_t at,
+                               bool ownYear) const {
+    const int month = monthAt(sentence, at);
+    if (month == 0) {
+        return {};
+    }
+    std::size_t after = at + 1;
+    while (lower(sentence, after) == "the" || markIs(sentence, after, '.')) {
+        ++after;
+    }
+    int day = dayAt(sentence, after);
+    // "7 sep 26": the day stands before, the year after.
+    const bool daysFirst = day > 23 && at > 0 && dayAt(sentence, at - 1) > 0 &&
+                           sentence.tokens[at - 1].kind == TokenKind::Number;
+    bool dayBefore = false;
+    if ((day == 0 && at > 0) || daysFirst) {
+        day = dayAt(sentence, at - 1);
+        if (lower(sentence, at - 1) == "of" && at > 1) {
+            day = dayAt(sentence, at - 2);
+        }
+        dayBefore = true;
+    }
+    int year = 0;
+    for (const Amount& amount : spots.amounts) {
+        const bool near = amount.begin > at && amount.begin <= at + 6;
+        if (near && yearOf(sentence, amount) >= 2020) {
+            year = yearOf(sentence, amount);
+        } else if (dayBefore && amount.begin == at + 1 && amount.kind == AmountKind::Plain &&
+                   amount.value >= 24'000 && amount.value < 60'000 && amount.value % 1000 == 0) {
+            year = 2000 + static_cast<int>(amount.value / 1000);  // "of January twenty-seven"
+        }
+    }
+    const int shortYear = daysFirst ? dayAt(sentence, after) : 0;
+    year = shortYear > 0 ? 2000 + shortYear : year;
+    year = year == 0 && !ownYear ? yearSaid_ : year;
+    if (day == 0 || year == 0) {
+        return {};
+    }
+    const auto two = [](int n) { return (n < 10 ? "0" : "") + std::to_string(n); };
+    return std::to_string(year) + "-" + two(month) + "-" + two(day);
+}
+
+// "Builders are booked for 11 January 2027": a day without a word of beginning, kept until the
+// notes are read.
+void FactReader::addLooseDate(const Sentence& sentence, const Spots& spots) {
+    static constexpr std::array<std::string_view, 12> kOther = {
+        "walked", "saw",   "seen",    "viewed",  "close",  "closed",
+        "closes", "visit", "closing", "settled", "settle", "completed"};
+    const bool other =
+        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+            return token.kind == TokenKind::Word &&
+                   std::find(kOther.begin(), kOther.end(), plainWord(token.text)) != kOther.end();
+        });
+    if (!spots.objects.empty() && !spots.acts.empty()) {
+        return;
+    }
+    std::string date = strokeDate(sentence);
+    for (std::size_t i = 0; date.empty() && i < sentence.tokens.size(); ++i) {
+        date = dateAt(sentence, spots, i, true);
+    }
+    // The day of the walk stands at the top, whatever is said with it.
+    if (!date.empty() && (!other || taken_ <= 2)) {
+        addLoose(sentence, LooseFigure::Of::Date, 0, date);
+    }
+}
+
 bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
     bool goes = false;
     for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
@@ -150,59 +225,30 @@ bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
         from = from || (lower(sentence, i) == "from" && i + 1 < sentence.tokens.size());
     }
     if (!speaksOf(spots, "begin") && !goes && !from) {
+        addLooseDate(sentence, spots);
         return false;
     }
     if (const std::string date = strokeDate(sentence); !date.empty()) {
         add(sentence, "begin", date, 88);
         return true;
     }
-    bool any = false;
     std::string value;
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
-        const int month = monthAt(sentence, i);
-        if (month == 0) {
-            continue;
-        }
-        std::size_t after = i + 1;
-        while (lower(sentence, after) == "the" || markIs(sentence, after, '.')) {
-            ++after;
-        }
-        int day = dayAt(sentence, after);
-        // "7 sep 26": the day stands before, the year after.
-        const bool daysFirst = day > 23 && i > 0 && dayAt(sentence, i - 1) > 0 &&
-                               sentence.tokens[i - 1].kind == TokenKind::Number;
-        if ((day == 0 && i > 0) || daysFirst) {
-            day = dayAt(sentence, i - 1);
-            if (lower(sentence, i - 1) == "of" && i > 1) {
-                day = dayAt(sentence, i - 2);
-            }
-        }
-        int year = yearSaid_;
-        for (const Amount& amount : spots.amounts) {
-            if (amount.begin > i && amount.begin <= i + 6 && yearOf(sentence, amount) >= 2020) {
-                year = yearOf(sentence, amount);
-            }
-        }
-        const int shortYear = daysFirst ? dayAt(sentence, after) : 0;
-        year = shortYear > 0 ? 2000 + shortYear : year;
-        if (day == 0 || year == 0) {
-            continue;
-        }
-        const auto two = [](int n) { return (n < 10 ? "0" : "") + std::to_string(n); };
+        const std::string date = dateAt(sentence, spots, i, false);
         // The last date after a word of beginning: "close Friday 8 May, crew in Monday 11 May".
         const bool follows =
             std::any_of(spots.facts.begin(), spots.facts.end(), [&](const RowSpot& cue) {
                 return tables().facts[cue.row] == "begin" && cue.span.begin <= i;
             });
-        if (follows || value.empty()) {
-            value = std::to_string(year) + "-" + two(month) + "-" + two(day);
-            any = true;
+        if (!date.empty() && (follows || value.empty())) {
+            value = date;
         }
     }
-    if (any) {
-        add(sentence, "begin", value, 90);
+    if (value.empty()) {
+        return false;
     }
-    return any;
+    add(sentence, "begin", value, 90);
+    return true;
 }
 
 namespace {
@@ -242,9 +288,15 @@ std::vector<TimeSpan> spansOf(const Sentence& sentence, const Spots& spots) {
         const bool one =
             lower(sentence, i) == "a" && after != "ago" && after != "later" && after != "apart";
         if (one && (next == "week" || next == "month")) {
-            spans.push_back({i, i + 2, next == "week" ? 7 : 30, {}, true});
+            // "a month and a half"
+            const bool half =
+                after == "and" && lower(sentence, i + 3) == "a" && lower(sentence, i + 4) == "half";
+            const std::int64_t days = next == "week" ? 7 : half ? 45 : 30;
+            spans.push_back({i, half ? i + 5 : i + 2, days, {}, true});
         }
     }
+    std::stable_sort(spans.begin(), spans.end(),
+                     [](const TimeSpan& a, const TimeSpan& b) { return a.begin < b.begin; });
     return spans;
 }
 
@@ -277,6 +329,9 @@ void pairTimes(const Sentence& sentence, const Spots& spots, std::vector<TimeSpa
             const std::size_t end = before ? spans[s].begin : cue.begin;
             double far = static_cast<double>(end - begin) + (before ? 0.0 : 0.5);
             far += strokesBetween(sentence, begin, end);
+            // "Allow 30 days on the market", "giving it 25 days to sell": what follows says of
+            // what.
+            far -= !before && fact == "days_on_market" && begin == end ? 1.0 : 0.0;
             for (const TimeSpan& other : spans) {
                 far += other.begin >= begin && other.end <= end ? kFar : 0.0;
             }
@@ -303,13 +358,69 @@ void pairTimes(const Sentence& sentence, const Spots& spots, std::vector<TimeSpa
 
 }  // namespace
 
+namespace {
+
+// "Ten weeks, twelve if it rains, so call it twelve": the spans before the last word are taken
+// back, and a bare figure after it is of their unit.
+void takeLastWord(const Sentence& sentence, const Spots& spots, std::vector<TimeSpan>& spans) {
+    constexpr std::size_t kNear = 2;
+    const std::size_t last = afterLastWord(sentence);
+    const UnitRow* unit = nullptr;
+    for (const Amount& amount : spots.amounts) {
+        const UnitRow* own = unitOf(amount);
+        const bool time = own != nullptr && own->measure == Measure::Time;
+        if (amount.begin < last) {
+            unit = time ? own : unit;
+            continue;
+        }
+        const bool bare = amount.kind == AmountKind::Plain && amount.value <= 400'000;
+        if (unit == nullptr || amount.begin > last + kNear || !(time || bare)) {
+            return;
+        }
+        const std::int64_t per = unit->name == "day" ? 1 : unit->name == "week" ? 7 : 30;
+        const bool ofMarket = !spans.empty() && spans.front().fact == "days_on_market";
+        std::erase_if(spans, [&](const TimeSpan& span) { return span.begin < last && !ofMarket; });
+        if (bare && !ofMarket) {
+            spans.push_back(
+                {amount.begin, amount.end, amount.value * per / 1000, "duration_days", false});
+        } else if (!ofMarket && !spans.empty()) {
+            spans.front().fact = "duration_days";
+        }
+        return;
+    }
+}
+
+// "We said eighteen days on the market", "days on market: 30", "days on the market, I said 18":
+// bare figures after the phrase.
+void takeBareDays(const Sentence& sentence, const Spots& spots, std::vector<TimeSpan>& spans) {
+    constexpr std::size_t kFar = 4;
+    for (const RowSpot& cue : spots.facts) {
+        const std::string opens = lower(sentence, cue.span.begin);
+        const bool days = tables().facts[cue.row] == "days_on_market" && opens == "days";
+        for (const Amount& amount : spots.amounts) {
+            const bool bare = amount.kind == AmountKind::Plain && amount.value >= 5'000 &&
+                              amount.value <= 365'000 && amount.value % 1000 == 0;
+            if (days && spans.empty() && bare && amount.begin >= cue.span.end &&
+                amount.begin <= cue.span.end + kFar) {
+                spans.push_back(
+                    {amount.begin, amount.end, amount.value / 1000, "days_on_market", false});
+            }
+        }
+    }
+}
+
+}  // namespace
+
 bool FactReader::takeTimes(const Sentence& sentence, const Spots& spots) {
     const bool market =
         says(sentence, "market") || speaksOf(spots, "days_on_market") || askedMarket_;
     const bool deal = lastDeal_ + 1 >= taken_;
     std::vector<TimeSpan> spans = spansOf(sentence, spots);
     pairTimes(sentence, spots, spans);
+    takeLastWord(sentence, spots, spans);
+    takeBareDays(sentence, spots, spans);
     bool any = false;
+    std::int64_t onMarket = 0;
     for (const TimeSpan& span : spans) {
         const bool ofMarket = span.fact == "days_on_market" || (askedMarket_ && market) ||
                               (span.fact.empty() && lower(sentence, span.end) == "dom");
@@ -322,13 +433,20 @@ bool FactReader::takeTimes(const Sentence& sentence, const Spots& spots) {
         if (span.loose && !ofMarket) {
             continue;
         }
+        if (onMarket == span.days) {
+            continue;  // "a month and a half, say 45 days"
+        }
         if (ofMarket && !has("days_on_market")) {
             add(sentence, "days_on_market", std::to_string(span.days), 88);
+            onMarket = span.days;
             any = true;
-        } else if (!ofMarket && span.days >= 14 && !has("duration_days") && spots.objects.empty() &&
+        } else if (!ofMarket && span.days >= 14 && !has("duration_days") &&
+                   (spots.objects.empty() || (ofWork && deal && spots.acts.empty())) &&
                    (ofWork || deal || alone)) {
             add(sentence, "duration_days", std::to_string(span.days), ofWork && deal ? 88 : 75);
             any = true;
+        } else if (!ofMarket && span.days >= 28 && spots.objects.empty() && !spots.has(Cue::Open)) {
+            addLoose(sentence, LooseFigure::Of::Days, span.days);
         }
     }
     return any;

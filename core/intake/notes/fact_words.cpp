@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/model/quantity.h"
+
 namespace ledgerboard::intake {
 
 bool markIs(const Sentence& sentence, std::size_t at, char mark) {
@@ -48,6 +50,25 @@ bool says(const Sentence& sentence, std::string_view word) {
 bool speaksOf(const Spots& spots, std::string_view fact) {
     return std::any_of(spots.facts.begin(), spots.facts.end(),
                        [&](const RowSpot& spot) { return tables().facts[spot.row] == fact; });
+}
+
+std::size_t afterLastWord(const Sentence& sentence) {
+    std::size_t found = sentence.tokens.size();
+    for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
+        const std::string word = lower(sentence, i);
+        const std::string next = lower(sentence, i + 1);
+        const bool two = ((word == "call" || word == "make") && (next == "it" || next == "that")) ||
+                         (word == "going" && next == "with") || (word == "agree" && next == "on") ||
+                         (word == "agreed" && next == "on") || (word == "settle" && next == "on");
+        const bool put =
+            word == "put" && tables().number(sentence.tokens[i + 1].word).kind != NumberKind::None;
+        found = two ? i + 2 : put ? i + 1 : found;
+    }
+    return found;
+}
+
+std::string countText(std::int64_t thousandths) {
+    return model::Quantity::fromThousandths(thousandths).toString();
 }
 
 }  // namespace ledgerboard::intake

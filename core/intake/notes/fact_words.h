@@ -33,4 +33,11 @@ namespace ledgerboard::intake {
 // Whether a phrase of that fact's row in the table stands in it.
 [[nodiscard]] bool speaksOf(const Spots& spots, std::string_view fact);
 
+// Where the last word is spoken: "call it", "I'm going with", "we agree on", "put". The token after
+// it; the end of the sentence where none stands.
+[[nodiscard]] std::size_t afterLastWord(const Sentence& sentence);
+
+// A count given in thousandths, as it is written: "3", "2.5".
+[[nodiscard]] std::string countText(std::int64_t thousandths);
+
 }  // namespace ledgerboard::intake

@@ -7,23 +7,60 @@
 namespace ledgerboard::intake {
 
 bool FactReader::has(const std::string& name) const {
-    return std::any_of(facts_.begin(), facts_.end(),
-                       [&](const DraftFact& fact) { return fact.name == name; });
+    return std::any_of(told_.begin(), told_.end(),
+                       [&](const ToldFact& told) { return told.fact.name == name; });
+}
+
+int FactReader::built() const {
+    if (built_ != 0) {
+        return built_;
+    }
+    for (const LooseFigure& figure : loose_) {
+        if (figure.of == LooseFigure::Of::Year) {
+            return static_cast<int>(figure.value);
+        }
+    }
+    return 0;
 }
 
 void FactReader::add(const Sentence& sentence, const std::string& name, const std::string& value,
-                     int sure) {
+                     int sure, std::int64_t sum) {
     constexpr std::size_t kMostFacts = 200;
-    for (const DraftFact& fact : facts_) {
-        if (fact.name == name && fact.value == value) {
+    for (const ToldFact& told : told_) {
+        if (told.fact.name == name && told.fact.value == value) {
             return;
         }
     }
-    if (facts_.size() < kMostFacts) {
-        facts_.push_back({name, value, {sourceOf(sentence), sentence.line, sure}});
+    if (told_.size() < kMostFacts) {
+        told_.push_back({{name, value, {sourceOf(sentence), sentence.line, sure}}, sum, taken_});
         lastDeal_ = taken_;
     }
 }
+
+void FactReader::addLoose(const Sentence& sentence, LooseFigure::Of of, std::int64_t value,
+                          const std::string& text) {
+    constexpr std::size_t kMostLoose = 400;
+    constexpr int kSure = 70;
+    if (loose_.size() < kMostLoose) {
+        loose_.push_back({of, value, text, taken_, {sourceOf(sentence), sentence.line, kSure}});
+    }
+}
+
+namespace {
+
+// "I gave 312,000 and the neighbours think I'm soft": the speaker's own sum among other talk.
+bool saysOwnSum(const Sentence& sentence, const Spots& spots, std::string_view fact) {
+    const auto own = [&](std::size_t at) {
+        const std::string word = lower(sentence, at);
+        return word == "i" || word == "we" || word == "you" || word == "i've" || word == "we've";
+    };
+    return std::any_of(spots.facts.begin(), spots.facts.end(), [&](const RowSpot& cue) {
+        return tables().facts[cue.row] == fact &&
+               (own(cue.span.begin) || (cue.span.begin > 0 && own(cue.span.begin - 1)));
+    });
+}
+
+}  // namespace
 
 bool FactReader::take(const Sentence& sentence, const Spots& spots) {
     ++taken_;
@@ -35,7 +72,15 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
     if (spots.has(Cue::Chatter)) {
         // "Built 1951 by the grandfather": whoever built it, the year holds.
         const bool area = taken_ <= 14 && takeArea(sentence, spots);
-        return takeYear(sentence, spots) || area;
+        const bool money = saysOwnSum(sentence, spots, "budget") ||
+                           (taken_ <= 14 && saysOwnSum(sentence, spots, "purchase"));
+        const bool sum = money && takeMoney(sentence, spots);
+        // "I start on 1 December 2026, my brother or no": among the facts.
+        const std::string first = lower(sentence, 0);
+        const bool among = (first == "i" || first == "we") && lastDeal_ + 1 >= taken_;
+        const bool begins = among && takeBegin(sentence, spots);
+        const bool times = among && takeTimes(sentence, spots);
+        return takeYear(sentence, spots) || area || sum || begins || times;
     }
     // "What did we pay, one fifty one?": the answer counts.
     const std::string opens = lower(sentence, 0);

@@ -10,32 +10,62 @@
 
 namespace ledgerboard::intake {
 
+// A fact and how it was told.
+struct ToldFact {
+    DraftFact fact;
+    std::int64_t sum = 0;  // of money, in thousandths; else 0
+    int at = 0;            // the sentence that tells it, counted from 1
+};
+
+// A figure of the deal without a phrase that says what it is of.
+struct LooseFigure {
+    enum class Of : std::uint8_t { Sum, Date, Days, Year, Area };
+    Of of = Of::Sum;
+    std::int64_t value = 0;  // thousandths; of a year the year, of days the days
+    std::string text;        // of a date: ISO 8601
+    int at = 0;
+    Source source;
+};
+
+// The facts, what the loose figures must be filled in and what contradicts the rest mended: a house
+// is sold for more than is paid for it, and the work costs less than the house.
+[[nodiscard]] std::vector<DraftFact> settledFacts(std::vector<ToldFact> told,
+                                                  const std::vector<LooseFigure>& loose);
+
 class FactReader {
   public:
     // Takes in the next sentence. Returns true when it speaks of the deal and not of work.
     bool take(const Sentence& sentence, const Spots& spots);
 
     // The facts in the order of the notes; each reading of a fact once.
-    [[nodiscard]] std::vector<DraftFact> facts() const { return facts_; }
+    [[nodiscard]] std::vector<DraftFact> facts() const { return settledFacts(told_, loose_); }
 
     // The year the house was built, 0 where the notes do not say.
-    [[nodiscard]] int built() const { return built_; }
+    [[nodiscard]] int built() const;
 
   private:
-    void add(const Sentence& sentence, const std::string& name, const std::string& value, int sure);
+    void add(const Sentence& sentence, const std::string& name, const std::string& value, int sure,
+             std::int64_t sum = 0);
+    void addLoose(const Sentence& sentence, LooseFigure::Of of, std::int64_t value,
+                  const std::string& text = {});
+    void addLooseSum(const Sentence& sentence, const Spots& spots, const Amount& amount);
     bool takeMoney(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] std::string moneyFact(const Sentence& sentence, const Spots& spots,
                                         const std::string& fact, double far, const Amount& amount,
                                         std::int64_t& value) const;
     bool takeArea(const Sentence& sentence, const Spots& spots);
-    [[nodiscard]] std::int64_t looseArea(const Sentence& sentence, const Amount& amount) const;
+    [[nodiscard]] std::int64_t looseArea(const Sentence& sentence, const Amount& amount,
+                                         bool saysArea) const;
     [[nodiscard]] int yearSaid(const Sentence& sentence, const Spots& spots,
                                const Amount& amount) const;
+    bool takeOtherArea(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] static std::int64_t mendedArea(const Sentence& sentence, const Amount& amount);
     bool takeFigures(const Sentence& sentence);
     [[nodiscard]] static std::string strokeDate(const Sentence& sentence);
     [[nodiscard]] static std::int64_t bathsWithParts(const Sentence& sentence, const Amount& baths);
     [[nodiscard]] static std::int64_t bathAndAHalf(const Sentence& sentence);
     [[nodiscard]] static std::int64_t sumOf(const Sentence& sentence);
+    [[nodiscard]] static std::int64_t upAndDown(const Sentence& sentence, const Spots& spots);
     bool takeRooms(const Sentence& sentence, const Spots& spots);
     bool takeLabelled(const Sentence& sentence, const Spots& spots);
 
@@ -53,16 +83,25 @@ class FactReader {
     [[nodiscard]] static bool ofEachUnit(const Sentence& sentence);
     [[nodiscard]] static const Amount* countOf(const Sentence& sentence, const Spots& spots,
                                                std::size_t at);
+    void takeOtherYear(const Sentence& sentence, const Spots& spots);
+    void addLooseYear(const Sentence& sentence, const Amount& amount, int year);
     bool takeYear(const Sentence& sentence, const Spots& spots);
     bool takeTimes(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] std::string dateAt(const Sentence& sentence, const Spots& spots, std::size_t at,
+                                     bool ownYear) const;
+    void addLooseDate(const Sentence& sentence, const Spots& spots);
     bool takeBegin(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] bool has(const std::string& name) const;
 
-    std::vector<DraftFact> facts_;
+    std::vector<ToldFact> told_;
+    std::vector<LooseFigure> loose_;
     int built_ = 0;
     std::int64_t purchase_ = 0;  // thousandths of a dollar; 0 until said
-    int yearSaid_ = 0;   // a year of our day met in the notes: dates without a year are of it
-    int taken_ = 0;      // sentences taken
+    int yearSaid_ = 0;       // a year of our day met in the notes: dates without a year are of it
+    int taken_ = 0;          // sentences taken
+    std::int64_t area_ = 0;  // as said last, in thousandths of its unit
+    bool areaMetres_ = false;
+    int areaAt_ = 0;
     int lastDeal_ = -9;  // the last sentence that spoke of the deal
     bool askedMarket_ = false;
     std::string asked_;      // the fact that the sentence before asked for

@@ -1,0 +1,177 @@
+// The fact that is the area of the house.
+#include <algorithm>
+#include <array>
+
+#include "core/intake/notes/fact_words.h"
+#include "core/intake/notes/facts.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// "three bedrooms", "one bath"
+bool namesRooms(const Sentence& sentence) {
+    for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
+        const std::string word = lower(sentence, i);
+        if (word == "bedrooms" || word == "baths" || word == "beds" || word == "bathrooms" ||
+            word == "bath" || word == "bed" || word == "br" || word == "bd") {
+            return true;
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
+// "Thirteen hundred feet even", "living area is 1,690": where the notes open, the house's own; in
+// thousandths of a square foot, 0 where a figure says no area.
+std::int64_t FactReader::looseArea(const Sentence& sentence, const Amount& amount,
+                                   bool saysArea) const {
+    constexpr int kOpening = 16;
+    constexpr std::size_t kNear = 3;
+    // "eighteen fifty on square feet"
+    const bool follows = lower(sentence, amount.end) == "on" &&
+                         lower(sentence, amount.end + 1) == "square" &&
+                         amount.kind == AmountKind::Plain;
+    if (follows && amount.value >= 500'000 && amount.value <= 6'000'000) {
+        return amount.value;
+    }
+    if (amount.value < 500'000 || amount.value > 6'000'000 || yearOf(sentence, amount) != 0) {
+        return 0;
+    }
+    const UnitRow* unit = unitOf(amount);
+    const bool feet = unit != nullptr && unit->measure == Measure::Length && unit->name == "ft";
+    bool named = false;
+    for (std::size_t i = amount.begin > kNear ? amount.begin - kNear : 0; i < amount.begin; ++i) {
+        const std::string word = lower(sentence, i);
+        named = named || word == "area" || word == "footage" || word == "size";
+    }
+    const bool bare = amount.kind == AmountKind::Plain;
+    // "Three bedroom two bath, fourteen hundred and fifty-six."
+    named = named || (taken_ <= kOpening / 2 && namesRooms(sentence) && !saysArea);
+    return (feet && taken_ <= kOpening) || (bare && named) ? amount.value : 0;
+}
+
+namespace {
+
+// Whether the first figure is taken back before the second: "fifty-nine, no, fifty-eight".
+bool takenBackBetween(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    static constexpr std::array<std::string_view, 6> kWords = {"no",   "sorry",   "lie",
+                                                               "wait", "scratch", "actually"};
+    for (std::size_t i = begin; i < end; ++i) {
+        if (std::find(kWords.begin(), kWords.end(), lower(sentence, i)) != kWords.end()) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// In thousandths of a square foot, whole feet.
+std::int64_t toFeet(std::int64_t value, bool metres) {
+    return metres ? (value * 10'764 / 1000 + 500) / 1000 * 1000 : value;
+}
+
+// A bare figure near enough to the area to be another reading of it.
+bool isLikeArea(const Sentence& sentence, const Amount& amount, std::int64_t area) {
+    return amount.kind == AmountKind::Plain && yearOf(sentence, amount) == 0 &&
+           amount.value != area && amount.value > area / 5 * 4 && amount.value < area / 4 * 5;
+}
+
+}  // namespace
+
+// "Sixty-six on the agent's.", right after the area: another reading, in the same unit.
+bool FactReader::takeOtherArea(const Sentence& sentence, const Spots& spots) {
+    constexpr int kNear = 2;
+    constexpr std::size_t kBrief = 16;
+    if (area_ == 0 || taken_ - areaAt_ > kNear || taken_ == areaAt_ || !spots.acts.empty() ||
+        !spots.objects.empty() || lastDeal_ == taken_ || sentence.tokens.size() > kBrief) {
+        return false;
+    }
+    for (const Amount& amount : spots.amounts) {
+        if (isLikeArea(sentence, amount, area_) && amount.value > area_ / 8 * 7 &&
+            amount.value < area_ / 7 * 8) {
+            add(sentence, "area_sqft", countText(toFeet(amount.value, areaMetres_)), 75);
+            return true;
+        }
+    }
+    return false;
+}
+
+// What is taken back bears the unit: "Fifty-four square metres, sorry, fifty-five."
+std::int64_t FactReader::mendedArea(const Sentence& sentence, const Amount& amount) {
+    for (const Amount& said : amountsIn(sentence.whole)) {
+        const UnitRow* unit = unitOf(said);
+        const bool area = unit != nullptr && (unit->name == "sq ft" || unit->name == "sq m");
+        if (area && isLikeArea(sentence, amount, said.value)) {
+            return toFeet(amount.value, unit->name == "sq m");
+        }
+    }
+    return 0;
+}
+
+bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
+    bool any = takeOtherArea(sentence, spots);
+    const bool saysArea =
+        std::any_of(spots.amounts.begin(), spots.amounts.end(), [](const Amount& amount) {
+            const UnitRow* unit = unitOf(amount);
+            return unit != nullptr && (unit->name == "sq ft" || unit->name == "sq m");
+        });
+    // "Fourteen hundred and some, let me look, fourteen hundred and fifty-six": the last.
+    for (std::size_t i = spots.amounts.size(); i-- > 0;) {
+        const Amount& amount = spots.amounts[i];
+        std::int64_t feet = has("area_sqft") ? 0 : looseArea(sentence, amount, saysArea);
+        feet = feet == 0 && !has("area_sqft") ? mendedArea(sentence, amount) : feet;
+        if (feet > 0 && spots.acts.empty()) {
+            add(sentence, "area_sqft", countText(feet), 80);
+            return true;
+        }
+    }
+    for (std::size_t i = 0; i < spots.amounts.size(); ++i) {
+        const Amount& amount = spots.amounts[i];
+        const UnitRow* unit = unitOf(amount);
+        const bool area = unit != nullptr && unit->measure == Measure::Area &&
+                          (unit->name == "sq ft" || unit->name == "sq m");
+        if (!area) {
+            continue;
+        }
+        const bool metres = unit->name == "sq m";
+        const std::int64_t feet = toFeet(amount.value, metres);
+        // A sentence that tells the year or the rooms beside it describes the house.
+        const bool describes = std::any_of(spots.amounts.begin(), spots.amounts.end(),
+                                           [&](const Amount& other) {
+                                               const int year = yearOf(sentence, other);
+                                               return year != 0 && year < 2015;
+                                           }) ||
+                               namesRooms(sentence);
+        const bool opening =
+            taken_ <= 14 && feet >= 600'000 && (spots.acts.empty() || taken_ <= 4 || describes);
+        const bool ofObject =
+            (!spots.objects.empty() && !opening) || (taken_ > 14 && !spots.acts.empty());
+        if (feet < 450'000 || feet > 20'000'000 || ofObject || (taken_ > 40 && has("area_sqft"))) {
+            continue;
+        }
+        // "says 1,610, I measured and got 1,540": a bare figure of the same size.
+        std::int64_t other = 0;
+        bool instead = false;
+        for (const Amount& next : spots.amounts) {
+            if (isLikeArea(sentence, next, amount.value)) {
+                other = toFeet(next.value, metres);
+                instead =
+                    next.begin > amount.end && takenBackBetween(sentence, amount.end, next.begin);
+            }
+        }
+        if (!instead) {
+            add(sentence, "area_sqft", countText(feet), 92);
+        }
+        if (other != 0) {
+            add(sentence, "area_sqft", countText(other), 80);
+        }
+        any = true;
+        area_ = amount.value;
+        areaMetres_ = metres;
+        areaAt_ = taken_;
+    }
+    return any;
+}
+
+}  // namespace ledgerboard::intake

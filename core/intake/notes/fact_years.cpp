@@ -1,0 +1,183 @@
+// The fact that is a year: when the house was built.
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+
+#include "core/intake/notes/fact_words.h"
+#include "core/intake/notes/facts.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// Words of building right before a year: "built in", "went up in", "dates from", "year:".
+bool saysBuilt(const Sentence& sentence, std::size_t begin) {
+    static constexpr std::array<std::string_view, 16> kWords = {
+        "built", "build",  "blt",     "bl", "bld",   "constructed", "erected", "dates",
+        "dated", "dating", "vintage", "yr", "circa", "c",           "cape",    "ranch"};
+    constexpr std::size_t kFar = 10;
+    constexpr std::size_t kNear = 5;
+    for (std::size_t i = begin > kFar ? begin - kFar : 0; i < begin; ++i) {
+        const std::string word = lower(sentence, i);
+        // "built by two brothers in 1907"
+        if (word != "built" && i + kNear < begin) {
+            continue;
+        }
+        const std::string before = i > 0 ? lower(sentence, i - 1) : "";
+        const bool up = word == "up" && (before == "put" || before == "went" || before == "going");
+        const bool year = word == "year" && (i == 0 || before == "the" || before == "house" ||
+                                             sentence.tokens[i - 1].kind == TokenKind::Mark);
+        const bool near = i + 2 >= begin || (word != "c" && word != "cape" && word != "ranch");
+        if (near && (up || year || std::find(kWords.begin(), kWords.end(), word) != kWords.end())) {
+            return true;
+        }
+    }
+    return false;
+}
+
+bool isHouse(const std::string& word) {
+    static constexpr std::array<std::string_view, 45> kHouses = {
+        "flat",       "flats",        "shotgun",    "row",       "rowhouse",   "cabin",
+        "condo",      "chalet",       "lodge",      "saltbox",   "twin",       "triplex",
+        "adobe",      "contemporary", "building",   "detached",  "maisonette", "apartment",
+        "contemp",    "house",        "foursquare", "ranch",     "cape",       "bungalow",
+        "semi",       "colonial",     "cottage",    "victorian", "terrace",    "split",
+        "duplex",     "place",        "home",       "farmhouse", "townhouse",  "rambler",
+        "tudor",      "terraced",     "tract",      "walk-up",   "craftsman",  "two-story",
+        "two-storey", "story",        "storey"};
+    return std::find(kHouses.begin(), kHouses.end(), word) != kHouses.end();
+}
+
+// Whether a sort of house is named in the tokens [begin, end), or the rooms are counted there.
+bool namesHouse(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
+        const std::string word = lower(sentence, i);
+        if (isHouse(word) || word == "bedrooms" || word == "bedroom" || word == "bed" ||
+            word == "beds" || word == "baths") {
+            return true;
+        }
+    }
+    return false;
+}
+
+// "Built 1951 or maybe 1953": the second is another reading, and not the year of an addition.
+bool saysOtherwise(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    static constexpr std::array<std::string_view, 9> kWords = {
+        "but", "or", "says", "say", "said", "claims", "swears", "maybe", "thinks"};
+    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
+        if (std::find(kWords.begin(), kWords.end(), lower(sentence, i)) != kWords.end()) {
+            return true;
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
+// The year a figure says the house is of; 0 for none. "'38" and "in thirty-eight" are 1938.
+int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amount& amount) const {
+    if (const int year = yearOf(sentence, amount); year != 0) {
+        return year;
+    }
+    const bool decade = sentence.tokens[amount.end - 1].text.ends_with("ties");
+    const bool two = !decade && amount.kind == AmountKind::Plain && amount.value >= 10'000 &&
+                     amount.value < 100'000 && amount.value % 1000 == 0;
+    const bool shortForm = amount.begin > 0 && markIs(sentence, amount.begin - 1, '\'');
+    const bool spoken = amount.begin > 1 && lower(sentence, amount.begin - 1) == "in" &&
+                        saysBuilt(sentence, amount.begin) && amount.value >= 30'000;
+    const bool answers = asked_ == "built" && spots.amounts.size() == 1;
+    // "tract 99", "blt 57": right behind the word.
+    const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+    const std::string before2 = amount.begin > 1 && markIs(sentence, amount.begin - 1, ',')
+                                    ? lower(sentence, amount.begin - 2)
+                                    : "";
+    const bool behind =
+        taken_ <= 3 && amount.value >= 30'000 &&
+        (isHouse(before) || before == "blt" || before == "built" || before == "yr" ||
+         isHouse(before2) || isHouse(lower(sentence, amount.end)));
+    return two && (shortForm || spoken || answers || behind)
+               ? 1900 + static_cast<int>(amount.value / 1000)
+               : 0;
+}
+
+// "The tax roll says '51.", right after a year was told: another reading of it.
+void FactReader::takeOtherYear(const Sentence& sentence, const Spots& spots) {
+    constexpr int kNear = 3;
+    constexpr std::size_t kBrief = 9;
+    const bool near = std::any_of(told_.begin(), told_.end(), [&](const ToldFact& told) {
+        return told.fact.name == "built" && taken_ - told.at <= kNear && taken_ > told.at;
+    });
+    const bool tells = says(sentence, "say") && sentence.tokens.size() <= kBrief;
+    if (!near || !tells || !spots.objects.empty() || spots.amounts.size() != 1) {
+        return;
+    }
+    const int year = yearSaid(sentence, spots, spots.amounts.front());
+    if (year != 0 && std::abs(year - built_) <= 30 && year <= 2025) {
+        add(sentence, "built", std::to_string(year), 80);
+    }
+}
+
+// A year told where the notes open, for want of a better one: "It's the tri-level, 1964, …".
+void FactReader::addLooseYear(const Sentence& sentence, const Amount& amount, int year) {
+    constexpr int kOpening = 10;
+    constexpr int kNew = 2015;
+    const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+    if (taken_ <= kOpening && year < kNew && before != "since" && before != "until") {
+        addLoose(sentence, LooseFigure::Of::Year, year);
+    }
+}
+
+bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
+    if (has("built")) {
+        takeOtherYear(sentence, spots);
+        return false;
+    }
+    std::size_t last = 0;
+    for (const Amount& amount : spots.amounts) {
+        const int year = yearSaid(sentence, spots, amount);
+        if (year == 0 || year > 2025) {
+            continue;
+        }
+        const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+        // "1910 by the county, but the neighbour says 1906": both.
+        constexpr std::size_t kFar = 8;
+        const bool other = has("built") && amount.begin <= last + kFar &&
+                           saysOtherwise(sentence, last, amount.begin);
+        const bool built = saysBuilt(sentence, amount.begin) || asked_ == "built";
+        // Talk tells of other houses as well: there the year must stand by the house.
+        constexpr std::size_t kBeside = 4;
+        const bool talk = spots.has(Cue::Chatter);
+        const bool house = talk ? namesHouse(sentence, amount.begin > 3 ? amount.begin - 3 : 0,
+                                             amount.end + kBeside)
+                                : namesHouse(sentence, 0, sentence.tokens.size());
+        const bool is = before == "is" || before.ends_with("'s");
+        const bool alone = amount.begin == 0 && amount.end + 3 >= sentence.tokens.size();
+        const bool early = taken_ <= 14 && year < 2015;
+        const bool since = before == "since" || before == "in" || before == "around";
+        // "It's from 1957.", "1924, by the plaque, …", "1944 by the county, my aunt says 1946".
+        constexpr std::size_t kShort = 8;
+        const bool brief = sentence.tokens.size() <= kShort && before != "since" &&
+                           (taken_ <= 4 || (spots.acts.empty() && spots.objects.empty()));
+        const bool opens = amount.begin == 0;
+        const bool twice =
+            std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& next) {
+                return next.begin > amount.begin && next.begin <= amount.end + kFar &&
+                       yearOf(sentence, next) != 0 &&
+                       saysOtherwise(sentence, amount.end, next.begin);
+            });
+        const bool told =
+            (early && !talk && (brief || opens || twice)) || built ||
+            (early && !(since && !house) &&
+             (house || (!talk && (alone || is || has("area_sqft") || lastDeal_ + 2 >= taken_))));
+        if (has("built") ? other : told) {
+            built_ = built_ == 0 ? year : built_;
+            add(sentence, "built", std::to_string(year), built ? 95 : 85);
+            last = amount.end;
+        } else if (!told && (spots.acts.empty() || taken_ <= 3)) {
+            addLooseYear(sentence, amount, year);
+        }
+    }
+    return has("built");
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,116 @@
+// Protects: what the facts of the deal say of one another, where a figure stands without a word for
+// it. How: short talk beside the facts a reader takes from it; the figures are invented.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::Not;
+using testing::StartsWith;
+using testing::UnorderedElementsAre;
+
+TEST(NotesDeal, ABareSumAmongTheFactsIsThePrice) {
+    EXPECT_THAT(
+        factsOf("Three bedrooms, one bathroom. Two hundred and six thousand. We have a "
+                "budget of forty thousand."),
+        UnorderedElementsAre("bedrooms 3", "baths 1", "purchase 206000.00", "budget 40000.00"));
+}
+
+TEST(NotesDeal, ASumFarBelowThePriceIsTheWork) {
+    EXPECT_THAT(factsOf("We paid $240,000. Thirty-five thousand, Ada."),
+                UnorderedElementsAre("purchase 240000.00", "budget 35000.00"));
+}
+
+TEST(NotesDeal, ASumAboveThePriceIsTheSale) {
+    EXPECT_THAT(factsOf("We paid $240,000. The fellow down there wrote $330,000 on an envelope."),
+                UnorderedElementsAre("purchase 240000.00", "resale 330000.00"));
+}
+
+TEST(NotesDeal, TooMuchForTheWorkIsThePrice) {
+    EXPECT_THAT(factsOf("We're into it for 410 thousand. It should sell for 590 thousand."),
+                UnorderedElementsAre("purchase 410000.00", "resale 590000.00"));
+}
+
+TEST(NotesDeal, ASumInWorkIsNeverFilledIn) {
+    EXPECT_THAT(factsOf("We paid $240,000. Replace the roof for $18,000."),
+                UnorderedElementsAre("purchase 240000.00"));
+}
+
+TEST(NotesDeal, SaidOnceMoreToTheHundred) {
+    EXPECT_THAT(factsOf("It was one ninety-two we paid. One ninety-two five."),
+                UnorderedElementsAre("purchase 192500.00"));
+}
+
+TEST(NotesDeal, TheLastWordCounts) {
+    EXPECT_THAT(factsOf("We paid $150,000. Sells at 229, eh, call it 225."),
+                UnorderedElementsAre("purchase 150000.00", "resale 225000.00"));
+    EXPECT_THAT(factsOf("We paid $150,000. Eight weeks, nine if it rains, so call it nine."),
+                UnorderedElementsAre("purchase 150000.00", "duration_days 63"));  // 9 x 7
+    EXPECT_THAT(factsOf("We're in at one fifty-two, no, I tell a lie, one forty-eight."),
+                UnorderedElementsAre("purchase 148000.00"));
+}
+
+TEST(NotesDeal, FiguresOfOtherThings) {
+    EXPECT_THAT(factsOf("We paid $150,000. Ask 289. It says 200 amp. You'd pay four hundred for "
+                        "it in the city.\n"),
+                UnorderedElementsAre("purchase 150000.00"));
+    EXPECT_THAT(factsOf("Paid 150k, dues 285/mo.\n"), UnorderedElementsAre("purchase 150000.00"));
+}
+
+TEST(NotesDeal, TheSpeakersPriceAmongOtherTalk) {
+    EXPECT_THAT(factsOf("I gave 212,000 and the neighbours think I'm soft."),
+                UnorderedElementsAre("purchase 212000.00"));
+    EXPECT_THAT(factsOf("My cousin paid 212,000 for hers."), Not(Contains(StartsWith("purchase"))));
+}
+
+TEST(NotesDeal, ALaterDayAmongTheFactsIsTheBeginning) {
+    EXPECT_THAT(factsOf("12 November 2026\nPaid $212,000. Builders on 18 January 2027 and they "
+                        "reckon four months."),
+                UnorderedElementsAre("purchase 212000.00", "begin 2027-01-18",
+                                     "duration_days 120"));  // 4 x 30
+    EXPECT_THAT(factsOf("Paid $212,000. 8 mar 27 start."),
+                UnorderedElementsAre("purchase 212000.00", "begin 2027-03-08"));
+    EXPECT_THAT(factsOf("Paid $212,000. Start the fourth of January twenty-seven."),
+                UnorderedElementsAre("purchase 212000.00", "begin 2027-01-04"));
+    EXPECT_THAT(factsOf("Seen 12 November 2026. Paid $212,000."),
+                UnorderedElementsAre("purchase 212000.00"));
+}
+
+TEST(NotesDeal, DaysOnTheMarket) {
+    EXPECT_THAT(factsOf("Paid $212,000. Allow 30 days on the market."),
+                UnorderedElementsAre("purchase 212000.00", "days_on_market 30"));
+    EXPECT_THAT(factsOf("Paid $212,000. They're gone in 18 days."),
+                UnorderedElementsAre("purchase 212000.00", "days_on_market 18"));
+    EXPECT_THAT(factsOf("Paid $212,000. On the market I'd think a month and a half, say 45 days."),
+                UnorderedElementsAre("purchase 212000.00", "days_on_market 45"));
+}
+
+TEST(NotesDeal, AnotherReadingOfTheArea) {
+    // 96 x 10.764 = 1033.3; 102 x 10.764 = 1097.9
+    EXPECT_THAT(factsOf("Three bedrooms, one bath. 96 m2 (valuer) / 102 (old listing)\n"),
+                UnorderedElementsAre("bedrooms 3", "baths 1", "area_sqft 1033", "area_sqft 1098"));
+    // 62 x 10.764 = 667.4; 66 x 10.764 = 710.4
+    EXPECT_THAT(factsOf("Sixty-two square metres on the plan. Sixty-six, the advert says."),
+                UnorderedElementsAre("area_sqft 667", "area_sqft 710"));
+    // 55 x 10.764 = 592.0
+    EXPECT_THAT(factsOf("Two bedrooms, one bath. Fifty-four square metres, sorry, fifty-five."),
+                UnorderedElementsAre("bedrooms 2", "baths 1", "area_sqft 592"));
+}
+
+TEST(NotesDeal, YearsAndBaths) {
+    EXPECT_THAT(factsOf("She was built nineteen and twenty-six."),
+                UnorderedElementsAre("built 1926"));
+    EXPECT_THAT(factsOf("Always told us it was built in '49. The tax roll says '51."),
+                UnorderedElementsAre("built 1949", "built 1951"));
+    EXPECT_THAT(factsOf("Four bedrooms and the one bathroom."),
+                UnorderedElementsAre("bedrooms 4", "baths 1"));
+    EXPECT_THAT(factsOf("Three bedrooms, one full bath and one half, all on one floor."),
+                UnorderedElementsAre("bedrooms 3", "baths 1.5"));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
