@@ -43,9 +43,12 @@ constexpr const char* kStudied = "made studied";
 
 // A thing as it was read, and the treatments that the careful list gives it.
 struct Thing {
+    std::string space;
+    std::string object;
     std::vector<std::string> clues;
     std::vector<std::pair<std::size_t, std::vector<std::string>>> made;  // by treatment
-    std::set<std::size_t> wanted;
+    std::set<std::size_t> wanted;  // there; an item put into another space is wrong
+    std::set<std::size_t> meant;   // there, or in another space that nothing else was read for
     std::array<double, kChoices> chances{};
     weights::Example example;
 };
@@ -78,6 +81,7 @@ Talk talkOf(const std::string& name, const std::string& text, const std::vector<
                      reading.error().message.c_str());
         return talk;
     }
+    std::set<std::pair<std::string, std::string>> places;
     for (const intake::NamedThing& named : reading.value().things) {
         Thing& thing = talk.things.emplace_back();
         thing.clues = named.clues;
@@ -88,11 +92,22 @@ Talk talkOf(const std::string& name, const std::string& text, const std::vector<
             }
         }
         const lists::Item item = lists::itemOf(named.space, "", named.object);
+        places.insert({item.space, item.object});
+        thing.space = item.space;
+        thing.object = item.object;
+    }
+    for (Thing& thing : talk.things) {
         for (const lists::Item& want : items) {
-            if (want.object == item.object && (passage || want.space == item.space)) {
+            const bool here = passage || want.space == thing.space;
+            if (want.object == thing.object && here) {
                 thing.wanted.insert(numberOf(want.treatment));
             }
+            if (want.object == thing.object &&
+                (here || !places.contains({want.space, want.object}))) {
+                thing.meant.insert(numberOf(want.treatment));
+            }
         }
+        thing.meant = thing.wanted.empty() ? thing.meant : thing.wanted;
     }
     return talk;
 }
@@ -149,8 +164,9 @@ std::size_t partOf(const std::string& name) {
 }
 
 bool isWord(const std::string& clue) {
-    return clue.starts_with("before ") || clue.starts_with("after ") ||
-           clue.starts_with("right ") || clue.starts_with("next ") || clue.starts_with("opens ");
+    return clue.find(" says") == std::string::npos &&
+           (clue.starts_with("before ") || clue.starts_with("after ") ||
+           clue.starts_with("right ") || clue.starts_with("next ") || clue.starts_with("opens "));
 }
 
 // Numbers the weights: a clue and the treatment it is for, "any" for what the rules made.
@@ -190,10 +206,10 @@ class Columns {
                 add(clue, treatment, thing.example.columns[treatment]);
             }
         }
-        for (const std::size_t wanted : thing.wanted) {
-            thing.example.right[wanted] = 1.0 / static_cast<double>(thing.wanted.size());
+        for (const std::size_t meant : thing.meant) {
+            thing.example.right[meant] = 1.0 / static_cast<double>(thing.meant.size());
         }
-        thing.example.right[0] = thing.wanted.empty() ? 1.0 : 0.0;
+        thing.example.right[0] = thing.meant.empty() ? 1.0 : 0.0;
     }
 
     [[nodiscard]] std::vector<double> holds() const {

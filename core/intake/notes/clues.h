@@ -49,6 +49,7 @@ struct Mention {
     std::vector<std::string> places;
     DraftItem item;  // source and figures, as if it were an item
     Clues clues;
+    bool aside = false;     // it only says where something is, or how
     std::size_t begin = 0;  // its first token in the sentence
     std::size_t explained = 0;  // of the reading's explained sentences, where those are kept
 };

@@ -236,11 +236,18 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
     for (const Thing& thing : things) {
         Evidence& one = all.emplace_back(Evidence{Clues(named), {}});
         addThing(thing, made, walk, one.clues);
+        // What only says where something is tells nothing where the thing is named otherwise too.
         // Of what is named again and again, the first and the last times tell enough.
-        const std::size_t count = thing.mentions.size();
-        for (std::size_t k = 0; k < count; ++k) {
-            if (k < kFirstHeard || k + kLastHeard >= count) {
-                one.clues.append(mentions[thing.mentions[k]].clues);
+        std::vector<std::size_t> told;
+        for (const std::size_t i : thing.mentions) {
+            if (!mentions[i].aside) {
+                told.push_back(i);
+            }
+        }
+        const std::vector<std::size_t>& heard = told.empty() ? thing.mentions : told;
+        for (std::size_t k = 0; k < heard.size(); ++k) {
+            if (k < kFirstHeard || k + kLastHeard >= heard.size()) {
+                one.clues.append(mentions[heard[k]].clues);
             }
         }
         for (const std::size_t i : thing.made) {

@@ -64,12 +64,14 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
         mention.item = std::move(found.item);
         if (kept == spots.objects.end()) {
             mention.clues.add("dropped");
+            mention.aside = true;
         } else {
             const auto flag = [&](bool is, std::string_view name) {
                 if (is) {
                     mention.clues.add(name);
                 }
             };
+            mention.aside = kept->landmark;
             flag(kept->landmark, "landmark");
             flag(kept->with, "with");
             flag(kept->material, "material");

@@ -91,7 +91,11 @@ std::string_view senseName(std::uint8_t sense) {
 std::vector<SenseSpot> sensesIn(std::span<const std::string> stems) {
     std::vector<SenseSpot> spots;
     static const std::uint8_t kNot = senses().named("not");
+    std::size_t said = 0;  // words before it are part of a saying
     for (std::size_t i = 0; i < stems.size(); ++i) {
+        if (i < said) {
+            continue;
+        }
         std::string phrase;
         const std::size_t first = spots.size();
         for (std::size_t k = i; k < stems.size() && k < i + kLongest; ++k) {
@@ -104,6 +108,7 @@ std::vector<SenseSpot> sensesIn(std::span<const std::string> stems) {
                 continue;
             }
             spots.resize(first);  // the longest saying alone
+            said = k + 1;
             for (const std::uint8_t sense : *found) {
                 spots.push_back({i, k + 1, sense, false});
             }
