@@ -145,9 +145,11 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
     const bool baths = group ? spots.spaces.front().key == "bathrooms" : group_ == "bathroom";
     std::vector<std::string> ones;
     for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
-        // "the northeast, the northwest and the south"
+        // "the northeast, the northwest and the south"; not "the kitchen and both baths"
+        const bool space = std::any_of(spots.spaces.begin(), spots.spaces.end(),
+                                       [&](const SpaceSpot& spot) { return spot.span.holds(i); });
         const bool closes =
-            group && i > 1 && wordIs(sentence, i - 1, "the") &&
+            group && !space && i > 1 && wordIs(sentence, i - 1, "the") &&
             (isMark(sentence.tokens[i - 2], ",") || wordIs(sentence, i - 2, "and") ||
              wordIs(sentence, i - 2, "is")) &&
             (isMark(sentence.tokens[i + 1], ",.") || wordIs(sentence, i + 1, "and"));

@@ -145,5 +145,17 @@ TEST(NotesWalkRooms, ASpeakerMayBeCalledLikeARoom) {
                               "front bedroom: repair ceiling"}));
 }
 
+TEST(NotesWalkRooms, ARoomBesideBothBathsIsNoBedroom) {
+    const Draft draft = draftOf(
+        "Front bedroom. Paint the walls.\nThe tear-out is the kitchen and both baths. Wiring up "
+        "here is to be looked at.\n");
+    std::vector<std::string> spaces;
+    for (const DraftSpace& space : draft.spaces) {
+        spaces.push_back(space.name);
+    }
+    EXPECT_THAT(spaces, testing::Contains("front bedroom"));
+    EXPECT_THAT(spaces, testing::Not(testing::Contains("kitchen bedroom")));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
