@@ -342,6 +342,7 @@ class Counter {
         }
         takeBy(amount, at);
         if (amount.kind == AmountKind::Money) {
+            takeMillions(amount);
             takePerUnit(amount);
             return;
         }
@@ -357,8 +358,9 @@ class Counter {
         } else {
             at = amount.end;
         }
-        if (const auto [row, end] = unitAt(at);
-            row != kNone && amount.unit == kNone && !isWordIn(amount, end)) {
+        if (const auto [row, end] = unitAt(at); row != kNone && amount.unit == kNone &&
+                                                !isWordIn(amount, end) &&
+                                                !isSetAside(row, amount)) {
             amount.unit = row;
             amount.end = end;
             amount.kind = tables().units[row].measure == Measure::Time ? AmountKind::Time
@@ -388,6 +390,23 @@ class Counter {
         return amount.value >= kMostInches ||
                (word(end) != kUnknown &&
                 std::find(kAfter.begin(), kAfter.end(), word(end)) != kAfter.end());
+    }
+
+    // "$1.2m"
+    void takeMillions(Amount& amount) const {
+        constexpr std::int64_t kMost = 900'000;
+        const bool letter = amount.end < tokens_.size() && tokens_[amount.end].glued &&
+                            (tokens_[amount.end].text == "m" || tokens_[amount.end].text == "M");
+        if (letter && amount.value > 0 && amount.value <= kMost) {
+            amount.value *= 1'000'000;
+            ++amount.end;
+        }
+    }
+
+    // "Twenty-six thousand set aside": no sets.
+    [[nodiscard]] static bool isSetAside(std::uint32_t unit, const Amount& amount) {
+        constexpr std::int64_t kMostSets = 1'000'000;
+        return tables().units[unit].name == "set" && amount.value >= kMostSets;
     }
 
     void takeBy(Amount& amount, std::size_t at) {

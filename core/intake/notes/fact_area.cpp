@@ -121,7 +121,7 @@ bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
         const Amount& amount = spots.amounts[i];
         std::int64_t feet = has("area_sqft") ? 0 : looseArea(sentence, amount, saysArea);
         feet = feet == 0 && !has("area_sqft") ? mendedArea(sentence, amount) : feet;
-        if (feet > 0 && spots.acts.empty()) {
+        if (feet > 0 && (spots.acts.empty() || (spots.objects.empty() && taken_ <= 8))) {
             add(sentence, "area_sqft", countText(feet), 80);
             return true;
         }

@@ -37,12 +37,14 @@ bool isAsked(const Sentence& sentence, const Amount& amount) {
     for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
         const std::string word = lower(sentence, i);
         const bool theirs = isOneOf(word, {"want", "wanted", "wants", "asked"});
+        const bool wanted = word == "wanted" && i > 0;  // "the neighbours wanted 260 for theirs"
         const std::string who = i > 0 ? lower(sentence, i - 1) : "";
         const bool opens = i == 0 || sentence.tokens[i - 1].kind == TokenKind::Mark;
         // "Ask 289", "asked 142"; "you'd pay eight hundred for it in the city"
         const bool terse = opens && isOneOf(word, {"ask", "asked"});
         const bool elsewhere = word == "pay" && isOneOf(who, {"you'd", "they'd", "would"});
-        if (terse || elsewhere) {
+        const bool others = wanted && !isOneOf(who, {"i", "we", "you", "", "always"});
+        if (terse || elsewhere || others) {
             return true;
         }
         if (isOneOf(word, {"asking", "listed", "asks"}) ||
@@ -282,7 +284,11 @@ void inherit(const Sentence& sentence, const Spots& spots, std::vector<Figure>& 
         const std::size_t gap = next.amount->begin - last.amount->end;
         const bool range = gap == 1 && markIs(sentence, last.amount->end, '-');
         const bool weak = next.fact.empty() || next.far > 4.0 || range;
-        if (!last.fact.empty() && weak && gap <= kNear && next.fact != last.fact &&
+        // Two readings of a price are nearer than the price and the sale.
+        const std::int64_t a = last.amount->value;
+        const std::int64_t b = next.amount->value;
+        const bool parted = last.fact == "purchase" && (a < b / 100 * 88 || b < a / 100 * 88);
+        if (!last.fact.empty() && weak && !parted && gap <= kNear && next.fact != last.fact &&
             (range || (alike(last, next) &&
                        strokesBetween(sentence, last.amount->end, next.amount->begin) < 1))) {
             next.fact = last.fact;
@@ -320,6 +326,16 @@ void takeLastWord(const Sentence& sentence, std::vector<Figure>& figures) {
         }
     }
     std::erase_if(figures, [](const Figure& figure) { return figure.amount == nullptr; });
+}
+
+// "In at 152, no, 148 all in": what takes the place of a sum is of the same fact.
+void passOn(const Sentence& sentence, const Spots& spots, std::vector<Figure>& figures) {
+    for (std::size_t i = 0; i + 1 < figures.size(); ++i) {
+        if (!figures[i].fact.empty() && isTakenBack(sentence, spots, *figures[i].amount)) {
+            figures[i + 1].fact = figures[i].fact;
+            figures[i + 1].far = figures[i].far;
+        }
+    }
 }
 
 // "with 5,000 of contingency on top": no budget of its own.
@@ -384,7 +400,9 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
     // "Resale 690,000 or 715,000": what is open there is the sum.
     const bool open =
         spots.has(Cue::Open) && (fact != "resale" || far > kAtOnce || !spots.objects.empty());
-    const bool item = (!spots.objects.empty() && !outright) || open;
+    // "I want ninety net": no net of the house.
+    const bool said = fact == "profit" && far <= 0.5 && spots.acts.empty();
+    const bool item = (!spots.objects.empty() && !outright && !said) || open;
     if (item && (fact == "budget" || fact == "profit" || open)) {
         return {};
     }
@@ -428,6 +446,7 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
     }
     inherit(sentence, spots, figures);
     takeLastWord(sentence, figures);
+    passOn(sentence, spots, figures);
     bool any = false;
     for (Figure& figure : figures) {
         const Amount& amount = *figure.amount;

@@ -100,6 +100,16 @@ int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amo
                : 0;
 }
 
+namespace {
+
+// ", 1964, ": by itself between two marks.
+bool isSetOff(const Sentence& sentence, const Amount& amount) {
+    return amount.begin > 0 && markIs(sentence, amount.begin - 1, ',') &&
+           markIs(sentence, amount.end, ',');
+}
+
+}  // namespace
+
 // "The tax roll says '51.", right after a year was told: another reading of it.
 void FactReader::takeOtherYear(const Sentence& sentence, const Spots& spots) {
     constexpr int kNear = 3;
@@ -173,7 +183,7 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
             built_ = built_ == 0 ? year : built_;
             add(sentence, "built", std::to_string(year), built ? 95 : 85);
             last = amount.end;
-        } else if (!told && (spots.acts.empty() || taken_ <= 3)) {
+        } else if (!told && (spots.acts.empty() || taken_ <= 6 || isSetOff(sentence, amount))) {
             addLooseYear(sentence, amount, year);
         }
     }

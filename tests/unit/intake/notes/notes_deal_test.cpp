@@ -112,5 +112,14 @@ TEST(NotesDeal, YearsAndBaths) {
                 UnorderedElementsAre("bedrooms 3", "baths 1.5"));
 }
 
+TEST(NotesDeal, ThePriceIsNotTheSaleBesideIt) {
+    EXPECT_THAT(factsOf("212k we paid, 290k after.\n"),
+                UnorderedElementsAre("purchase 212000.00", "resale 290000.00"));
+    EXPECT_THAT(factsOf("Paid $1.2m for it."), UnorderedElementsAre("purchase 1200000.00"));
+    EXPECT_THAT(factsOf("Paid $212,000. I've got twenty-six thousand set aside. Old Harl wanted "
+                        "$260,000 for his."),
+                UnorderedElementsAre("purchase 212000.00", "budget 26000.00"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
