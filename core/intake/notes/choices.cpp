@@ -45,6 +45,43 @@ bool ofOthers(const Sentence& sentence, const CueSpot& cue) {
     return false;
 }
 
+// "No tile or stone", "not painted or sealed": both are denied and nothing is chosen.
+bool isDenied(const Sentence& sentence, std::size_t at) {
+    constexpr std::size_t kNear = 5;
+    for (std::size_t i = at; i > 0 && at - i < kNear && !isMark(sentence.tokens[i - 1], ".;:?,");
+         --i) {
+        for (const std::string_view word : {"no", "not", "never", "without", "neither", "hardly"}) {
+            if (wordIs(sentence, i - 1, word)) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+// "Quartz or butcher block", "granite at 2,900 like next door or quartz": two stuffs to choose
+// from.
+bool partsStuffs(const Sentence& sentence, const Spots& spots, std::size_t joint) {
+    constexpr std::size_t kBefore = 9;
+    constexpr std::size_t kAfter = 6;
+    std::set<WordId> left;
+    std::set<WordId> right;
+    for (const CueSpot& cue : spots.cues) {
+        if (cue.cue != Cue::Material) {
+            continue;
+        }
+        const WordId word = sentence.tokens[cue.span.begin].word;
+        if (cue.span.end <= joint && joint - cue.span.end < kBefore) {
+            left.insert(word);
+        } else if (cue.span.begin > joint && cue.span.begin - joint < kAfter) {
+            right.insert(word);
+        }
+    }
+    return std::any_of(left.begin(), left.end(), [&](WordId word) {
+        return std::any_of(right.begin(), right.end(), [&](WordId other) { return other != word; });
+    });
+}
+
 // Whether the sentence says that it holds whichever way another choice goes.
 bool isSettledEitherWay(const Sentence& sentence, const Spots& spots) {
     // "Counters are going either way.": that much is settled.
@@ -80,6 +117,13 @@ bool waitsForTest(const Sentence& sentence, const Spots& spots, const CueSpot& c
            });
 }
 
+std::ptrdiff_t countOf(const Sentence& sentence, std::string_view stem) {
+    const WordId word = tables().id(stem);
+    return std::count_if(sentence.tokens.begin(), sentence.tokens.end(), [&](const Token& token) {
+        return token.word != kUnknown && token.word == word;
+    });
+}
+
 // "might be", "maybe twenty": doubt about how things are, not about what to do.
 bool hintsAtWork(const Sentence& sentence, const Spots& spots, const CueSpot& cue) {
     for (const std::string_view word : {"be", "need", "have", "want", "is", "not", "never"}) {
@@ -89,6 +133,10 @@ bool hintsAtWork(const Sentence& sentence, const Spots& spots, const CueSpot& cu
     }
     if (spots.endOf(Cue::Soft, cue.span.begin) > cue.span.end) {
         return false;  // "might as well"
+    }
+    // "a crack you could lose a quarter in": how wide it is.
+    if (wordIs(sentence, cue.span.begin, "you") && countOf(sentence, "or") == 0) {
+        return false;
     }
     const bool figure =
         std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
@@ -190,6 +238,20 @@ bool pricedBothWays(const Sentence& sentence, const Spots& spots, int materials)
     return false;
 }
 
+// "eight or ten years ago": about so many.
+bool joinsFigures(const Spots& spots, std::size_t joint) {
+    bool before = false;
+    bool after = false;
+    for (const Amount& amount : spots.amounts) {
+        if (amount.begin < joint && joint < amount.end) {
+            return true;
+        }
+        before = before || amount.end == joint;
+        after = after || amount.begin == joint + 1;
+    }
+    return before && after;
+}
+
 // "rip it out or paint it": work near the word at `i`, before it and behind it.
 bool hasWorkAtBothSides(const Spots& spots, std::size_t i) {
     const auto isWork = [](const ActSpot& act) { return tables().acts[act.row].weight > 1; };
@@ -202,6 +264,55 @@ bool hasWorkAtBothSides(const Spots& spots, std::size_t i) {
     return left && right;
 }
 
+// Where "or" joins two ways.
+struct Joined {
+    bool both = false;
+    bool work = false;      // with work or a stuff at both sides
+    bool question = false;  // a question mark stands in the sentence
+    std::size_t last = 0;   // token of the last of them
+};
+
+Joined waysJoined(const Sentence& sentence, const Spots& spots) {
+    // "some winter or other", "nine or ten", "a week or so", "it stays or I walk": no choice.
+    static const std::vector<std::string_view> kNoChoice = {
+        "other", "another", "so", "thereabout", "someth", "more", "less", "twice", "i"};
+    Joined joined;
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        const bool idle =
+            std::any_of(kNoChoice.begin(), kNoChoice.end(),
+                        [&](std::string_view word) { return wordIs(sentence, i + 1, word); });
+        if (wordIs(sentence, i, "or") && !idle && !joinsFigures(spots, i) &&
+            !within(spots, Cue::Correction, i) && !within(spots, Cue::Filler, i)) {
+            joined.both = true;
+            joined.last = i;
+            joined.work = joined.work || hasWorkAtBothSides(spots, i) ||
+                          (partsStuffs(sentence, spots, i) && !isDenied(sentence, i));
+        }
+        joined.question = joined.question || isMark(sentence.tokens[i], "?");
+    }
+    return joined;
+}
+
+// "Either …" before the last "or", or "this could be a closet or it could be a second bath".
+bool saysEither(const Sentence& sentence, const Spots& spots, std::size_t lastOr, bool matter) {
+    for (const CueSpot& cue : spots.cues) {
+        if (cue.cue == Cue::Either && matter && cue.span.begin < lastOr &&
+            !wordIs(sentence, cue.span.end, "way")) {
+            return true;
+        }
+    }
+    const bool things = spots.objects.size() + spots.spaces.size() > 0;
+    for (std::size_t i = 0; i < lastOr; ++i) {
+        const bool could = wordIs(sentence, i, "could") &&
+                           (wordIs(sentence, i + 1, "be") || wordIs(sentence, i + 1, "becom") ||
+                            wordIs(sentence, i + 1, "go"));
+        if (could && things) {
+            return true;
+        }
+    }
+    return false;
+}
+
 }  // namespace
 
 Openness opennessOf(const Sentence& sentence, const Spots& spots) {
@@ -211,9 +322,15 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     }
     std::set<WordId> materials;
     for (const CueSpot& cue : spots.cues) {
+        const bool joint = wordIs(sentence, cue.span.begin, "or");
         if (cue.cue == Cue::Open && saysOpen(sentence, cue) && !ofOthers(sentence, cue) &&
-            !waitsForTest(sentence, spots, cue)) {
+            !waitsForTest(sentence, spots, cue) && !(joint && isDenied(sentence, cue.span.begin))) {
             open.surely = true;
+        } else if (cue.cue == Cue::Asks && !ofOthers(sentence, cue)) {
+            const bool otherwise = wordIs(sentence, cue.span.begin, "if") ||
+                                   wordIs(sentence, cue.span.begin, "otherwis") ||
+                                   wordIs(sentence, cue.span.begin, "els");
+            (otherwise ? open.otherwise : open.asks) = true;
         } else if (cue.cue == Cue::Undecided && !open.hinted && hintsAtWork(sentence, spots, cue)) {
             open.hinted = true;
             open.hintAt = cue.span.begin;
@@ -222,46 +339,24 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
         }
     }
     open.materials = static_cast<int>(materials.size());
-    bool orWork = false;
-    bool question = false;
-    std::size_t lastOr = 0;
-    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
-        // "some winter or other", "nine or ten", "a week or so", "it stays or I walk": no choice.
-        static const std::vector<std::string_view> kNoChoice = {
-            "other", "another", "so", "thereabout", "someth", "more", "less", "twice", "i"};
-        const bool idle =
-            std::any_of(kNoChoice.begin(), kNoChoice.end(),
-                        [&](std::string_view word) { return wordIs(sentence, i + 1, word); });
-        if (wordIs(sentence, i, "or") && !idle && !within(spots, Cue::Correction, i) &&
-            !within(spots, Cue::Filler, i)) {
-            open.both = true;
-            lastOr = i;
-            orWork = orWork || hasWorkAtBothSides(spots, i);
-        }
-        question = question || isMark(sentence.tokens[i], "?");
-    }
+    const Joined joined = waysJoined(sentence, spots);
+    open.both = joined.both;
     const bool matter = open.materials > 1 ||
                         std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
                             return tables().acts[act.row].weight > 1 &&
                                    tables().acts[act.row].treatment != model::Treatment::Inspect;
                         });
-    bool either = false;
-    for (const CueSpot& cue : spots.cues) {
-        either = either || (cue.cue == Cue::Either && open.both && matter &&
-                            cue.span.begin < lastOr && !wordIs(sentence, cue.span.end, "way"));
-    }
-    // "This could be a closet or it could be a second bath."
-    for (std::size_t i = 0; i + 1 < sentence.tokens.size() && open.both; ++i) {
-        const bool could = wordIs(sentence, i, "could") &&
-                           (wordIs(sentence, i + 1, "be") || wordIs(sentence, i + 1, "becom") ||
-                            wordIs(sentence, i + 1, "go"));
-        const bool things = spots.objects.size() + spots.spaces.size() > 0;
-        either = either || (could && i < lastOr && things);
-    }
+    const bool either = joined.both && saysEither(sentence, spots, joined.last, matter);
+    // "If the price is low I close it in; if not, it stays."
+    const std::ptrdiff_t conditions = countOf(sentence, "if");
+    open.thought = open.hinted || open.both || either;
+    open.condition = conditions > 0;
+    open.surely = open.surely || (open.asks && matter && open.thought) ||
+                  (open.otherwise && matter && (open.thought || conditions > 1));
     // "in 412k / out 589k" are sums of the deal.
     open.priced = spots.facts.size() < 2 && pricedBothWays(sentence, spots, open.materials);
-    open.choice = either || orWork || open.priced ||
-                  (question && open.both && open.materials > 1) ||
+    open.choice = either || joined.work || open.priced ||
+                  (joined.question && open.both && open.materials > 1) ||
                   (open.both && open.materials > 1 && spots.amounts.size() > 1);
     return open;
 }

@@ -20,6 +20,10 @@ namespace ledgerboard::intake {
 struct Openness {
     bool surely = false;     // an open choice, said so
     bool choice = false;     // "either … or", "X or Y?"
+    bool asks = false;       // somebody is to be asked, a price or money to be seen first
+    bool otherwise = false;  // "if not": what is done if the money or the price is not right
+    bool condition = false;  // what such an "if not" goes on from
+    bool thought = false;    // what may be done, or "or": what such an ask would be about
     bool hinted = false;     // "we could", "maybe": for the treatments after the hint
     std::size_t hintAt = 0;  // token
     int materials = 0;       // different materials named

@@ -143,7 +143,7 @@ void Reader::take(Sentence& sentence) {
         beforeAge_ = 0;
         looseBefore_ = true;
     }
-    takeAnswer(sentence, spots, foundBefore);
+    takeAnswer(sentence, spots, std::min(foundBefore, found_.size()));
     keepTopic(sentence, spots);
     keepLastWords(sentence, spots);
     lastFound_ = std::min(foundBefore, found_.size());
@@ -171,7 +171,11 @@ void Reader::arrive(const Sentence& sentence) {
 // Links what the sentence says of things, and takes it as a choice or as items.
 Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal) {
     takeSame(sentence, spots, placed.from);
-    const Openness open = opennessOf(sentence, spots);
+    Openness open = opennessOf(sentence, spots);
+    // "We could take it down. I'll ask my wife."
+    open.surely = open.surely || (open.asks && thought_) || (open.otherwise && condition_);
+    thought_ = open.thought;
+    condition_ = open.condition;
     recall(sentence, spots);
     Linked linked = linkSentence(
         sentence, spots, placed.from,

@@ -78,6 +78,9 @@ class Reader {
     [[nodiscard]] bool isDeadChoice(const Sentence& sentence, const Spots& spots,
                                     const Openness& open) const;
     [[nodiscard]] std::string placeOfChoice(const Spots& spots, const Placed& placed) const;
+    [[nodiscard]] bool isWholeBuilding(const Spots& spots, const std::string& place) const;
+    [[nodiscard]] std::string homeOfChoice(const Spots& spots, const Placed& placed,
+                                           const Matter& matter, const std::string& place);
     [[nodiscard]] Matter matterOfChoice(const Sentence& sentence, const Spots& spots,
                                         const Placed& placed, const Linked& linked,
                                         const std::string& place, bool choice) const;
@@ -178,7 +181,10 @@ class Reader {
     int sentences_ = 0;
     int choiceAge_ = 99;                  // sentences since the last alternate was added to
     std::uint32_t choiceObject_ = kNone;  // what the last choice is about
+    std::string choicePlace_;             // where the speaker stood at it
     std::set<WordId> choiceMaterials_;    // the materials named for it
+    bool thought_ = false;                // the sentence before told what might be done
+    bool condition_ = false;              // … or on what something hangs
     bool choicePending_ = false;          // said to be open before it was said what
     bool listNew_ = false;                // after "new:", the rest of a line is new
     int gutAge_ = 99;                     // sentences since a space was said to be gutted

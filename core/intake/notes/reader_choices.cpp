@@ -95,6 +95,61 @@ std::string Reader::placeOfChoice(const Spots& spots, const Placed& placed) cons
     return here.empty() ? "whole house" : here.front();
 }
 
+// "Either it comes down or we put a roof on it", said in the barn: the barn itself.
+bool Reader::isWholeBuilding(const Spots& spots, const std::string& place) const {
+    static const std::vector<std::string_view> kBuildings = {
+        "garage", "carriage house", "barn",      "shed",    "conservatory", "greenhouse", "carport",
+        "byre",   "bothy",          "woodshed",  "lean-to", "outhouse",     "workshop",   "stable",
+        "coop",   "summer house",   "boathouse", "cottage", "bunkhouse",    "guest house"};
+    const bool building = std::any_of(kBuildings.begin(), kBuildings.end(),
+                                      [&](std::string_view one) { return place.ends_with(one); });
+    return building && std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+               return tables().acts[act.row].phrase.ends_with("down");
+           });
+}
+
+// Where the matter of a choice is: a fence is outside, whatever room it is spoken of in.
+std::string Reader::homeOfChoice(const Spots& spots, const Placed& placed, const Matter& matter,
+                                 const std::string& place) {
+    if (matter.objects.empty()) {
+        return place;
+    }
+    Said said;
+    said.object = matter.objects.front();
+    said.at = placed.from;
+    for (std::size_t i = 0; i < spots.objects.size() && said.spot == kNone; ++i) {
+        if (spots.objects[i].object == said.object && spots.objects[i].span.begin >= placed.from) {
+            said.spot = i;
+            said.at = spots.objects[i].span.begin;
+        }
+    }
+    const ObjectRow& object = tables().objects[said.object];
+    // What is to heat the house is the house's, unless it is spoken of where the old one stands.
+    const bool heats = object.name == "furnace" || object.name == "boiler" ||
+                       object.name == "heat pump" || object.name == "baseboard heat";
+    if (heats && place != "basement" && place != "cellar" && place.find("utility") == place.npos) {
+        walk_.learn("whole house", "whole house", SpaceKind::Whole);
+        return "whole house";
+    }
+    if (said.spot == kNone && object.home != Home::Self) {
+        return place;
+    }
+    if (object.home == Home::Self &&
+        (said.spot == kNone || spots.objects[said.spot].place.empty())) {
+        walk_.learn(object.name, object.name, SpaceKind::Outside);
+        return object.name;
+    }
+    // "The living room fireplace", said elsewhere.
+    for (const SpaceSpot& spot : spots.spaces) {
+        if (spot.span.end == said.at && spot.kind == SpaceKind::Room) {
+            walk_.learn(spot.key, spot.shown, spot.kind);
+            return spot.key;
+        }
+    }
+    const std::vector<std::string> places = placesFor(spots, placed, said);
+    return places.empty() ? place : places.front();
+}
+
 // What a choice is about: what the sentence names, or what was spoken of before.
 Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spots,
                                       const Placed& placed, const Linked& linked,
@@ -106,10 +161,20 @@ Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spo
             return spot.span.begin >= placed.from && spot.kind == SpaceKind::Room;
         });
     const bool ofSpace = matter.objects.empty() && named != spots.spaces.end();
-    if (matter.objects.empty() || saysItFirst(sentence, spots)) {
+    // "Glass or iron in its place": no thing is named by its stuff there.
+    const bool stuffs =
+        !matter.objects.empty() && !before_.empty() &&
+        std::all_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+            return object.material || object.span.begin < placed.from ||
+                   spots.endOf(Cue::Material, object.span.begin) == object.span.end;
+        });
+    if (matter.objects.empty() || stuffs || saysItFirst(sentence, spots)) {
         matter.objects.insert(matter.objects.begin(), before_.begin(), before_.end());
     }
-    if (ofSpace) {
+    if (choice && isWholeBuilding(spots, place)) {
+        matter.objects.clear();
+        matter.name = shownAs(place);
+    } else if (ofSpace) {
         matter.name = named->shown;
     } else if (!matter.objects.empty()) {
         matter.name = tables().objects[matter.objects.front()].name;
@@ -158,7 +223,7 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     const bool dead = isDeadChoice(sentence, spots, open);
     const bool hasMatter = !spots.objects.empty() || !linked.said.empty();
     const bool section = section_ == Section::Open && (hasMatter || !spots.spaces.empty());
-    const std::string place = placeOfChoice(spots, placed);
+    std::string place = placeOfChoice(spots, placed);
     if (!placed.moved && !dead && goesOn(sentence, spots, open, shownAs(place), hasMatter)) {
         if (hasMatter || open.materials > 0 || !spots.amounts.empty()) {
             addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
@@ -188,6 +253,8 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (open.hinted && !said && linked.said.empty()) {
         return false;
     }
+    choicePlace_ = shownAs(place);
+    place = homeOfChoice(spots, placed, matter, place);
     addChoice(sentence, spots, placed, open, matter, place, hasMatter);
     return !open.hinted || said;
 }
@@ -202,8 +269,7 @@ std::string Reader::shownAs(const std::string& place) const {
 bool Reader::goesOn(const Sentence& sentence, const Spots& spots, const Openness& open,
                     const std::string& shown, bool hasMatter) const {
     const bool remark = open.surely && !hasMatter && choiceAge_ <= 1;  // "I go back and forth."
-    if (choiceAge_ > kChoiceGoesOn || alternates_.empty() ||
-        (!remark && alternates_.back().space != shown)) {
+    if (choiceAge_ > kChoiceGoesOn || alternates_.empty() || (!remark && choicePlace_ != shown)) {
         return false;
     }
     const bool more = open.surely || open.choice || wordIs(sentence, 0, "or") ||

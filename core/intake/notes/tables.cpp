@@ -12,12 +12,12 @@ namespace ledgerboard::intake {
 namespace {
 
 constexpr std::array<std::string_view, static_cast<std::size_t>(Cue::Count)> kCueNames = {
-    "filler", "correction", "negation", "hypothetical", "undecided", "decided",
-    "soft",   "chatter",    "resume",   "enter",        "move",      "landmark",
-    "with",   "same",       "pronoun",  "split",        "because",   "absent",
-    "small",  "passive",    "refused",  "settled",      "passing",   "stop",
-    "aside",  "either",     "open",     "material",     "rooms",     "locus",
-    "here",   "nobody",     "turn",     "rest",         "stress",    "seems"};
+    "filler",  "correction", "negation", "hypothetical", "undecided", "decided", "soft",
+    "chatter", "resume",     "enter",    "move",         "landmark",  "with",    "same",
+    "pronoun", "split",      "because",  "absent",       "small",     "passive", "refused",
+    "settled", "passing",    "stop",     "aside",        "either",    "open",    "material",
+    "rooms",   "locus",      "here",     "nobody",       "turn",      "rest",    "stress",
+    "seems",   "asks"};
 
 constexpr std::array<std::string_view, 12> kNumberKinds = {"none",  "unit",     "teen",  "ten",
                                                            "times", "scale",    "money", "fraction",

@@ -111,6 +111,7 @@ enum class Cue : std::uint8_t {
     Rest,
     Stress,
     Seems,
+    Asks,
     Count
 };
 

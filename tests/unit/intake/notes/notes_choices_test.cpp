@@ -60,6 +60,50 @@ TEST(NotesChoices, WhatOthersCouldNotDecideIsOver) {
         IsEmpty());
 }
 
+TEST(NotesChoices, TwoStuffsWithOrBetweenThem) {
+    const Draft draft = draftOf("Kitchen. The worktop is burnt. Slate or maple, whichever.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "kitchen");
+    EXPECT_EQ(draft.alternates[0].question, "countertop material");
+    EXPECT_THAT(draftOf("Kitchen. No slate or marble in here. New sink.").alternates, IsEmpty());
+}
+
+TEST(NotesChoices, WhoIsAskedLeavesOpenOnlyWhatWasThoughtOf) {
+    EXPECT_EQ(draftOf("Den. We could take the paneling down. I'll ask my wife.").alternates.size(),
+              1U);
+    EXPECT_THAT(draftOf("Den. The paneling is walnut. I'll ask my wife who made it.").alternates,
+                IsEmpty());
+}
+
+TEST(NotesChoices, WhatHangsOnTheMoney) {
+    const Draft draft = draftOf(
+        "Kitchen. New sink. If there's money left over I'd put an awning on the back, and if not, "
+        "not.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "outside");
+    EXPECT_EQ(draft.alternates[0].question, "awning");
+}
+
+TEST(NotesChoices, HowWideACrackIsAndHowLongAgo) {
+    EXPECT_THAT(draftOf("Porch. There's a crack in the slab you could drop a spoon in. The "
+                        "windows were put in six or seven years ago.")
+                    .alternates,
+                IsEmpty());
+}
+
+TEST(NotesChoices, TheSecondWayAlone) {
+    const Draft draft = draftOf("Den. Take the wet bar out. Or leave it.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].question, "wet bar");
+}
+
+TEST(NotesChoices, AShedIsItsOwnPlace) {
+    const Draft draft =
+        draftOf("Yard. Mow the lawn. Either we pull the shed down or we reroof it.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "shed");
+}
+
 TEST(NotesChoices, EitherWayIsSettled) {
     EXPECT_THAT(itemsOf("Kitchen. Counters are going either way, new ones in quartz."),
                 Contains("kitchen: replace countertop"));
