@@ -350,9 +350,11 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     // "If the price is low I close it in; if not, it stays."
     const std::ptrdiff_t conditions = countOf(sentence, "if");
     open.thought = open.hinted || open.both || either;
-    open.condition = conditions > 0;
+    // "If it comes back clean we scrape; if not, we talk.": what is found decides.
+    const bool found = countOf(sentence, "clean") > 0 || countOf(sentence, "test") > 0;
+    open.condition = conditions > 0 && !found;
     open.surely = open.surely || (open.asks && matter && open.thought) ||
-                  (open.otherwise && matter && (open.thought || conditions > 1));
+                  (open.otherwise && matter && !found && (open.thought || conditions > 1));
     // "in 412k / out 589k" are sums of the deal.
     open.priced = spots.facts.size() < 2 && pricedBothWays(sentence, spots, open.materials);
     open.choice = either || joined.work || open.priced ||

@@ -80,7 +80,8 @@ class Reader {
     [[nodiscard]] std::string placeOfChoice(const Spots& spots, const Placed& placed) const;
     [[nodiscard]] bool isWholeBuilding(const Spots& spots, const std::string& place) const;
     [[nodiscard]] std::string homeOfChoice(const Spots& spots, const Placed& placed,
-                                           const Matter& matter, const std::string& place);
+                                           const Matter& matter, const std::string& place,
+                                           bool joined);
     [[nodiscard]] Matter matterOfChoice(const Sentence& sentence, const Spots& spots,
                                         const Placed& placed, const Linked& linked,
                                         const std::string& place, bool choice) const;

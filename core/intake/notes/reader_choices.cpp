@@ -110,7 +110,7 @@ bool Reader::isWholeBuilding(const Spots& spots, const std::string& place) const
 
 // Where the matter of a choice is: a fence is outside, whatever room it is spoken of in.
 std::string Reader::homeOfChoice(const Spots& spots, const Placed& placed, const Matter& matter,
-                                 const std::string& place) {
+                                 const std::string& place, bool joined) {
     if (matter.objects.empty()) {
         return place;
     }
@@ -127,7 +127,8 @@ std::string Reader::homeOfChoice(const Spots& spots, const Placed& placed, const
     // What is to heat the house is the house's, unless it is spoken of where the old one stands.
     const bool heats = object.name == "furnace" || object.name == "boiler" ||
                        object.name == "heat pump" || object.name == "baseboard heat";
-    if (heats && place != "basement" && place != "cellar" && place.find("utility") == place.npos) {
+    if (heats && joined && place != "basement" && place != "cellar" &&
+        place.find("utility") == place.npos) {
         walk_.learn("whole house", "whole house", SpaceKind::Whole);
         return "whole house";
     }
@@ -254,7 +255,7 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
         return false;
     }
     choicePlace_ = shownAs(place);
-    place = homeOfChoice(spots, placed, matter, place);
+    place = homeOfChoice(spots, placed, matter, place, open.both);
     addChoice(sentence, spots, placed, open, matter, place, hasMatter);
     return !open.hinted || said;
 }
