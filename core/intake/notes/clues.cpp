@@ -89,7 +89,7 @@ void ClueReader::readWords(const Sentence& sentence) {
 }
 
 bool ClueReader::onlyJoins(std::size_t begin, std::size_t end) const {
-    static constexpr std::array<std::string_view, 10> kJoins = {"and", ",", "/", "&",   "+",
+    static constexpr std::array<std::string_view, 10> kJoins = {"and", ",", "/",  "&",   "+",
                                                                 "the", "a", "or", "its", "plus"};
     for (std::size_t i = begin; i < end; ++i) {
         if (std::find(kJoins.begin(), kJoins.end(), words_[i]) == kJoins.end()) {
@@ -168,28 +168,23 @@ void ClueReader::addSets(const std::vector<std::string>& told, std::string_view 
                                                               "coat", "wash", "look"};
     static constexpr std::array<std::string_view, 10> kState = {
         "good", "dead", "rotten", "worn", "ugly", "dirty", "loose", "damaged", "odd", "lack"};
-    std::string work;
+    // Those of the kinds that were told, in the order of the kinds: "out+in+".
+    const auto together = [&](const auto& kinds) {
+        std::string all;
+        for (const std::string_view sort : kinds) {
+            const auto word = std::find_if(told.begin(), told.end(), [&](const std::string& one) {
+                return one == sort || (one.starts_with("not-") && one.substr(4) == sort);
+            });
+            if (word != told.end()) {
+                all += (word->starts_with("not-") ? "!" : "") + std::string(sort) + "+";
+            }
+        }
+        return all;
+    };
+    const std::string work = together(kWork);
+    const std::string state = together(kState);
     std::string last;
     std::string first;
-    for (const std::string_view one : kWork) {
-        for (const std::string& word : told) {
-            if (word == one || (word.starts_with("not-") && word.substr(4) == one)) {
-                work += word.starts_with("not-") ? "!" : "";
-                work += std::string(one) + "+";
-                break;
-            }
-        }
-    }
-    std::string state;
-    for (const std::string_view one : kState) {
-        for (const std::string& word : told) {
-            if (word == one || (word.starts_with("not-") && word.substr(4) == one)) {
-                state += word.starts_with("not-") ? "!" : "";
-                state += std::string(one) + "+";
-                break;
-            }
-        }
-    }
     for (const std::string& word : told) {
         const std::string_view plain =
             word.starts_with("not-") ? std::string_view(word).substr(4) : std::string_view(word);
@@ -246,9 +241,9 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
                       std::size_t first) {
     readWords(sentence);
     senses_ = sensesIn(words_);
-    std::vector<Mention> own(std::make_move_iterator(mentions.begin() +
-                                                     static_cast<std::ptrdiff_t>(first)),
-                             std::make_move_iterator(mentions.end()));
+    std::vector<Mention> own(
+        std::make_move_iterator(mentions.begin() + static_cast<std::ptrdiff_t>(first)),
+        std::make_move_iterator(mentions.end()));
     mentions.resize(first);
     const std::size_t size = words_.size();
     addNext(mentions, own.empty() ? size : own.front().begin);
@@ -305,8 +300,7 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
     idle_.clear();
     for (const SenseSpot& spot : senses_) {
         if (spot.begin >= from) {
-            idle_.push_back((spot.denied ? "not-" : "") +
-                                  std::string(senseName(spot.sense)));
+            idle_.push_back((spot.denied ? "not-" : "") + std::string(senseName(spot.sense)));
         }
     }
 }

@@ -1,9 +1,10 @@
+#include "core/intake/notes/merge.h"
+
 #include <algorithm>
 #include <unordered_map>
 #include <unordered_set>
 
 #include "core/intake/notes/found.h"
-#include "core/intake/notes/merge.h"
 #include "core/intake/notes/merge_floors.h"
 
 namespace ledgerboard::intake {
@@ -16,6 +17,16 @@ std::vector<std::string> placesOf(const std::string& place, const Walk& walk) {
     return walk.membersOf(place.substr(0, star), std::atoi(place.c_str() + star + 1));
 }
 
+void fillFigures(DraftItem& into, const DraftItem& from) {
+    if (!into.quantity) {
+        into.quantity = from.quantity;
+        into.unit = from.unit;
+    }
+    into.cost = into.cost ? into.cost : from.cost;
+    into.days = into.days ? into.days : from.days;
+    into.leadDays = into.leadDays ? into.leadDays : from.leadDays;
+}
+
 namespace {
 
 using model::Treatment;
@@ -26,16 +37,6 @@ bool isWork(Treatment treatment) {
 
 bool isNew(const Found& found) {
     return found.treatment == Treatment::Replace || found.treatment == Treatment::Add;
-}
-
-void fill(DraftItem& into, const DraftItem& from) {
-    if (!into.quantity) {
-        into.quantity = from.quantity;
-        into.unit = from.unit;
-    }
-    into.cost = into.cost ? into.cost : from.cost;
-    into.days = into.days ? into.days : from.days;
-    into.leadDays = into.leadDays ? into.leadDays : from.leadDays;
 }
 
 bool has(const std::vector<Found>& all, Treatment treatment) {
@@ -70,7 +71,7 @@ std::vector<Found> oneOfEach(const std::vector<Found>& said) {
             left.push_back(found);
             continue;
         }
-        fill(same->item, found.item);
+        fillFigures(same->item, found.item);
         for (const Sign& sign : found.signs) {
             addSign(same->signs, sign);
         }

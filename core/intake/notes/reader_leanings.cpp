@@ -5,6 +5,7 @@
 #include <unordered_map>
 
 #include "core/intake/notes/leanings.h"
+#include "core/intake/notes/merge.h"
 #include "core/intake/notes/reader.h"
 
 namespace ledgerboard::intake {
@@ -15,16 +16,6 @@ namespace {
 
 std::string wordOf(Treatment treatment) {
     return std::string(model::wordsOf<Treatment>()[static_cast<std::size_t>(treatment)]);
-}
-
-void fillFigures(const DraftItem& from, DraftItem& item) {
-    if (!item.quantity) {
-        item.quantity = from.quantity;
-        item.unit = from.unit;
-    }
-    item.cost = item.cost ? item.cost : from.cost;
-    item.days = item.days ? item.days : from.days;
-    item.leadDays = item.leadDays ? item.leadDays : from.leadDays;
 }
 
 }  // namespace
@@ -39,10 +30,10 @@ DraftItem Reader::itemOf(const Thing& thing, const Leaning& leaning,
         item = thing.mentions.empty() ? made[thing.made.front()].item
                                       : mentions_[thing.mentions.front()].item;
         for (const std::size_t i : thing.made) {
-            fillFigures(made[i].item, item);
+            fillFigures(item, made[i].item);
         }
         for (const std::size_t i : thing.mentions) {
-            fillFigures(mentions_[i].item, item);
+            fillFigures(item, mentions_[i].item);
         }
         const bool noted =
             leaning.treatment == Treatment::Keep || leaning.treatment == Treatment::Inspect;
