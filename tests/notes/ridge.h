@@ -133,9 +133,9 @@ class Fit {
             }
         }
         const double first =
-            steps_.empty() ? 1.0 / std::max(1.0, std::sqrt(dot(slope, slope)))
-                           : 1.0 / (steps_.back().scale * dot(steps_.back().bent,
-                                                              steps_.back().bent));
+            steps_.empty()
+                ? 1.0 / std::max(1.0, std::sqrt(dot(slope, slope)))
+                : 1.0 / (steps_.back().scale * dot(steps_.back().bent, steps_.back().bent));
         for (double& one : way) {
             one *= first;
         }

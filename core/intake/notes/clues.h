@@ -49,8 +49,8 @@ struct Mention {
     std::vector<std::string> places;
     DraftItem item;  // source and figures, as if it were an item
     Clues clues;
-    bool aside = false;     // it only says where something is, or how
-    std::size_t begin = 0;  // its first token in the sentence
+    bool aside = false;         // it only says where something is, or how
+    std::size_t begin = 0;      // its first token in the sentence
     std::size_t explained = 0;  // of the reading's explained sentences, where those are kept
 };
 
@@ -85,7 +85,7 @@ class ClueReader {
     std::vector<std::string> words_;  // of the sentence: stems, marks, "#" for a figure
     std::vector<SenseSpot> senses_;
     std::vector<std::string> idle_;  // senses of the sentence before, after its last thing
-    std::size_t last_ = 0;            // first mention of the sentence before
+    std::size_t last_ = 0;           // first mention of the sentence before
 };
 
 }  // namespace ledgerboard::intake

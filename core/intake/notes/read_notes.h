@@ -61,8 +61,8 @@ struct NamedThing {
 
 struct Reading {
     Draft draft;
-    std::vector<ExplainedSentence> explained;   // empty unless asked for
-    std::vector<NamedThing> things;             // likewise, whether made items or not
+    std::vector<ExplainedSentence> explained;  // empty unless asked for
+    std::vector<NamedThing> things;            // likewise, whether made items or not
 };
 
 // Notes without any work in them give an empty draft.

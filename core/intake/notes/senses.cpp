@@ -115,9 +115,9 @@ std::vector<SenseSpot> sensesIn(std::span<const std::string> stems) {
         }
         for (std::size_t s = first; s < spots.size(); ++s) {
             for (std::size_t n = 0; n < first; ++n) {
-                spots[s].denied = spots[s].denied ||
-                                  (spots[n].sense == kNot && spots[n].end + kDenies > i &&
-                                   spots[n].end <= i && spots[s].sense != kNot);
+                spots[s].denied =
+                    spots[s].denied || (spots[n].sense == kNot && spots[n].end + kDenies > i &&
+                                        spots[n].end <= i && spots[s].sense != kNot);
             }
         }
     }

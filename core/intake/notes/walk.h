@@ -71,6 +71,7 @@ class Walk {
     // Sentences since the speaker moved; 99 and more before the first move.
     // Whether the stairs were spoken of here a few sentences ago.
     [[nodiscard]] bool spokeOfStairs() const;
+
     [[nodiscard]] int sinceMove() const { return sinceMove_; }
 
     // The last word of the name of where the speaker is: "porch".
