@@ -125,7 +125,14 @@ bool Walk::takeQualified(const Sentence& sentence) {
         return false;
     }
     const bool closes = one || (words > 0 && isSaidOf(sentence, at));
-    if (key.empty() || !closes) {
+    // "Basement, water's getting in.": a space of its own.
+    const std::string alone = words == 1 ? key.substr(0, key.size() - 1) : std::string();
+    const bool space =
+        !one &&
+        std::any_of(tables().spaces.begin(), tables().spaces.end(), [&](const SpaceRow& row) {
+            return row.name == alone && row.kind == SpaceKind::Room;
+        });
+    if (key.empty() || !closes || space) {
         return false;
     }
     key += group_;

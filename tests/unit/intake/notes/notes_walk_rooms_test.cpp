@@ -157,5 +157,11 @@ TEST(NotesWalkRooms, ARoomBesideBothBathsIsNoBedroom) {
     EXPECT_THAT(spaces, testing::Not(testing::Contains("kitchen bedroom")));
 }
 
+TEST(NotesWalkRooms, ARoomAfterTheBedroomsIsItself) {
+    EXPECT_THAT(itemsOf("Bedrooms, all three: paint the walls.\nBasement, the furnace is shot, "
+                        "replace it.\n"),
+                IsSupersetOf({"basement: replace furnace"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
