@@ -305,11 +305,7 @@ Reading Reader::finish() {
     draft.cautions = std::move(cautions_);
     cautionItems(draft);
     nameOwnThings();
-    for (const KnownSpace& space : walk_.known()) {
-        if (space.kind != SpaceKind::Group) {
-            draft.spaces.push_back({space.shown});
-        }
-    }
+    listSpaces();
     return std::move(reading_);
 }
 

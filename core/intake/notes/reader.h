@@ -115,6 +115,7 @@ class Reader {
     void makeItems();
     [[nodiscard]] DraftItem itemOf(const Thing& thing, const Leaning& leaning,
                                    const std::vector<Found>& made) const;
+    void listSpaces();
     void sortItems(std::vector<DraftItem>& items) const;
     void tellLeaning(const std::string& object, const Chances& chances, std::size_t sentence);
     void nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence);
@@ -167,6 +168,8 @@ class Reader {
     std::vector<Found> found_;
     ClueReader clues_;
     std::vector<Mention> mentions_;
+    std::size_t spoken_ = 0;          // spaces known before items were made
+    std::set<std::string> unspoken_;  // those of them that only a thing belongs to
     std::vector<DraftAlternate> alternates_;
     std::vector<DraftCaution> cautions_;
     std::vector<std::uint32_t> before_;        // objects an "it" may mean

@@ -2,6 +2,7 @@
 // the words around each thing tell.
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <unordered_map>
 
 #include "core/intake/notes/leanings.h"
@@ -107,8 +108,24 @@ void Reader::sortItems(std::vector<DraftItem>& items) const {
     });
 }
 
+// Those that the speaker named, and those that an item turned out to belong to.
+void Reader::listSpaces() {
+    const std::vector<KnownSpace>& known = walk_.known();
+    std::set<std::string> used;
+    for (const DraftItem& item : reading_.draft.items) {
+        used.insert(item.space);
+    }
+    for (std::size_t i = 0; i < known.size(); ++i) {
+        const bool spoken = i < spoken_ && !unspoken_.contains(known[i].key);
+        if (known[i].kind != SpaceKind::Group && (spoken || used.contains(known[i].shown))) {
+            reading_.draft.spaces.push_back({known[i].shown});
+        }
+    }
+}
+
 void Reader::makeItems() {
     Draft& draft = reading_.draft;
+    spoken_ = walk_.known().size();
     const std::vector<Found> made = mergeFound(found_, walk_);
     if (options_.rulesAlone) {
         for (const Found& found : made) {

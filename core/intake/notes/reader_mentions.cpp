@@ -57,7 +57,11 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
         mention.object = said.object;
         mention.begin = said.at;
         mention.explained = reading_.explained.size();
+        const std::size_t known = walk_.known().size();
         mention.places = placesFor(spots, placed, said);
+        for (std::size_t i = known; i < walk_.known().size(); ++i) {
+            unspoken_.insert(walk_.known()[i].key);
+        }
         Found found;
         found.item.source = {sourceOf(sentence), sentence.line, 0};
         addAmounts(sentence, spots, said, found);
