@@ -138,18 +138,19 @@ void ClueReader::addActs(const Spots& spots, const Zone& zone, std::string_view 
 void ClueReader::addSenses(const Zone& zone, std::string_view kind, bool fromEnd,
                            Clues& clues) const {
     constexpr std::size_t kNear = 4;
-    std::vector<std::string> told;
-    for (const SenseSpot& spot : senses_) {
+    std::vector<std::string_view> told;
+    for (std::size_t i = 0; i < senses_.size(); ++i) {
+        const SenseSpot& spot = senses_[i];
         if (spot.begin < zone.begin || spot.end > zone.end) {
             continue;
         }
-        std::string name = (spot.denied ? "not-" : "") + std::string(senseName(spot.sense));
+        const std::string_view name = told_[i];
         clues.add(kind, name);
         const std::size_t far = fromEnd ? zone.end - spot.end : spot.begin - zone.begin;
         if (far < kNear) {
             clues.add(kind, "near", name);
         }
-        told.push_back(std::move(name));
+        told.push_back(name);
     }
     for (std::size_t i = 0; i + 1 < told.size(); ++i) {
         clues.add(kind, told[i], told[i + 1]);
@@ -162,7 +163,7 @@ void ClueReader::addSenses(const Zone& zone, std::string_view kind, bool fromEnd
 
 // The kinds of work spoken of taken together, and which came last; where there is none, what the
 // thing is said to be like.
-void ClueReader::addSets(const std::vector<std::string>& told, std::string_view kind,
+void ClueReader::addSets(const std::vector<std::string_view>& told, std::string_view kind,
                          Clues& clues) {
     static constexpr std::array<std::string_view, 7> kWork = {"stay", "out",  "in",  "mend",
                                                               "coat", "wash", "look"};
@@ -172,7 +173,7 @@ void ClueReader::addSets(const std::vector<std::string>& told, std::string_view 
     const auto together = [&](const auto& kinds) {
         std::string all;
         for (const std::string_view sort : kinds) {
-            const auto word = std::find_if(told.begin(), told.end(), [&](const std::string& one) {
+            const auto word = std::find_if(told.begin(), told.end(), [&](std::string_view one) {
                 return one == sort || (one.starts_with("not-") && one.substr(4) == sort);
             });
             if (word != told.end()) {
@@ -183,11 +184,10 @@ void ClueReader::addSets(const std::vector<std::string>& told, std::string_view 
     };
     const std::string work = together(kWork);
     const std::string state = together(kState);
-    std::string last;
-    std::string first;
-    for (const std::string& word : told) {
-        const std::string_view plain =
-            word.starts_with("not-") ? std::string_view(word).substr(4) : std::string_view(word);
+    std::string_view last;
+    std::string_view first;
+    for (const std::string_view word : told) {
+        const std::string_view plain = word.starts_with("not-") ? word.substr(4) : word;
         if (std::find(kWork.begin(), kWork.end(), plain) != kWork.end()) {
             last = word;
             first = first.empty() ? word : first;
@@ -241,6 +241,10 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
                       std::size_t first) {
     readWords(sentence);
     senses_ = sensesIn(words_);
+    told_.clear();
+    for (const SenseSpot& spot : senses_) {
+        told_.push_back((spot.denied ? "not-" : "") + std::string(senseName(spot.sense)));
+    }
     std::vector<Mention> own(
         std::make_move_iterator(mentions.begin() + static_cast<std::ptrdiff_t>(first)),
         std::make_move_iterator(mentions.end()));
@@ -298,9 +302,9 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
     }
     const std::size_t from = things.empty() ? 0 : things.back().end;
     idle_.clear();
-    for (const SenseSpot& spot : senses_) {
-        if (spot.begin >= from) {
-            idle_.push_back((spot.denied ? "not-" : "") + std::string(senseName(spot.sense)));
+    for (std::size_t i = 0; i < senses_.size(); ++i) {
+        if (senses_[i].begin >= from) {
+            idle_.push_back(told_[i]);
         }
     }
 }

@@ -74,7 +74,8 @@ class ClueReader {
     void addWords(const Zone& zone, Side side, Clues& clues) const;
     void addActs(const Spots& spots, const Zone& zone, std::string_view kind, Clues& clues) const;
     void addSenses(const Zone& zone, std::string_view kind, bool fromEnd, Clues& clues) const;
-    static void addSets(const std::vector<std::string>& told, std::string_view kind, Clues& clues);
+    static void addSets(const std::vector<std::string_view>& told, std::string_view kind,
+                        Clues& clues);
     void addForm(const Sentence& sentence, Clues& clues) const;
     void addNext(std::vector<Mention>& mentions, std::size_t end) const;
     void addBefore(Clues& clues) const;
@@ -84,6 +85,7 @@ class ClueReader {
     std::unordered_map<std::string, std::string> stems_;
     std::vector<std::string> words_;  // of the sentence: stems, marks, "#" for a figure
     std::vector<SenseSpot> senses_;
+    std::vector<std::string> told_;  // their names, "not-" before those denied
     std::vector<std::string> idle_;  // senses of the sentence before, after its last thing
     std::size_t last_ = 0;           // first mention of the sentence before
 };

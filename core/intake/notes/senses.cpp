@@ -32,12 +32,11 @@ class Senses {
         }
     }
 
+    // The senses of a phrase, empty where it only begins a saying; nullptr where it doesn't.
     [[nodiscard]] const std::vector<std::uint8_t>* of(const std::string& phrase) const {
         const auto at = byPhrase_.find(phrase);
         return at == byPhrase_.end() ? nullptr : &at->second;
     }
-
-    [[nodiscard]] bool opens(const std::string& phrase) const { return opens_.contains(phrase); }
 
     [[nodiscard]] std::string_view name(std::uint8_t sense) const { return names_[sense]; }
 
@@ -61,7 +60,7 @@ class Senses {
                 before = token.text;
                 for (const std::string& stem : speller.stemsOf(token.text)) {
                     phrase += (phrase.empty() ? "" : " ") + stem;
-                    opens_[phrase] = true;
+                    byPhrase_.try_emplace(phrase);
                 }
             }
             std::vector<std::uint8_t>& senses = byPhrase_[phrase];
@@ -74,7 +73,6 @@ class Senses {
 
     std::vector<std::string> names_;
     std::unordered_map<std::string, std::vector<std::uint8_t>> byPhrase_;
-    std::unordered_map<std::string, bool> opens_;  // phrases that begin one
 };
 
 const Senses& senses() {
@@ -100,11 +98,11 @@ std::vector<SenseSpot> sensesIn(std::span<const std::string> stems) {
         const std::size_t first = spots.size();
         for (std::size_t k = i; k < stems.size() && k < i + kLongest; ++k) {
             phrase += (k == i ? "" : " ") + stems[k];
-            if (!senses().opens(phrase)) {
-                break;
-            }
             const std::vector<std::uint8_t>* found = senses().of(phrase);
             if (found == nullptr) {
+                break;
+            }
+            if (found->empty()) {
                 continue;
             }
             spots.resize(first);  // the longest saying alone
