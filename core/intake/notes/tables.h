@@ -198,7 +198,7 @@ struct Tables {
     }
 
     // The id of a word the code itself asks about; kUnknown where no table holds it.
-    [[nodiscard]] WordId id(std::string_view stem) const { return lexicon.find(std::string(stem)); }
+    [[nodiscard]] WordId id(std::string_view stem) const { return lexicon.find(stem); }
 };
 
 [[nodiscard]] const Tables& tables();

@@ -22,7 +22,7 @@ WordId Lexicon::learn(const std::string& stem) {
     return at->second;
 }
 
-WordId Lexicon::find(const std::string& stem) const {
+WordId Lexicon::find(std::string_view stem) const {
     const auto found = ids_.find(stem);
     return found == ids_.end() ? kUnknown : found->second;
 }

@@ -10,6 +10,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -31,7 +32,7 @@ class Lexicon {
     // The id of a stem; makes one when it is new. Only while tables are loaded.
     WordId learn(const std::string& stem);
     // kUnknown when no table holds it.
-    [[nodiscard]] WordId find(const std::string& stem) const;
+    [[nodiscard]] WordId find(std::string_view stem) const;
 
     // The stem of an id that learn() gave.
     [[nodiscard]] const std::string& stem(WordId word) const { return *stems_[word - 1]; }
@@ -47,7 +48,16 @@ class Lexicon {
     [[nodiscard]] const std::string* respelling(const std::string& word) const;
 
   private:
-    std::unordered_map<std::string, WordId> ids_;
+    // Looks up a slice without making a string of it.
+    struct Hash {
+        using is_transparent = void;
+
+        std::size_t operator()(std::string_view word) const {
+            return std::hash<std::string_view>()(word);
+        }
+    };
+
+    std::unordered_map<std::string, WordId, Hash, std::equal_to<>> ids_;
     std::vector<const std::string*> stems_;  // by id, less 1: the keys of ids_
     std::unordered_map<std::string, std::string> respellings_;
     Abbreviations abbreviations_;
