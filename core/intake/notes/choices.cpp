@@ -3,18 +3,11 @@
 #include <algorithm>
 #include <set>
 
+#include "core/intake/notes/speech.h"
+
 namespace ledgerboard::intake {
 
 namespace {
-
-bool isMark(const Token& token, std::string_view marks) {
-    return token.kind == TokenKind::Mark && marks.find(token.mark) != std::string_view::npos;
-}
-
-bool wordIs(const Sentence& sentence, std::size_t at, std::string_view stem) {
-    return at < sentence.tokens.size() && sentence.tokens[at].word != kUnknown &&
-           sentence.tokens[at].word == tables().id(stem);
-}
 
 // "open" alone says so only as a label or at the end: "OPEN: the island", "…or oak? Open".
 bool saysOpen(const Sentence& sentence, const CueSpot& cue) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 
 #include "core/intake/notes/tables.h"
 #include "core/model/words.h"
@@ -117,15 +118,13 @@ void ClueReader::addWords(const Zone& zone, Side side, Clues& clues) const {
 
 void ClueReader::addActs(const Spots& spots, const Zone& zone, std::string_view kind,
                          Clues& clues) const {
-    const auto words = model::wordsOf<model::Treatment>();
     for (const ActSpot& act : spots.acts) {
         if (act.span.begin < zone.begin || act.span.end > zone.end) {
             continue;
         }
         const ActRow& row = tables().acts[act.row];
         const std::string weight = std::to_string(row.weight) + (act.negated ? "not" : "");
-        clues.add(kind, row.fresh ? "fresh" : words[static_cast<std::size_t>(row.treatment)],
-                  weight);
+        clues.add(kind, row.fresh ? "fresh" : model::wordOf(row.treatment), weight);
     }
     for (const CueSpot& cue : spots.cues) {
         if (cue.span.begin >= zone.begin && cue.span.end <= zone.end) {
@@ -227,12 +226,12 @@ void ClueReader::addBefore(Clues& clues) const {
 }
 
 // What is said next, before another thing is named, may be said of the last thing.
-void ClueReader::addNext(std::vector<Mention>& mentions, std::size_t end) const {
-    for (std::size_t k = last_; k < mentions.size(); ++k) {
-        const bool last = k + 1 == mentions.size();
-        addSenses({0, end}, last ? "next says" : "later says", false, mentions[k].clues);
+void ClueReader::addNext(std::span<Mention> before, std::size_t end) const {
+    for (Mention& mention : before) {
+        const bool last = &mention == &before.back();
+        addSenses({0, end}, last ? "next says" : "later says", false, mention.clues);
         for (std::size_t i = 0; last && i < end && i < kReach; ++i) {
-            mentions[k].clues.add("next", words_[i]);
+            mention.clues.add("next", words_[i]);
         }
     }
 }
@@ -245,12 +244,10 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
     for (const SenseSpot& spot : senses_) {
         told_.push_back((spot.denied ? "not-" : "") + std::string(senseName(spot.sense)));
     }
-    std::vector<Mention> own(
-        std::make_move_iterator(mentions.begin() + static_cast<std::ptrdiff_t>(first)),
-        std::make_move_iterator(mentions.end()));
-    mentions.resize(first);
     const std::size_t size = words_.size();
-    addNext(mentions, own.empty() ? size : own.front().begin);
+    const std::span<Mention> own = std::span(mentions).subspan(first);
+    addNext(std::span(mentions).subspan(last_, first - last_),
+            own.empty() ? size : own.front().begin);
     std::vector<Zone> things;
     things.reserve(own.size());
     for (const Mention& one : own) {
@@ -296,10 +293,7 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
             clues.add("last");
         }
     }
-    last_ = mentions.size();
-    for (Mention& one : own) {
-        mentions.push_back(std::move(one));
-    }
+    last_ = first;
     const std::size_t from = things.empty() ? 0 : things.back().end;
     idle_.clear();
     for (std::size_t i = 0; i < senses_.size(); ++i) {

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <cstdint>
+#include <span>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -77,7 +78,7 @@ class ClueReader {
     static void addSets(const std::vector<std::string_view>& told, std::string_view kind,
                         Clues& clues);
     void addForm(const Sentence& sentence, Clues& clues) const;
-    void addNext(std::vector<Mention>& mentions, std::size_t end) const;
+    void addNext(std::span<Mention> before, std::size_t end) const;
     void addBefore(Clues& clues) const;
     [[nodiscard]] bool onlyJoins(std::size_t begin, std::size_t end) const;
 

@@ -27,10 +27,15 @@ struct Found {
     DraftItem item;           // note, quantity, unit, cost, days, lead, source
 };
 
+// Whether anything is done to the thing.
+[[nodiscard]] inline bool isWork(model::Treatment treatment) {
+    return treatment != model::Treatment::Keep && treatment != model::Treatment::Inspect;
+}
+
 // Merges what was said more than once of one object in one space, spells out groups of rooms, and
 // settles what contradicts itself: an order outranks a remark, the later order the earlier.
-// In: `found` in the order of the notes. Out: in walking order, their items complete but for how
-// sure they are.
+// In: `found` in the order of the notes. Out: in the order in which each thing was first spoken of,
+// with the signs of the whole; their items are not named yet.
 [[nodiscard]] std::vector<Found> mergeFound(const std::vector<Found>& found, Walk& walk);
 
 }  // namespace ledgerboard::intake

@@ -21,10 +21,6 @@ constexpr std::size_t kLastHeard = 6;
 constexpr int kSureOfOwn = 95;        // percent: what the owner's own word says
 constexpr double kLeastLooked = 0.1;  // what is less likely is not even counted as left out
 
-std::string_view wordOf(Treatment treatment) {
-    return model::wordsOf<Treatment>()[static_cast<std::size_t>(treatment)];
-}
-
 // Of one clue, in thousandths, by treatment; under Unset for whichever the clue is found with.
 using Row = std::array<std::int16_t, kTreatments>;
 
@@ -79,18 +75,17 @@ class Weights {
             if (equals == std::string_view::npos) {
                 return false;
             }
-            const auto words = model::wordsOf<Treatment>();
             const std::string_view word = pair.substr(0, equals);
-            const auto at = std::find(words.begin() + 1, words.end(), word);
+            const std::optional<Treatment> treatment = model::fromWord<Treatment>(word);
             int weight = 0;
             const char* last = pair.data() + pair.size();
             const auto [stop, error] = std::from_chars(pair.data() + equals + 1, last, weight);
             const bool any = word == "any" || word == "percent";
-            if (error != std::errc() || stop != last || (at == words.end() && !any) ||
+            if (error != std::errc() || stop != last || (!treatment && !any) ||
                 std::abs(weight) > 30'000) {
                 return false;
             }
-            weights[any ? 0 : static_cast<std::size_t>(at - words.begin())] =
+            weights[any ? 0 : static_cast<std::size_t>(*treatment)] =
                 static_cast<std::int16_t>(weight);
         }
         if (clue == "least") {
@@ -153,8 +148,8 @@ void addThing(const Thing& thing, const std::vector<Found>& made, const Walk& wa
         clues.add("made", "nothing");
     }
     for (const std::size_t i : thing.made) {
-        clues.add("made", wordOf(made[i].treatment));
-        clues.add("made", wordOf(made[i].treatment), std::to_string(made[i].weight));
+        clues.add("made", model::wordOf(made[i].treatment));
+        clues.add("made", model::wordOf(made[i].treatment), std::to_string(made[i].weight));
     }
 }
 
@@ -180,15 +175,11 @@ void addRivals(const std::vector<Thing>& things, const std::vector<Found>& made,
                 }
                 clues.add(other < k ? "rival before" : "rival after");
                 for (const std::size_t i : things[all[other]].made) {
-                    clues.add("rival", wordOf(made[i].treatment));
+                    clues.add("rival", model::wordOf(made[i].treatment));
                 }
             }
         }
     }
-}
-
-bool isWork(Treatment treatment) {
-    return treatment != Treatment::Keep && treatment != Treatment::Inspect;
 }
 
 bool isExchange(Treatment treatment) {

@@ -31,10 +31,6 @@ namespace {
 
 using model::Treatment;
 
-bool isWork(Treatment treatment) {
-    return treatment != Treatment::Keep && treatment != Treatment::Inspect;
-}
-
 bool isNew(const Found& found) {
     return found.treatment == Treatment::Replace || found.treatment == Treatment::Add;
 }
@@ -282,23 +278,7 @@ std::vector<Found> mergeFound(const std::vector<Found>& found, Walk& walk) {
     for (Found& one : left) {
         addSignsOfPlace(walk.find(one.place), one.signs);
         walk.learn(one.place, one.place, SpaceKind::Room);
-        const KnownSpace* space = walk.find(one.place);
-        one.item.space = space == nullptr ? one.place : space->shown;
-        one.item.treatment =
-            std::string(model::wordsOf<Treatment>()[static_cast<std::size_t>(one.treatment)]);
-        one.item.object = tables().objects[one.object].name;
     }
-    // In walking order of the spaces, then in the order of the notes.
-    std::unordered_map<std::string, std::size_t> order;
-    for (std::size_t i = 0; i < walk.known().size(); ++i) {
-        order.emplace(walk.known()[i].shown, i);
-    }
-    const auto rank = [&](const Found& one) {
-        const auto at = order.find(one.item.space);
-        return at == order.end() ? walk.known().size() : at->second;
-    };
-    std::stable_sort(left.begin(), left.end(),
-                     [&](const Found& a, const Found& b) { return rank(a) < rank(b); });
     return left;
 }
 

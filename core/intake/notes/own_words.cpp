@@ -69,8 +69,7 @@ std::string saidOf(const OwnWord& word) {
     if (!word.space.empty()) {
         return said + "means the space " + word.space;
     }
-    return said + "means " +
-           std::string(model::wordsOf<Treatment>()[static_cast<std::size_t>(word.treatment)]);
+    return said + "means " + std::string(model::wordOf(word.treatment));
 }
 
 OwnWords::OwnWords(std::span<const OwnWord> words)

@@ -118,7 +118,10 @@ class Reader {
     void listSpaces();
     void sortItems(std::vector<DraftItem>& items) const;
     void tellLeaning(const std::string& object, const Chances& chances, std::size_t sentence);
-    void nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence);
+    void nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence,
+                    const std::vector<Chances>& chances);
+    void nameItem(const std::string& place, std::uint32_t object, model::Treatment treatment,
+                  DraftItem& item) const;
     void addPlaceClues(Mention& mention) const;
     void noteMentions(const Sentence& sentence, const Spots& spots,
                       const std::vector<ObjectSpot>& heard, const Placed& placed);

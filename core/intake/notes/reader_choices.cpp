@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
 
@@ -11,11 +12,6 @@ using model::Treatment;
 
 constexpr std::size_t kMostAlternates = 500;
 constexpr int kChoiceGoesOn = 3;  // sentences
-
-bool wordIs(const Sentence& sentence, std::size_t at, std::string_view stem) {
-    return at < sentence.tokens.size() && sentence.tokens[at].word != kUnknown &&
-           sentence.tokens[at].word == tables().id(stem);
-}
 
 void addOptions(DraftAlternate& alternate, std::vector<DraftOption> options) {
     constexpr std::size_t kMostOptions = 6;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
 
@@ -11,11 +12,6 @@ using model::Treatment;
 namespace {
 
 constexpr int kGutGoesOn = 3;  // sentences
-
-bool wordIs(const Sentence& sentence, std::size_t at, std::string_view stem) {
-    return at < sentence.tokens.size() && sentence.tokens[at].word != kUnknown &&
-           sentence.tokens[at].word == tables().id(stem);
-}
 
 std::uint32_t actNamed(std::string_view phrase) {
     const auto& acts = tables().acts;

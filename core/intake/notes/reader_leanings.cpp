@@ -13,13 +13,13 @@ namespace ledgerboard::intake {
 
 using model::Treatment;
 
-namespace {
-
-std::string wordOf(Treatment treatment) {
-    return std::string(model::wordsOf<Treatment>()[static_cast<std::size_t>(treatment)]);
+// The names of the draft for the thing, where it is and what it gets.
+void Reader::nameItem(const std::string& place, std::uint32_t object, Treatment treatment,
+                      DraftItem& item) const {
+    item.space = shownAs(place);
+    item.treatment = model::wordOf(treatment);
+    item.object = tables().objects[object].name;
 }
-
-}  // namespace
 
 // The thing as an item: as the rules made it where they did, else as it was first named.
 DraftItem Reader::itemOf(const Thing& thing, const Leaning& leaning,
@@ -40,10 +40,7 @@ DraftItem Reader::itemOf(const Thing& thing, const Leaning& leaning,
             leaning.treatment == Treatment::Keep || leaning.treatment == Treatment::Inspect;
         item.note = noted ? item.source.sentence : std::string();
     }
-    const KnownSpace* space = walk_.find(thing.place);
-    item.space = space == nullptr ? thing.place : space->shown;
-    item.treatment = wordOf(leaning.treatment);
-    item.object = tables().objects[thing.object].name;
+    nameItem(thing.place, thing.object, leaning.treatment, item);
     item.source.sure = leaning.sure;
     return item;
 }
@@ -64,7 +61,8 @@ void Reader::tellLeaning(const std::string& object, const Chances& chances, std:
               [&](std::size_t a, std::size_t b) { return chances[a] > chances[b]; });
     std::string told = object + ":";
     for (const std::size_t t : order) {
-        told += (t == order.front() ? " " : ", ") + wordOf(static_cast<Treatment>(t)) + " " +
+        told += (t == order.front() ? " " : ", ") +
+                std::string(model::wordOf(static_cast<Treatment>(t))) + " " +
                 std::to_string(std::lround(chances[t] * 100)) + " %";
     }
     told += order.empty() ? " nothing" : "";
@@ -76,19 +74,18 @@ void Reader::tellLeaning(const std::string& object, const Chances& chances, std:
     }
 }
 
-void Reader::nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence) {
+void Reader::nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence,
+                        const std::vector<Chances>& chances) {
     for (std::size_t i = 0; i < things.size(); ++i) {
         NamedThing& named = reading_.things.emplace_back();
-        const KnownSpace* space = walk_.find(things[i].place);
-        named.space = space == nullptr ? things[i].place : space->shown;
+        named.space = shownAs(things[i].place);
         named.object = tables().objects[things[i].object].name;
         named.clues = evidence[i].clues.names();
         for (const auto& [treatment, clues] : evidence[i].made) {
-            named.made.push_back({wordOf(treatment), clues.names()});
+            named.made.push_back({std::string(model::wordOf(treatment)), clues.names()});
         }
-        const Chances chances = chancesOf(evidence[i]);
         for (const std::size_t k : things[i].mentions) {
-            tellLeaning(named.object, chances, mentions_[k].explained);
+            tellLeaning(named.object, chances[i], mentions_[k].explained);
         }
     }
 }
@@ -129,8 +126,10 @@ void Reader::makeItems() {
     const std::vector<Found> made = mergeFound(found_, walk_);
     if (options_.rulesAlone) {
         for (const Found& found : made) {
-            draft.items.push_back(found.item);
+            DraftItem& item = draft.items.emplace_back(found.item);
+            nameItem(found.place, found.object, found.treatment, item);
         }
+        sortItems(draft.items);
         return;
     }
     for (const Mention& mention : mentions_) {
@@ -144,9 +143,12 @@ void Reader::makeItems() {
     const std::vector<Evidence> evidence =
         evidenceOf(things, mentions_, made, walk_, options_.explain);
     const int least = options_.leastSure.value_or(leastSure());
+    std::vector<Chances> chances;
+    chances.reserve(things.size());
     for (std::size_t i = 0; i < things.size(); ++i) {
         const Thing& thing = things[i];
-        for (const Leaning& leaning : leaningsOf(thing, chancesOf(evidence[i]), made)) {
+        chances.push_back(chancesOf(evidence[i]));
+        for (const Leaning& leaning : leaningsOf(thing, chances[i], made)) {
             if (leaning.sure < least) {
                 ++draft.leftOut;
             } else if (draft.items.size() < kMostItems) {
@@ -156,7 +158,7 @@ void Reader::makeItems() {
     }
     sortItems(draft.items);
     if (options_.explain) {
-        nameThings(things, evidence);
+        nameThings(things, evidence, chances);
     }
 }
 

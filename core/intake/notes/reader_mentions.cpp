@@ -39,6 +39,7 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
         clues_.read(sentence, spots, mentions_, first);
         return;
     }
+    const Source source = {heard.empty() ? std::string() : sourceOf(sentence), sentence.line, 0};
     for (const ObjectSpot& object : heard) {
         if (object.span.begin < placed.from || mentions_.size() >= kMostMentions) {
             continue;
@@ -63,7 +64,7 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
             unspoken_.insert(walk_.known()[i].key);
         }
         Found found;
-        found.item.source = {sourceOf(sentence), sentence.line, 0};
+        found.item.source = source;
         addAmounts(sentence, spots, said, found);
         mention.item = std::move(found.item);
         if (kept == spots.objects.end()) {

@@ -89,11 +89,9 @@ std::string_view senseName(std::uint8_t sense) {
 std::vector<SenseSpot> sensesIn(std::span<const std::string> stems) {
     std::vector<SenseSpot> spots;
     static const std::uint8_t kNot = senses().named("not");
-    std::size_t said = 0;  // words before it are part of a saying
-    for (std::size_t i = 0; i < stems.size(); ++i) {
-        if (i < said) {
-            continue;
-        }
+    std::size_t next = 0;  // past the saying
+    for (std::size_t i = 0; i < stems.size(); i = next) {
+        next = i + 1;
         std::string phrase;
         const std::size_t first = spots.size();
         for (std::size_t k = i; k < stems.size() && k < i + kLongest; ++k) {
@@ -106,7 +104,7 @@ std::vector<SenseSpot> sensesIn(std::span<const std::string> stems) {
                 continue;
             }
             spots.resize(first);  // the longest saying alone
-            said = k + 1;
+            next = k + 1;
             for (const std::uint8_t sense : *found) {
                 spots.push_back({i, k + 1, sense, false});
             }
