@@ -14,7 +14,8 @@ namespace ledgerboard::ui {
 namespace {
 
 constexpr int kWaitMs = 5'000;
-constexpr int kMostScrolls = 12;
+constexpr int kMostScrolls = 30;
+constexpr int kRestMs = 150;  // a finger that rested so long flings nothing
 
 QPointingDevice* finger() {
     static QPointingDevice* device = QTest::createTouchDevice();
@@ -172,13 +173,16 @@ QQuickItem* Thumb::find(const QString& objectName, int nth) const {
     return found.size() > at ? found[at] : nullptr;
 }
 
-void Thumb::touch(const QPointF& from, const QPointF& to) {
+void Thumb::touch(const QPointF& from, const QPointF& to, int restMs) {
     constexpr int kSteps = 12;
     QTest::touchEvent(view_.get(), finger()).press(0, from.toPoint(), view_.get());
     for (int k = 1; from != to && k <= kSteps; ++k) {
         QTest::qWait(8);
         QTest::touchEvent(view_.get(), finger())
             .move(0, (from + (to - from) * k / kSteps).toPoint(), view_.get());
+    }
+    if (restMs > 0) {
+        QTest::qWait(restMs);
     }
     QTest::touchEvent(view_.get(), finger()).release(0, to.toPoint(), view_.get());
     QTest::qWait(30);
@@ -262,10 +266,11 @@ void Thumb::scrollTo(const QString& objectName) {
     }
 }
 
+// The list is pulled, not flung: how far a fling goes hangs on the machine's load, and what it flew
+// past is not seen.
 void Thumb::scrollDown() {
     const double x = view_->width() * 0.5;
-    touch(QPointF(x, view_->height() * 0.7), QPointF(x, view_->height() * 0.3));
-    QTest::qWait(300);
+    touch(QPointF(x, view_->height() * 0.7), QPointF(x, view_->height() * 0.3), kRestMs);
 }
 
 void Thumb::type(const QString& objectName, const QString& text) {

@@ -94,7 +94,7 @@ class Thumb {
     [[nodiscard]] static QStringList& complaints();
 
   private:
-    void touch(const QPointF& from, const QPointF& to);
+    void touch(const QPointF& from, const QPointF& to, int restMs = 0);
 
     QTemporaryDir folder_;
     std::unique_ptr<phone::Preferences> preferences_;
