@@ -9,6 +9,7 @@
 #include <fstream>
 #include <iterator>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <nlohmann/json.hpp>
@@ -55,6 +56,21 @@ inline std::vector<std::filesystem::path> notesIn(
     }
     std::sort(notes.begin(), notes.end());
     return notes;
+}
+
+// The files of the folders whose names end so, by name.
+inline std::vector<std::filesystem::path> filesIn(const std::vector<std::filesystem::path>& folders,
+                                                  std::string_view extension) {
+    std::vector<std::filesystem::path> files;
+    for (const std::filesystem::path& folder : folders) {
+        for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+            if (entry.path().extension() == extension) {
+                files.push_back(entry.path());
+            }
+        }
+    }
+    std::sort(files.begin(), files.end());
+    return files;
 }
 
 inline nlohmann::json listBeside(std::filesystem::path notes) {

@@ -7,13 +7,15 @@
 // through the reader's tables on both sides. Prints recall and precision per file, their means, the
 // same by manner of speaking, alternates and facts, and how often items of each sureness are right.
 // --misses prints what was missed and what was invented; --no-texts forbids that, for notes that
-// must stay unseen. --all counts what was too unsure to be made as well. Exit status: 0; 1 when a
-// mean of items is below the bar; 2 for wrong use.
+// must stay unseen. --all counts what was too unsure to be made as well. Where a folder holds
+// passages (NAME.jsonl), the alternates of these are counted, by file of passages. Exit status: 0;
+// 1 when a mean of items is below the bar; 2 for wrong use.
 #include <algorithm>
 #include <array>
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
+#include <fstream>
 #include <map>
 #include <set>
 #include <string>
@@ -342,6 +344,67 @@ void printFacts(const std::vector<Score>& scores) {
     }
 }
 
+// A passage's list of alternates, as those of a note are written.
+json alternatesOf(const json& passage) {
+    json list = {{"alternates", json::array()}};
+    for (const json& alternate : passage.value("alternates", json::array())) {
+        list["alternates"].push_back({{"space", passage.at("space")},
+                                      {"question", alternate.at(0)},
+                                      {"options", alternate.at(1)}});
+    }
+    return list;
+}
+
+// The choices of passages, by the manner their file is named for; each is read by itself, under
+// its space.
+std::map<std::string, Share> scorePassages(const std::vector<std::filesystem::path>& folders,
+                                           bool misses) {
+    std::map<std::string, Share> shares;
+    for (const std::filesystem::path& path : lists::filesIn(folders, ".jsonl")) {
+        std::ifstream in(path);
+        std::string line;
+        const std::string name = path.stem().string();
+        Share& share = shares[name.substr(0, name.find_last_of('-'))];
+        for (int number = 1; std::getline(in, line); ++number) {
+            if (line.empty()) {
+                continue;
+            }
+            const json passage = json::parse(line);
+            const auto draft = intake::readNotes(passage.at("space").get<std::string>() + ":\n" +
+                                                 passage.at("say").get<std::string>() + "\n");
+            if (!draft.ok()) {
+                std::printf("%s:%d: %s\n", name.c_str(), number, draft.error().message.c_str());
+                continue;
+            }
+            Score score;
+            scoreAlternates(alternatesOf(passage), draft.value(), score, misses);
+            const Share& one = score.alternates;
+            if (misses && (one.hits < one.truths || one.hits < one.made)) {
+                std::printf("%s:%d: %s\n\n", name.c_str(), number, line.c_str());
+            }
+            share.hits += one.hits;
+            share.truths += one.truths;
+            share.made += one.made;
+        }
+    }
+    return shares;
+}
+
+// With a last line for all of them.
+void printPassages(std::map<std::string, Share> shares) {
+    Share sum;
+    for (const auto& [manner, share] : shares) {
+        sum.hits += share.hits;
+        sum.truths += share.truths;
+        sum.made += share.made;
+    }
+    shares["~ of all passages"] = sum;
+    for (const auto& [manner, share] : shares) {
+        std::printf("%-24s alternates %d of %d, invented %d\n", manner.c_str(), share.hits,
+                    share.truths, share.made - share.hits);
+    }
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -368,6 +431,13 @@ int main(int argc, char** argv) {
         }
     }
     const std::vector<std::filesystem::path> notes = lists::notesIn(folders);
+    const std::map<std::string, Share> passages = scorePassages(folders, misses && !noTexts);
+    if (!passages.empty()) {
+        printPassages(passages);
+    }
+    if (notes.empty() && !passages.empty()) {
+        return 0;
+    }
     if (notes.empty()) {
         std::fprintf(stderr, "score-notes: no notes with a list beside them in the folders\n");
         return 2;

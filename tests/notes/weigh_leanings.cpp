@@ -140,16 +140,7 @@ std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders,
         talks.push_back(talkOf(path.stem().string(), lists::slurp(path),
                                lists::itemsListed(lists::listBeside(path)), false, known));
     }
-    std::vector<std::filesystem::path> files;
-    for (const std::filesystem::path& folder : folders) {
-        for (const auto& entry : std::filesystem::directory_iterator(folder)) {
-            if (entry.path().extension() == ".jsonl") {
-                files.push_back(entry.path());
-            }
-        }
-    }
-    std::sort(files.begin(), files.end());
-    for (const std::filesystem::path& file : files) {
+    for (const std::filesystem::path& file : lists::filesIn(folders, ".jsonl")) {
         addPassages(file, talks);
     }
     return talks;
