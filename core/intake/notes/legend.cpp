@@ -265,6 +265,11 @@ std::vector<Legend::Code> Legend::codesIn(std::string_view text, Speller& spelle
             last == std::string_view::npos ? last : list.find_last_of(" (,;", last);
         at.emplace_back(gap == std::string_view::npos ? 0 : gap + 1, i);
     }
+    // "KIT: alder cabs, ctop = tile": in the middle of a line the sign explains no code.
+    if (titled.empty() &&
+        list.substr(0, at.front().first).find_first_not_of(" (-*") != std::string_view::npos) {
+        return codes;
+    }
     for (std::size_t k = 0; k < at.size(); ++k) {
         const std::size_t end = k + 1 < at.size() ? at[k + 1].first : list.size();
         const auto [begin, sign] = at[k];

@@ -389,6 +389,10 @@ class Finder {
             (tokens_[begin].word == tables().id("the") || whole.end == begin + 1)) {
             key.pop_back();  // "the bath" has the stem of "the baths"
             kind = SpaceKind::Room;
+        } else if (!plural && kind == SpaceKind::Group && key == "bedrooms" &&
+                   tokens_[begin].word == tables().id("other")) {
+            key = "other bedroom";
+            kind = SpaceKind::Room;
         }
         if (plural && (key == "bedroom" || key == "bathroom")) {
             key += "s";

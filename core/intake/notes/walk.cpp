@@ -47,6 +47,7 @@ void Walk::stand(std::vector<std::string> keys) {
     for (const std::string& key : current_) {
         if (!contains(keys, key)) {
             trail_.push_back(key);
+            noteNamed(key);
         }
     }
     current_ = std::move(keys);

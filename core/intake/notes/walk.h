@@ -82,6 +82,12 @@ class Walk {
 
     std::string resolve(const SpaceSpot& spot);
 
+    // A room that was named, or left, in the sentence of that number.
+    struct Lately {
+        std::string key;
+        int sentence = 0;
+    };
+
     struct Clause {
         std::size_t begin = 0;
         std::vector<std::string> keys;  // the spaces it speaks of, where not the current one
@@ -138,6 +144,10 @@ class Walk {
     [[nodiscard]] bool takeQualified(const Sentence& sentence);
     [[nodiscard]] bool takeNumbered(const Sentence& sentence);
     void learnOnes(const Sentence& sentence, const Spots& spots);
+    void noteNamed(const std::string& key);
+    [[nodiscard]] bool leaveStairs(const Sentence& sentence);
+    [[nodiscard]] bool goBack(const Sentence& sentence, const Spots& spots);
+    void keepRow(const Placed& placed);
 
     std::vector<KnownSpace> known_;
     std::vector<std::string> current_;
@@ -156,6 +166,9 @@ class Walk {
     bool groupLoose_ = false;    // one such room was entered by itself: only "the … one" is meant
     std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
     int sinceMove_ = 99;         // sentences
+    int sentences_ = 0;          // taken in
+    std::vector<Lately> named_;  // lately, latest last
+    bool labelled_ = false;      // this line opened with a label in capitals
     bool whole_ = false;         // the rest of this line speaks of the whole house
 };
 

@@ -31,6 +31,16 @@ void dropBoards(const Sentence& sentence, Spots& spots) {
     });
 }
 
+// "there's a kit for that": in prose the word is no short name of the kitchen.
+void dropKits(const Sentence& sentence, Spots& spots) {
+    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
+        const std::size_t at = space.span.begin;
+        return !sentence.terse && at > 0 && space.span.end == at + 1 &&
+               plainWord(sentence.tokens[at].text) == "kit" && !sentence.tokens[at].capital &&
+               sentence.tokens[at - 1].kind == TokenKind::Word;
+    });
+}
+
 // "No hall.", "- was a nursery": there is none of it, or no more.
 void dropAbsent(const Sentence& sentence, Spots& spots) {
     std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
@@ -68,6 +78,7 @@ void Walk::dropOthers(const Sentence& sentence, Spots& spots) const {
     dropDoors(spots);
     dropThings(sentence, spots);
     dropBoards(sentence, spots);
+    dropKits(sentence, spots);
     dropAbsent(sentence, spots);
 }
 

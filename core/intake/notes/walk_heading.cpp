@@ -198,6 +198,13 @@ Named namedIn(const Sentence& sentence, const Spots& spots, std::size_t end) {
         if (spot.span.end <= end && (spot.span.begin < bracket || named.empty())) {
             named.push_back(&spot);
         }
+        // "FRONT RM (BED 1)": the room is a bedroom.
+        const bool inside =
+            spot.span.begin == bracket + 1 && spot.span.end < sentence.tokens.size();
+        if (inside && named.size() == 1 && isBedroom(spot.key) && !isBedroom(named[0]->key) &&
+            named[0]->kind == SpaceKind::Room && isMark(sentence.tokens[spot.span.end], ")")) {
+            named = {&spot};
+        }
     }
     return named;
 }

@@ -105,6 +105,18 @@ bool isStrangeThing(const Sentence& sentence, std::size_t at) {
            anyWord(sentence, at - 4, at - 3, {"a", "the", "that"});
 }
 
+// "It's like the way into a swimming baths.": what something only looks like.
+bool isLikened(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    for (std::size_t i = begin + 1; i < end; ++i) {
+        const bool is = sentence.tokens[i - 1].text.ends_with("'s") ||
+                        anyWord(sentence, i - 1, i, {"is", "look", "feel", "be"});
+        if (is && wordIs(sentence, i, "like")) {
+            return true;
+        }
+    }
+    return false;
+}
+
 // "Bathroom's the back hall.": what a room that was just named is.
 bool isWhatRoomIs(const Sentence& sentence, const Spots& spots, std::size_t index) {
     if (index == 0 || spots.spaces[index].kind != SpaceKind::Room ||
@@ -157,7 +169,8 @@ bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index
         return true;
     }
     const std::size_t start = clauseStart(sentence, spot.span.begin);
-    if (isCarried(sentence, start, spot.span.begin)) {
+    if (isCarried(sentence, start, spot.span.begin) ||
+        isLikened(sentence, start, spot.span.begin)) {
         return true;
     }
     const std::size_t at = beforeArticles(sentence, spot.span.begin);

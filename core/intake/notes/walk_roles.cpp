@@ -89,7 +89,8 @@ bool thereIsSuch(const Sentence& sentence, const Spots& spots, const SpaceSpot& 
     const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
         return tables().acts[act.row].weight > 1 && tables().acts[act.row].side != Side::Edge;
     });
-    return thereIs && spot.kind == SpaceKind::Room && (sentence.tokens.size() > 14 || idle);
+    return thereIs && spot.kind == SpaceKind::Room && (sentence.tokens.size() > 14 || idle) &&
+           !afterPreposition(sentence, spots, begin);
 }
 
 // "a powder room", "another bath": one that is not there yet. "a dentist's office": somebody's.
@@ -426,7 +427,8 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         const bool alike = headOf(spots.spaces[i].key) == headOf(spots.spaces[index].key);
         const bool is = wordIs(sentence, other.end, "is") ||
                         sentence.tokens[other.end - 1].text.ends_with("'s");
-        if (alike && is && name.begin <= other.end + 5 && name.begin > other.end) {
+        const bool parted = name.begin > 0 && isMark(sentence.tokens[name.begin - 1], ",;");
+        if (alike && is && !parted && name.begin <= other.end + 5 && name.begin > other.end) {
             return Role::Ignored;
         }
     }

@@ -136,6 +136,7 @@ void Walk::takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& cla
 
 void Walk::takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause) {
     std::string key = resolve(spot);
+    noteNamed(key);
     if (spot.kind == SpaceKind::Group) {
         key += "*" + std::to_string(spot.count);
     } else {
@@ -159,7 +160,7 @@ void Walk::takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& cl
     constexpr std::size_t kOpens = 3;
     constexpr std::size_t kBrief = 8;
     whole_ = spot.kind == SpaceKind::Whole && clause.keys.size() == 1 && !isBreathless(sentence) &&
-             (spot.span.begin < kOpens || sentence.tokens.size() <= kBrief);
+             (spot.span.begin < kOpens || (current_.empty() && sentence.tokens.size() <= kBrief));
 }
 
 void Walk::takeOfObject(Spots& spots, std::size_t index) {
@@ -253,6 +254,7 @@ void Walk::openLine(const Sentence& sentence) {
     if (!sentence.opensLine) {
         return;
     }
+    labelled_ = sentence.labelled && sentence.terse;
     if (sentence.indent <= lineIndent_) {
         lineKeys_.clear();
     }
@@ -307,6 +309,29 @@ void Walk::takeRow(const Spots& spots, Placed& placed) {
     }
 }
 
+// "Bedroom 2 is pink, bedroom 3 is black.": which rooms "both" will mean.
+void Walk::keepRow(const Placed& placed) {
+    std::vector<std::string> rooms;
+    const auto add = [&](const std::vector<std::string>& keys) {
+        for (const std::string& key : keys) {
+            if (isBedroom(key) && key.find('*') == std::string::npos && !contains(rooms, key)) {
+                rooms.push_back(key);
+            }
+        }
+    };
+    if (!placed.moved) {
+        return;
+    }
+    add(current_);
+    for (const Placing& part : placed.parts) {
+        add(part.keys);
+    }
+    if (rooms.size() > 1) {
+        lastPlaces_ = std::move(rooms);
+        placesAge_ = 0;
+    }
+}
+
 // "Same as the lake bedroom": a name that a heading gave.
 void Walk::useOwnNames(const Sentence& sentence, Spots& spots) const {
     for (SpaceSpot& spot : spots.spaces) {
@@ -338,7 +363,9 @@ void Walk::useOwnNames(const Sentence& sentence, Spots& spots) const {
 void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, Placed& placed,
                      Clause& clause) {
     const Role role = roleOf(sentence, spots, index);
-    const bool aside = role == Role::Move && isAsideOfSection(sentence, spots, index);
+    // "KIT - stove dead. pantry light out. …": a line of the kitchen stays with it.
+    const bool entry = labelled_ && !sentence.opensLine && !current_.empty();
+    const bool aside = role == Role::Move && (entry || isAsideOfSection(sentence, spots, index));
     if (role == Role::Move && !aside) {
         takeMove(spots, index, placed, clause);
     } else if (aside || (role == Role::Local && !isWhereSystemIs(spots, index))) {
@@ -377,6 +404,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         return spot.key == "upstairs" || spot.key == "stairs";
     });
     ++stairsAge_;
+    ++sentences_;
     takeFixtures(sentence, spots);
     ++sinceMove_;
     ++placesAge_;
@@ -391,7 +419,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
                         headingIndent_ >= 0 &&
                         (sentence.bullet || sentence.indent > headingIndent_) && !current_.empty();
     const std::vector<std::string> heading = current_;
-    placed.moved = takeQualified(sentence);
+    placed.moved = takeQualified(sentence) || leaveStairs(sentence) || goBack(sentence, spots);
     takeHeading(sentence, spots, placed);
     if (sentence.opensLine || placed.moved) {
         whole_ = false;
@@ -410,6 +438,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     }
     closeClause(placed, clause, sentence.tokens.size());
     takeRow(spots, placed);
+    keepRow(placed);
     noteHeading(sentence, placed);
     if (listed && placed.moved && !placed.onlyPlace && current_ != heading) {
         lineKeys_ = current_;

@@ -41,6 +41,14 @@ TEST(NotesLegend, TheUsualLettersNeedNoTellingWhereTheyAreUsedThroughout) {
                                      "bath: replace toilet", "bath: refinish vanity"));
 }
 
+TEST(NotesLegend, ASignInTheMiddleOfALineExplainsNothing) {
+    EXPECT_THAT(itemsOf("KIT: cabs ok, keep. ctop = tile, cracked > new. hood = none > add 1\n"
+                        "BA: toilet rocks > new. flr = vinyl > new\n"),
+                UnorderedElementsAre("kitchen: keep cabinets", "kitchen: replace countertop",
+                                     "kitchen: add range hood", "bathroom: replace toilet",
+                                     "bathroom: replace floor"));
+}
+
 TEST(NotesLegend, ALetterAloneIsNoCode) {
     EXPECT_THAT(itemsOf("Kitchen. Plan K is to replace the sink."),
                 Not(Contains("kitchen: keep sink")));

@@ -1,0 +1,100 @@
+// When does the talk go back to a room that was named before, without saying so?
+#include <algorithm>
+#include <string_view>
+
+#include "core/intake/notes/space_names.h"
+#include "core/intake/notes/speech.h"
+#include "core/intake/notes/walk.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+// What stands in one sort of room alone, wherever the speaker seems to be.
+enum class Fit { Any, Bath, Kitchen };
+
+Fit fitOf(const std::string& object) {
+    static const std::vector<std::string_view> kBath = {
+        "toilet",       "bathtub",      "shower", "shower pan",  "shower door", "shower tile",
+        "tub surround", "shower valve", "vanity", "toilet tank", "toilet seat", "toilet flange"};
+    static const std::vector<std::string_view> kKitchen = {"stove", "cooktop", "wall oven",
+                                                           "range hood", "dishwasher"};
+    if (std::find(kBath.begin(), kBath.end(), object) != kBath.end()) {
+        return Fit::Bath;
+    }
+    const bool kitchen = std::find(kKitchen.begin(), kKitchen.end(), object) != kKitchen.end();
+    return kitchen ? Fit::Kitchen : Fit::Any;
+}
+
+bool fits(const std::string& key, Fit fit) {
+    return fit == Fit::Kitchen ? key.starts_with("kitchen") : isBath(key) || key == "half bath";
+}
+
+// Rooms that have neither sort of things of their own.
+bool isDry(const std::string& key) {
+    static const std::vector<std::string_view> kDry = {
+        "living room", "dining room", "family room",    "office",          "hall",    "entry",
+        "stairs",      "pantry",      "breakfast nook", "airing cupboard", "sunroom", "nursery"};
+    return isBedroom(key) || std::find(kDry.begin(), kDry.end(), key) != kDry.end();
+}
+
+}  // namespace
+
+// Keeps that a room was named or left in this sentence.
+void Walk::noteNamed(const std::string& key) {
+    constexpr std::size_t kFew = 6;
+    std::erase_if(named_, [&](const Lately& one) { return one.key == key; });
+    named_.push_back({key, sentences_});
+    if (named_.size() > kFew) {
+        named_.erase(named_.begin());
+    }
+}
+
+// "Basement stairs, there's no rail. Down here, the furnace …": at their foot.
+bool Walk::leaveStairs(const Sentence& sentence) {
+    constexpr std::string_view kStairs = " stairs";
+    const bool here =
+        wordIs(sentence, 1, "here") && (wordIs(sentence, 0, "down") || wordIs(sentence, 0, "up"));
+    if (!here || current_.size() != 1 || !current_.front().ends_with(kStairs)) {
+        return false;
+    }
+    const std::string head = current_.front().substr(0, current_.front().size() - kStairs.size());
+    if (head != "basement" && head != "attic") {
+        return false;
+    }
+    learn(head, head, SpaceKind::Room);
+    stand({head});
+    sinceMove_ = 0;
+    return true;
+}
+
+// "The pantry is all shelves. The stove beside the range wants replacing.": in the kitchen again,
+// which was left for the pantry a few sentences ago.
+bool Walk::goBack(const Sentence& sentence, const Spots& spots) {
+    constexpr std::size_t kOpens = 3;
+    constexpr int kLately = 8;
+    const bool named = std::any_of(spots.spaces.begin(), spots.spaces.end(),
+                                   [](const SpaceSpot& spot) { return !spot.headingOnly; });
+    if (current_.size() != 1 || headingIndent_ >= 0 || sentence.heading || sentence.terse ||
+        named || spots.objects.empty()) {
+        return false;
+    }
+    const ObjectSpot& first = spots.objects.front();
+    const Fit fit = fitOf(tables().objects[first.object].name);
+    const std::string& here = current_.front();
+    if (fit == Fit::Any || first.span.begin > kOpens || fits(here, fit) ||
+        afterPreposition(sentence, spots, first.span.begin) ||
+        !(isDry(here) || fits(here, Fit::Bath) || fits(here, Fit::Kitchen))) {
+        return false;
+    }
+    for (std::size_t i = named_.size(); i-- > 0;) {
+        if (fits(named_[i].key, fit) && named_[i].sentence + kLately >= sentences_) {
+            stand({named_[i].key});
+            sinceMove_ = 0;
+            return true;
+        }
+    }
+    return false;
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,82 @@
+// Protects: the talk goes back to a room by what is spoken of, a line of a list stays with its
+// label, several rooms named in one breath are meant together, and a word that only looks like a
+// room moves nobody. How: short invented notes with the items a reader would list.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::IsSupersetOf;
+
+TEST(NotesWalkReturn, ARangeIsOfTheKitchenThatWasLeftForThePantry) {
+    EXPECT_THAT(itemsOf("Kitchen. New sink. The pantry has good shelves, keep them. The gas range "
+                        "is dead, replace it. Patch the ceiling."),
+                IsSupersetOf({"pantry: keep shelving", "kitchen: replace stove",
+                              "kitchen: repair ceiling"}));
+}
+
+TEST(NotesWalkReturn, AShowerIsOfTheBathThatWasNamed) {
+    EXPECT_THAT(itemsOf("Primary bedroom. New carpet. Shall I look in the en suite? Go on. "
+                        "Vanity's rotten, replace it. Regrout the floor tile."),
+                IsSupersetOf({"primary bedroom: replace carpet", "en suite: replace vanity",
+                              "en suite: repair floor tile"}));
+}
+
+TEST(NotesWalkReturn, AtTheFootOfTheStairs) {
+    EXPECT_THAT(itemsOf("Basement stairs, there's no rail, add a rail. Down here, the furnace is "
+                        "dead, replace it."),
+                Contains("basement: replace furnace"));
+}
+
+TEST(NotesWalkReturn, ALineStaysWithItsLabel) {
+    EXPECT_THAT(itemsOf("HALL - pnt. flr sand 7 m2.\nKIT - pantry shelves ok. sink cracked > new.\n"
+                        "BED 1 - pnt. cpt new.\nBED 2 - pnt. cpt new.\n"),
+                Contains("kitchen: replace sink"));
+}
+
+TEST(NotesWalkReturn, SeveralRoomsInOneBreath) {
+    EXPECT_THAT(itemsOf("Upstairs. Bedroom 2 is orange, bedroom 3 is purple. Both rooms need new "
+                        "carpet."),
+                IsSupersetOf({"bedroom 2: replace carpet", "bedroom 3: replace carpet"}));
+}
+
+TEST(NotesWalkReturn, TheOtherBedroomIsOne) {
+    EXPECT_THAT(itemsOf("Bedroom. Paint the walls. Other bedroom used to be a porch. New window."),
+                IsSupersetOf({"bedroom: refinish walls", "other bedroom: replace windows"}));
+}
+
+TEST(NotesWalkReturn, AFrontRoomThatIsABedroom) {
+    EXPECT_THAT(itemsOf("FRONT RM (BED 1): carpet > new.\nBED 2: pnt.\nLIVING: pnt.\n"),
+                Contains("bedroom 1: replace carpet"));
+}
+
+TEST(NotesWalkReturn, WhatIsNoRoomMovesNobody) {
+    EXPECT_THAT(
+        itemsOf("Bathroom. The tub has a chip. There's a kit for that. Replace the toilet."),
+        Contains("bathroom: replace toilet"));
+    EXPECT_THAT(itemsOf("Hall. It's like the way into a swimming baths. Replace the front door."),
+                Contains("hall: replace front door"));
+    EXPECT_THAT(itemsOf("Family room. There's a patch of it gone brown there, right over by the "
+                        "window, under the bath. Replace the window."),
+                Contains("family room: replace windows"));
+}
+
+TEST(NotesWalkReturn, WhatRunsThroughTheHouseLeavesTheRest) {
+    EXPECT_THAT(itemsOf("Basement. New supply lines, all through the house. The sump pump is dead, "
+                        "replace it."),
+                Contains("basement: replace sump pump"));
+}
+
+TEST(NotesWalkReturn, ARoomTheSpeakerNames) {
+    EXPECT_THAT(itemsOf("Living room. New carpet. The room to the left, which was Ama's, I will "
+                        "call the west bedroom. Replace the window."),
+                Contains("west bedroom: replace windows"));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
