@@ -43,6 +43,26 @@ bool isOfWholeHouse(const ObjectRow& object, const ActRow& act, const std::strin
            (act.fresh || act.treatment == Treatment::Replace || act.treatment == Treatment::Keep);
 }
 
+// "Now the fuses, there are four.", in a paragraph of its own after that of a room: what a house
+// has one of, and no room is named for it.
+bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& here) {
+    static const std::vector<std::string_view> kSystems = {"wiring", "electrical panel", "boiler",
+                                                           "furnace", "water heater"};
+    const bool lived = isBedroom(here) || isBath(here) || here == "half bath" ||
+                       here == "living room" || here == "dining room" || here == "family room" ||
+                       here == "laundry room";
+    return lived && walk.hasLeftParagraph() &&
+           std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end();
+}
+
+// What is outdoors where no room is spoken of, or on the roof over a porch.
+bool isOfOutdoors(const ObjectRow& object, const std::string& here) {
+    const bool roomless = here.empty() || here == "whole house";
+    const bool high =
+        object.name == "chimney" || object.name == "chimney cap" || object.name == "water tank";
+    return (roomless && high) || (object.name == "gutters" && here.ends_with("porch"));
+}
+
 // What stands about the grounds and not on the deck or in the barn from which it is seen.
 bool isOfGrounds(const ObjectRow& object, const std::string& here) {
     static const std::vector<std::string_view> kThings = {
@@ -129,11 +149,15 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
         isOfWholeHouse(object, tables().acts[spots.acts[said.act].row], here)) {
         return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
     }
+    if (isOfNoRoom(object, walk_, here)) {
+        return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
+    }
     if (isOfGrounds(object, here)) {
         return walk_.groundsBefore();
     }
     // What is the house's own outdoors, seen from the yard or the porch.
-    if (object.home == Home::Outside || (object.home == Home::House && isYard(here))) {
+    if (object.home == Home::Outside || isOfOutdoors(object, here) ||
+        (object.home == Home::House && isYard(here))) {
         return exterior();
     }
     // "Porch steps", "porch ceiling": the porch's.
@@ -175,6 +199,15 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     }
     if (const std::optional<KnownSpace> home = homeOf(spots, said, keys)) {
         return placedIn(walk_, *home);
+    }
+    // "New porch steps, and a rail": on the steps.
+    const auto steps = std::find_if(
+        spots.objects.begin(), spots.objects.end(),
+        [](const ObjectSpot& spot) { return tables().objects[spot.object].name == "steps"; });
+    if (object.name == "railing" && keys.empty() && steps != spots.objects.end()) {
+        const std::string porch = porchOf(*steps);
+        return placedIn(walk_,
+                        porch.empty() ? exterior() : KnownSpace{porch, porch, SpaceKind::Outside});
     }
     // "Door to the yard, fine. Fridge stays.": a fridge stands in the room before.
     const bool indoor = object.home == Home::Room;

@@ -239,8 +239,11 @@ bool spaceUnmarked(const std::vector<Token>& tokens, std::size_t at) {
     static const Ids kOne = idsOf({"one"});
     static const Ids kBefore = idsOf({"new", "this", "that", "good", "proper", "better", "next"});
     const bool counted = isOneOf(tokens[at - 1], kOne) && !isOneOf(tokens[at - 2], kBefore);
-    const bool within =
-        phraseEnd(tokens, at - 1, From::Object) > at || phraseEnd(tokens, at - 1, From::Space) > at;
+    // "and the back | bedroom's tiny": which of several.
+    static const Ids kThe = idsOf({"the"});
+    const bool within = phraseEnd(tokens, at - 1, From::Object) > at ||
+                        phraseEnd(tokens, at - 1, From::Space) > at ||
+                        (isOneOf(tokens[at - 2], kThe) && spaceEnd(tokens, at - 1) > at);
     const std::size_t end = ends && !counted && !within ? spaceEnd(tokens, at) : at;
     // "garage door": the space is a part of the name.
     return end > at && phraseEnd(tokens, at, From::Object) <= end;

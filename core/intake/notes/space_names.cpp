@@ -22,6 +22,13 @@ bool namesRoom(const std::string& word) {
     return std::find(kWords.begin(), kWords.end(), word) != kWords.end();
 }
 
+bool isSide(const std::string& name) {
+    static const std::vector<std::string_view> kSides = {
+        "front", "back", "left",      "right",     "middle",    "north",    "south",
+        "east",  "west", "northeast", "northwest", "southeast", "southwest"};
+    return std::find(kSides.begin(), kSides.end(), name) != kSides.end();
+}
+
 bool isColor(const std::string& name) {
     for (const std::string_view color :
          {"blue", "pink", "green", "yellow", "red", "purple", "white", "gray", "brown", "orange"}) {
@@ -61,6 +68,20 @@ std::string spoken(std::span<const Token> tokens, std::size_t begin, std::size_t
         text += word;
     }
     return text;
+}
+
+int smallNumber(std::span<const Token> tokens, std::size_t at) {
+    if (at >= tokens.size()) {
+        return 0;
+    }
+    if (tokens[at].kind == TokenKind::Number) {
+        const std::int64_t value = tokens[at].value;
+        return value % 1000 == 0 && value > 0 && value < 10'000 ? static_cast<int>(value / 1000)
+                                                                : 0;
+    }
+    const NumberRow row = tables().number(tokens[at].word);
+    return row.kind == NumberKind::Unit && row.value < 10'000 ? static_cast<int>(row.value / 1000)
+                                                              : 0;
 }
 
 std::string headOf(const std::string& name) {

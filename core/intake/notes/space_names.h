@@ -18,6 +18,8 @@ namespace ledgerboard::intake {
 [[nodiscard]] bool namesRoom(const std::string& word);
 [[nodiscard]] bool isBath(const std::string& key);
 
+// "front", "left", "north": on which side of the house.
+[[nodiscard]] bool isSide(const std::string& name);
 // "blue", "pink": what tells one bedroom from another.
 [[nodiscard]] bool isColor(const std::string& name);
 
@@ -25,6 +27,9 @@ namespace ledgerboard::intake {
 [[nodiscard]] WordId placeWordOf(const std::string& head);
 // What the speaker wrote from token `begin` to `end`, where every word of it is whole; else empty.
 [[nodiscard]] std::string spoken(std::span<const Token> tokens, std::size_t begin, std::size_t end);
+
+// 1 to 9 said or written at `at`, as in "bedroom two"; 0 if none.
+[[nodiscard]] int smallNumber(std::span<const Token> tokens, std::size_t at);
 
 // The last word of a space's name: what it is, without which of them.
 [[nodiscard]] std::string headOf(const std::string& name);

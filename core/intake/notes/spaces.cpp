@@ -41,21 +41,6 @@ Found longest(std::span<const Token> tokens, std::size_t at, From from) {
     return found;
 }
 
-// 1 to 9 said or written at `at`, as in "bedroom two"; 0 if none.
-int smallNumber(std::span<const Token> tokens, std::size_t at) {
-    if (at >= tokens.size()) {
-        return 0;
-    }
-    if (tokens[at].kind == TokenKind::Number) {
-        const std::int64_t value = tokens[at].value;
-        return value % 1000 == 0 && value > 0 && value < 10'000 ? static_cast<int>(value / 1000)
-                                                                : 0;
-    }
-    const NumberRow row = tables().number(tokens[at].word);
-    return row.kind == NumberKind::Unit && row.value < 10'000 ? static_cast<int>(row.value / 1000)
-                                                              : 0;
-}
-
 class Finder {
   public:
     explicit Finder(std::span<const Token> tokens) : tokens_(tokens) {}
@@ -195,12 +180,15 @@ class Finder {
     // "Milk room. …": what stands before "room" where a sentence begins, if no table knows it.
     std::size_t takeNamedRoom() {
         static const WordId kThe = tables().id("the");
-        const std::size_t at = !tokens_.empty() && tokens_[0].word == kThe ? 1 : 0;
+        static const WordId kIn = tables().id("in");
+        const bool in = tokens_.size() > 2 && tokens_[0].word == kIn && tokens_[1].word == kThe;
+        const std::size_t at = in ? 2 : !tokens_.empty() && tokens_[0].word == kThe ? 1 : 0;
         if (at < tokens_.size() && longest(tokens_, at, From::Space).row != kNone) {
             return 0;
         }
         static const WordId kNext = tables().id("next");
-        const bool closes = at + 2 >= tokens_.size() || tokens_[at + 2].kind == TokenKind::Mark ||
+        const bool closes = (in && namesRoom(plainWord(tokens_[at].text))) ||
+                            at + 2 >= tokens_.size() || tokens_[at + 2].kind == TokenKind::Mark ||
                             tokens_[at + 2].word == kNext;
         if (at + 1 >= tokens_.size() || tokens_[at].kind != TokenKind::Word ||
             !isRoomWord(at + 1) || !closes ||

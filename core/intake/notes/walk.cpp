@@ -37,6 +37,16 @@ WordId Walk::placeWord() const {
 void Walk::learn(const std::string& key, const std::string& written, SpaceKind kind) {
     const bool plain = kind == SpaceKind::Whole || kind == SpaceKind::Level;
     const std::string& shown = key == "exterior" ? kOutside : plain ? key : written;
+    // "Bath upstairs.", and then "bath downstairs": the first goes by its storey as well.
+    if (!bathStorey_.empty() && isBath(key) && key != "primary bath" && key != "bathroom" &&
+        find(key) == nullptr) {
+        for (KnownSpace& space : known_) {
+            if (space.key == "bathroom") {
+                space.shown = bathStorey_ + " bath";
+            }
+        }
+        bathStorey_.clear();
+    }
     constexpr std::size_t kMostSpaces = 400;
     if (find(key) == nullptr && known_.size() < kMostSpaces) {
         known_.push_back({key, shown.empty() ? key : shown, kind});

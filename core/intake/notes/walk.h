@@ -72,6 +72,10 @@ class Walk {
     // Whether the stairs were spoken of here a few sentences ago.
     [[nodiscard]] bool spokeOfStairs() const;
 
+    // Whether a paragraph of prose has begun since the speaker came where they are, under no
+    // heading.
+    [[nodiscard]] bool hasLeftParagraph() const { return leftParagraph_ && headingIndent_ < 0; }
+
     [[nodiscard]] int sinceMove() const { return sinceMove_; }
 
     // The last word of the name of where the speaker is: "porch".
@@ -103,6 +107,7 @@ class Walk {
                                                    std::size_t index, bool first) const;
     [[nodiscard]] bool isOnGrounds(const Sentence& sentence, const Spots& spots,
                                    const SpaceSpot& spot) const;
+    [[nodiscard]] bool isFirstRoom(const Sentence& sentence, const SpaceSpot& spot) const;
     [[nodiscard]] bool isAlias(const Sentence& sentence) const;
     [[nodiscard]] Role roleInClause(const Sentence& sentence, const Spots& spots,
                                     std::size_t index) const;
@@ -118,7 +123,8 @@ class Walk {
                    std::size_t end);
     void keepApart(const SpaceSpot& spot);
     [[nodiscard]] bool isOtherName(const SpaceSpot& spot) const;
-    void useOwnNames(const Sentence& sentence, Spots& spots) const;
+    void namePlainly(const Sentence& sentence, SpaceSpot& spot);
+    void useOwnNames(const Sentence& sentence, Spots& spots);
     void takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause);
     void takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, Placed& placed,
                    Clause& clause);
@@ -137,6 +143,8 @@ class Walk {
     void openLine(const Sentence& sentence);
     [[nodiscard]] bool isAsideOfSection(const Sentence& sentence, const Spots& spots,
                                         std::size_t index) const;
+    [[nodiscard]] bool isCupboardHere(const Sentence& sentence, const Spots& spots,
+                                      std::size_t index) const;
     [[nodiscard]] bool isWhereSystemIs(const Spots& spots, std::size_t index) const;
     void leaveRooms(const Sentence& sentence, const Spots& spots, const Placed& placed);
     [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);
@@ -148,11 +156,14 @@ class Walk {
     [[nodiscard]] bool leaveStairs(const Sentence& sentence);
     [[nodiscard]] bool goBack(const Sentence& sentence, const Spots& spots);
     void keepRow(const Placed& placed);
+    [[nodiscard]] bool followThing(const Sentence& sentence, const Spots& spots);
+    void keepThings(const Sentence& sentence, const Spots& spots, const Placed& placed);
 
     std::vector<KnownSpace> known_;
     std::vector<std::string> current_;
     std::vector<std::string> trail_;  // where the speaker has been, latest last
     std::string level_;
+    std::string bathStorey_;   // of the bathroom, where that was only said after its name
     int stairsAge_ = 99;       // sentences since the stairs were named
     bool saysStairs_ = false;  // this sentence says "upstairs" or "at the top of the stairs"
     std::vector<std::string> lastPlaces_;  // what "those rooms" means
@@ -166,10 +177,13 @@ class Walk {
     bool groupLoose_ = false;    // one such room was entered by itself: only "the … one" is meant
     std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
     int sinceMove_ = 99;         // sentences
-    int sentences_ = 0;          // taken in
-    std::vector<Lately> named_;  // lately, latest last
-    bool labelled_ = false;      // this line opened with a label in capitals
-    bool whole_ = false;         // the rest of this line speaks of the whole house
+    bool leftParagraph_ = false;
+    std::string thingsAt_;                    // where the sentence before ended, if in another room
+    std::vector<std::uint32_t> thingsThere_;  // and what it named there
+    int sentences_ = 0;                       // taken in
+    std::vector<Lately> named_;               // lately, latest last
+    bool labelled_ = false;                   // this line opened with a label in capitals
+    bool whole_ = false;                      // the rest of this line speaks of the whole house
 };
 
 }  // namespace ledgerboard::intake

@@ -132,7 +132,11 @@ bool isSaid(const Sentence& sentence, const SpaceSpot& spot) {
     if (!spot.headingOnly && spot.kind != SpaceKind::Group) {
         return false;
     }
-    if (spot.headingOnly && !sentence.tokens.empty() && isMark(sentence.tokens.back(), "?")) {
+    // "MECH: furnace 2009, any good?"
+    const bool label = spot.span.begin == 0 && spot.span.end < sentence.tokens.size() &&
+                       isMark(sentence.tokens[spot.span.end], ":");
+    if (spot.headingOnly && !label && !sentence.tokens.empty() &&
+        isMark(sentence.tokens.back(), "?")) {
         return true;
     }
     for (std::size_t i = 0; i < spot.span.begin; ++i) {
@@ -238,6 +242,24 @@ void dropWhole(Named& named) {
     }
 }
 
+// "Downstairs bedroom, the primary.": two names of one room. "Underneath, there's a cellar.": the
+// first says where the second is.
+void dropFirstName(const Sentence& sentence, Named& named) {
+    if (named.size() != 2) {
+        return;
+    }
+    const bool comma = isMark(sentence.tokens[named[0]->span.end], ",");
+    const bool primary = comma && named[1]->key == "primary bedroom" &&
+                         named[0]->kind == SpaceKind::Room &&
+                         wordIs(sentence, named[0]->span.end + 1, "the") &&
+                         named[1]->span.begin <= named[0]->span.end + 2;
+    const bool under = named[0]->key == "crawl space" && named[1]->key == "basement" &&
+                       !sentence.alone && named[1]->span.begin > named[0]->span.end + 1;
+    if (primary || under) {
+        named.erase(named.begin());
+    }
+}
+
 // "LAUNDRY PORCH": one name made of two.
 bool isOneName(const Named& named) {
     return named.size() == 2 && named[0]->span.end == named[1]->span.begin &&
@@ -333,7 +355,9 @@ void Walk::enterNamed(const Sentence& sentence, const Spots& spots,
     const bool row = named.size() == 2 && named[1]->key == "bathroom" &&
                      sentence.tokens[named[1]->span.begin - 1].kind == TokenKind::Word;
     for (const std::string_view storey : {"downstairs ", "upstairs "}) {
-        if (row && sentence.heading && named[0]->key.starts_with(storey)) {
+        const bool heads = sentence.heading ||
+                           (sentence.alone && isInCapitals(sentence, {0, sentence.tokens.size()}));
+        if (row && heads && named[0]->key.starts_with(storey)) {
             SpaceSpot bath = *named[1];
             bath.key = std::string(storey) + bath.key;
             bath.shown = std::string(storey) + bath.shown;
@@ -381,6 +405,7 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
         return;
     }
     dropWhole(named);
+    dropFirstName(sentence, named);
     enterNamed(sentence, spots, named, end);
     placed.from = end;
     placed.moved = true;

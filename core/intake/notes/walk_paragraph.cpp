@@ -80,6 +80,18 @@ bool goesThere(const Sentence& sentence, const Spots& spots) {
             wordIs(sentence, at - 1, "in"));
 }
 
+// "there is an …", before token `at`
+bool thereIs(const Sentence& sentence, std::size_t at) {
+    constexpr std::size_t kFar = 3;
+    for (std::size_t i = at > kFar ? at - kFar : 0; i < at; ++i) {
+        if (wordIs(sentence, i, "there") || wordIs(sentence, i, "have") ||
+            wordIs(sentence, i, "has")) {
+            return true;
+        }
+    }
+    return false;
+}
+
 bool isProse(const Sentence& sentence) {
     return sentence.opensLine && !sentence.bullet && !sentence.heading && !sentence.terse;
 }
@@ -90,6 +102,9 @@ bool isProse(const Sentence& sentence) {
 // talk has left the rooms.
 void Walk::takeSystems(const Sentence& sentence, const Spots& spots, Placed& placed) {
     constexpr std::size_t kName = 3;
+    if (spots.has(Cue::Here)) {
+        return;
+    }
     const bool uttered = sentence.spoken && sentence.tokens.size() > kName;
     if (!isProse(sentence) || uttered || placed.moved || !placed.parts.empty() ||
         speaksOfRoom(spots) || current_.size() != 1 || headingIndent_ >= 0 || sinceMove_ < 2 ||
@@ -165,6 +180,17 @@ bool Walk::isAsideOfSection(const Sentence& sentence, const Spots& spots, std::s
            spot.kind == SpaceKind::Room && !current_.empty() &&
            !cueBefore(sentence, spots, Cue::Move, spot.span.begin) &&
            !cueBefore(sentence, spots, Cue::Enter, spot.span.begin);
+}
+
+// "There is an airing cupboard with a tank in it.", said of a room in the middle of a paragraph.
+bool Walk::isCupboardHere(const Sentence& sentence, const Spots& spots, std::size_t index) const {
+    static const std::vector<std::string_view> kCupboards = {
+        "airing cupboard", "cloak cupboard", "hall closet", "primary closet", "storage room"};
+    const SpaceSpot& spot = spots.spaces[index];
+    const KnownSpace* here = current_.size() == 1 ? find(current_.front()) : nullptr;
+    return std::find(kCupboards.begin(), kCupboards.end(), spot.key) != kCupboards.end() &&
+           !sentence.opensLine && !sentence.bullet && !sentence.terse && here != nullptr &&
+           here->kind == SpaceKind::Room && thereIs(sentence, spot.span.begin);
 }
 
 // "Cloth wire in the attic", under the heading "Systems".

@@ -78,7 +78,22 @@ bool isSideOfThing(const Sentence& sentence, const SpaceSpot& spot) {
     if (!wordIs(sentence, spot.span.begin, "outsid") || spot.span.end != spot.span.begin + 1) {
         return false;
     }
-    return anyWord(sentence, 0, sentence.tokens.size(), {"insid"});
+    // "the hook's on the outside": of the door.
+    const std::size_t begin = spot.span.begin;
+    const bool on =
+        begin > 1 && wordIs(sentence, begin - 1, "the") &&
+        anyWord(sentence, begin - 2, begin - 1, {"on", "from"}) &&
+        !(wordIs(sentence, spot.span.end, "of") && wordIs(sentence, spot.span.end + 2, "hous"));
+    return on || anyWord(sentence, 0, sentence.tokens.size(), {"insid"});
+}
+
+// "You do this one, I'm going to wait in the hall.": where one of several speakers goes meanwhile.
+bool isWaitedIn(const Sentence& sentence, std::size_t at) {
+    constexpr std::size_t kFar = 3;
+    return at > kFar && wordIs(sentence, at - 1, "in") &&
+           anyWord(sentence, at - 2, at - 1, {"stand", "wait", "sit"}) &&
+           anyWord(sentence, at - kFar, at - 2, {"to", "will", "gonna"}) &&
+           anyWord(sentence, 0, at, {"you"});
 }
 
 // "in Carl's shed": somebody's, by the name of whom, and not of this house.
@@ -117,6 +132,18 @@ bool isLikened(const Sentence& sentence, std::size_t begin, std::size_t end) {
     return false;
 }
 
+// "Back terrace, that's the balcony to you": another name for the space that opens the sentence.
+bool isCalledAlso(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    if (index != 1 || spots.spaces[0].span.begin > 1 || isBedroom(spots.spaces[1].key)) {
+        return false;
+    }
+    const std::size_t from = spots.spaces[0].span.end;
+    const std::size_t to = beforeArticles(sentence, spots.spaces[1].span.begin);
+    const bool that = from + 2 <= to && isMark(sentence.tokens[from], ",") &&
+                      (wordIs(sentence, from + 1, "that") || wordIs(sentence, from + 1, "it"));
+    return that && (to == from + 2 || (to == from + 3 && wordIs(sentence, from + 2, "is")));
+}
+
 // "Bathroom's the back hall.": what a room that was just named is.
 bool isWhatRoomIs(const Sentence& sentence, const Spots& spots, std::size_t index) {
     if (index == 0 || spots.spaces[index].kind != SpaceKind::Room ||
@@ -146,6 +173,50 @@ bool saysWhereItIs(const Sentence& sentence, std::size_t at) {
     return from == 0;
 }
 
+bool isTurnedTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
+    const std::size_t at = beforeArticles(sentence, spot.span.begin);
+    const bool ends =
+        spot.span.end >= sentence.tokens.size() || isMark(sentence.tokens[spot.span.end], ",.");
+    if (!stands || spot.headingOnly || at < 2 || !ends || at == spot.span.begin) {
+        return false;
+    }
+    const bool is = wordIs(sentence, at - 1, "is") || sentence.tokens[at - 1].text.ends_with("'s");
+    const bool acted = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.begin < at && tables().acts[act.row].weight > 0;
+    });
+    const bool spaces = spots.spaces.front().span.begin < at;
+    return is && !acted && !spaces && !anyObject(spots, 0, at) &&
+           !anyWord(sentence, 0, at, {"not", "no", "wors", "onli"});
+}
+
+bool isWhereThingIs(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    if (spot.kind != SpaceKind::Room || spot.headingOnly) {
+        return false;
+    }
+    const std::size_t at = beforeArticles(sentence, spot.span.begin);
+    const bool under = spot.key == "stairs" && at > 0 && anyWord(sentence, at - 1, at, {"under"});
+    if (at < 2 || (!under && !anyWord(sentence, at - 1, at, {"in", "insid"}))) {
+        return false;
+    }
+    // What stands between the thing and "in": nothing but "it is".
+    std::size_t from = at - 1;
+    bool is = false;
+    while (from > 0 && (isMark(sentence.tokens[from - 1], ",") ||
+                        sentence.tokens[from - 1].text.ends_with("'s") ||
+                        anyWord(sentence, from - 1, from,
+                                {"is", "it", "that", "though", "still", "out", "over", "down", "up",
+                                 "just", "live", "sit"}))) {
+        --from;
+        is = is || !isMark(sentence.tokens[from], ",");
+    }
+    return is &&
+           std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+               return object.span.end == from ||
+                      (object.span.end == from + 1 && sentence.tokens[from].text.ends_with("'s"));
+           });
+}
+
 bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index) {
     const SpaceSpot& spot = spots.spaces[index];
     if (sentence.heading) {
@@ -164,8 +235,9 @@ bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index
         !isBedroom(spot.key)) {
         return true;
     }
-    if (isCounted(sentence, spots, spot) || isWhatRoomIs(sentence, spots, index) ||
-        isSideOfThing(sentence, spot) || isSomebodys(sentence, spot)) {
+    if (isCounted(sentence, spots, spot) || isCalledAlso(sentence, spots, index) ||
+        isWhatRoomIs(sentence, spots, index) || isSideOfThing(sentence, spot) ||
+        isSomebodys(sentence, spot)) {
         return true;
     }
     const std::size_t start = clauseStart(sentence, spot.span.begin);
@@ -176,6 +248,9 @@ bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index
     const std::size_t at = beforeArticles(sentence, spot.span.begin);
     if (at == 0) {
         return false;
+    }
+    if (isWaitedIn(sentence, at)) {
+        return true;
     }
     // "leaning at the bedroom"
     if (wordIs(sentence, at - 1, "at") && at > 1 &&

@@ -14,6 +14,15 @@ namespace ledgerboard::intake {
 // room it speaks of lies, seen from the space named at token `at`.
 [[nodiscard]] bool saysWhereItIs(const Sentence& sentence, std::size_t at);
 
+// "The boiler, it's in the kitchen cupboard", "the fuse box is under the stairs": whether the space
+// is where the thing is that the sentence speaks of.
+[[nodiscard]] bool isWhereThingIs(const Sentence& sentence, const Spots& spots,
+                                  const SpaceSpot& spot);
+
+// "My part's the patio, …", "Third one up here is the den, …": what a clause turns to, where
+// nothing was said yet.
+[[nodiscard]] bool isTurnedTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot);
+
 // Whether a part of the grounds holds the thing that names this space: "The decking's gone soft,
 // take it up", "Shed's a good one, leave it", said in the garden.
 [[nodiscard]] bool isThingOfGrounds(const Sentence& sentence, const Spots& spots,

@@ -50,6 +50,23 @@ void Walk::noteNamed(const std::string& key) {
     }
 }
 
+// "You come in by a little lobby": the first room there is, where the talk was of none.
+bool Walk::isFirstRoom(const Sentence& sentence, const SpaceSpot& spot) const {
+    if (!current_.empty() || spot.kind != SpaceKind::Room || spot.headingOnly) {
+        return false;
+    }
+    constexpr std::size_t kFar = 8;
+    const std::size_t from = spot.span.begin > kFar ? spot.span.begin - kFar : 0;
+    for (std::size_t i = from; i + 1 < spot.span.begin; ++i) {
+        const bool comes = wordIs(sentence, i, "come") || wordIs(sentence, i, "walk") ||
+                           wordIs(sentence, i, "step") || wordIs(sentence, i, "go");
+        if (comes && (wordIs(sentence, i + 1, "in") || wordIs(sentence, i + 1, "into"))) {
+            return true;
+        }
+    }
+    return false;
+}
+
 // "Basement stairs, there's no rail. Down here, the furnace …": at their foot.
 bool Walk::leaveStairs(const Sentence& sentence) {
     constexpr std::string_view kStairs = " stairs";
@@ -66,6 +83,46 @@ bool Walk::leaveStairs(const Sentence& sentence) {
     stand({head});
     sinceMove_ = 0;
     return true;
+}
+
+// Keeps what a sentence names where it ends, if that is another room than where the speaker stands.
+void Walk::keepThings(const Sentence& sentence, const Spots& spots, const Placed& placed) {
+    thingsAt_.clear();
+    thingsThere_.clear();
+    if (placed.moved || placed.parts.empty() || headingIndent_ >= 0) {
+        return;
+    }
+    const Placing& last = placed.parts.back();
+    const KnownSpace* space = last.keys.size() == 1 ? find(last.keys.front()) : nullptr;
+    if (last.span.end + 1 < sentence.tokens.size() || space == nullptr ||
+        space->kind != SpaceKind::Room || space->key == "stairs") {
+        return;
+    }
+    for (const ObjectSpot& object : spots.objects) {
+        const bool beyond =
+            std::any_of(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& spot) {
+                return spot.span.end <= object.span.begin && spot.key == space->key;
+            });
+        if (beyond) {
+            thingsThere_.push_back(object.object);
+        }
+    }
+    thingsAt_ = last.keys.front();
+}
+
+// "… and it stops at the lounge where the carpet begins." and a paragraph that opens with "That
+// carpet!": in the lounge now.
+bool Walk::followThing(const Sentence& sentence, const Spots& spots) {
+    constexpr std::size_t kOpens = 2;
+    const bool follows = sentence.opensParagraph && !thingsAt_.empty() && spots.spaces.empty() &&
+                         !spots.objects.empty() && spots.objects.front().span.begin < kOpens &&
+                         std::find(thingsThere_.begin(), thingsThere_.end(),
+                                   spots.objects.front().object) != thingsThere_.end();
+    if (follows) {
+        stand({thingsAt_});
+        sinceMove_ = 0;
+    }
+    return follows;
 }
 
 // "The pantry is all shelves. The stove beside the range wants replacing.": in the kitchen again,

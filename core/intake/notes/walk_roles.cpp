@@ -234,6 +234,14 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
         if (spot.kind == SpaceKind::Whole && inside && object.span.end > spot.span.end) {
             return Role::Ignored;
         }
+        // "Stairs carpet is threadbare.", "the carpet on the stairs": the stairs'.
+        static const std::uint32_t kCarpet = tables().objectNamed("carpet");
+        if (spot.key == "stairs" && inside && object.object == kCarpet && !sentence.bullet) {
+            const bool opens = sentence.opensLine && first && headingIndent_ < 0;
+            return opens                              ? Role::Move
+                   : object.span.end == spot.span.end ? Role::Local
+                                                      : Role::OfObject;
+        }
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
             return Role::Ignored;
         }
@@ -275,21 +283,6 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
     return std::nullopt;
 }
 
-// "Third floor. This is the fifth bedroom.": another name for where one stands.
-bool Walk::isAlias(const Sentence& sentence) const {
-    const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
-    return sinceMove_ <= 1 && here != nullptr && here->kind == SpaceKind::Level &&
-           wordIs(sentence, 0, "this");
-}
-
-// Whether the space is a thing of the garden where the speaker stands.
-bool Walk::isOnGrounds(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) const {
-    const bool deck = spot.key == "deck";
-    const std::string& here = current_.front();
-    const bool garden = here.ends_with("yard") || here == "garden";
-    return (garden || !deck) && isThingOfGrounds(sentence, spots, spot);
-}
-
 // The ways to say that one enters a space.
 std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spots& spots,
                                              std::size_t index, bool first) const {
@@ -302,6 +295,9 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (thereIsSuch(sentence, spots, spot)) {
         return Role::Move;
     }
+    if (isFirstRoom(sentence, spot)) {
+        return Role::Move;
+    }
     if (isYetToBe(sentence, spot)) {
         return Role::Ignored;
     }
@@ -312,6 +308,9 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (headingIndent_ >= 0 && begin > 1 && wordIs(sentence, begin - 1, "it") &&
         wordIs(sentence, begin - 2, "call")) {
         return Role::Ignored;
+    }
+    if (headingIndent_ < 0 && !sentence.terse && isTurnedTo(sentence, spots, spot)) {
+        return Role::Move;
     }
     const bool alias = isAlias(sentence);
     if (cueBefore(sentence, spots, Cue::Enter, begin) && !alias) {
@@ -474,6 +473,9 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     if (isOnlyNamed(sentence, spots, index) ||
         (sinceMove_ == 1 && saysWhereItIs(sentence, name.begin))) {
         return Role::Ignored;
+    }
+    if (!sentence.terse && isWhereThingIs(sentence, spots, spots.spaces[index])) {
+        return Role::Local;
     }
     const bool first = opensSentence(sentence, spots, index);
     if (const std::optional<Role> role = roleByObject(sentence, spots, index, first)) {

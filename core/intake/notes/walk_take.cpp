@@ -36,7 +36,7 @@ bool saysOnlyWhere(const Sentence& sentence, const Spots& spots, std::size_t at)
     for (const std::string_view word :
          {"from",    "about",  "of",      "like",    "than", "over",   "with", "without",
           "behind",  "beyond", "toward",  "under",   "off",  "across", "abov", "below",
-          "beneath", "beside", "between", "opposit", "near", "outsid", "by"}) {
+          "beneath", "beside", "between", "opposit", "near", "outsid", "by",   "for"}) {
         if (at > 0 && wordIs(sentence, at - 1, word)) {
             return true;
         }
@@ -159,8 +159,12 @@ void Walk::takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& cl
     // "Throughout, new trim. New doors.": what is said first of all holds for what follows.
     constexpr std::size_t kOpens = 3;
     constexpr std::size_t kBrief = 8;
+    // "Then the whole house painted." tells of the paint alone.
+    const bool heads = spot.span.end >= sentence.tokens.size() ||
+                       sentence.tokens[spot.span.end].kind == TokenKind::Mark;
     whole_ = spot.kind == SpaceKind::Whole && clause.keys.size() == 1 && !isBreathless(sentence) &&
-             (spot.span.begin < kOpens || (current_.empty() && sentence.tokens.size() <= kBrief));
+             ((spot.span.begin < kOpens && heads) ||
+              (current_.empty() && sentence.tokens.size() <= kBrief));
 }
 
 void Walk::takeOfObject(Spots& spots, std::size_t index) {
@@ -333,8 +337,9 @@ void Walk::keepRow(const Placed& placed) {
 }
 
 // "Same as the lake bedroom": a name that a heading gave.
-void Walk::useOwnNames(const Sentence& sentence, Spots& spots) const {
+void Walk::useOwnNames(const Sentence& sentence, Spots& spots) {
     for (SpaceSpot& spot : spots.spaces) {
+        namePlainly(sentence, spot);
         // "Her bath", said in the primary bedroom.
         const bool whose = spot.span.begin > 0 && (wordIs(sentence, spot.span.begin - 1, "her") ||
                                                    wordIs(sentence, spot.span.begin - 1, "his") ||
@@ -365,7 +370,8 @@ void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, 
     const Role role = roleOf(sentence, spots, index);
     // "KIT - stove dead. pantry light out. …": a line of the kitchen stays with it.
     const bool entry = labelled_ && !sentence.opensLine && !current_.empty();
-    const bool aside = role == Role::Move && (entry || isAsideOfSection(sentence, spots, index));
+    const bool aside = role == Role::Move && (entry || isAsideOfSection(sentence, spots, index) ||
+                                              isCupboardHere(sentence, spots, index));
     if (role == Role::Move && !aside) {
         takeMove(spots, index, placed, clause);
     } else if (aside || (role == Role::Local && !isWhereSystemIs(spots, index))) {
@@ -419,7 +425,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
                         headingIndent_ >= 0 &&
                         (sentence.bullet || sentence.indent > headingIndent_) && !current_.empty();
     const std::vector<std::string> heading = current_;
-    placed.moved = takeQualified(sentence) || leaveStairs(sentence) || goBack(sentence, spots);
+    placed.moved = takeQualified(sentence) || leaveStairs(sentence) ||
+                   followThing(sentence, spots) || goBack(sentence, spots);
     takeHeading(sentence, spots, placed);
     if (sentence.opensLine || placed.moved) {
         whole_ = false;
@@ -439,6 +446,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     closeClause(placed, clause, sentence.tokens.size());
     takeRow(spots, placed);
     keepRow(placed);
+    keepThings(sentence, spots, placed);
+    leftParagraph_ = !placed.moved && (leftParagraph_ || sentence.opensParagraph);
     noteHeading(sentence, placed);
     if (listed && placed.moved && !placed.onlyPlace && current_ != heading) {
         lineKeys_ = current_;

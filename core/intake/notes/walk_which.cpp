@@ -4,6 +4,7 @@
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
+#include "core/intake/notes/walk_passed.h"
 
 namespace ledgerboard::intake {
 
@@ -13,6 +14,19 @@ namespace {
 bool isOfTwoWords(const std::vector<std::string>& keys) {
     return !keys.empty() && keys.front().ends_with(" bedroom") &&
            std::count(keys.front().begin(), keys.front().end(), ' ') == 2;
+}
+
+// "The back one" after the downstairs front bedroom: down there too.
+std::string storeyOf(const std::vector<std::string>& keys, const std::string& side) {
+    for (const std::string_view storey : {"upstairs ", "downstairs "}) {
+        const bool sided =
+            keys.size() == 1 && keys.front().starts_with(storey) && isBedroom(keys.front());
+        const std::string rest = sided ? keys.front().substr(storey.size()) : std::string();
+        if (sided && isSide(side) && isSide(rest.substr(0, rest.find(' ')))) {
+            return std::string(storey);
+        }
+    }
+    return {};
 }
 
 // Whether the name that ends before token `at` is what the sentence speaks of.
@@ -135,10 +149,41 @@ bool Walk::takeQualified(const Sentence& sentence) {
     if (key.empty() || !closes || space) {
         return false;
     }
-    key += group_;
+    key = storeyOf(current_, alone) + key + group_;
     learn(key, key, SpaceKind::Room);
     stand({key});
     return true;
+}
+
+// "Little front bedroom", "… upstairs front bedroom it's got …" in speech without marks: the side
+// tells which, as long as no other goes by it.
+void Walk::namePlainly(const Sentence& sentence, SpaceSpot& spot) {
+    // "Bath upstairs.": the bath, as long as there is no other.
+    const std::string last = plainWord(sentence.tokens[spot.span.end - 1].text);
+    if (last + " bathroom" == spot.key && find(spot.key) == nullptr) {
+        const bool another = std::any_of(known_.begin(), known_.end(), [](const KnownSpace& known) {
+            return isBath(known.key) && known.key != "primary bath";
+        });
+        if (!another) {
+            spot.key = "bathroom";
+            spot.shown = "bath";
+            bathStorey_ = last;
+        }
+        return;
+    }
+    const std::size_t gap = spot.key.find(' ');
+    if (gap == std::string::npos || !isBedroom(spot.key) || find(spot.key) != nullptr) {
+        return;
+    }
+    const std::string first = spot.key.substr(0, gap);
+    const std::string rest = spot.key.substr(gap + 1);
+    const bool size = first == "small" || first == "big";
+    const bool storey = (first == "upstairs" || first == "downstairs") && isBreathless(sentence);
+    const KnownSpace* other = find(rest);
+    if ((size || storey) && isSide(rest.substr(0, rest.find(' '))) &&
+        (other == nullptr || contains(current_, rest))) {
+        spot.key = spot.shown = rest;
+    }
 }
 
 // "Bedrooms are the front one, the back one, and the box room.", "Bedrooms. Front one, back one."
@@ -183,6 +228,21 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
     if (ones.size() > 1 && spots.acts.empty()) {
         stand(ones);
     }
+}
+
+// "Third floor. This is the fifth bedroom.": another name for where one stands.
+bool Walk::isAlias(const Sentence& sentence) const {
+    const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+    return sinceMove_ <= 1 && here != nullptr && here->kind == SpaceKind::Level &&
+           wordIs(sentence, 0, "this");
+}
+
+// Whether the space is a thing of the garden where the speaker stands.
+bool Walk::isOnGrounds(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) const {
+    const bool deck = spot.key == "deck";
+    const std::string& here = current_.front();
+    const bool garden = here.ends_with("yard") || here == "garden";
+    return (garden || !deck) && isThingOfGrounds(sentence, spots, spot);
 }
 
 }  // namespace ledgerboard::intake

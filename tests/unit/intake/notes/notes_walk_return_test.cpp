@@ -78,5 +78,83 @@ TEST(NotesWalkReturn, ARoomTheSpeakerNames) {
                 Contains("west bedroom: replace windows"));
 }
 
+TEST(NotesWalkReturn, WhereAThingIs) {
+    EXPECT_THAT(itemsOf("Attic. Add insulation. The boiler, it's in the kitchen cupboard, it's "
+                        "dead, replace it."),
+                Contains("kitchen: replace boiler"));
+    EXPECT_THAT(itemsOf("Hall. New carpet. The fuse box is under the stairs, replace it."),
+                Contains("stairs: replace electrical panel"));
+}
+
+TEST(NotesWalkReturn, ThePanelOfALaterParagraphIsTheHouses) {
+    EXPECT_THAT(
+        itemsOf("Dear Ilse\n\nThe bathroom is small. Replace the tub.\n\nI looked at the "
+                "old fuse box with Otmar. Replace the fuse box.\n"),
+        IsSupersetOf({"bathroom: replace bathtub", "whole house: replace electrical panel"}));
+}
+
+TEST(NotesWalkReturn, TheFirstRoomOneComesInBy) {
+    EXPECT_THAT(itemsOf("You come in by a tiny lobby. Replace the floor tile. Then the kitchen. "
+                        "New sink."),
+                ElementsAre("tiny lobby: replace floor tile", "kitchen: replace sink"));
+}
+
+TEST(NotesWalkReturn, AThingSpokenOfOverAParagraph) {
+    EXPECT_THAT(itemsOf("You come in by a tiny lobby. Paint the walls. It stops at the lounge "
+                        "where the carpet begins.\n\nThat carpet! Replace it. Paint the walls.\n"),
+                IsSupersetOf({"tiny lobby: refinish walls", "lounge: refinish walls"}));
+}
+
+TEST(NotesWalkReturn, TheSideTellsWhich) {
+    EXPECT_THAT(itemsOf("Little front bedroom. New carpet. Back bedroom. Paint the walls."),
+                ElementsAre("front bedroom: replace carpet", "back bedroom: refinish walls"));
+    EXPECT_THAT(itemsOf("Big front bedroom. New carpet. Little front bedroom. Paint the walls. "
+                        "Kitchen. New sink."),
+                Contains("kitchen: replace sink"));
+    EXPECT_THAT(itemsOf("Downstairs front bedroom. New carpet. The back one is fine. Paint the "
+                        "ceiling."),
+                Contains("downstairs back bedroom: refinish ceiling"));
+}
+
+TEST(NotesWalkReturn, ABathSaidToBeUpstairs) {
+    EXPECT_THAT(itemsOf("Kitchen. New sink. Bath upstairs. New toilet."),
+                ElementsAre("kitchen: replace sink", "bath: replace toilet"));
+    EXPECT_THAT(
+        itemsOf("Bath upstairs. New toilet. Bath downstairs. New vanity."),
+        ElementsAre("upstairs bath: replace toilet", "downstairs bathroom: replace vanity"));
+}
+
+TEST(NotesWalkReturn, OneRoomUnderTwoNamesInItsHeading) {
+    EXPECT_THAT(itemsOf("Downstairs bedroom, the primary. New carpet."),
+                ElementsAre("primary bedroom: replace carpet"));
+    EXPECT_THAT(itemsOf("Kitchen. New sink. Underneath, there's a cellar. Replace the furnace."),
+                Contains("cellar: replace furnace"));
+}
+
+TEST(NotesWalkReturn, WhatTheTalkTurnsTo) {
+    EXPECT_THAT(itemsOf("Outside. The roof's good. My part's the patio, the pavers have heaved. "
+                        "Replace the fence."),
+                Contains("patio: replace fence"));
+}
+
+TEST(NotesWalkReturn, ACarpetOnTheStairs) {
+    EXPECT_THAT(itemsOf("Half bath. New toilet.\n\nStairs carpet is threadbare. Replace the "
+                        "railing.\n"),
+                Contains("stairs: replace railing"));
+    EXPECT_THAT(itemsOf("Hall. Paint the walls. Carpet on the stairs is brand new, keep it."),
+                Contains("stairs: keep carpet"));
+}
+
+TEST(NotesWalkReturn, ARailBesideTheSteps) {
+    EXPECT_THAT(itemsOf("Build new front steps, and add a railing.\n\nKitchen. New sink.\n"),
+                Contains("outside: add railing"));
+}
+
+TEST(NotesWalkReturn, OneSpeakerWaitsElsewhere) {
+    EXPECT_THAT(itemsOf("Ada: Back bedroom.\nAda: You do this one, I'm going to wait in the hall."
+                        "\nIdo: Paint the walls.\n"),
+                Contains("back bedroom: refinish walls"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
