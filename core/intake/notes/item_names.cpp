@@ -71,8 +71,12 @@ void nameSealed(const ActRow& row, Found& found) {
          tables().objects[found.object].name == "gutters")) {
         found.treatment = Treatment::Repair;
     }
-    static const std::uint32_t kTreads = tables().objectNamed("stair treads");
-    const bool laid = tables().objects[found.object].family == "floor" || found.object == kTreads;
+    static const std::vector<std::uint32_t> kLaid = {
+        tables().objectNamed("stair treads"), tables().objectNamed("driveway"),
+        tables().objectNamed("walkway"),      tables().objectNamed("patio"),
+        tables().objectNamed("deck boards"),  tables().objectNamed("concrete slab")};
+    const bool laid = tables().objects[found.object].family == "floor" ||
+                      std::find(kLaid.begin(), kLaid.end(), found.object) != kLaid.end();
     if (seals && laid && found.treatment == Treatment::Repair) {
         found.treatment = Treatment::Refinish;
     }
@@ -129,6 +133,10 @@ void nameRight(const ActRow& row, Found& found) {
     static const std::uint32_t kTiled = tables().objectNamed("floor tile");
     if (found.object == kFloor && row.phrase.find("grout") != std::string::npos) {
         found.object = kTiled;
+    }
+    static const std::uint32_t kShower = tables().objectNamed("shower");
+    if (found.object == kShower && row.phrase.find("grout") != std::string::npos) {
+        found.object = tables().objectNamed("shower tile");
     }
     // New grout and new caulk mend what they are on.
     const std::string& thing = tables().objects[found.object].name;

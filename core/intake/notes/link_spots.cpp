@@ -85,7 +85,8 @@ class Preparer : SpottedWords {
         static const std::uint32_t kBathFan = tables().objectNamed("bath fan");
         static const std::uint32_t kCeilingFan = tables().objectNamed("ceiling fan");
         static const std::vector<WordId> kDry = {tables().id("room"), tables().id("bedroom"),
-                                                 tables().id("porch"), tables().id("loft")};
+                                                 tables().id("porch"), tables().id("loft"),
+                                                 tables().id("sunroom")};
         const bool bare = object.object == kBathFan && object.span.end == object.span.begin + 1 &&
                           word(object.span.begin, "fan");
         if (bare && placeWord_ != kUnknown &&
@@ -94,10 +95,23 @@ class Preparer : SpottedWords {
         }
     }
 
+    // "The doors" of a kitchen are its cabinets'.
+    void nameDoors(ObjectSpot& object) const {
+        static const std::uint32_t kDoors = tables().objectNamed("interior doors");
+        static const std::uint32_t kCabinetDoors = tables().objectNamed("cabinet doors");
+        static const WordId kKitchen = tables().id("kitchen");
+        const bool bare = object.object == kDoors && object.span.end == object.span.begin + 1 &&
+                          plainWord(sentence_.tokens[object.span.begin].text) == "doors";
+        if (bare && placeWord_ != kUnknown && placeWord_ == kKitchen) {
+            object.object = kCabinetDoors;
+        }
+    }
+
     // "the floor is oak": a wood floor.
     void narrowKinds() {
         for (ObjectSpot& object : spots_.objects) {
             nameFan(object);
+            nameDoors(object);
             for (const KindRow& kind : tables().kinds) {
                 static const std::uint32_t kTile = tables().objectNamed("tile");
                 const bool laid = kind.place && object.object == kTile && speaksOfFloor();

@@ -48,9 +48,7 @@ std::string objectName(std::string_view written) {
 std::string objectName(std::string_view written, std::string_view space) {
     std::string name = objectName(written);
     const std::uint32_t object = tables().objectNamed(name);
-    const std::string key = spaceName(space);
-    const std::string last = key.substr(key.rfind(' ') + 1);
-    const WordId place = placeWordOf(last == "bathroom" ? "bath" : last);
+    const WordId place = placeWordOf(headOf(spaceName(space)));
     for (const KindRow& kind : tables().kinds) {
         if (kind.place && place != kUnknown && kind.general == object && kind.word == place) {
             return tables().objects[kind.object].name;

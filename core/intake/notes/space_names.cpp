@@ -41,8 +41,14 @@ bool isColor(const std::string& name) {
 
 WordId placeWordOf(const std::string& head) {
     const WordId id = tables().id(head);
-    return id == kUnknown && head.ends_with('e') ? tables().id(head.substr(0, head.size() - 1))
-                                                 : id;
+    if (id != kUnknown || head.empty()) {
+        return id;
+    }
+    // The stems of "garage" and "laundry".
+    const std::string stem = head.substr(0, head.size() - 1);
+    return head.back() == 'e'   ? tables().id(stem)
+           : head.back() == 'y' ? tables().id(stem + 'i')
+                                : kUnknown;
 }
 
 std::string spoken(std::span<const Token> tokens, std::size_t begin, std::size_t end) {
@@ -91,6 +97,10 @@ std::string headOf(const std::string& name) {
         while (!text.empty() && text.back() == ' ') {
             text.pop_back();
         }
+    }
+    // A laundry room is told apart from all other rooms by what stands in it.
+    if (text.ends_with("laundry room")) {
+        return "laundry";
     }
     const std::size_t gap = text.rfind(' ');
     std::string head = gap == std::string::npos ? text : text.substr(gap + 1);

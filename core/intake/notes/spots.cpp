@@ -319,6 +319,13 @@ class Finder {
                 });
         };
         std::erase_if(found_.objects, isUnit);
+        // "walk 12 Nov": a walk through the house.
+        static const WordId kWalk = tables().id("walk");
+        std::erase_if(found_.objects, [&](const ObjectSpot& object) {
+            return tokens_[object.span.begin].word == kWalk && object.span.end < tokens_.size() &&
+                   object.span.end == object.span.begin + 1 &&
+                   tokens_[object.span.end].kind == TokenKind::Number;
+        });
         // "twelve squares and while they're up there": no squaring up.
         std::erase_if(found_.acts, [&](const ActSpot& act) {
             return std::any_of(found_.amounts.begin(), found_.amounts.end(),
@@ -358,9 +365,11 @@ class Finder {
     // writes it so.
     [[nodiscard]] bool isDoing(const Longest& object) const {
         const std::string_view text = tokens_[object.end - 1].text;
-        // "walls pnt": an order in short, and no wall paint.
+        // "walls pnt", "walls paint": an order in short, and no wall paint.
         const std::string* meaning = tables().lexicon.respelling(plainWord(text));
-        if (meaning != nullptr && *meaning == "paint" && object.words > 1) {
+        const bool paints = object.words > 1 && plainWord(text) == "paint" &&
+                            tokens_[object.end - 2].text.ends_with('s');
+        if (paints || (meaning != nullptr && *meaning == "paint" && object.words > 1)) {
             return true;
         }
         const bool doing = (text.ends_with("ed") || text.ends_with("ing")) && text.size() > 5;
@@ -373,8 +382,10 @@ class Finder {
     // "tile ok", "paint peeling": something is said of it at once.
     [[nodiscard]] bool isSubject(const Span& span) const {
         return std::any_of(found_.acts.begin(), found_.acts.end(), [&](const ActSpot& act) {
-            // "tile (R)"
-            const bool code = act.span.begin == span.end + 1 && tokens_[span.end].mark == '(';
+            // "tile (R)", "tile: ok"
+            const bool code = act.span.begin == span.end + 1 &&
+                              (tokens_[span.end].mark == '(' || tokens_[span.end].mark == ':' ||
+                               tokens_[span.end].mark == '-');
             const bool ends =
                 act.span.end >= tokens_.size() || tokens_[act.span.end].kind == TokenKind::Mark;
             return code || (act.span.begin == span.end &&
