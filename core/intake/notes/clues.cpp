@@ -160,6 +160,41 @@ void ClueReader::addSenses(const Zone& zone, std::string_view kind, bool fromEnd
     addSets(told, kind, clues);
 }
 
+// "Seal it", "those get painted": what is said of a thing by a word that stands for it; and what a
+// clause opens with, as an order does.
+void ClueReader::addMeant(const Zone& zone, std::string_view kind, Clues& clues) const {
+    static constexpr std::array<std::string_view, 13> kFor = {
+        "it",   "them", "that", "those", "thos", "this", "these",
+        "thes", "they", "one",  "em",    "all",  "both"};
+    constexpr std::size_t kNear = 3;
+    const auto stands = [&](std::size_t at) {
+        return at >= zone.begin && at < zone.end &&
+               std::find(kFor.begin(), kFor.end(), words_[at]) != kFor.end();
+    };
+    const auto opens = [&](std::size_t at) {
+        return at == 0 || words_[at - 1].size() == 1 || words_[at - 1] == "and" ||
+               words_[at - 1] == "just" || words_[at - 1] == "so" || words_[at - 1] == "then";
+    };
+    const std::string name = std::string(kind) + " of it";
+    for (std::size_t i = 0; i < senses_.size(); ++i) {
+        const SenseSpot& spot = senses_[i];
+        if (spot.begin < zone.begin || spot.end > zone.end) {
+            continue;
+        }
+        bool meant = false;
+        for (std::size_t k = 1; k <= kNear; ++k) {
+            meant = meant || (k < kNear && stands(spot.end + k - 1)) ||
+                    (spot.begin >= k && stands(spot.begin - k));
+        }
+        if (meant) {
+            clues.add(name, told_[i]);
+        }
+        if (opens(spot.begin)) {
+            clues.add(name, "first", told_[i]);
+        }
+    }
+}
+
 // The kinds of work spoken of taken together, and which came last; where there is none, what the
 // thing is said to be like.
 void ClueReader::addSets(const std::vector<std::string_view>& told, std::string_view kind,
@@ -227,11 +262,17 @@ void ClueReader::addBefore(Clues& clues) const {
 
 // What is said next, before another thing is named, may be said of the last thing.
 void ClueReader::addNext(std::span<Mention> before, std::size_t end) const {
+    constexpr int kMostSince = 2;
+    if (since_ > kMostSince) {
+        return;
+    }
     for (Mention& mention : before) {
         const bool last = &mention == &before.back();
-        addSenses({0, end}, last ? "next says" : "later says", false, mention.clues);
+        const std::string_view kind = !last ? "later says" : since_ > 0 ? "then says" : "next says";
+        addSenses({0, end}, kind, false, mention.clues);
+        addMeant({0, end}, kind, mention.clues);
         for (std::size_t i = 0; last && i < end && i < kReach; ++i) {
-            mention.clues.add("next", words_[i]);
+            mention.clues.add(since_ > 0 ? "then" : "next", words_[i]);
         }
     }
 }
@@ -275,6 +316,7 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
         addWords(right, Side::After, clues);
         addSenses(left, "before says", true, clues);
         addSenses(right, "after says", false, clues);
+        addMeant(right, "after says", clues);
         addSenses({0, left.begin}, "far before says", true, clues);
         addSenses({right.end, size}, "far after says", false, clues);
         addActs(spots, left, "act before", clues);
@@ -293,7 +335,12 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
             clues.add("last");
         }
     }
-    last_ = first;
+    if (own.empty() && !sentence.heading) {
+        ++since_;
+    } else {
+        last_ = first;
+        since_ = 0;
+    }
     const std::size_t from = things.empty() ? 0 : things.back().end;
     idle_.clear();
     for (std::size_t i = 0; i < senses_.size(); ++i) {

@@ -79,6 +79,7 @@ class ClueReader {
                         Clues& clues);
     void addForm(const Sentence& sentence, Clues& clues) const;
     void addNext(std::span<Mention> before, std::size_t end) const;
+    void addMeant(const Zone& zone, std::string_view kind, Clues& clues) const;
     void addBefore(Clues& clues) const;
     [[nodiscard]] bool onlyJoins(std::size_t begin, std::size_t end) const;
 
@@ -88,7 +89,8 @@ class ClueReader {
     std::vector<SenseSpot> senses_;
     std::vector<std::string> told_;  // their names, "not-" before those denied
     std::vector<std::string> idle_;  // senses of the sentence before, after its last thing
-    std::size_t last_ = 0;           // first mention of the sentence before
+    std::size_t last_ = 0;           // first mention of the last sentence that had any
+    int since_ = 0;                  // sentences without one after it
 };
 
 }  // namespace ledgerboard::intake

@@ -313,6 +313,8 @@ std::vector<Leaning> leaningsOf(const Thing& thing, const Chances& chances,
         if (other != best && !contradicts(best, other) &&
             chances[static_cast<std::size_t>(other)] >= kLeastLooked) {
             add(other, i);
+        } else if (made[i].rest && isWork(best) && !leanings.empty()) {
+            leanings.push_back({other, leanings.front().sure, i});  // "the rest of it is fine"
         }
     }
     return leanings;
