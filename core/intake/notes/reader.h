@@ -151,6 +151,7 @@ class Reader {
     [[nodiscard]] static bool ofAnother(const Sentence& sentence, const Spots& spots,
                                         const Amount& amount, const Said& said);
     static void addTime(const Sentence& sentence, const Amount& amount, DraftItem& item);
+    [[nodiscard]] bool ofHole(const Spots& spots, const Linked& linked, const Said& said) const;
     [[nodiscard]] bool answered(const Sentence& sentence, const Spots& spots, const Linked& linked,
                                 const Said& said) const;
     [[nodiscard]] bool isDone(const Sentence& sentence, const Spots& spots,

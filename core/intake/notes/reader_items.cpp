@@ -1,5 +1,6 @@
 // The part of the reader that makes items of what was linked.
 #include <algorithm>
+#include <array>
 
 #include "core/intake/notes/item_names.h"
 #include "core/intake/notes/questions.h"
@@ -75,19 +76,27 @@ bool yearsAgo(const Sentence& sentence, std::size_t begin) {
     return false;
 }
 
-// "put in a", "install an": one of a thing that is not called new.
+// "Put in a light", "needs a handrail": one, and not one that is newer or better than another.
 bool putsOne(const Sentence& sentence, const ActSpot& act, const ActRow& row) {
-    bool puts = false;
-    for (const std::string_view lead : {"install", "put in", "fit ", "give it", "build in"}) {
-        puts = puts || row.phrase.starts_with(lead);
-    }
-    const auto isOne = [&](std::size_t at) {
-        const std::string word =
-            at < sentence.tokens.size() ? plainWord(sentence.tokens[at].text) : std::string();
-        return word == "a" || word == "an";
+    static constexpr std::array<std::string_view, 22> kAnother = {
+        "new",     "newer",   "bigger",   "smaller", "better",    "nicer",    "decent", "real",
+        "proper",  "wider",   "taller",   "longer",  "modern",    "brighter", "larger", "simpler",
+        "cheaper", "plainer", "stronger", "deeper",  "different", "matching"};
+    const auto wordAt = [&](std::size_t at) {
+        return at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word
+                   ? plainWord(sentence.tokens[at].text)
+                   : std::string();
     };
-    return puts && row.phrase.find("new") == std::string::npos &&
-           (isOne(act.span.end) || isOne(act.span.end - 1));
+    const auto isOne = [&](std::size_t at) {
+        const std::string word = wordAt(at);
+        return word == "a" || word == "an" || word == "some";
+    };
+    const bool inPhrase = isOne(act.span.end - 1);
+    if (row.phrase.find("new") != std::string::npos || (!inPhrase && !isOne(act.span.end))) {
+        return false;
+    }
+    const std::string next = wordAt(inPhrase ? act.span.end : act.span.end + 1);
+    return std::find(kAnother.begin(), kAnother.end(), next) == kAnother.end();
 }
 
 // Whether something comes up or out before token `end`.
@@ -214,9 +223,11 @@ void Reader::takeFresh(const Sentence& sentence, const Spots& spots, const Said&
             std::none_of(found_.begin(), found_.end(), [&](const Found& other) {
                 return other.object == said.object && other.treatment == Treatment::Add;
             });
-        // "Install a dishwasher", of which nothing was said: there is none.
+        // "Install a dishwasher", of which nothing was said: there is none. Of what every house
+        // has there may be one more where it has several.
+        const ObjectRow& object = tables().objects[said.object];
         const bool first = !seen && said.spot != kNone && putsOne(sentence, act, row) &&
-                           !tables().objects[said.object].essential;
+                           (!object.essential || object.name.ends_with('s'));
         const bool adds = missing || first || (tables().objects[said.object].freshAdds && !there);
         found.treatment = adds ? Treatment::Add : Treatment::Replace;
     } else if (row.treatment == Treatment::Add && row.weight > 0 && row.weight < 3 &&
@@ -314,115 +325,6 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     return found;
 }
 
-// "New cabinets, 18 feet, new tops, 40 square feet": a measure belongs to what it follows.
-bool Reader::ofAnother(const Sentence& sentence, const Spots& spots, const Amount& amount,
-                       const Said& said) {
-    if (amount.kind != AmountKind::Measured) {
-        return false;
-    }
-    return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-        const bool follows = object.span.end <= amount.begin && amount.begin <= object.span.end + 2;
-        const bool marks =
-            std::all_of(sentence.tokens.begin() +
-                            static_cast<std::ptrdiff_t>(std::min(object.span.end, amount.begin)),
-                        sentence.tokens.begin() + static_cast<std::ptrdiff_t>(amount.begin),
-                        [](const Token& token) { return token.kind == TokenKind::Mark; });
-        return follows && marks && object.span.begin != said.at;
-    });
-}
-
-// A span of time is a wait where the sentence speaks of ordering; else it is how long the work
-// takes.
-void Reader::addTime(const Sentence& sentence, const Amount& amount, DraftItem& item) {
-    static const std::vector<WordId> kWaits = [] {
-        std::vector<WordId> ids;
-        for (const std::string_view word :
-             {"order", "lead", "shop", "deliveri", "deliv", "measur", "templat", "maker",
-              "supplier", "notic", "wait", "ship", "arriv", "backord", "custom", "mill", "yard"}) {
-            ids.push_back(tables().id(word));
-        }
-        return ids;
-    }();
-    static const WordId kOut = tables().id("out");
-    const bool out = amount.end < sentence.tokens.size() && kOut != kUnknown &&
-                     sentence.tokens[amount.end].word == kOut;  // "six weeks out"
-    const bool waits =
-        out || std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [&](const Token& token) {
-            return token.word != kUnknown &&
-                   std::find(kWaits.begin(), kWaits.end(), token.word) != kWaits.end();
-        });
-    const std::string& unit = tables().units[amount.unit].name;
-    const bool week = unit == "week";
-    const bool month = unit == "month";
-    if (!week && !month && unit != "day") {
-        return;
-    }
-    if (waits && !item.leadDays) {
-        item.leadDays = model::Quantity::fromThousandths(amount.value * (week    ? 7
-                                                                         : month ? 30
-                                                                                 : 1));
-    } else if (!waits && !item.days) {
-        item.days = model::Quantity::fromThousandths(amount.value * (week ? 5 : month ? 21 : 1));
-    }
-}
-
-// The figures nearest the object become its quantity, cost, days and lead time.
-void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said& said,
-                        Found& found) {
-    for (const Amount& amount : spots.amounts) {
-        const std::size_t begin = std::min(amount.begin, said.at);
-        const std::size_t end = std::max(amount.end, said.at);
-        const bool near = partedBy(sentence, spots, begin, end) < 5.0;
-        const bool nearest =
-            std::none_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
-                return !other.landmark && other.span.begin > begin && other.span.end < end &&
-                       other.span.begin != said.at;
-            });
-        if (!near || (!nearest && said.spot != kNone) || ofAnother(sentence, spots, amount, said)) {
-            continue;
-        }
-        DraftItem& item = found.item;
-        const model::Quantity figure = model::Quantity::fromThousandths(amount.value);
-        if (amount.kind == AmountKind::Money && amount.perUnit && item.quantity && !item.cost) {
-            item.cost = model::times(*item.quantity, model::Money::fromMinor(amount.value / 10));
-        } else if (amount.kind == AmountKind::Money && !item.cost) {
-            item.cost = model::Money::fromMinor(amount.value / 10);
-        } else if (amount.kind == AmountKind::Measured && !item.quantity) {
-            item.quantity = figure;
-            item.unit = tables().units[amount.unit].name;
-        } else if (amount.kind == AmountKind::Plain && !item.quantity && said.spot != kNone &&
-                   amount.end <= said.at && amount.end + 4 >= said.at && amount.value >= 1000 &&
-                   amount.value <= 500'000) {
-            item.quantity = figure;
-            item.unit = "each";
-        } else if (amount.kind == AmountKind::Time) {
-            addTime(sentence, amount, item);
-        }
-    }
-}
-
-// "The flashing is loose, so repair the roof": the order answers the condition.
-bool Reader::answered(const Sentence& sentence, const Spots& spots, const Linked& linked,
-                      const Said& said) const {
-    static const WordId kSo = tables().id("so");
-    const ActSpot& act = spots.acts[said.act];
-    if (tables().acts[act.row].weight > 1) {
-        return false;
-    }
-    return std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& other) {
-        const ActSpot& order = spots.acts[other.act];
-        if (tables().acts[order.row].weight < 3 || order.span.begin < act.span.end) {
-            return false;
-        }
-        for (std::size_t i = act.span.end; i < order.span.begin; ++i) {
-            if (sentence.tokens[i].word == kSo && kSo != kUnknown) {
-                return true;
-            }
-        }
-        return false;
-    });
-}
-
 // How surely it is known where the item is meant.
 void Reader::signPlace(Found& found) const {
     const std::vector<std::string>& here = walk_.current();
@@ -457,6 +359,9 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
     for (const Said& said : linked.said) {
         const ActSpot& act = spots.acts[said.act];
         const ActRow& row = tables().acts[act.row];
+        if (ofHole(spots, linked, said)) {
+            continue;
+        }
         if (asksFact && row.treatment != Treatment::Keep && row.treatment != Treatment::Inspect) {
             continue;
         }

@@ -29,7 +29,7 @@ TEST(NotesOrders, WhatOthersDidIsNoOrder) {
 
 TEST(NotesOrders, NeedIsNoPastForm) {
     EXPECT_THAT(itemsOf("Kitchen. We need a dishwasher."),
-                ElementsAre("kitchen: replace dishwasher"));
+                ElementsAre("kitchen: add dishwasher"));
 }
 
 TEST(NotesOrders, LookedAtAndLookAt) {

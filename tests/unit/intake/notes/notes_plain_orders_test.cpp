@@ -1,0 +1,88 @@
+// Protects: orders said the way people talk: with a verb few tables would think of, in the sentence
+// after, or about what another order leaves behind. How: a few sentences of each sort, with what a
+// reader would list; and the clues that a sentence gives the thing named before it.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <string>
+#include <vector>
+
+#include "core/intake/notes/read_notes.h"
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::Not;
+using testing::UnorderedElementsAre;
+
+std::vector<std::string> cluesOf(const std::string& notes, const std::string& object) {
+    ReadOptions options;
+    options.explain = true;
+    const auto reading = explainNotes(notes, options);
+    EXPECT_TRUE(reading.ok());
+    for (const NamedThing& thing : reading.value().things) {
+        if (thing.object == object) {
+            return thing.clues;
+        }
+    }
+    ADD_FAILURE() << "no " << object;
+    return {};
+}
+
+TEST(NotesPlainOrders, OneMoreOfWhatThereAreSeveral) {
+    EXPECT_THAT(itemsOf("Hall. Put in a light over the stairs."),
+                ElementsAre("hall: add light fixtures"));
+    EXPECT_THAT(itemsOf("Office. It needs a door."), ElementsAre("office: add interior doors"));
+    EXPECT_THAT(itemsOf("Deck. The steps need a handrail."), Contains("deck: add railing"));
+}
+
+TEST(NotesPlainOrders, ABetterOneTakesThePlaceOfOne) {
+    EXPECT_THAT(itemsOf("Hall. Put in a brighter light."),
+                ElementsAre("hall: replace light fixtures"));
+    EXPECT_THAT(itemsOf("Kitchen. The range hood rattles. It needs a range hood."),
+                Contains("kitchen: replace range hood"));
+    EXPECT_THAT(itemsOf("Kitchen. It needs a sink."), ElementsAre("kitchen: replace sink"));
+}
+
+TEST(NotesPlainOrders, WhatIsTakenOutLeavesAHole) {
+    EXPECT_THAT(itemsOf("Hall. Chair rail off, fill and paint."),
+                Not(Contains("hall: repair chair rail")));
+    EXPECT_THAT(itemsOf("Bedroom. Take the chair rail down and patch."),
+                ElementsAre("bedroom: remove chair rail"));
+    EXPECT_THAT(itemsOf("Bedroom. The chair rail comes off. Fill and touch up."),
+                Not(Contains("bedroom: repair chair rail")));
+    EXPECT_THAT(itemsOf("Bedroom. Take the chair rail down and patch the ceiling."),
+                UnorderedElementsAre("bedroom: remove chair rail", "bedroom: repair ceiling"));
+}
+
+TEST(NotesPlainOrders, EverydayVerbs) {
+    EXPECT_THAT(itemsOf("Hall. The railing wobbles, strap it down."),
+                ElementsAre("hall: repair railing"));
+    EXPECT_THAT(itemsOf("Hall. Gate's rusty. Wire brush it."), Contains("outside: refinish gate"));
+    EXPECT_THAT(itemsOf("Kitchen. Seal the countertop."),
+                ElementsAre("kitchen: refinish countertop"));
+    EXPECT_THAT(itemsOf("Basement. Rinse out the floor drain."),
+                ElementsAre("basement: clean floor drain"));
+    EXPECT_THAT(itemsOf("Basement. Check over the boiler."), Contains("basement: inspect boiler"));
+}
+
+TEST(NotesPlainOrders, GreaseAndLeavesAreNoOrders) {
+    EXPECT_THAT(itemsOf("Kitchen. The range hood is all grease."),
+                Not(Contains("kitchen: repair range hood")));
+    EXPECT_THAT(itemsOf("Outside. The gutters have leaves."),
+                Not(Contains("outside: remove gutters")));
+}
+
+TEST(NotesPlainOrders, TheSentenceAfterNextTellsToo) {
+    const auto clues = cluesOf("Kitchen. The faucet drips. It's an old one. Replace it.", "faucet");
+    EXPECT_THAT(clues, Contains("next old"));
+    EXPECT_THAT(clues, Contains("then says in"));
+    EXPECT_THAT(cluesOf("Kitchen. The faucet drips. The sink is old. Replace it.", "faucet"),
+                Not(Contains("then says in")));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
