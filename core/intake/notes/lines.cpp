@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
+#include <set>
 #include <string>
 
-#include "core/intake/notes/tables.h"
+#include "core/intake/notes/line_leads.h"
 #include "core/intake/notes/tokens.h"
 
 namespace ledgerboard::intake {
@@ -15,96 +15,13 @@ namespace {
 // A line at least this long that breaks off without a full stop goes on in the next one.
 constexpr std::size_t kWrappedFrom = 48;
 constexpr std::size_t kNeverWrapped = 130;
-constexpr std::size_t kLongestName = 24;
 
 bool isDigit(char c) {
     return c >= '0' && c <= '9';
 }
 
-bool isLetter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-
-bool isUpper(char c) {
-    return c >= 'A' && c <= 'Z';
-}
-
-std::string_view trimmed(std::string_view text) {
-    constexpr std::string_view kWhite = " \t\r\f\v";
-    const std::size_t begin = text.find_first_not_of(kWhite);
-    if (begin == std::string_view::npos) {
-        return {};
-    }
-    return text.substr(begin, text.find_last_not_of(kWhite) - begin + 1);
-}
-
 bool onlyOf(std::string_view text, std::string_view allowed) {
     return text.find_first_not_of(allowed) == std::string_view::npos;
-}
-
-// The length of a clock reading at the start: "0:45", "00:12:30", "00:00:12,345". 0 if none.
-std::size_t clockLength(std::string_view text) {
-    std::size_t at = 0;
-    int parts = 0;
-    while (true) {
-        std::size_t digits = 0;
-        while (at + digits < text.size() && isDigit(text[at + digits])) {
-            ++digits;
-        }
-        if (digits == 0 || digits > 2) {
-            return 0;
-        }
-        at += digits;
-        ++parts;
-        if (at < text.size() && text[at] == ':' && parts < 4) {
-            ++at;
-            continue;
-        }
-        break;
-    }
-    if (parts < 2) {
-        return 0;
-    }
-    if (at + 1 < text.size() && (text[at] == '.' || text[at] == ',') && isDigit(text[at + 1])) {
-        ++at;
-        while (at < text.size() && isDigit(text[at])) {
-            ++at;
-        }
-    }
-    const std::string_view half = text.substr(at, 3);
-    if (half == " am" || half == " pm" || half == " AM" || half == " PM") {
-        at += 3;
-    }
-    return at;
-}
-
-// Takes "[00:12]", "(0:45)", "00:12 -" off the front. True when there was one.
-bool takeStamp(std::string_view& text) {
-    std::string_view rest = text;
-    const char open = rest.empty() ? '\0' : rest.front();
-    const bool bracket = open == '[' || open == '(' || open == '<';
-    if (bracket) {
-        rest.remove_prefix(1);
-    }
-    const std::size_t length = clockLength(rest);
-    if (length == 0) {
-        return false;
-    }
-    rest.remove_prefix(length);
-    if (bracket) {
-        if (rest.empty() || (rest.front() != ']' && rest.front() != ')' && rest.front() != '>')) {
-            return false;
-        }
-        rest.remove_prefix(1);
-    } else if (!rest.empty() && rest.front() != ' ' && rest.front() != '\t') {
-        return false;
-    }
-    rest = trimmed(rest);
-    if (rest.starts_with("- ") || rest.starts_with(": ")) {
-        rest = trimmed(rest.substr(1));
-    }
-    text = rest;
-    return true;
 }
 
 bool takeBullet(std::string_view& text) {
@@ -161,37 +78,6 @@ bool takeHeadingMarks(std::string_view& text) {
     return marked;
 }
 
-// The name before a colon at the start of a line, if it can be a speaker's: "DOT:", "Speaker 2:".
-std::string_view leadingName(std::string_view text) {
-    const std::size_t colon = text.find(':');
-    if (colon == std::string_view::npos || colon == 0 || colon > kLongestName ||
-        colon + 1 >= text.size() || !isUpper(text.front())) {
-        return {};
-    }
-    const std::string_view name = text.substr(0, colon);
-    const bool plain = std::all_of(name.begin(), name.end(), [](char c) {
-        return isLetter(c) || isDigit(c) || c == ' ' || c == '.' || c == '\'' || c == '-';
-    });
-    return plain && std::count(name.begin(), name.end(), ' ') <= 2 ? name : std::string_view{};
-}
-
-// True when a word of `name` means something to the tables: then it is a heading, not a person.
-bool meansSomething(std::string_view name, Speller& speller) {
-    std::vector<Token> tokens;
-    cutTokens(name, 0, speller, tables().lexicon, tokens);
-    for (const Token& token : tokens) {
-        const std::uint32_t node = tables().phrases.step(0, token.word);
-        for (const Meaning& meaning : tables().phrases.at(node)) {
-            const bool telling = meaning.from == From::Object || meaning.from == From::Act ||
-                                 meaning.from == From::Space || meaning.from == From::Fact;
-            if (node != 0 && telling) {
-                return true;
-            }
-        }
-    }
-    return false;
-}
-
 struct RawLine {
     std::string_view text;
     int number = 0;
@@ -245,32 +131,13 @@ std::vector<RawLine> rawLines(std::string_view notes, bool& anyStamp) {
     return lines;
 }
 
-// The names that stand before a colon more than once and mean nothing to the tables.
-std::map<std::string_view, int> speakersOf(const std::vector<RawLine>& lines) {
-    constexpr std::size_t kMostNames = 200;
-    std::map<std::string_view, int> names;
+std::set<std::string_view> speakersIn(const std::vector<RawLine>& lines) {
+    std::vector<std::string_view> texts;
+    texts.reserve(lines.size());
     for (const RawLine& line : lines) {
-        const std::string_view name = leadingName(line.text);
-        if (!name.empty() && (names.size() < kMostNames || names.contains(name))) {
-            ++names[name];
-        }
+        texts.push_back(line.text);
     }
-    Speller speller(tables().lexicon);
-    std::map<std::string_view, int> meaning;
-    std::erase_if(names, [&](const auto& entry) {
-        const bool means = entry.second > 1 && meansSomething(entry.first, speller);
-        if (means) {
-            meaning.insert(entry);
-        }
-        return entry.second < 2 || means;
-    });
-    constexpr int kOften = 4;  // "Kit:", again and again among those who speak: a person
-    for (const auto& [name, count] : meaning) {
-        if (!names.empty() && count >= kOften && name.find(' ') == std::string_view::npos) {
-            names.insert({name, count});
-        }
-    }
-    return names;
+    return speakersOf(texts);
 }
 
 bool endsSentence(std::string_view text) {
@@ -370,11 +237,12 @@ bool dangles(std::string_view text) {
 
 // Whether the lines are speech written down as it came: most begin small, few end a sentence.
 bool isBreathless(const std::vector<RawLine>& lines) {
+    constexpr std::size_t kLabel = 24;
     std::size_t small = 0;
     std::size_t ended = 0;
     for (const RawLine& line : lines) {
         const char first = line.text.front();
-        const std::size_t label = line.text.substr(0, kLongestName).find_first_of(":-");
+        const std::size_t label = line.text.substr(0, kLabel).find_first_of(":-");
         small += first >= 'a' && first <= 'z' && label == std::string_view::npos &&
                          line.text.size() >= 30
                      ? 1
@@ -443,7 +311,7 @@ bool isRest(const std::string_view before, const RawLine& line) {
 std::vector<NoteLine> noteLines(std::string_view notes) {
     bool anyStamp = false;
     const std::vector<RawLine> raw = rawLines(notes, anyStamp);
-    const std::map<std::string_view, int> speakers = speakersOf(raw);
+    const std::set<std::string_view> speakers = speakersIn(raw);
     const std::size_t width = wrapWidth(raw);
     const bool breathless = isBreathless(raw);
     const bool remarks = isWholeRemarks(raw);
@@ -464,8 +332,8 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         NoteLine made;
         made.number = line.number;
         made.indent = line.indent;
-        if (const std::string_view name = leadingName(text); speakers.contains(name)) {
-            text = trimmed(text.substr(name.size() + 1));
+        if (const LeadingName lead = leadingName(text); speakers.contains(lead.name)) {
+            text = trimmed(text.substr(lead.length));
             made.spoken = true;
             takeStamp(text);
         }

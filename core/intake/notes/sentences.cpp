@@ -217,8 +217,9 @@ bool beginsUnmarked(const std::vector<Token>& tokens, std::size_t at) {
     const bool closed = at > 1 && isOneOf(tokens[at - 1], kWords1) &&
                         isOneOf(tokens[at], kWords2) && !isOneOf(tokens[at - 2], kWords3);
     // "the sub | floor": not within the name of a thing.
-    const bool within =
-        phraseEnd(tokens, at - 1, From::Object) > at || phraseEnd(tokens, at - 1, From::Space) > at;
+    const bool within = phraseEnd(tokens, at - 1, From::Object) > at ||
+                        phraseEnd(tokens, at - 1, From::Space) > at ||
+                        spaceEnd(tokens, at - 1) > at;
     return (!isOneOf(tokens[at - 1], kLeads) || closed) && !within && subjectAt(tokens, at);
 }
 
@@ -243,7 +244,8 @@ bool spaceUnmarked(const std::vector<Token>& tokens, std::size_t at) {
     static const Ids kThe = idsOf({"the"});
     const bool within = phraseEnd(tokens, at - 1, From::Object) > at ||
                         phraseEnd(tokens, at - 1, From::Space) > at ||
-                        (isOneOf(tokens[at - 2], kThe) && spaceEnd(tokens, at - 1) > at);
+                        ((!isOneOf(tokens[at - 1], kEnds) || isOneOf(tokens[at - 2], kThe)) &&
+                         spaceEnd(tokens, at - 1) > at);
     const std::size_t end = ends && !counted && !within ? spaceEnd(tokens, at) : at;
     // "garage door": the space is a part of the name.
     return end > at && phraseEnd(tokens, at, From::Object) <= end;

@@ -90,6 +90,31 @@ int smallNumber(std::span<const Token> tokens, std::size_t at) {
                                                               : 0;
 }
 
+bool isOwnRoom(std::span<const Token> tokens, std::size_t at) {
+    static const WordId kAnd = tables().id("and");
+    static const WordId kThe = tables().id("the");
+    static const WordId kRoom = tables().id("room");
+    const auto parts = [&](std::size_t i) {
+        return i >= tokens.size() || tokens[i].kind == TokenKind::Mark || tokens[i].word == kAnd;
+    };
+    if (at + 1 >= tokens.size() || tokens[at + 1].word != kRoom || !parts(at + 2) ||
+        tokens[at].kind != TokenKind::Word ||
+        tables().number(tokens[at].word).kind != NumberKind::None) {
+        return false;
+    }
+    const std::size_t before = at > 0 && tokens[at - 1].word == kThe ? at - 1 : at;
+    static const WordId kIs = tables().id("is");
+    return before == 0 || parts(before - 1) || tokens[before - 1].word == kIs;
+}
+
+bool namesOwnRooms(std::span<const Token> tokens) {
+    int count = 0;
+    for (std::size_t i = 0; i + 1 < tokens.size(); ++i) {
+        count += isOwnRoom(tokens, i) ? 1 : 0;
+    }
+    return count > 1;
+}
+
 std::string headOf(const std::string& name) {
     std::string text = name;
     while (!text.empty() && (text.back() >= '0' && text.back() <= '9')) {

@@ -31,6 +31,11 @@ namespace ledgerboard::intake {
 // 1 to 9 said or written at `at`, as in "bedroom two"; 0 if none.
 [[nodiscard]] int smallNumber(std::span<const Token> tokens, std::size_t at);
 
+// "the oak room, the bay room and the pine room": whether a name of the speaker's own that ends in
+// "room" stands by itself at `at`; and whether there are several.
+[[nodiscard]] bool isOwnRoom(std::span<const Token> tokens, std::size_t at);
+[[nodiscard]] bool namesOwnRooms(std::span<const Token> tokens);
+
 // The last word of a space's name: what it is, without which of them.
 [[nodiscard]] std::string headOf(const std::string& name);
 

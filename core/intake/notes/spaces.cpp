@@ -47,6 +47,7 @@ class Finder {
 
     std::vector<SpaceSpot> run() {
         std::size_t at = takeNamedRoom();
+        row_ = namesOwnRooms(tokens_);
         while (at < tokens_.size()) {
             const bool half = tokens_[at].value == 500 && tokens_[at].word != kUnknown;
             at = tokens_[at].kind == TokenKind::Word || half ? takeAt(at) : at + 1;
@@ -80,6 +81,10 @@ class Finder {
         }
         if (const std::size_t end = whole.row == kNone ? takeNamedSort(at) : at; end > at) {
             return end;
+        }
+        if (row_ && isOwnRoom(tokens_, at)) {
+            push(at, at + 2, plainWord(tokens_[at].text) + " room", SpaceKind::Room, false);
+            return at + 2;
         }
         std::size_t base = at;
         std::vector<std::string> names;
@@ -187,7 +192,13 @@ class Finder {
             return 0;
         }
         static const WordId kNext = tables().id("next");
-        const bool closes = (in && namesRoom(plainWord(tokens_[at].text))) ||
+        static const std::vector<WordId> kSays = {tables().id("is"),   tables().id("has"),
+                                                  tables().id("have"), tables().id("need"),
+                                                  tables().id("want"), tables().id("get")};
+        const bool said =
+            at + 2 < tokens_.size() && tokens_[at + 2].word != kUnknown &&
+            std::find(kSays.begin(), kSays.end(), tokens_[at + 2].word) != kSays.end();
+        const bool closes = ((in || said) && namesRoom(plainWord(tokens_[at].text))) ||
                             at + 2 >= tokens_.size() || tokens_[at + 2].kind == TokenKind::Mark ||
                             tokens_[at + 2].word == kNext;
         if (at + 1 >= tokens_.size() || tokens_[at].kind != TokenKind::Word ||
@@ -243,7 +254,7 @@ class Finder {
     }
 
     [[nodiscard]] static bool qualifies(const SpaceRow& row, std::uint8_t flag) {
-        return flag != kHeadingOnly &&
+        return flag != kHeadingOnly && row.name != "exterior" &&
                (row.kind == SpaceKind::Room || row.kind == SpaceKind::Outside);
     }
 
@@ -477,6 +488,7 @@ class Finder {
 
     std::span<const Token> tokens_;
     std::vector<SpaceSpot> spots_;
+    bool row_ = false;  // of rooms by the speaker's own names
 };
 
 }  // namespace

@@ -78,7 +78,11 @@ bool Walk::enterUnnamed(const Sentence& heading) {
         name += (name.empty() ? "" : " ") + plainWord(token.text);
         ++words;
     }
-    if (words == 0 || words > 2 || !strange) {
+    static const std::vector<std::string_view> kDays = {
+        "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
+    const std::string first = name.substr(0, name.find(' '));
+    if (words == 0 || words > 2 || !strange ||
+        std::find(kDays.begin(), kDays.end(), first) != kDays.end()) {
         return false;
     }
     learn(name, name, SpaceKind::Room);

@@ -124,6 +124,7 @@ class Walk {
     void keepApart(const SpaceSpot& spot);
     [[nodiscard]] bool isOtherName(const SpaceSpot& spot) const;
     void namePlainly(const Sentence& sentence, SpaceSpot& spot);
+    void hearOwnRooms(const Sentence& sentence, Spots& spots);
     void useOwnNames(const Sentence& sentence, Spots& spots);
     void takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause);
     void takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, Placed& placed,
@@ -155,7 +156,7 @@ class Walk {
     void noteNamed(const std::string& key);
     [[nodiscard]] bool leaveStairs(const Sentence& sentence);
     [[nodiscard]] bool goBack(const Sentence& sentence, const Spots& spots);
-    void keepRow(const Placed& placed);
+    void keepRow(const Spots& spots, const Placed& placed);
     [[nodiscard]] bool followThing(const Sentence& sentence, const Spots& spots);
     void keepThings(const Sentence& sentence, const Spots& spots, const Placed& placed);
 

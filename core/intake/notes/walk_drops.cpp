@@ -49,7 +49,12 @@ void dropAbsent(const Sentence& sentence, Spots& spots) {
             return true;
         }
         at -= at > 0 && (wordIs(sentence, at - 1, "a") || wordIs(sentence, at - 1, "the")) ? 1 : 0;
-        return (at == 1 || at == 2) && plainWord(sentence.tokens[at - 1].text) == "was";
+        // "The bath was once the pantry."
+        at -= at > 1 && wordIs(sentence, at - 1, "onc") ? 1 : 0;
+        const bool other = !spots.spaces.empty() && spots.spaces.front().span.end < at &&
+                           spots.spaces.front().span.end + 2 >= at;
+        return (at == 1 || at == 2 || other) && at > 0 &&
+               plainWord(sentence.tokens[at - 1].text) == "was";
     });
 }
 

@@ -162,7 +162,11 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     }
     // "No hall.": there is none.
     const bool none = first.begin > 0 && wordIs(sentence, first.begin - 1, "no");
-    if ((beginsThing(spots, first) || none || isSaid(sentence, spots.spaces.front())) &&
+    // "It's carpet. In a bathroom.": nobody goes there.
+    const bool any =
+        first.begin > 1 && wordIs(sentence, first.begin - 2, "in") &&
+        (wordIs(sentence, first.begin - 1, "a") || wordIs(sentence, first.begin - 1, "an"));
+    if ((beginsThing(spots, first) || none || any || isSaid(sentence, spots.spaces.front())) &&
         !sentence.heading) {
         return 0;
     }

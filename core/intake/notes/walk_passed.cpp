@@ -87,6 +87,24 @@ bool isSideOfThing(const Sentence& sentence, const SpaceSpot& spot) {
     return on || anyWord(sentence, 0, sentence.tokens.size(), {"insid"});
 }
 
+// "There's a sink in a box in the garage.": goods that wait there.
+bool isKeptThere(const Sentence& sentence, const Spots& spots, std::size_t index, std::size_t at) {
+    static const std::vector<std::string_view> kStores = {"garage", "shed",     "barn",
+                                                          "attic",  "basement", "workshop"};
+    constexpr std::size_t kFar = 8;
+    return at > 1 && anyWord(sentence, at - 1, at, {"in"}) &&
+           std::find(kStores.begin(), kStores.end(), spots.spaces[index].key) != kStores.end() &&
+           anyWord(sentence, at > kFar ? at - kFar : 0, at,
+                   {"box", "spare", "leftov", "extra", "same"});
+}
+
+// "it blows into the attic": where air or water goes.
+bool isBlownInto(const Sentence& sentence, std::size_t at) {
+    return at > 1 && anyWord(sentence, at - 1, at, {"into", "in", "to"}) &&
+           anyWord(sentence, at - 2, at - 1,
+                   {"blow", "vent", "leak", "drip", "drain", "dump", "exhaust", "empti"});
+}
+
 // "You do this one, I'm going to wait in the hall.": where one of several speakers goes meanwhile.
 bool isWaitedIn(const Sentence& sentence, std::size_t at) {
     constexpr std::size_t kFar = 3;
@@ -122,6 +140,14 @@ bool isStrangeThing(const Sentence& sentence, std::size_t at) {
 
 // "It's like the way into a swimming baths.": what something only looks like.
 bool isLikened(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    // "hanging down like wet laundry"
+    constexpr std::size_t kNear = 3;
+    const bool near =
+        anyWord(sentence, std::max(begin, end > kNear ? end - kNear : 0), end, {"like"});
+    const bool one = end > 0 && !anyWord(sentence, end - 1, end, {"the", "this", "that"});
+    if (near && one) {
+        return true;
+    }
     for (std::size_t i = begin + 1; i < end; ++i) {
         const bool is = sentence.tokens[i - 1].text.ends_with("'s") ||
                         anyWord(sentence, i - 1, i, {"is", "look", "feel", "be"});
@@ -248,6 +274,9 @@ bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index
     const std::size_t at = beforeArticles(sentence, spot.span.begin);
     if (at == 0) {
         return false;
+    }
+    if (isKeptThere(sentence, spots, index, at) || isBlownInto(sentence, at)) {
+        return true;
     }
     if (isWaitedIn(sentence, at)) {
         return true;

@@ -245,6 +245,12 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
             return Role::Ignored;
         }
+        // "Little bedroom's ceiling.", in talk: the speaker is there.
+        if (next && first && index == 0 && headingIndent_ < 0 && !sentence.bullet &&
+            !sentence.terse && isBedroom(spot.key) &&
+            sentence.tokens[spot.span.end - 1].text.ends_with("'s")) {
+            return Role::Move;
+        }
         if ((inside && object.span.end > spot.span.end) || next) {
             // "Living room plaster's cracked …" begins a room as well.
             const bool breathless =

@@ -53,6 +53,12 @@ bool isNamed(const Sentence& sentence, const Spots& spots, std::size_t at) {
                       sentence.tokens[at - 1].text.ends_with("'s"));
 }
 
+// "It's a greenhouse.", "In a basement.": what the room is like, its article before token `at`.
+bool tellsSort(const Sentence& sentence, std::size_t at) {
+    return at > 0 && (wordIs(sentence, at - 1, "a") || wordIs(sentence, at - 1, "an")) &&
+           (wordIs(sentence, 0, "it") || wordIs(sentence, 0, "in"));
+}
+
 // ", the sports room has a hole": a space that is what a clause of its own is about.
 bool beginsClause(const Sentence& sentence, const Spots& spots, std::size_t index,
                   std::size_t from) {
@@ -238,6 +244,9 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
     }
     const SpaceSpot* spot = broughtUp(sentence, spots, placed.from);
     // Things named beside it are spoken of in it only where it is what the sentence names.
+    if (spot != nullptr && tellsSort(sentence, spot->span.begin)) {
+        return;
+    }
     const bool named = spot != nullptr && isNamed(sentence, spots, spot->span.begin);
     if (spot != nullptr && (named || spots.objects.empty())) {
         moveTo({spot});
@@ -313,31 +322,9 @@ void Walk::takeRow(const Spots& spots, Placed& placed) {
     }
 }
 
-// "Bedroom 2 is pink, bedroom 3 is black.": which rooms "both" will mean.
-void Walk::keepRow(const Placed& placed) {
-    std::vector<std::string> rooms;
-    const auto add = [&](const std::vector<std::string>& keys) {
-        for (const std::string& key : keys) {
-            if (isBedroom(key) && key.find('*') == std::string::npos && !contains(rooms, key)) {
-                rooms.push_back(key);
-            }
-        }
-    };
-    if (!placed.moved) {
-        return;
-    }
-    add(current_);
-    for (const Placing& part : placed.parts) {
-        add(part.keys);
-    }
-    if (rooms.size() > 1) {
-        lastPlaces_ = std::move(rooms);
-        placesAge_ = 0;
-    }
-}
-
 // "Same as the lake bedroom": a name that a heading gave.
 void Walk::useOwnNames(const Sentence& sentence, Spots& spots) {
+    hearOwnRooms(sentence, spots);
     for (SpaceSpot& spot : spots.spaces) {
         namePlainly(sentence, spot);
         // "Her bath", said in the primary bedroom.
@@ -445,7 +432,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     }
     closeClause(placed, clause, sentence.tokens.size());
     takeRow(spots, placed);
-    keepRow(placed);
+    keepRow(spots, placed);
     keepThings(sentence, spots, placed);
     leftParagraph_ = !placed.moved && (leftParagraph_ || sentence.opensParagraph);
     noteHeading(sentence, placed);

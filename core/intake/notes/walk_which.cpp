@@ -155,6 +155,78 @@ bool Walk::takeQualified(const Sentence& sentence) {
     return true;
 }
 
+// "Bedroom 2 is pink, bedroom 3 is black.": which rooms "both" will mean.
+void Walk::keepRow(const Spots& spots, const Placed& placed) {
+    std::vector<std::string> rooms;
+    const auto add = [&](const std::vector<std::string>& keys) {
+        for (const std::string& key : keys) {
+            if (isBedroom(key) && key.find('*') == std::string::npos && !contains(rooms, key)) {
+                rooms.push_back(key);
+            }
+        }
+    };
+    if (placed.moved) {
+        add(current_);
+    }
+    for (const SpaceSpot& spot : spots.spaces) {
+        const bool side = isSide(spot.key.substr(0, spot.key.find(' ')));
+        if (spots.objects.empty() && side && spot.kind == SpaceKind::Room) {
+            add({spot.key});
+        }
+    }
+    for (const Placing& part : placed.parts) {
+        add(part.keys);
+    }
+    if (rooms.size() > 1) {
+        // "Upstairs are the north bedroom and the south bedroom. South needs paint."
+        const bool sided = std::all_of(rooms.begin(), rooms.end(), [](const std::string& key) {
+            return isSide(key.substr(0, key.find(' ')));
+        });
+        if (sided) {
+            group_ = "bedroom";
+            groupLoose_ = false;
+            for (const std::string& key : rooms) {
+                learn(key, key, SpaceKind::Room);
+            }
+        }
+        lastPlaces_ = std::move(rooms);
+        placesAge_ = 0;
+    }
+}
+
+// "In the oak room …": a room by the name that the speaker gave it before.
+void Walk::hearOwnRooms(const Sentence& sentence, Spots& spots) {
+    if (namesOwnRooms(sentence.tokens)) {
+        for (const SpaceSpot& spot : spots.spaces) {
+            if (spot.key.ends_with(" room")) {
+                learn(spot.key, spot.shown, spot.kind);
+            }
+        }
+    }
+    for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
+        if (!wordIs(sentence, i + 1, "room") || sentence.tokens[i].kind != TokenKind::Word) {
+            continue;
+        }
+        const KnownSpace* known = find(plainWord(sentence.tokens[i].text) + " room");
+        const auto at = std::find_if(spots.spaces.begin(), spots.spaces.end(),
+                                     [&](const SpaceSpot& spot) { return spot.span.end > i; });
+        const bool taken = at != spots.spaces.end() && at->span.begin < i + 2;
+        if (known == nullptr || taken) {
+            continue;
+        }
+        SpaceSpot spot;
+        spot.span = {i, i + 2};
+        spot.key = known->key;
+        spot.shown = known->shown;
+        spot.kind = known->kind;
+        spots.spaces.insert(at, spot);
+        // "oak": no floor
+        std::erase_if(spots.objects, [&](const ObjectSpot& object) {
+            return object.span.begin == i && object.span.end == i + 1;
+        });
+    }
+}
+
 // "Little front bedroom", "… upstairs front bedroom it's got …" in speech without marks: the side
 // tells which, as long as no other goes by it.
 void Walk::namePlainly(const Sentence& sentence, SpaceSpot& spot) {

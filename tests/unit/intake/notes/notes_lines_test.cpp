@@ -74,5 +74,24 @@ TEST(NotesLines, FormsReadAlike) {
     EXPECT_EQ(itemsOf("KITCHEN\r\n  Replace the sink\r\nHALL BATH\r\n  Keep the tub\r\n"), plain);
 }
 
+TEST(NotesLines, WhoSpeaksIsWrittenInSeveralWays) {
+    const std::vector<std::string> items = {"kitchen: replace sink", "hall: refinish walls"};
+    EXPECT_EQ(
+        itemsOf("Speaker 1: Kitchen.\nSpeaker 2: New sink.\nSpeaker 1: Hall.\nSpeaker 2: Paint "
+                "the walls.\n"),
+        items);
+    EXPECT_EQ(itemsOf("INES \xE2\x80\x94 Kitchen.\nOTTO \xE2\x80\x94 New sink.\nINES \xE2\x80\x94 "
+                      "Hall.\nOTTO \xE2\x80\x94 Paint the walls.\n"),
+              items);
+    EXPECT_EQ(itemsOf("[4/11/26, 9:14 AM] Ines: kitchen.\n[4/11/26, 9:14\xE2\x80\xAF"
+                      "AM] Otto: new "
+                      "sink.\n[4/11/26, 9:15 AM] Ines: hall.\n[4/11/26, 9:16 AM] Otto: paint the "
+                      "walls.\n"),
+              items);
+    EXPECT_EQ(itemsOf("2026-11-04 09:14 Ines: kitchen.\n2026-11-04 09:15 Otto: new sink.\n"
+                      "2026-11-04 09:16 Ines: hall.\n2026-11-04 09:17 Otto: paint the walls.\n"),
+              items);
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

@@ -156,5 +156,30 @@ TEST(NotesWalkReturn, OneSpeakerWaitsElsewhere) {
                 Contains("back bedroom: refinish walls"));
 }
 
+TEST(NotesWalkReturn, RoomsByTheSpeakersOwnNames) {
+    EXPECT_THAT(
+        itemsOf("The bedrooms are the elm room, the creek room and the tin room. In the elm "
+                "room the window is broken, replace it. In the tin room, new carpet."),
+        IsSupersetOf({"elm room: replace windows", "tin room: replace carpet"}));
+    EXPECT_THAT(itemsOf("Kitchen. New sink. Upstairs are two more, the north bedroom and the south "
+                        "bedroom. South needs new carpet."),
+                Contains("south bedroom: replace carpet"));
+    EXPECT_THAT(itemsOf("The big room is the heart of it. Replace the window."),
+                Contains("big room: replace windows"));
+}
+
+TEST(NotesWalkReturn, WhatIsOnlyComparedOrKept) {
+    EXPECT_THAT(itemsOf("Hall. The ceiling is hanging down like wet laundry. Replace the ceiling."),
+                Contains("hall: replace ceiling"));
+    EXPECT_THAT(itemsOf("Bathroom. The floor is carpet. In a basement. Replace the toilet."),
+                Contains("bathroom: replace toilet"));
+    EXPECT_THAT(itemsOf("Mudroom. It's a shed somebody nailed on. Replace the floor."),
+                Contains("mudroom: replace floor"));
+    EXPECT_THAT(itemsOf("Main roof. New flashing in the valley."),
+                Contains("outside: replace flashing"));
+    EXPECT_THAT(itemsOf("Sunday evening\n\nBuild new front steps.\n"),
+                Contains("outside: replace steps"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
