@@ -22,7 +22,6 @@
 #include <vector>
 
 #include "core/intake/notes/read_notes.h"
-#include "core/intake/notes/tables.h"
 #include "core/model/words.h"
 
 #include "tests/notes/lists.h"
@@ -132,46 +131,6 @@ void addPassages(const std::filesystem::path& path, std::vector<Talk>& talks) {
     }
 }
 
-// What a row of treatments.tsv says in its plainest sentence, of a thing that can be meant by it.
-std::string sentenceOf(const intake::ActRow& row, const std::string& object) {
-    if (const std::size_t gap = row.phrase.find('~'); gap != std::string::npos) {
-        std::string phrase = row.phrase;
-        return phrase.replace(gap, 1, "the " + object) + ".";
-    }
-    switch (row.side) {
-        case intake::Side::Before:
-            return "The " + object + " " + row.phrase + ".";
-        case intake::Side::Edge:
-            return object + " " + row.phrase + ".";
-        default:
-            return row.phrase + " the " + object + ".";
-    }
-}
-
-// The rows of treatments.tsv, so that what they say plainly is trusted where talk has too few of them
-// to tell.
-void addTables(std::vector<Talk>& talks) {
-    constexpr std::array<const char*, 6> kThings = {"stove",    "toilet", "bathtub",
-                                                    "fence", "gutter", "railing"};
-    constexpr std::array<const char*, 6> kPainted = {"front door", "mantel", "fence",
-                                                     "deck",       "trim",   "stairs"};
-    std::size_t number = 0;
-    for (const intake::ActRow& row : intake::tables().acts) {
-        ++number;
-        const bool coats = row.treatment == Treatment::Refinish && !row.fresh;
-        const std::string object = (coats ? kPainted : kThings)[number % kThings.size()];
-        const std::string treatment =
-            row.fresh ? "replace"
-                      : std::string(ledgerboard::model::wordOf<Treatment>(row.treatment));
-        if (row.weight == 0 || row.object != intake::kNone || row.phrase.starts_with("implied")) {
-            continue;
-        }
-        talks.push_back(talkOf("table:" + std::to_string(number),
-                               "house:\n" + sentenceOf(row, object) + "\n",
-                               {lists::itemOf("house", treatment, object)}, true, false));
-    }
-}
-
 std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders,
                           const std::set<std::string>& studied) {
     std::vector<Talk> talks;
@@ -183,9 +142,6 @@ std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders,
     }
     for (const std::filesystem::path& file : lists::filesIn(folders, ".jsonl")) {
         addPassages(file, talks);
-    }
-    if (getenv("NOTAB") == nullptr) {
-        addTables(talks);
     }
     return talks;
 }
@@ -509,11 +465,6 @@ int main(int argc, char** argv) {
                     return !made.second.empty() && made.second.back() == kStudied;
                 });
             });
-        if (talk.name.starts_with("table:")) {
-            all.push_back(&talk);
-            seen.push_back(&talk);
-            continue;
-        }
         (talk.passage ? passages : isKnown ? known : fresh).push_back(&talk);
         all.push_back(&talk);
         seen.push_back(&talk);
