@@ -157,8 +157,8 @@ std::size_t partOf(const std::string& name) {
 bool isWord(const std::string& clue) {
     return clue.find(" says") == std::string::npos &&
            (clue.starts_with("before ") || clue.starts_with("after ") ||
-            clue.starts_with("right ") || clue.starts_with("next ") ||
-            clue.starts_with("then ") || clue.starts_with("opens "));
+            clue.starts_with("right ") || clue.starts_with("next ") || clue.starts_with("then ") ||
+            clue.starts_with("opens "));
 }
 
 // Numbers the weights: a clue and the treatment it is for, "any" for what the rules made.

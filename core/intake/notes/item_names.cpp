@@ -173,7 +173,7 @@ void nameRight(const ActRow& row, Found& found) {
             return space.kind == SpaceKind::Room &&
                    space.name == tables().objects[found.object].name;
         });
-    if (room && found.treatment == Treatment::Refinish) {
+    if (room && found.treatment == Treatment::Refinish && row.object == kWalls) {
         found.object = kWalls;
     }
 }

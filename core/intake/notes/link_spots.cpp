@@ -317,6 +317,10 @@ class Preparer : SpottedWords {
         const bool article = word(at, "the") || word(at, "a") || word(at, "an") ||
                              word(at, "this") || word(at, "that");
         const auto ends = [&](const auto& spot) { return spot.span.end == at; };
+        // "drywall on the ceiling and a new door"
+        if (at > 0 && word(at - 1, "and") && (word(at, "a") || word(at, "an") || word(at, "new"))) {
+            return true;
+        }
         return article && (std::any_of(spots_.objects.begin(), spots_.objects.end(), ends) ||
                            std::any_of(spots_.spaces.begin(), spots_.spaces.end(), ends));
     }

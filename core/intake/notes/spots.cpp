@@ -42,6 +42,7 @@ class Finder {
             }
         }
         found_.amounts = amountsIn(tokens_);
+        settleAnswers();
         settleStops();
         settleUnits();
         settleWorth();
@@ -276,6 +277,21 @@ class Finder {
         }();
         return tokens_[at].word != kUnknown &&
                std::find(kJoints.begin(), kJoints.end(), tokens_[at].word) != kJoints.end();
+    }
+
+    // "No, vinyl plank.": an answer, not that there is none.
+    void settleAnswers() {
+        static const WordId kNo = tables().id("no");
+        const bool answers = tokens_.size() > 1 && kNo != kUnknown && tokens_[0].word == kNo &&
+                             tokens_[1].kind == TokenKind::Mark &&
+                             (tokens_[1].mark == ',' || tokens_[1].mark == '.');
+        const auto first = [](const auto& spot) {
+            return spot.span.begin == 0 && spot.span.end == 1;
+        };
+        if (answers) {
+            std::erase_if(found_.acts, first);
+            std::erase_if(found_.cues, first);
+        }
     }
 
     // What stands within a phrase that only looks like an object or a treatment is dropped.
