@@ -158,11 +158,17 @@ bool takeStamp(std::string_view& text) {
 }
 
 LeadingName leadingName(std::string_view text) {
-    constexpr std::string_view kDash = " \xE2\x80\x94 ";
-    const std::size_t colon = text.find(':');
-    const std::size_t dash = text.find(kDash);
-    const std::size_t end = std::min(colon, dash);
-    const std::size_t length = end == dash ? kDash.size() : 1;
+    constexpr std::array<std::string_view, 4> kMarks = {":", " - ", " \xE2\x80\x93 ",
+                                                        " \xE2\x80\x94 "};
+    std::size_t end = std::string_view::npos;
+    std::size_t length = 0;
+    for (const std::string_view mark : kMarks) {
+        const std::size_t at = text.find(mark);
+        if (at < end) {
+            end = at;
+            length = mark.size();
+        }
+    }
     if (end == std::string_view::npos || end == 0 || end > kLongestName ||
         end + length >= text.size() || !isUpper(text.front())) {
         return {};
@@ -172,7 +178,10 @@ LeadingName leadingName(std::string_view text) {
         return isLetter(c) || isDigit(c) || c == ' ' || c == '.' || c == '\'' || c == '-';
     });
     const bool few = std::count(name.begin(), name.end(), ' ') <= 2;
-    return plain && few ? LeadingName{name, end + length} : LeadingName{};
+    // "N - faucet", "BR2 - carpet": a code or a place rather than a name.
+    const bool code = length == kMarks[1].size() &&
+                      (name.size() < 3 || std::any_of(name.begin(), name.end(), isDigit));
+    return plain && few && !code ? LeadingName{name, end + length} : LeadingName{};
 }
 
 std::set<std::string_view> speakersOf(const std::vector<std::string_view>& lines) {

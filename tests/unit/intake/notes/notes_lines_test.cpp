@@ -49,6 +49,11 @@ TEST(NotesLines, CaptionsGoOnFromOneToTheNext) {
 TEST(NotesLines, SpeakersAreTakenOff) {
     EXPECT_THAT(textsOf("DOT: Keep the tub.\nBRAM: Replace the sink.\nDOT: Fine.\nBRAM: Good.\n"),
                 ElementsAre("Keep the tub.", "Replace the sink.", "Fine.", "Good."));
+    EXPECT_THAT(
+        textsOf("DOT - Keep the tub.\nBRAM - Replace the sink.\nDOT - Fine.\nBRAM - Good.\n"),
+        ElementsAre("Keep the tub.", "Replace the sink.", "Fine.", "Good."));
+    EXPECT_THAT(textsOf("N - faucet\nN - range\nBR2 - carpet\nBR2 - paint\n"),
+                ElementsAre("N - faucet", "N - range", "BR2 - carpet", "BR2 - paint"));
     EXPECT_THAT(textsOf("Kitchen: sink\nKitchen: tub\n"),
                 ElementsAre("Kitchen: sink", "Kitchen: tub"));
 }
