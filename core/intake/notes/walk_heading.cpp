@@ -123,14 +123,24 @@ std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_
     if (closed && other <= (strict ? 0 : 1) && end - at <= 4) {
         return end + 1;
     }
-    return closed || other > 2 ? 0 : sentence.tokens.size();
+    // "others fine", "elec to check": no heading with work in it.
+    const bool work = spots.spaces.front().headingOnly && other > 0;
+    return closed || other > 2 || work ? 0 : sentence.tokens.size();
 }
 
 // "It's electric.", "So then it's three bedrooms.", "Where's the rest of it?": a word that is a
 // space in a heading alone, or a count, in a sentence of its own.
-bool isSaid(const Sentence& sentence, const SpaceSpot& spot) {
+bool isSaid(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     if (!spot.headingOnly && spot.kind != SpaceKind::Group) {
         return false;
+    }
+    // "dr: bottom panel dented" is of a door.
+    const bool thing = std::any_of(
+        spots.objects.begin(), spots.objects.end(),
+        [&](const ObjectSpot& object) { return object.span.begin == spot.span.begin; });
+    if (thing && spot.headingOnly && sentence.terse && !sentence.alone &&
+        !isInCapitals(sentence, spot.span)) {
+        return true;
     }
     // "MECH: furnace 2009, any good?"
     const bool label = spot.span.begin == 0 && spot.span.end < sentence.tokens.size() &&
@@ -166,7 +176,7 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     const bool any =
         first.begin > 1 && wordIs(sentence, first.begin - 2, "in") &&
         (wordIs(sentence, first.begin - 1, "a") || wordIs(sentence, first.begin - 1, "an"));
-    if ((beginsThing(spots, first) || none || any || isSaid(sentence, spots.spaces.front())) &&
+    if ((beginsThing(spots, first) || none || any || isSaid(sentence, spots, spots.spaces.front())) &&
         !sentence.heading) {
         return 0;
     }
