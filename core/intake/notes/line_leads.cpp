@@ -109,7 +109,7 @@ std::size_t clockLength(std::string_view text) {
         }
         at += digits;
         ++parts;
-        if (at < text.size() && text[at] == ':' && parts < 4) {
+        if (at + 1 < text.size() && text[at] == ':' && isDigit(text[at + 1]) && parts < 4) {
             ++at;
             continue;
         }
@@ -157,7 +157,32 @@ bool takeStamp(std::string_view& text) {
     return true;
 }
 
+namespace {
+
+// Where a name with the time beside it ends, as messages are saved: "Nora, 9:41: ", "Pat [10:02] ".
+// Nothing where the text opens otherwise.
+LeadingName nameAndTime(std::string_view text) {
+    const std::size_t end = text.find_first_of(",[(");
+    if (end == std::string_view::npos || end == 0 || end > kLongestName) {
+        return {};
+    }
+    std::size_t at = text.find_first_not_of(" ,[(", end);
+    if (at == std::string_view::npos) {
+        return {};
+    }
+    at += dateLength(text.substr(at));
+    const std::size_t clock = clockLength(text.substr(at));
+    const std::size_t after = std::min(text.find_first_not_of("]):", at + clock), text.size());
+    const bool closed = after > at + clock && (after == text.size() || text[after] == ' ');
+    return clock > 0 && closed ? LeadingName{trimmed(text.substr(0, end)), after} : LeadingName{};
+}
+
+}  // namespace
+
 LeadingName leadingName(std::string_view text) {
+    if (const LeadingName timed = nameAndTime(text); timed.length > 0 && isUpper(text.front())) {
+        return timed;
+    }
     constexpr std::array<std::string_view, 4> kMarks = {":", " - ", " \xE2\x80\x93 ",
                                                         " \xE2\x80\x94 "};
     std::size_t end = std::string_view::npos;

@@ -54,6 +54,14 @@ TEST(NotesLines, SpeakersAreTakenOff) {
         ElementsAre("Keep the tub.", "Replace the sink.", "Fine.", "Good."));
     EXPECT_THAT(textsOf("N - faucet\nN - range\nBR2 - carpet\nBR2 - paint\n"),
                 ElementsAre("N - faucet", "N - range", "BR2 - carpet", "BR2 - paint"));
+    for (const char* time : {", 9:41:", " [9:41]", " (9:41):", ", 11/25/26, 9:41 am:"}) {
+        const std::string dot = "Dot" + std::string(time);
+        const std::string bram = "Bram" + std::string(time);
+        EXPECT_THAT(textsOf(dot + " Keep the tub.\n" + bram + " Replace the sink.\n" + dot +
+                            " Fine.\n" + bram + " Good.\n"),
+                    ElementsAre("Keep the tub.", "Replace the sink.", "Fine.", "Good."))
+            << time;
+    }
     EXPECT_THAT(textsOf("Kitchen: sink\nKitchen: tub\n"),
                 ElementsAre("Kitchen: sink", "Kitchen: tub"));
 }
