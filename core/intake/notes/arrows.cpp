@@ -215,7 +215,7 @@ class Arrows : SpottedWords {
             "white", "black", "gray",  "grey",  "navy", "blue", "green", "beige",
             "cream", "tan",   "brown", "taupe", "red",  "dark", "light", "yellow"};
         return at < sentence_.tokens.size() &&
-               std::find(kColors.begin(), kColors.end(), plainWord(sentence_.tokens[at].text)) !=
+               std::find(kColors.begin(), kColors.end(), sentence_.tokens[at].plain) !=
                    kColors.end();
     }
 

@@ -99,9 +99,8 @@ bool isSettledEitherWay(const Sentence& sentence, const Spots& spots) {
 bool waitsForTest(const Sentence& sentence, const Spots& spots, const CueSpot& cue) {
     const bool see = wordIs(sentence, cue.span.end - 1, "see");
     const bool either =
-        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
-            return token.word != kUnknown && token.word == tables().id("or");
-        });
+        std::any_of(sentence.tokens.begin(), sentence.tokens.end(),
+                    [](const Token& token) { return tables().is(token.word, "or"); });
     return see && !either &&
            std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
                const ActRow& row = tables().acts[act.row];
@@ -271,11 +270,10 @@ Joined waysJoined(const Sentence& sentence, const Spots& spots) {
         "other", "another", "so", "thereabout", "someth", "more", "less", "twice", "i"};
     Joined joined;
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
-        const bool idle =
-            std::any_of(kNoChoice.begin(), kNoChoice.end(),
-                        [&](std::string_view word) { return wordIs(sentence, i + 1, word); });
-        if (wordIs(sentence, i, "or") && !idle && !joinsFigures(spots, i) &&
-            !within(spots, Cue::Correction, i) && !within(spots, Cue::Filler, i)) {
+        const auto idle = [&](std::string_view word) { return wordIs(sentence, i + 1, word); };
+        if (wordIs(sentence, i, "or") && std::none_of(kNoChoice.begin(), kNoChoice.end(), idle) &&
+            !joinsFigures(spots, i) && !within(spots, Cue::Correction, i) &&
+            !within(spots, Cue::Filler, i)) {
             joined.both = true;
             joined.last = i;
             joined.work = joined.work || hasWorkAtBothSides(spots, i) ||

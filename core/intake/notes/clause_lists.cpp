@@ -31,7 +31,7 @@ std::size_t thingsAfter(const ClauseRules& rules, const std::vector<ClauseEvent>
 }
 
 bool meansAll(const Token& token) {
-    const std::string word = token.kind == TokenKind::Word ? plainWord(token.text) : std::string();
+    const std::string word = token.kind == TokenKind::Word ? token.plain : std::string();
     return word == "everything" || word == "all";
 }
 

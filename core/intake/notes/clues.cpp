@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <span>
+#include <unordered_set>
 
 #include "core/intake/notes/tables.h"
 #include "core/model/words.h"
@@ -42,9 +43,6 @@ void Clues::add(std::string_view kind, std::string_view first, std::string_view 
         mix(key, " ");
         mix(key, second);
     }
-    if (std::find(keys_.begin(), keys_.end(), key) != keys_.end()) {
-        return;
-    }
     keys_.push_back(key);
     if (named_) {
         std::string name(kind);
@@ -59,14 +57,15 @@ void Clues::add(std::string_view kind, std::string_view first, std::string_view 
 }
 
 void Clues::append(const Clues& others) {
-    for (std::size_t i = 0; i < others.keys_.size(); ++i) {
-        if (std::find(keys_.begin(), keys_.end(), others.keys_[i]) == keys_.end()) {
-            keys_.push_back(others.keys_[i]);
-            if (named_) {
-                names_.push_back(others.names_[i]);
-            }
-        }
-    }
+    keys_.insert(keys_.end(), others.keys_.begin(), others.keys_.end());
+    names_.insert(names_.end(), others.names_.begin(), others.names_.end());
+}
+
+void Clues::settle() {
+    std::sort(keys_.begin(), keys_.end());
+    keys_.erase(std::unique(keys_.begin(), keys_.end()), keys_.end());
+    std::unordered_set<std::string> met;
+    std::erase_if(names_, [&](const std::string& name) { return !met.insert(name).second; });
 }
 
 void ClueReader::readWords(const Sentence& sentence) {
@@ -75,14 +74,13 @@ void ClueReader::readWords(const Sentence& sentence) {
         if (token.kind == TokenKind::Number) {
             words_.emplace_back("#");
         } else if (token.kind == TokenKind::Mark) {
-            words_.emplace_back(1, token.mark);
+            words_.emplace_back(&token.mark, 1);
         } else if (token.word != kUnknown) {
             words_.push_back(tables().lexicon.stem(token.word));
         } else {
-            const std::string plain = plainWord(token.text);
-            const auto [at, fresh] = stems_.try_emplace(plain);
+            const auto [at, fresh] = stems_.try_emplace(token.plain);
             if (fresh) {
-                at->second = speller_.stemsOf(plain).front();
+                at->second = speller_.stemsOf(token.plain).front();
             }
             words_.push_back(at->second);
         }
@@ -105,7 +103,7 @@ void ClueReader::addWords(const Zone& zone, Side side, Clues& clues) const {
     const std::string_view kind = left ? "before" : "after";
     const std::size_t size = zone.end > zone.begin ? zone.end - zone.begin : 0;
     for (std::size_t k = 0; k < size && k < kReach; ++k) {
-        const std::string& word = words_[left ? zone.end - 1 - k : zone.begin + k];
+        const std::string_view word = words_[left ? zone.end - 1 - k : zone.begin + k];
         clues.add(kind, word);
         if (k == 0) {
             clues.add(left ? "right before" : "right after", word);
@@ -137,22 +135,20 @@ void ClueReader::addActs(const Spots& spots, const Zone& zone, std::string_view 
 void ClueReader::addSenses(const Zone& zone, std::string_view kind, bool fromEnd,
                            Clues& clues) const {
     constexpr std::size_t kNear = 4;
-    std::vector<std::string_view> told;
-    for (std::size_t i = 0; i < senses_.size(); ++i) {
-        const SenseSpot& spot = senses_[i];
+    std::vector<SenseSpot> told;
+    for (const SenseSpot& spot : senses_) {
         if (spot.begin < zone.begin || spot.end > zone.end) {
             continue;
         }
-        const std::string_view name = told_[i];
-        clues.add(kind, name);
+        clues.add(kind, spot.told());
         const std::size_t far = fromEnd ? zone.end - spot.end : spot.begin - zone.begin;
         if (far < kNear) {
-            clues.add(kind, "near", name);
+            clues.add(kind, "near", spot.told());
         }
-        told.push_back(name);
+        told.push_back(spot);
     }
     for (std::size_t i = 0; i + 1 < told.size(); ++i) {
-        clues.add(kind, told[i], told[i + 1]);
+        clues.add(kind, told[i].told(), told[i + 1].told());
     }
     if (told.empty()) {
         clues.add(kind, "-");
@@ -176,8 +172,7 @@ void ClueReader::addMeant(const Zone& zone, std::string_view kind, Clues& clues)
                words_[at - 1] == "just" || words_[at - 1] == "so" || words_[at - 1] == "then";
     };
     const std::string name = std::string(kind) + " of it";
-    for (std::size_t i = 0; i < senses_.size(); ++i) {
-        const SenseSpot& spot = senses_[i];
+    for (const SenseSpot& spot : senses_) {
         if (spot.begin < zone.begin || spot.end > zone.end) {
             continue;
         }
@@ -187,55 +182,49 @@ void ClueReader::addMeant(const Zone& zone, std::string_view kind, Clues& clues)
                     (spot.begin >= k && stands(spot.begin - k));
         }
         if (meant) {
-            clues.add(name, told_[i]);
+            clues.add(name, spot.told());
         }
         if (opens(spot.begin)) {
-            clues.add(name, "first", told_[i]);
+            clues.add(name, "first", spot.told());
         }
     }
 }
 
 // The kinds of work spoken of taken together, and which came last; where there is none, what the
 // thing is said to be like.
-void ClueReader::addSets(const std::vector<std::string_view>& told, std::string_view kind,
-                         Clues& clues) {
-    static constexpr std::array<std::string_view, 7> kWork = {"stay", "out",  "in",  "mend",
-                                                              "coat", "wash", "look"};
-    static constexpr std::array<std::string_view, 10> kState = {
-        "good", "dead", "rotten", "worn", "ugly", "dirty", "loose", "damaged", "odd", "lack"};
-    // Those of the kinds that were told, in the order of the kinds: "out+in+".
-    const auto together = [&](const auto& kinds) {
+void ClueReader::addSets(std::span<const SenseSpot> told, std::string_view kind, Clues& clues) {
+    static const std::vector<std::uint8_t> kWork =
+        sensesNamed({"stay", "out", "in", "mend", "coat", "wash", "look"});
+    static const std::vector<std::uint8_t> kState = sensesNamed(
+        {"good", "dead", "rotten", "worn", "ugly", "dirty", "loose", "damaged", "odd", "lack"});
+    // Those of the kinds that were told, in the order of the kinds: "out+!in+".
+    const auto together = [&](const std::vector<std::uint8_t>& kinds) {
         std::string all;
-        for (const std::string_view sort : kinds) {
-            const auto word = std::find_if(told.begin(), told.end(), [&](std::string_view one) {
-                return one == sort || (one.starts_with("not-") && one.substr(4) == sort);
-            });
-            if (word != told.end()) {
-                all += (word->starts_with("not-") ? "!" : "") + std::string(sort) + "+";
+        for (const std::uint8_t sense : kinds) {
+            const auto spot = std::find_if(
+                told.begin(), told.end(), [&](const SenseSpot& one) { return one.sense == sense; });
+            if (spot != told.end()) {
+                all += spot->denied ? "!" : "";
+                all += senseName(sense);
+                all += '+';
             }
         }
         return all;
     };
+    const std::string name = std::string(kind) + " in all";
     const std::string work = together(kWork);
     const std::string state = together(kState);
-    std::string_view last;
-    std::string_view first;
-    for (const std::string_view word : told) {
-        const std::string_view plain = word.starts_with("not-") ? word.substr(4) : word;
-        if (std::find(kWork.begin(), kWork.end(), plain) != kWork.end()) {
-            last = word;
-            first = first.empty() ? word : first;
-        }
-    }
-    const std::string name = std::string(kind) + " in all";
     if (work.empty()) {
         clues.add(name, "only", state);
         return;
     }
+    const auto isWork = [](const SenseSpot& one) {
+        return std::find(kWork.begin(), kWork.end(), one.sense) != kWork.end();
+    };
     clues.add(name, work);
     clues.add(name, work, state);
-    clues.add(name, "last", last);
-    clues.add(name, "first", first);
+    clues.add(name, "last", std::find_if(told.rbegin(), told.rend(), isWork)->told());
+    clues.add(name, "first", std::find_if(told.begin(), told.end(), isWork)->told());
 }
 
 void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {
@@ -255,7 +244,7 @@ void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {
 }
 
 void ClueReader::addBefore(Clues& clues) const {
-    for (const std::string& sense : idle_) {
+    for (const std::string_view sense : idle_) {
         clues.add("earlier says", sense);
     }
 }
@@ -281,10 +270,6 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
                       std::size_t first) {
     readWords(sentence);
     senses_ = sensesIn(words_);
-    told_.clear();
-    for (const SenseSpot& spot : senses_) {
-        told_.push_back((spot.denied ? "not-" : "") + std::string(senseName(spot.sense)));
-    }
     const std::size_t size = words_.size();
     const std::span<Mention> own = std::span(mentions).subspan(first);
     addNext(std::span(mentions).subspan(last_, first - last_),
@@ -343,9 +328,9 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
     }
     const std::size_t from = things.empty() ? 0 : things.back().end;
     idle_.clear();
-    for (std::size_t i = 0; i < senses_.size(); ++i) {
-        if (senses_[i].begin >= from) {
-            idle_.push_back(told_[i]);
+    for (const SenseSpot& spot : senses_) {
+        if (spot.begin >= from) {
+            idle_.push_back(spot.told());
         }
     }
 }

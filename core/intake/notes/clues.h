@@ -31,14 +31,19 @@ class Clues {
 
     void append(const Clues& others);
 
+    // Leaves each clue once, however often it was added.
+    void settle();
+
+    // In no particular order once settled.
     [[nodiscard]] const std::vector<std::uint64_t>& keys() const { return keys_; }
 
+    // "after rusty", in the order in which they were first added; empty unless named.
     [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
 
   private:
     bool named_ = false;
     std::vector<std::uint64_t> keys_;
-    std::vector<std::string> names_;  // "after rusty", one for each key; empty unless named
+    std::vector<std::string> names_;
 };
 
 // The number of a clue by its name, as leanings.tsv writes it.
@@ -75,8 +80,7 @@ class ClueReader {
     void addWords(const Zone& zone, Side side, Clues& clues) const;
     void addActs(const Spots& spots, const Zone& zone, std::string_view kind, Clues& clues) const;
     void addSenses(const Zone& zone, std::string_view kind, bool fromEnd, Clues& clues) const;
-    static void addSets(const std::vector<std::string_view>& told, std::string_view kind,
-                        Clues& clues);
+    static void addSets(std::span<const SenseSpot> told, std::string_view kind, Clues& clues);
     void addForm(const Sentence& sentence, Clues& clues) const;
     void addNext(std::span<Mention> before, std::size_t end) const;
     void addMeant(const Zone& zone, std::string_view kind, Clues& clues) const;
@@ -85,12 +89,12 @@ class ClueReader {
 
     Speller speller_;
     std::unordered_map<std::string, std::string> stems_;
-    std::vector<std::string> words_;  // of the sentence: stems, marks, "#" for a figure
+    // Of the sentence: stems, marks, "#" for a figure.
+    std::vector<std::string_view> words_;
     std::vector<SenseSpot> senses_;
-    std::vector<std::string> told_;  // their names, "not-" before those denied
-    std::vector<std::string> idle_;  // senses of the sentence before, after its last thing
-    std::size_t last_ = 0;           // first mention of the last sentence that had any
-    int since_ = 0;                  // sentences without one after it
+    std::vector<std::string_view> idle_;  // said in the sentence before, after its last thing
+    std::size_t last_ = 0;                // first mention of the last sentence that had any
+    int since_ = 0;                       // sentences without one after it
 };
 
 }  // namespace ledgerboard::intake

@@ -18,7 +18,7 @@ bool saysBuilt(const Sentence& sentence, std::size_t begin) {
     constexpr std::size_t kFar = 10;
     constexpr std::size_t kNear = 5;
     for (std::size_t i = begin > kFar ? begin - kFar : 0; i < begin; ++i) {
-        const std::string word = lower(sentence, i);
+        const std::string& word = lower(sentence, i);
         // "built by two brothers in 1907"
         if (word != "built" && i + kNear < begin) {
             continue;
@@ -51,7 +51,7 @@ bool isHouse(const std::string& word) {
 // Whether a sort of house is named in the tokens [begin, end), or the rooms are counted there.
 bool namesHouse(const Sentence& sentence, std::size_t begin, std::size_t end) {
     for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
-        const std::string word = lower(sentence, i);
+        const std::string& word = lower(sentence, i);
         if (isHouse(word) || word == "bedrooms" || word == "bedroom" || word == "bed" ||
             word == "beds" || word == "baths") {
             return true;

@@ -184,7 +184,7 @@ bool isPartOf(const Sentence& sentence, const Spots& spots, const Span& span) {
     static const std::vector<std::string_view> kSections = {
         "section", "sections", "length", "lengths", "stretch", "piece", "pieces"};
     const auto text = [&](std::size_t at) {
-        return at < sentence.tokens.size() ? plainWord(sentence.tokens[at].text) : std::string();
+        return at < sentence.tokens.size() ? sentence.tokens[at].plain : std::string();
     };
     const auto in = [](const auto& list, const std::string& word) {
         return std::find(list.begin(), list.end(), word) != list.end();

@@ -246,6 +246,12 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
         }
     }
     addRivals(things, made, all);
+    for (Evidence& one : all) {
+        one.clues.settle();
+        for (auto& [treatment, clues] : one.made) {
+            clues.settle();
+        }
+    }
     return all;
 }
 

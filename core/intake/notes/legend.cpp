@@ -313,6 +313,7 @@ void Legend::apply(std::vector<Token>& tokens, std::size_t begin) const {
             tokens[i].kind = TokenKind::Word;
             tokens[i].word = code.words.front();
             tokens[i].text = written;
+            tokens[i].plain = plainWord(written);
             tokens.erase(tokens.begin() + static_cast<std::ptrdiff_t>(i + 1),
                          tokens.begin() + static_cast<std::ptrdiff_t>(end));
             for (std::size_t k = 1; k < code.words.size(); ++k) {

@@ -90,7 +90,7 @@ class ReadAgain {
         const char* last = nullptr;
         for (std::size_t i = span.begin; i < span.end; ++i) {
             if (tokens_[i].kind == TokenKind::Word && tokens_[i].text.data() != last) {
-                joined += (joined.empty() ? "" : " ") + plainWord(tokens_[i].text);
+                joined += (joined.empty() ? "" : " ") + tokens_[i].plain;
             }
             last = tokens_[i].text.data();
         }

@@ -37,8 +37,7 @@ class Likenesses : SpottedWords {
   private:
     [[nodiscard]] bool isOneOf(std::size_t at, const std::vector<std::string_view>& words) const {
         return at < sentence_.tokens.size() &&
-               std::find(words.begin(), words.end(), plainWord(sentence_.tokens[at].text)) !=
-                   words.end();
+               std::find(words.begin(), words.end(), sentence_.tokens[at].plain) != words.end();
     }
 
     // "dented on the drive side": which side.

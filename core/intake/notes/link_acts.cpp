@@ -41,9 +41,9 @@ class ActPreparer : SpottedWords {
         for (ActSpot& act : spots_.acts) {
             const bool one = act.span.end == act.span.begin + 1;
             if (one && row(act).treatment == model::Treatment::Inspect &&
-                (plainWord(sentence_.tokens[act.span.begin].text) == "staining" ||
+                (sentence_.tokens[act.span.begin].plain == "staining" ||
                  (act.span.begin > 0 && cueIsMark(act.span.begin - 1, ">+&") &&
-                  plainWord(sentence_.tokens[act.span.begin].text) == "stain")) &&
+                  sentence_.tokens[act.span.begin].plain == "stain")) &&
                 kRestain != kNone) {
                 act.row = kRestain;
             }

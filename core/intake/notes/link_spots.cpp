@@ -64,11 +64,11 @@ class Preparer : SpottedWords {
         auto& objects = spots_.objects;
         for (std::size_t i = 0; i + 1 < objects.size();) {
             const bool adjacent = objects[i].span.end == objects[i + 1].span.begin;
-            const std::string_view written = sentence_.tokens[objects[i].span.end - 1].text;
+            const Token& last = sentence_.tokens[objects[i].span.end - 1];
+            const std::string& plain = last.plain;
             // "clos" is short for closet, and no more than one.
-            const std::string plain = plainWord(written);
             const bool plural =
-                written.ends_with('s') &&
+                last.text.ends_with('s') &&
                 (tables().lexicon.respelling(plain) == nullptr ||
                  tables().lexicon.respelling(plain.substr(0, plain.size() - 1)) != nullptr);
             if (adjacent && !plural && !objects[i + 1].material) {
@@ -101,7 +101,7 @@ class Preparer : SpottedWords {
         static const std::uint32_t kCabinetDoors = tables().objectNamed("cabinet doors");
         static const WordId kKitchen = tables().id("kitchen");
         const bool bare = object.object == kDoors && object.span.end == object.span.begin + 1 &&
-                          plainWord(sentence_.tokens[object.span.begin].text) == "doors";
+                          sentence_.tokens[object.span.begin].plain == "doors";
         if (bare && placeWord_ != kUnknown && placeWord_ == kKitchen) {
             object.object = kCabinetDoors;
         }
@@ -113,11 +113,14 @@ class Preparer : SpottedWords {
             nameFan(object);
             nameDoors(object);
             for (const KindRow& kind : tables().kinds) {
+                if (kind.general != object.object || kind.whole != kNone) {
+                    continue;
+                }
                 static const std::uint32_t kTile = tables().objectNamed("tile");
                 const bool laid = kind.place && object.object == kTile && speaksOfFloor();
                 static const std::uint32_t kTrees = tables().objectNamed("trees");
                 const bool sawn = kind.object == kTrees && word(object.span.end - 1, "board");
-                if (kind.general != object.object || kind.whole != kNone || laid || sawn) {
+                if (laid || sawn) {
                     continue;
                 }
                 if (kind.place ? kind.word == placeWord_ : nearWord(object.span, kind.word)) {
@@ -163,8 +166,7 @@ class Preparer : SpottedWords {
         // "the others are pine": what they are like.
         std::erase_if(spots_.objects, [&](const ObjectSpot& object) {
             const std::size_t begin = object.span.begin;
-            return object.material && begin > 0 &&
-                   plainWord(sentence_.tokens[begin - 1].text) == "are";
+            return object.material && begin > 0 && sentence_.tokens[begin - 1].plain == "are";
         });
         static const std::uint32_t kTile = tables().objectNamed("tile");
         static const std::uint32_t kFloorTile = tables().objectNamed("floor tile");

@@ -39,8 +39,7 @@ class Linker {
     [[nodiscard]] const ActRow& row(const ActSpot& act) const { return tables().acts[act.row]; }
 
     [[nodiscard]] bool word(std::size_t at, std::string_view stem) const {
-        return at < sentence_.tokens.size() && sentence_.tokens[at].word != kUnknown &&
-               sentence_.tokens[at].word == tables().id(stem);
+        return at < sentence_.tokens.size() && tables().is(sentence_.tokens[at].word, stem);
     }
 
     // Carpet is not painted and a furnace not stained: what a treatment cannot be meant for.
@@ -342,7 +341,7 @@ class Linker {
             return false;
         }
         const std::string& name = tables().objects[before_.front()].name;
-        const std::string said = plainWord(sentence_.tokens[at].text);
+        const std::string& said = sentence_.tokens[at].plain;
         const bool again =
             std::find(context_.heads.begin(), context_.heads.end(), said) != context_.heads.end();
         const std::string head = again ? said : name.substr(name.rfind(' ') + 1);

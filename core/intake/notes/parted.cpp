@@ -43,6 +43,8 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
     static const WordId kBut = tables().id("but");
     static const WordId kSo = tables().id("so");
     static const WordId kThen = tables().id("then");
+    const bool turns = spots.has(Cue::Turn);
+    const bool because = spots.has(Cue::Because);
     double cost = 0;
     // Where nothing but breath parts clauses: once it is said what is done to the things before.
     for (const ActSpot& act : spots.acts) {
@@ -62,7 +64,7 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
         if (token.word == kUnknown) {
             continue;
         }
-        if (spots.endOf(Cue::Turn, i) > i && i > begin) {
+        if (turns && i > begin && spots.endOf(Cue::Turn, i) > i) {
             cost += 1.5;
         }
         if (token.word == kAnd) {
@@ -71,7 +73,7 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
             cost += 1.0;
         } else if (token.word == kSo || token.word == kThen) {
             cost += 3.5;
-        } else if (token.word == kBut || spots.endOf(Cue::Because, i) > i) {
+        } else if (token.word == kBut || (because && spots.endOf(Cue::Because, i) > i)) {
             cost += 4.0;
         }
     }

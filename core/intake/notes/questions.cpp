@@ -13,7 +13,7 @@ bool textIs(const Sentence& sentence, std::size_t at, const std::vector<std::str
     if (at >= sentence.tokens.size() || sentence.tokens[at].kind != TokenKind::Word) {
         return false;
     }
-    const std::string word = plainWord(sentence.tokens[at].text);
+    const std::string& word = sentence.tokens[at].plain;
     return std::find(words.begin(), words.end(), word) != words.end();
 }
 

@@ -87,10 +87,10 @@ void Reader::dropHadDone(const Sentence& sentence, Spots& spots) {
         "both", "all",  "him",  "her", "an",   "somebody", "someone", "my"};
     std::erase_if(spots.cues, [&](const CueSpot& cue) {
         if (cue.cue != Cue::Hypothetical || cue.span.end >= sentence.tokens.size() ||
-            plainWord(sentence.tokens[cue.span.end - 1].text) != "have") {
+            sentence.tokens[cue.span.end - 1].plain != "have") {
             return false;
         }
-        const std::string next = plainWord(sentence.tokens[cue.span.end].text);
+        const std::string& next = sentence.tokens[cue.span.end].plain;
         return std::find(kThings.begin(), kThings.end(), next) != kThings.end();
     });
 }
@@ -206,7 +206,7 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
 void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_t foundBefore) {
     const bool no =
         asked_ && (spots.has(Cue::Hypothetical) || spots.has(Cue::Refused) ||
-                   (!sentence.tokens.empty() && sentence.tokens.front().word == tables().id("no")));
+                   (!sentence.tokens.empty() && tables().is(sentence.tokens.front().word, "no")));
     const bool denied = proposed_ && !agrees(sentence) && !sentence.terse;
     if (no && found_.size() == foundBefore && lastFound_ < found_.size()) {
         found_.resize(lastFound_);

@@ -34,7 +34,7 @@ void implyAct(Spots& spots, Linked& linked, std::size_t loose, std::uint32_t row
 // "I want the whole thing new.": everything named after it is.
 bool wantsAllNew(const Sentence& sentence, const Spots& spots) {
     const bool all = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& cue) {
-        const std::string last = plainWord(sentence.tokens[cue.span.end - 1].text);
+        const std::string& last = sentence.tokens[cue.span.end - 1].plain;
         return cue.cue == Cue::Pronoun &&
                (cue.span.end > cue.span.begin + 1 || last == "everything") &&
                (last == "thing" || last == "it" || last == "everything" || last == "lot");
@@ -378,7 +378,7 @@ void Reader::takeOnes(const Sentence& sentence, Spots& spots, const Placed& plac
     for (std::size_t i = 1; i < sentence.tokens.size() && i <= kNear && !talk; ++i) {
         const bool closes =
             i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark;
-        const std::string said = plainWord(sentence.tokens[i].text);
+        const std::string& said = sentence.tokens[i].plain;
         if (said != "ones" && (said != "one" || !closes || !spots.amounts.empty())) {
             if (sentence.tokens[i].kind == TokenKind::Mark) {
                 return;
@@ -386,7 +386,7 @@ void Reader::takeOnes(const Sentence& sentence, Spots& spots, const Placed& plac
             continue;
         }
         for (std::size_t k = 0; k < i; ++k) {
-            const std::string word = plainWord(sentence.tokens[k].text);
+            const std::string& word = sentence.tokens[k].plain;
             if (std::find(kPoint.begin(), kPoint.end(), word) != kPoint.end()) {
                 return;
             }

@@ -35,7 +35,7 @@ bool Reader::isAbsent(const Sentence& sentence, const Spots& spots, const Span& 
         const bool before = cue.span.end <= span.begin && cue.span.end + 3 >= span.begin &&
                             sentence.tokens[cue.span.end].kind != TokenKind::Mark;
         // "has no globe": the globe is missing, not what has none.
-        const std::string ends = plainWord(sentence.tokens[cue.span.end - 1].text);
+        const std::string& ends = sentence.tokens[cue.span.end - 1].plain;
         const bool ofNext =
             ends == "no" || ends == "without" || ends == "have" || ends == "had" || ends == "not";
         const bool after = cue.span.begin >= span.end && cue.span.begin <= span.end + 4 && !ofNext;
@@ -84,7 +84,7 @@ bool putsOne(const Sentence& sentence, const ActSpot& act, const ActRow& row) {
         "cheaper", "plainer", "stronger", "deeper",  "different", "matching"};
     const auto wordAt = [&](std::size_t at) {
         return at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word
-                   ? plainWord(sentence.tokens[at].text)
+                   ? sentence.tokens[at].plain
                    : std::string();
     };
     const auto isOne = [&](std::size_t at) {
@@ -102,7 +102,7 @@ bool putsOne(const Sentence& sentence, const ActSpot& act, const ActRow& row) {
 // Whether something comes up or out before token `end`.
 bool saysUp(const Sentence& sentence, std::size_t end) {
     for (std::size_t i = 0; i < end; ++i) {
-        const std::string word = plainWord(sentence.tokens[i].text);
+        const std::string& word = sentence.tokens[i].plain;
         if (word == "up" || word == "out") {
             return true;
         }
@@ -129,15 +129,13 @@ bool wasDone(const Sentence& sentence, const ActSpot& act) {
     }
     // "has been painted shut": a fault.
     if (act.span.end < sentence.tokens.size()) {
-        const std::string next = plainWord(sentence.tokens[act.span.end].text);
+        const std::string& next = sentence.tokens[act.span.end].plain;
         if (next == "shut" || next == "open" || next == "closed" || next == "over") {
             return false;
         }
     }
     std::size_t at = act.span.begin - 1;
-    const auto is = [&](std::string_view text) {
-        return plainWord(sentence.tokens[at].text) == text;
-    };
+    const auto is = [&](std::string_view text) { return sentence.tokens[at].plain == text; };
     // "just waxed", "newly painted"
     if (is("just") || is("newly") || is("recently") || is("freshly")) {
         return true;
@@ -147,7 +145,7 @@ bool wasDone(const Sentence& sentence, const ActSpot& act) {
         if (sentence.tokens[i].kind != TokenKind::Word) {
             break;
         }
-        if (plainWord(sentence.tokens[i].text) == "had") {
+        if (sentence.tokens[i].plain == "had") {
             return true;
         }
     }
@@ -254,7 +252,7 @@ void Reader::takeMended(const Sentence& sentence, const Spots& spots, const Said
     // "Then paint.": on what is there.
     const bool paint =
         said.spot != kNone &&
-        plainWord(sentence.tokens[spots.objects[said.spot].span.end - 1].text).starts_with("paint");
+        sentence.tokens[spots.objects[said.spot].span.end - 1].plain.starts_with("paint");
     static const std::uint32_t kWalls = tables().objectNamed("walls");
     if (paint && found.object == kWalls &&
         (found.treatment == Treatment::Replace || found.treatment == Treatment::Add)) {
@@ -285,7 +283,7 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     // "Shingles on the upper half need paint": those of the walls.
     static const std::uint32_t kRoof = tables().objectNamed("roof");
     if (found.object == kRoof && found.treatment == Treatment::Refinish &&
-        plainWord(sentence.tokens[said.at].text).starts_with("shingle")) {
+        sentence.tokens[said.at].plain.starts_with("shingle")) {
         found.object = tables().objectNamed("siding");
     }
     if (found.treatment == Treatment::Replace && said.spot != kNone &&

@@ -14,12 +14,11 @@ bool standsBy(const Sentence& sentence, std::size_t begin) {
     static const std::vector<std::string_view> kBy = {"by",    "near",  "behind",  "beside",
                                                       "under", "below", "against", "beneath"};
     std::size_t at = begin;
-    while (at > 0 && (plainWord(sentence.tokens[at - 1].text) == "the" ||
-                      plainWord(sentence.tokens[at - 1].text) == "that")) {
+    while (at > 0 &&
+           (sentence.tokens[at - 1].plain == "the" || sentence.tokens[at - 1].plain == "that")) {
         --at;
     }
-    return at > 0 &&
-           std::find(kBy.begin(), kBy.end(), plainWord(sentence.tokens[at - 1].text)) != kBy.end();
+    return at > 0 && std::find(kBy.begin(), kBy.end(), sentence.tokens[at - 1].plain) != kBy.end();
 }
 
 // "It is sound (invoice in the drawer)."
@@ -62,7 +61,7 @@ void Reader::keepLastWords(const Sentence& sentence, const Spots& spots) {
     heads_.clear();
     for (const ObjectSpot& object : spots.objects) {
         if (!before_.empty() && object.object == before_.front()) {
-            heads_.push_back(plainWord(sentence.tokens[object.span.end - 1].text));
+            heads_.push_back(sentence.tokens[object.span.end - 1].plain);
         }
     }
     lastWords_.clear();
@@ -124,7 +123,7 @@ void Reader::noteAbsent(const Sentence& sentence, const Spots& spots) {
             const bool before =
                 cue.span.end <= object.span.begin && cue.span.end + 3 >= object.span.begin;
             // "The cap is missing.", "The door is gone."
-            const std::string ends = plainWord(sentence.tokens[cue.span.end - 1].text);
+            const std::string& ends = sentence.tokens[cue.span.end - 1].plain;
             const bool after = cue.span.begin >= object.span.end &&
                                cue.span.begin <= object.span.end + 1 &&
                                (ends == "missing" || ends == "gone");
@@ -138,7 +137,7 @@ void Reader::noteAbsent(const Sentence& sentence, const Spots& spots) {
         std::size_t at = object.span.end;
         at += at < sentence.tokens.size() && isMark(sentence.tokens[at], ":-,") ? 1 : 0;
         const std::string says =
-            at < sentence.tokens.size() ? plainWord(sentence.tokens[at].text) : std::string();
+            at < sentence.tokens.size() ? sentence.tokens[at].plain : std::string();
         // Of "three balusters missing" the others are there.
         const bool some =
             object.span.begin > 0 &&

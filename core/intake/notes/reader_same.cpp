@@ -13,7 +13,7 @@ namespace {
 std::size_t butAfter(const Sentence& sentence, std::size_t at) {
     constexpr std::size_t kFar = 7;
     for (std::size_t i = at; i < sentence.tokens.size() && i < at + kFar; ++i) {
-        const std::string word = plainWord(sentence.tokens[i].text);
+        const std::string& word = sentence.tokens[i].plain;
         if (word == "but" || word == "except" || word == "though") {
             return i;
         }
@@ -102,7 +102,7 @@ bool Reader::saysWhatAgain(const Sentence& sentence, const Spots& spots, const S
     }
     // "The same, and patch the hole.", "same, plus a new fan": more than that.
     if (cue.end + 1 < sentence.tokens.size()) {
-        const std::string next = plainWord(sentence.tokens[cue.end + 1].text);
+        const std::string& next = sentence.tokens[cue.end + 1].plain;
         if (next == "and" || next == "plus" || next == "with" || next == "also") {
             return false;
         }
@@ -123,7 +123,7 @@ bool Reader::saysWhatAgain(const Sentence& sentence, const Spots& spots, const S
 // "She lived on a street just like this one": a likeness to no space of the house.
 bool Reader::isLikeNothing(const Sentence& sentence, const Spots& spots, const Span& cue) {
     constexpr std::size_t kFar = 3;
-    const std::string first = plainWord(sentence.tokens[cue.begin].text);
+    const std::string& first = sentence.tokens[cue.begin].plain;
     if (first != "just" && first != "identical" && first != "copy") {
         return false;
     }
@@ -246,7 +246,7 @@ std::uint32_t Reader::boardsOf(const Sentence& sentence, const Spots& spots,
         tables().objectNamed("porch floor"), tables().objectNamed("deck boards"),
         tables().objectNamed("fence"), tables().objectNamed("siding")};
     static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
-    const std::string word = plainWord(sentence.tokens[spot.span.begin].text);
+    const std::string& word = sentence.tokens[spot.span.begin].plain;
     if (spot.object != kWoodFloor || (word != "board" && word != "boards")) {
         return kNone;
     }

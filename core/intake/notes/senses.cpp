@@ -28,6 +28,7 @@ class Senses {
                 continue;
             }
             names_.emplace_back(row.substr(0, tab));
+            denied_.push_back("not-" + names_.back());
             addWords(row.substr(tab + 1), static_cast<std::uint8_t>(names_.size() - 1), speller);
         }
     }
@@ -38,7 +39,9 @@ class Senses {
         return at == byPhrase_.end() ? nullptr : &at->second;
     }
 
-    [[nodiscard]] std::string_view name(std::uint8_t sense) const { return names_[sense]; }
+    [[nodiscard]] std::string_view name(std::uint8_t sense, bool denied) const {
+        return denied ? denied_[sense] : names_[sense];
+    }
 
     [[nodiscard]] std::uint8_t named(std::string_view name) const {
         return static_cast<std::uint8_t>(std::find(names_.begin(), names_.end(), name) -
@@ -72,6 +75,7 @@ class Senses {
     }
 
     std::vector<std::string> names_;
+    std::vector<std::string> denied_;  // their names where they are
     std::unordered_map<std::string, std::vector<std::uint8_t>> byPhrase_;
 };
 
@@ -82,20 +86,30 @@ const Senses& senses() {
 
 }  // namespace
 
-std::string_view senseName(std::uint8_t sense) {
-    return senses().name(sense);
+std::string_view senseName(std::uint8_t sense, bool denied) {
+    return senses().name(sense, denied);
 }
 
-std::vector<SenseSpot> sensesIn(std::span<const std::string> stems) {
+std::vector<std::uint8_t> sensesNamed(std::initializer_list<std::string_view> names) {
+    std::vector<std::uint8_t> all;
+    for (const std::string_view name : names) {
+        all.push_back(senses().named(name));
+    }
+    return all;
+}
+
+std::vector<SenseSpot> sensesIn(std::span<const std::string_view> stems) {
     std::vector<SenseSpot> spots;
+    std::string phrase;
     static const std::uint8_t kNot = senses().named("not");
     std::size_t next = 0;  // past the saying
     for (std::size_t i = 0; i < stems.size(); i = next) {
         next = i + 1;
-        std::string phrase;
+        phrase.clear();
         const std::size_t first = spots.size();
         for (std::size_t k = i; k < stems.size() && k < i + kLongest; ++k) {
-            phrase += (k == i ? "" : " ") + stems[k];
+            phrase += k == i ? "" : " ";
+            phrase += stems[k];
             const std::vector<std::uint8_t>* found = senses().of(phrase);
             if (found == nullptr) {
                 break;

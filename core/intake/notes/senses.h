@@ -6,25 +6,30 @@
 #pragma once
 
 #include <cstdint>
+#include <initializer_list>
 #include <span>
-#include <string>
 #include <string_view>
 #include <vector>
 
 namespace ledgerboard::intake {
+
+// "good", as senses.tsv writes it; "not-good" where it is denied.
+[[nodiscard]] std::string_view senseName(std::uint8_t sense, bool denied = false);
+
+// By their names, in the same order.
+[[nodiscard]] std::vector<std::uint8_t> sensesNamed(std::initializer_list<std::string_view> names);
 
 struct SenseSpot {
     std::size_t begin = 0;  // tokens
     std::size_t end = 0;
     std::uint8_t sense = 0;
     bool denied = false;  // a "not" stands up to three words before it
+
+    [[nodiscard]] std::string_view told() const { return senseName(sense, denied); }
 };
 
 // In order; of two that begin at the same word and have the same sense, the longer. `stems` holds
 // one for each token.
-[[nodiscard]] std::vector<SenseSpot> sensesIn(std::span<const std::string> stems);
-
-// "good", as senses.tsv writes it.
-[[nodiscard]] std::string_view senseName(std::uint8_t sense);
+[[nodiscard]] std::vector<SenseSpot> sensesIn(std::span<const std::string_view> stems);
 
 }  // namespace ledgerboard::intake

@@ -29,7 +29,7 @@ bool isShort(const Token& token) {
     if (token.kind != TokenKind::Word) {
         return false;
     }
-    const std::string word = plainWord(token.text);
+    const std::string& word = token.plain;
     if (std::find(kShortForms.begin(), kShortForms.end(), word) != kShortForms.end()) {
         return true;
     }
@@ -50,14 +50,13 @@ bool isShort(const Token& token) {
 bool isCutOff(const Token& token, const Token& next) {
     static constexpr std::array<std::string_view, 8> kGoesOn = {"on", "in", "at", "by",
                                                                 "w/", "of", "is", "over"};
-    const std::string word = plainWord(token.text);
+    const std::string& word = token.plain;
     if (token.kind != TokenKind::Word || token.word == kUnknown ||
         tables().lexicon.find(word) != kUnknown || tables().lexicon.respelling(word) != nullptr) {
         return false;
     }
-    const bool goesOn =
-        next.kind == TokenKind::Number ||
-        std::find(kGoesOn.begin(), kGoesOn.end(), plainWord(next.text)) != kGoesOn.end();
+    const bool goesOn = next.kind == TokenKind::Number ||
+                        std::find(kGoesOn.begin(), kGoesOn.end(), next.plain) != kGoesOn.end();
     return goesOn && !tables().lexicon.abbreviations().fullWord(word).empty();
 }
 
@@ -349,10 +348,10 @@ class Cutter {
                                                isMark(block_[i - 1], '.'));
             const bool measure = i > begin && isShort(block_[i - 1]);
             const Token& next = block_[i + 1];
-            if (block_[i].kind == TokenKind::Word && plainWord(block_[i].text) == "ft" &&
-                !counted && !measure && next.kind == TokenKind::Word &&
+            if (block_[i].kind == TokenKind::Word && block_[i].plain == "ft" && !counted &&
+                !measure && next.kind == TokenKind::Word &&
                 (phraseEnd(block_, i + 1, From::Space) > i + 1 ||
-                 phraseEnd(block_, i + 1, From::Object) > i + 1 || plainWord(next.text) == "rm")) {
+                 phraseEnd(block_, i + 1, From::Object) > i + 1 || next.plain == "rm")) {
                 block_[i].word = kFront;
             }
         }

@@ -195,7 +195,7 @@ class SignReader {
             if (token.kind == TokenKind::Mark) {
                 break;
             }
-            const std::string word = plainWord(token.text);
+            const std::string& word = token.plain;
             if (const std::optional<SignFlag> told = flagOf(word)) {
                 flag(*told, true);
             }
@@ -214,8 +214,7 @@ class SignReader {
         if (token.kind == TokenKind::Number) {
             return Beside::Figure;
         }
-        if (const auto word = smallWords().find(plainWord(token.text));
-            word != smallWords().end()) {
+        if (const auto word = smallWords().find(token.plain); word != smallWords().end()) {
             return word->second;
         }
         if (act_.span.holds(at) || act_.tail.holds(at)) {

@@ -54,7 +54,7 @@ WordId placeWordOf(const std::string& head) {
 std::string spoken(std::span<const Token> tokens, std::size_t begin, std::size_t end) {
     std::string text;
     for (std::size_t i = begin; i < end; ++i) {
-        std::string word = plainWord(tokens[i].text);
+        std::string word = tokens[i].plain;
         if (i + 1 == end && word.ends_with("'s")) {
             word.resize(word.size() - 2);  // "bathroom's pink"
         }

@@ -62,8 +62,7 @@ class Finder {
                                                              "suite"};
         const std::string_view text = tokens_[at].text;
         return at > 0 && text.front() >= '0' && text.front() <= '9' &&
-               std::find(kFlats.begin(), kFlats.end(), plainWord(tokens_[at - 1].text)) !=
-                   kFlats.end();
+               std::find(kFlats.begin(), kFlats.end(), tokens_[at - 1].plain) != kFlats.end();
     }
 
     std::size_t takeAt(std::size_t at) {
@@ -83,7 +82,7 @@ class Finder {
             return end;
         }
         if (row_ && isOwnRoom(tokens_, at)) {
-            push(at, at + 2, plainWord(tokens_[at].text) + " room", SpaceKind::Room, false);
+            push(at, at + 2, tokens_[at].plain + " room", SpaceKind::Room, false);
             return at + 2;
         }
         std::size_t base = at;
@@ -125,8 +124,8 @@ class Finder {
 
     // "I crawled under", "we were shopping": what somebody did, and no crawl space or shop.
     [[nodiscard]] static bool isDone(const Token& token) {
-        std::string word = plainWord(token.text);
-        word.resize(word.size() - (word.ends_with("'s") ? 2 : 0));
+        std::string_view word = token.plain;
+        word.remove_suffix(word.ends_with("'s") ? 2 : 0);
         const bool form = word.ends_with("ed") || word.ends_with("ing");
         return form && tables().id(word) != token.word;
     }
@@ -162,7 +161,7 @@ class Finder {
         const bool article = at > 0 && tokens_[at - 1].word == kThe;
         const Found room =
             at + 1 < tokens_.size() ? longest(tokens_, at + 1, From::Space) : Found{};
-        const std::string word = plainWord(tokens_[at].text);
+        const std::string& word = tokens_[at].plain;
         if (room.row == kNone || room.end != at + 2 || (!article && at > 0) ||
             tables().spaces[room.row].name != "bedroom" || word.ends_with("'s") ||
             tokens_[at + 1].text.ends_with('s') ||
@@ -198,7 +197,7 @@ class Finder {
         const bool said =
             at + 2 < tokens_.size() && tokens_[at + 2].word != kUnknown &&
             std::find(kSays.begin(), kSays.end(), tokens_[at + 2].word) != kSays.end();
-        const bool closes = ((in || said) && namesRoom(plainWord(tokens_[at].text))) ||
+        const bool closes = ((in || said) && namesRoom(tokens_[at].plain)) ||
                             at + 2 >= tokens_.size() || tokens_[at + 2].kind == TokenKind::Mark ||
                             tokens_[at + 2].word == kNext;
         if (at + 1 >= tokens_.size() || tokens_[at].kind != TokenKind::Word ||
@@ -210,11 +209,11 @@ class Finder {
             tokens_[at].word == kUnknown ? 0 : tables().phrases.step(0, tokens_[at].word);
         for (const Meaning& meaning : tables().phrases.at(node)) {
             if (node != 0 && (meaning.from == From::Cue || meaning.from == From::Qualifier) &&
-                !namesRoom(plainWord(tokens_[at].text))) {
+                !namesRoom(tokens_[at].plain)) {
                 return 0;
             }
         }
-        push(at, at + 2, plainWord(tokens_[at].text) + " room", SpaceKind::Room, false);
+        push(at, at + 2, tokens_[at].plain + " room", SpaceKind::Room, false);
         return at + 2;
     }
 
@@ -227,7 +226,7 @@ class Finder {
     // "Dad's room", "the girls' room": a room known by whose it is. Its end; `at` where there is
     // none.
     std::size_t takeOwned(std::size_t at) {
-        const std::string word = plainWord(tokens_[at].text);
+        const std::string& word = tokens_[at].plain;
         const bool single = word.size() > 3 && word.ends_with("'s");
         const bool plural = word.size() > 2 && word.ends_with('s') && isApostrophe(at + 1);
         std::size_t room = at + (plural ? 2 : 1);
@@ -323,7 +322,7 @@ class Finder {
             return {};
         }
         const bool closes = at + 1 >= tokens_.size() || tokens_[at + 1].kind == TokenKind::Mark;
-        return closes ? " " + plainWord(tokens_[at].text) : std::string();
+        return closes ? " " + tokens_[at].plain : std::string();
     }
 
     // "blue room", "kids' room", "sewing room": a room known by its word alone.
@@ -385,7 +384,7 @@ class Finder {
         std::string key = row.name;
         SpaceKind kind = row.kind;
         if (!plural && kind == SpaceKind::Group &&
-            (tokens_[begin].word == tables().id("the") || whole.end == begin + 1)) {
+            (tables().is(tokens_[begin].word, "the") || whole.end == begin + 1)) {
             key.pop_back();  // "the bath" has the stem of "the baths"
             kind = SpaceKind::Room;
         } else if (!plural && kind == SpaceKind::Group && key == "bedrooms" &&
@@ -432,8 +431,7 @@ class Finder {
     // that ends. Empty where it is not said.
     [[nodiscard]] std::pair<std::string, std::size_t> whichOf(std::size_t at) const {
         const auto is = [&](std::size_t i, std::string_view stem) {
-            return i < tokens_.size() && tokens_[i].word != kUnknown &&
-                   tokens_[i].word == tables().id(stem);
+            return i < tokens_.size() && tables().is(tokens_[i].word, stem);
         };
         // "Bedroom's at the back": said of it, and no name.
         if (at > 0 && tokens_[at - 1].text.ends_with("'s")) {

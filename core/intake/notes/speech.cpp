@@ -57,11 +57,6 @@ bool cueBefore(const Sentence& sentence, const Spots& spots, Cue cue, std::size_
     return false;
 }
 
-bool wordIs(const Sentence& sentence, std::size_t at, std::string_view word) {
-    return at < sentence.tokens.size() && sentence.tokens[at].word != kUnknown &&
-           sentence.tokens[at].word == tables().id(word);
-}
-
 bool listsThis(const Sentence& sentence) {
     return sentence.tokens.size() > 2 &&
            (wordIs(sentence, 0, "this") || wordIs(sentence, 0, "here")) &&

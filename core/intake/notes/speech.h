@@ -12,7 +12,9 @@ namespace ledgerboard::intake {
 [[nodiscard]] bool isMark(const Token& token, std::string_view marks);
 
 // Whether the token at `at` has that stem, which a table must hold. False beyond the end.
-[[nodiscard]] bool wordIs(const Sentence& sentence, std::size_t at, std::string_view stem);
+[[nodiscard]] inline bool wordIs(const Sentence& sentence, std::size_t at, std::string_view stem) {
+    return at < sentence.tokens.size() && tables().is(sentence.tokens[at].word, stem);
+}
 
 // The end of a run of words that may stand between the start and a space: articles, "okay", marks.
 [[nodiscard]] std::size_t skipSmall(const Sentence& sentence, const Spots& spots, std::size_t at);

@@ -59,7 +59,7 @@ class Finder {
         Longest fact;
         heads_.clear();
         facts_.clear();
-        cueEnds_.assign(static_cast<std::size_t>(Cue::Count), 0);
+        cues_.clear();
         follow(0, at, false, object, act, fact);
         // "the roof's sound": "is" may hide in the word before.
         if (at > 0 && endsInIs(tokens_[at - 1].text)) {
@@ -152,10 +152,21 @@ class Finder {
                 found_.cautions.push_back({{at, end}, meaning.row});
                 break;
             case From::Cue:
-                cueEnds_[meaning.row] = end;
+                noteCue(static_cast<Cue>(meaning.row), end);
                 break;
             default:
                 break;
+        }
+    }
+
+    // Of each cue the phrase found last.
+    void noteCue(Cue cue, std::size_t end) {
+        const auto known = std::find_if(cues_.begin(), cues_.end(),
+                                        [&](const auto& one) { return one.first == cue; });
+        if (known == cues_.end()) {
+            cues_.emplace_back(cue, end);
+        } else {
+            known->second = end;
         }
     }
 
@@ -182,10 +193,9 @@ class Finder {
     }
 
     void settle(std::size_t at, const Longest& object, const Longest& act, const Longest& fact) {
-        for (std::size_t cue = 0; cue < cueEnds_.size(); ++cue) {
-            if (cueEnds_[cue] > 0) {
-                found_.cues.push_back({{at, cueEnds_[cue]}, static_cast<Cue>(cue)});
-            }
+        std::sort(cues_.begin(), cues_.end());
+        for (const auto& [cue, end] : cues_) {
+            found_.cues.push_back({{at, end}, cue});
         }
         if (fact.row != kNone && at >= factsEnd_) {
             for (const std::uint32_t row : facts_) {
@@ -381,9 +391,10 @@ class Finder {
     // writes it so.
     [[nodiscard]] bool isDoing(const Longest& object) const {
         const std::string_view text = tokens_[object.end - 1].text;
+        const std::string& plain = tokens_[object.end - 1].plain;
         // "walls pnt", "walls paint": an order in short, and no wall paint.
-        const std::string* meaning = tables().lexicon.respelling(plainWord(text));
-        const bool paints = object.words > 1 && plainWord(text) == "paint" &&
+        const std::string* meaning = tables().lexicon.respelling(plain);
+        const bool paints = object.words > 1 && plain == "paint" &&
                             tokens_[object.end - 2].text.ends_with('s');
         if (paints || (meaning != nullptr && *meaning == "paint" && object.words > 1)) {
             return true;
@@ -417,7 +428,7 @@ class Finder {
         if (last.ends_with('s') || last.ends_with('S') || last.ends_with("tion")) {
             return false;
         }
-        const std::string* meaning = tables().lexicon.respelling(plainWord(last));
+        const std::string* meaning = tables().lexicon.respelling(tokens_[span.end - 1].plain);
         if (meaning != nullptr && *meaning == "paint") {
             return true;
         }
@@ -453,7 +464,7 @@ class Finder {
         static const WordId kIs = tables().id("is");
         static const WordId kBe = tables().id("be");
         const bool going = before.word != kUnknown && (before.word == kIs || before.word == kBe ||
-                                                       plainWord(before.text).ends_with("'m"));
+                                                       before.plain.ends_with("'m"));
         if (before.kind == TokenKind::Mark || (going && last.ends_with("ing"))) {
             return true;
         }
@@ -513,7 +524,7 @@ class Finder {
     Spots found_;
     std::vector<Longest> heads_;
     std::vector<std::uint32_t> facts_;
-    std::vector<std::size_t> cueEnds_;
+    std::vector<std::pair<Cue, std::size_t>> cues_;  // that begin at a place, and where they end
     std::vector<Span> tails_;
     std::size_t objectsEnd_ = 0;
     std::size_t actsEnd_ = 0;

@@ -18,8 +18,7 @@ class SpottedWords {
     [[nodiscard]] const ActRow& row(const ActSpot& act) const { return tables().acts[act.row]; }
 
     [[nodiscard]] bool word(std::size_t at, std::string_view stem) const {
-        return at < sentence_.tokens.size() && sentence_.tokens[at].word != kUnknown &&
-               sentence_.tokens[at].word == tables().id(stem);
+        return at < sentence_.tokens.size() && tables().is(sentence_.tokens[at].word, stem);
     }
 
     [[nodiscard]] bool cueEnds(Cue cue, std::size_t at) const {

@@ -430,16 +430,13 @@ std::string_view cueName(Cue cue) {
     return kCueNames[static_cast<std::size_t>(cue)];
 }
 
-const Tables& tables() {
-    static const Tables kTables = [] {
-        Tables loaded;
-        Loader(loaded).run();
-        for (int i = 0; i <= 12; ++i) {
-            loaded.lexicon.learn("#" + std::to_string(i));
-        }
-        return loaded;
-    }();
-    return kTables;
+Tables loadTables() {
+    Tables loaded;
+    Loader(loaded).run();
+    for (int i = 0; i <= 12; ++i) {
+        loaded.lexicon.learn("#" + std::to_string(i));
+    }
+    return loaded;
 }
 
 }  // namespace ledgerboard::intake

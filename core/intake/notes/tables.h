@@ -199,9 +199,19 @@ struct Tables {
 
     // The id of a word the code itself asks about; kUnknown where no table holds it.
     [[nodiscard]] WordId id(std::string_view stem) const { return lexicon.find(stem); }
+
+    // Whether `word` is the id of that stem. Faster than to ask for the stem's id each time.
+    [[nodiscard]] bool is(WordId word, std::string_view stem) const {
+        return word != kUnknown && lexicon.stem(word) == stem;
+    }
 };
 
-[[nodiscard]] const Tables& tables();
+[[nodiscard]] Tables loadTables();
+
+[[nodiscard]] inline const Tables& tables() {
+    static const Tables kTables = loadTables();
+    return kTables;
+}
 
 // The word of cues.tsv for it.
 [[nodiscard]] std::string_view cueName(Cue cue);

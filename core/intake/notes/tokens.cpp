@@ -66,7 +66,10 @@ class Cutter {
     void push(Token token) {
         token.line = line_;
         token.glued = glued_;
-        tokens_.push_back(token);
+        if (token.plain.empty()) {
+            token.plain = plainWord(token.text);
+        }
+        tokens_.push_back(std::move(token));
     }
 
     bool cutSign() {
@@ -224,9 +227,11 @@ class Cutter {
 
     void pushWords(std::string_view written) {
         const char first = written.front();
-        for (const WordId id : speller_.idsOf(written)) {
+        const std::string plain = plainWord(written);
+        for (const WordId id : speller_.idsOf(plain)) {
             push(Token{.kind = TokenKind::Word,
                        .text = written,
+                       .plain = plain,
                        .word = id,
                        .capital = first >= 'A' && first <= 'Z'});
         }

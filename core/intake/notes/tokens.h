@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstdint>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -16,6 +17,7 @@ enum class TokenKind : std::uint8_t { Word, Number, Mark };
 struct Token {
     TokenKind kind = TokenKind::Word;
     std::string_view text;   // a slice of the notes; the words of "don't" share theirs
+    std::string plain = {};  // plainWord(text), which much is asked of
     WordId word = kUnknown;  // of a Word
     std::int64_t value = 0;  // of a Number; fractions like "1/2" and signs like a half included
     char mark = 0;           // of a Mark: one of . , ; : ! ? ( ) - > $ @ & + / # " ' % = * ~

@@ -36,7 +36,7 @@ class Teller : SpottedWords {
 
   private:
     [[nodiscard]] std::string text(std::size_t at) const {
-        return at < sentence_.tokens.size() ? plainWord(sentence_.tokens[at].text) : std::string();
+        return at < sentence_.tokens.size() ? sentence_.tokens[at].plain : std::string();
     }
 
     [[nodiscard]] bool textIn(std::size_t at, const std::vector<std::string_view>& list) const {

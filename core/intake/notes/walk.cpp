@@ -75,7 +75,7 @@ bool Walk::enterUnnamed(const Sentence& heading) {
             return false;
         }
         strange = strange || token.word == kUnknown;
-        name += (name.empty() ? "" : " ") + plainWord(token.text);
+        name += (name.empty() ? "" : " ") + token.plain;
         ++words;
     }
     static const std::vector<std::string_view> kDays = {

@@ -26,8 +26,7 @@ void dropBoards(const Sentence& sentence, Spots& spots) {
     std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
         const std::size_t at = space.span.begin;
         return sentence.terse && at > 0 && space.span.end == at + 1 &&
-               plainWord(sentence.tokens[at].text) == "bd" &&
-               sentence.tokens[at - 1].kind == TokenKind::Word;
+               sentence.tokens[at].plain == "bd" && sentence.tokens[at - 1].kind == TokenKind::Word;
     });
 }
 
@@ -36,7 +35,7 @@ void dropKits(const Sentence& sentence, Spots& spots) {
     std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
         const std::size_t at = space.span.begin;
         return !sentence.terse && at > 0 && space.span.end == at + 1 &&
-               plainWord(sentence.tokens[at].text) == "kit" && !sentence.tokens[at].capital &&
+               sentence.tokens[at].plain == "kit" && !sentence.tokens[at].capital &&
                sentence.tokens[at - 1].kind == TokenKind::Word;
     });
 }
@@ -54,7 +53,7 @@ void dropAbsent(const Sentence& sentence, Spots& spots) {
         const bool other = !spots.spaces.empty() && spots.spaces.front().span.end < at &&
                            spots.spaces.front().span.end + 2 >= at;
         return (at == 1 || at == 2 || other) && at > 0 &&
-               plainWord(sentence.tokens[at - 1].text) == "was";
+               sentence.tokens[at - 1].plain == "was";
     });
 }
 

@@ -25,8 +25,7 @@ bool tellsShape(const Sentence& sentence, std::size_t at) {
     static const std::vector<std::string_view> kShapes = {
         "corner", "old",   "big",   "large", "small", "little", "blue",   "pink", "green",
         "yellow", "white", "brown", "gray",  "grey",  "orange", "purple", "tiny", "red"};
-    return std::find(kShapes.begin(), kShapes.end(), plainWord(sentence.tokens[at].text)) !=
-           kShapes.end();
+    return std::find(kShapes.begin(), kShapes.end(), sentence.tokens[at].plain) != kShapes.end();
 }
 
 // "loo's fine", "Bath, loo, basin.", "Loo and basin are white"
@@ -61,7 +60,7 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
         return;
     }
     std::erase_if(spots.spaces, [&](const SpaceSpot& spot) {
-        std::string word = plainWord(sentence.tokens[spot.span.end - 1].text);
+        std::string word = sentence.tokens[spot.span.end - 1].plain;
         if (word.ends_with("'s")) {
             word.resize(word.size() - 2);  // "the loo's fine"
         }

@@ -192,8 +192,7 @@ bool saysWhere(const Sentence& sentence, std::size_t begin, std::size_t end) {
     static const std::vector<std::string_view> kWhere = {
         "over", "above", "below", "under", "off", "behind", "beside", "by", "near", "at", "in"};
     for (std::size_t i = begin; i < end; ++i) {
-        if (std::find(kWhere.begin(), kWhere.end(), plainWord(sentence.tokens[i].text)) !=
-            kWhere.end()) {
+        if (std::find(kWhere.begin(), kWhere.end(), sentence.tokens[i].plain) != kWhere.end()) {
             return true;
         }
     }
@@ -322,7 +321,7 @@ void Walk::nameFully(const Sentence& sentence, const Spots& spots, const SpaceSp
         if (token.kind != TokenKind::Word) {
             return moveTo({&spot});
         }
-        name += (name.empty() ? "" : " ") + plainWord(token.text);
+        name += (name.empty() ? "" : " ") + token.plain;
         const bool cue = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& one) {
             return one.cue != Cue::Material && one.span.holds(i);
         });

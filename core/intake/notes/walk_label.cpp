@@ -69,7 +69,7 @@ std::string nameOf(const Sentence& sentence, const Span& label) {
             continue;
         }
         last = token.text.data();
-        const std::string word = plainWord(token.text);
+        const std::string& word = token.plain;
         const std::string* meaning = tables().lexicon.respelling(word);
         name += (name.empty() ? "" : " ") + (meaning == nullptr ? word : *meaning);
     }
@@ -111,8 +111,7 @@ SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
             return spot.span.begin > label.begin ? space : spot;
         }
     }
-    const std::uint32_t row =
-        label.end == 1 ? spaceShortened(plainWord(sentence.tokens[0].text)) : kNone;
+    const std::uint32_t row = label.end == 1 ? spaceShortened(sentence.tokens[0].plain) : kNone;
     if (row != kNone) {
         space.kind = tables().spaces[row].kind;
         space.key = space.shown = tables().spaces[row].name;

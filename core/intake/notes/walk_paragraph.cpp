@@ -26,7 +26,7 @@ bool beginsWithSystem(const Sentence& sentence, const Spots& spots) {
     const std::size_t at = skipSmall(sentence, spots, 0);
     constexpr std::size_t kLead = 4;
     for (std::size_t i = 0; i < std::min(sentence.tokens.size(), kLead); ++i) {
-        std::string word = plainWord(sentence.tokens[i].text);
+        std::string word = sentence.tokens[i].plain;
         if (word.ends_with("'s")) {
             word.resize(word.size() - 2);
         }
@@ -70,8 +70,7 @@ bool goesThere(const Sentence& sentence, const Spots& spots) {
     static const std::vector<std::string_view> kGo = {"go",    "goes",   "went", "come",
                                                       "comes", "came",   "step", "steps",
                                                       "climb", "climbs", "walk", "walked"};
-    const std::string word =
-        sentence.tokens.size() > 1 ? plainWord(sentence.tokens[1].text) : std::string();
+    const std::string word = sentence.tokens.size() > 1 ? sentence.tokens[1].plain : std::string();
     const bool goes = std::find(kGo.begin(), kGo.end(), word) != kGo.end();
     const std::size_t begin = spots.spaces.front().span.begin;
     const std::size_t at = begin > 0 && wordIs(sentence, begin - 1, "the") ? begin - 1 : begin;

@@ -236,8 +236,7 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
                       spots.has(Cue::Negation);
     const bool wished =
         std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
-            return token.word != kUnknown &&
-                   (token.word == tables().id("would") || token.word == tables().id("could"));
+            return tables().is(token.word, "would") || tables().is(token.word, "could");
         });
     if (placed.moved || !idle || talk || wished || sentence.tokens.size() > kShort) {
         return;
@@ -341,7 +340,7 @@ void Walk::useOwnNames(const Sentence& sentence, Spots& spots) {
         }
         std::string name;
         for (std::size_t i = spot.span.begin - 1; i < spot.span.end; ++i) {
-            name += (name.empty() ? "" : " ") + plainWord(sentence.tokens[i].text);
+            name += (name.empty() ? "" : " ") + sentence.tokens[i].plain;
         }
         if (find(name) != nullptr && name != spot.key) {
             spot.key = name;

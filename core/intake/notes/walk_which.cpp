@@ -207,7 +207,7 @@ void Walk::hearOwnRooms(const Sentence& sentence, Spots& spots) {
         if (!wordIs(sentence, i + 1, "room") || sentence.tokens[i].kind != TokenKind::Word) {
             continue;
         }
-        const KnownSpace* known = find(plainWord(sentence.tokens[i].text) + " room");
+        const KnownSpace* known = find(sentence.tokens[i].plain + " room");
         const auto at = std::find_if(spots.spaces.begin(), spots.spaces.end(),
                                      [&](const SpaceSpot& spot) { return spot.span.end > i; });
         const bool taken = at != spots.spaces.end() && at->span.begin < i + 2;
@@ -231,7 +231,7 @@ void Walk::hearOwnRooms(const Sentence& sentence, Spots& spots) {
 // tells which, as long as no other goes by it.
 void Walk::namePlainly(const Sentence& sentence, SpaceSpot& spot) {
     // "Bath upstairs.": the bath, as long as there is no other.
-    const std::string last = plainWord(sentence.tokens[spot.span.end - 1].text);
+    const std::string& last = sentence.tokens[spot.span.end - 1].plain;
     if (last + " bathroom" == spot.key && find(spot.key) == nullptr) {
         const bool another = std::any_of(known_.begin(), known_.end(), [](const KnownSpace& known) {
             return isBath(known.key) && known.key != "primary bath";

@@ -77,46 +77,45 @@ std::vector<std::string> Speller::stemsOf(std::string_view written) {
     return stems;
 }
 
-const std::vector<WordId>& Speller::idsOf(std::string_view written) {
-    std::string word = plainWord(written);
-    if (const auto found = met_.find(word); found != met_.end()) {
+const std::vector<WordId>& Speller::idsOf(const std::string& plain) {
+    if (const auto found = met_.find(plain); found != met_.end()) {
         return found->second;
     }
     if (met_.size() >= kMostWordsRemembered) {
         met_.clear();
     }
     // "van" is a vanity in shorthand alone.
-    const std::string shorthand = word + '~';
+    const std::string shorthand = plain + '~';
     const bool shortens = terse_ && lexicon_.respelling(shorthand) != nullptr;
     std::vector<WordId> ids;
-    for (const std::string& stem : stemsOf(shortens ? shorthand : word)) {
+    for (const std::string& stem : stemsOf(shortens ? shorthand : plain)) {
         ids.push_back(lexicon_.find(stem));
     }
     if (terse_ && ids.size() == 1 && ids.front() == kUnknown) {
-        if (const std::string whole = lexicon_.abbreviations().fullWord(word); !whole.empty()) {
+        if (const std::string whole = lexicon_.abbreviations().fullWord(plain); !whole.empty()) {
             ids.clear();
             for (const std::string& stem : stemsOf(whole)) {
                 ids.push_back(lexicon_.find(stem));
             }
         }
     }
-    return met_.emplace(std::move(word), std::move(ids)).first->second;
+    return met_.emplace(plain, std::move(ids)).first->second;
 }
 
 std::string plainWord(std::string_view written) {
-    std::string word;
-    for (std::size_t i = 0; i < written.size() && word.size() < kLongestWord; ++i) {
+    std::string word(written.substr(0, kLongestWord));
+    std::size_t size = 0;
+    for (std::size_t i = 0; i < written.size() && size < kLongestWord; ++i, ++size) {
         const char c = written[i];
-        if (c >= 'A' && c <= 'Z') {
-            word.push_back(static_cast<char>(c - 'A' + 'a'));
-        } else if (written.substr(i, 3) == "\xE2\x80\x99" ||
-                   written.substr(i, 3) == "\xE2\x80\x98") {
-            word.push_back('\'');
+        word[size] = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        const bool curly = c == '\xE2' && (written.substr(i, 3) == "\xE2\x80\x99" ||
+                                           written.substr(i, 3) == "\xE2\x80\x98");
+        if (curly) {
+            word[size] = '\'';
             i += 2;
-        } else {
-            word.push_back(c);
         }
     }
+    word.resize(size);
     return word;
 }
 

@@ -74,8 +74,8 @@ class Speller {
     // Whether words that no table holds are read as shorthand for words of the tables.
     void setTerse(bool terse) { terse_ = terse; }
 
-    // The ids that `word` stands for, one or more; valid until the next call.
-    const std::vector<WordId>& idsOf(std::string_view word);
+    // The ids that `plain`, a plainWord(), stands for, one or more; valid until the next call.
+    const std::vector<WordId>& idsOf(const std::string& plain);
     // The stems that `word` stands for, for loading tables.
     [[nodiscard]] std::vector<std::string> stemsOf(std::string_view word);
 

@@ -25,7 +25,7 @@ constexpr std::string_view kNotes =
     "the neighbor had it done. Fridge is newish, it can live. The range has to go.\n"
     "Hall bath: tub is chipped. Toilet fine.\n";
 
-std::vector<std::string> sensesOf(const std::vector<std::string>& stems) {
+std::vector<std::string> sensesOf(const std::vector<std::string_view>& stems) {
     std::vector<std::string> names;
     for (const SenseSpot& spot : sensesIn(stems)) {
         names.push_back((spot.denied ? "not " : "") + std::string(senseName(spot.sense)));
@@ -64,7 +64,9 @@ TEST(NotesLeanings, AClueIsKnownByItsWords) {
     Clues clues(true);
     clues.add("after says", "near", "good");
     clues.add("after says", "near", "good");
+    clues.settle();
     ASSERT_EQ(clues.keys().size(), 1U);
+    ASSERT_EQ(clues.names().size(), 1U);
     EXPECT_EQ(clues.names().front(), "after says near good");
     EXPECT_EQ(clues.keys().front(), clueKey("after says near good"));
 }
