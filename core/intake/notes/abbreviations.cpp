@@ -20,7 +20,7 @@ bool isVowel(char c) {
 }
 
 // The letters without vowels behind the first and without doubled ones.
-std::string bones(std::string_view word) {
+std::string bonesOf(std::string_view word) {
     std::string kept;
     for (std::size_t i = 0; i < word.size(); ++i) {
         const bool again = i > 0 && word[i] == word[i - 1];
@@ -41,48 +41,6 @@ bool standsIn(std::string_view part, std::string_view whole) {
         ++at;
     }
     return true;
-}
-
-// How well a short form fits a name that stands `times` in the tables, 0 to 100.
-int fitOf(std::string_view shortened, std::string_view name, int times) {
-    if (name.size() <= shortened.size() || name.front() != shortened.front()) {
-        return kNothing;
-    }
-    const auto longer = static_cast<int>(name.size() - shortened.size());
-    const bool vowels = std::any_of(shortened.begin() + 1, shortened.end(), isVowel);
-    // "chandl", "sprink": the beginning. "lint" and "sat" look like words of their own.
-    if (name.starts_with(shortened)) {
-        const bool cut = longer > 1 && shortened.size() >= (vowels ? 5U : 4U);
-        if (vowels && times < kCommon) {
-            return kNothing;
-        }
-        return cut                     ? std::max(60, 92 - 4 * longer)
-               : longer > 1 && !vowels ? 75 - 8 * longer
-                                       : kNothing;
-    }
-    const std::string left = bones(shortened);
-    const std::string right = bones(name);
-    if (!standsIn(shortened, name) || left.size() < 3) {
-        return kNothing;
-    }
-    // "srnd", "crpt": all but vowels and doubles. With a vowel left, as in "regrt", less surely.
-    if (left == right) {
-        return vowels ? 80 : 95;
-    }
-    // "drwl", "plmr": some consonants dropped, the last one kept or nearly so.
-    const auto dropped = static_cast<int>(right.size() - std::min(left.size(), right.size()));
-    const std::string_view tail = std::string_view(right).substr(right.size() - 1);
-    const bool ends = left.back() == tail.front();
-    // "chandl": the beginning without some vowels.
-    constexpr std::size_t kBones = 4;
-    if (vowels && times >= kCommon && left.size() >= kBones && right.starts_with(left)) {
-        return 70;
-    }
-    // "walk" and "knees" look like words of their own.
-    if (vowels || shortened.size() < 4) {
-        return kNothing;
-    }
-    return 88 - 10 * dropped - (ends ? 0 : 14);
 }
 
 }  // namespace
@@ -108,10 +66,51 @@ void Abbreviations::addName(std::string_view word) {
     const auto found = std::find_if(names.begin(), names.end(),
                                     [&](const Name& name) { return name.word == word; });
     if (found == names.end()) {
-        names.push_back({std::string(word), 1});
+        names.push_back({std::string(word), bonesOf(word), 1});
     } else {
         ++found->times;
     }
+}
+
+int Abbreviations::fitOf(std::string_view shortened, std::string_view bones, const Name& name) {
+    const std::string& word = name.word;
+    if (word.size() <= shortened.size() || word.front() != shortened.front()) {
+        return kNothing;
+    }
+    const auto longer = static_cast<int>(word.size() - shortened.size());
+    const bool vowels = std::any_of(shortened.begin() + 1, shortened.end(), isVowel);
+    // "chandl", "sprink": the beginning. "lint" and "sat" look like words of their own.
+    if (word.starts_with(shortened)) {
+        const bool cut = longer > 1 && shortened.size() >= (vowels ? 5U : 4U);
+        if (vowels && name.times < kCommon) {
+            return kNothing;
+        }
+        return cut                     ? std::max(60, 92 - 4 * longer)
+               : longer > 1 && !vowels ? 75 - 8 * longer
+                                       : kNothing;
+    }
+    if (bones.size() < 3 || !standsIn(shortened, word)) {
+        return kNothing;
+    }
+    // "srnd", "crpt": all but vowels and doubles. With a vowel left, as in "regrt", less surely.
+    if (bones == name.bones) {
+        return vowels ? 80 : 95;
+    }
+    // "drwl", "plmr": some consonants dropped, the last one kept or nearly so.
+    const auto dropped =
+        static_cast<int>(name.bones.size() - std::min(bones.size(), name.bones.size()));
+    const bool ends = bones.back() == name.bones.back();
+    // "chandl": the beginning without some vowels.
+    constexpr std::size_t kBones = 4;
+    if (vowels && name.times >= kCommon && bones.size() >= kBones &&
+        name.bones.starts_with(bones)) {
+        return 70;
+    }
+    // "walk" and "knees" look like words of their own.
+    if (vowels || shortened.size() < 4) {
+        return kNothing;
+    }
+    return 88 - 10 * dropped - (ends ? 0 : 14);
 }
 
 std::string Abbreviations::fullWord(std::string_view shortened) const {
@@ -120,11 +119,12 @@ std::string Abbreviations::fullWord(std::string_view shortened) const {
     if (!letters || shortened.size() < kShortest || shortened.size() > kLongest || names_.empty()) {
         return {};
     }
+    const std::string bones = bonesOf(shortened);
     const Name* best = nullptr;
     int most = kNothing;
     int next = kNothing;
     for (const Name& name : names_[static_cast<std::size_t>(shortened.front() - 'a')]) {
-        const int fit = fitOf(shortened, name.word, name.times);
+        const int fit = fitOf(shortened, bones, name);
         if (fit == kNothing) {
             continue;
         }

@@ -27,8 +27,13 @@ class Abbreviations {
   private:
     struct Name {
         std::string word;
-        int times = 0;  // how often it stands in the tables
+        std::string bones;  // the letters without vowels behind the first and without doubled ones
+        int times = 0;      // how often it stands in the tables
     };
+
+    // How well a short form, given with its own bones, fits a name, 0 to 100.
+    [[nodiscard]] static int fitOf(std::string_view shortened, std::string_view bones,
+                                   const Name& name);
 
     std::vector<std::vector<Name>> names_;  // by first letter
 };

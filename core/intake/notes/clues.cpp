@@ -32,21 +32,20 @@ std::uint64_t clueKey(std::string_view name) {
     return key;
 }
 
-void Clues::add(std::string_view kind, std::string_view first, std::string_view second) {
+void Clues::add(std::string_view kind, std::string_view first, std::string_view second,
+                std::string_view third) {
     std::uint64_t key = kOffset;
     mix(key, kind);
-    if (!first.empty()) {
-        mix(key, " ");
-        mix(key, first);
-    }
-    if (!second.empty()) {
-        mix(key, " ");
-        mix(key, second);
+    for (const std::string_view part : {first, second, third}) {
+        if (!part.empty()) {
+            mix(key, " ");
+            mix(key, part);
+        }
     }
     keys_.push_back(key);
     if (named_) {
         std::string name(kind);
-        for (const std::string_view part : {first, second}) {
+        for (const std::string_view part : {first, second, third}) {
             if (!part.empty()) {
                 name += ' ';
                 name += part;
@@ -171,7 +170,6 @@ void ClueReader::addMeant(const Zone& zone, std::string_view kind, Clues& clues)
         return at == 0 || words_[at - 1].size() == 1 || words_[at - 1] == "and" ||
                words_[at - 1] == "just" || words_[at - 1] == "so" || words_[at - 1] == "then";
     };
-    const std::string name = std::string(kind) + " of it";
     for (const SenseSpot& spot : senses_) {
         if (spot.begin < zone.begin || spot.end > zone.end) {
             continue;
@@ -182,10 +180,10 @@ void ClueReader::addMeant(const Zone& zone, std::string_view kind, Clues& clues)
                     (spot.begin >= k && stands(spot.begin - k));
         }
         if (meant) {
-            clues.add(name, spot.told());
+            clues.add(kind, "of it", spot.told());
         }
         if (opens(spot.begin)) {
-            clues.add(name, "first", spot.told());
+            clues.add(kind, "of it", "first", spot.told());
         }
     }
 }
@@ -211,20 +209,19 @@ void ClueReader::addSets(std::span<const SenseSpot> told, std::string_view kind,
         }
         return all;
     };
-    const std::string name = std::string(kind) + " in all";
     const std::string work = together(kWork);
     const std::string state = together(kState);
     if (work.empty()) {
-        clues.add(name, "only", state);
+        clues.add(kind, "in all", "only", state);
         return;
     }
     const auto isWork = [](const SenseSpot& one) {
         return std::find(kWork.begin(), kWork.end(), one.sense) != kWork.end();
     };
-    clues.add(name, work);
-    clues.add(name, work, state);
-    clues.add(name, "last", std::find_if(told.rbegin(), told.rend(), isWork)->told());
-    clues.add(name, "first", std::find_if(told.begin(), told.end(), isWork)->told());
+    clues.add(kind, "in all", work);
+    clues.add(kind, "in all", work, state);
+    clues.add(kind, "in all", "last", std::find_if(told.rbegin(), told.rend(), isWork)->told());
+    clues.add(kind, "in all", "first", std::find_if(told.begin(), told.end(), isWork)->told());
 }
 
 void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {

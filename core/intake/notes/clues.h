@@ -27,7 +27,9 @@ class Clues {
 
     explicit Clues(bool named) : named_(named) {}
 
-    void add(std::string_view kind, std::string_view first = {}, std::string_view second = {});
+    // The words that are not empty, one after the other, make the clue.
+    void add(std::string_view kind, std::string_view first = {}, std::string_view second = {},
+             std::string_view third = {});
 
     void append(const Clues& others);
 

@@ -12,7 +12,7 @@ namespace {
 // "three bedrooms", "one bath"
 bool namesRooms(const Sentence& sentence) {
     for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         if (word == "bedrooms" || word == "baths" || word == "beds" || word == "bathrooms" ||
             word == "bath" || word == "bed" || word == "br" || word == "bd") {
             return true;
@@ -43,7 +43,7 @@ std::int64_t FactReader::looseArea(const Sentence& sentence, const Amount& amoun
     const bool feet = unit != nullptr && unit->measure == Measure::Length && unit->name == "ft";
     bool named = false;
     for (std::size_t i = amount.begin > kNear ? amount.begin - kNear : 0; i < amount.begin; ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         named = named || word == "area" || word == "footage" || word == "size";
     }
     const bool bare = amount.kind == AmountKind::Plain;

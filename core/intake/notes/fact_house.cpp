@@ -18,7 +18,7 @@ bool namesBedrooms(const Sentence& sentence) {
 // "A bath and a half", "one and a half baths": in thousandths; 0 where it is not said.
 std::int64_t FactReader::bathAndAHalf(const Sentence& sentence) {
     for (std::size_t i = 0; i + 3 < sentence.tokens.size(); ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         if ((word == "bath" || word == "bathroom") && lower(sentence, i + 1) == "and" &&
             lower(sentence, i + 2) == "a" && lower(sentence, i + 3) == "half") {
             return 1500;
@@ -44,8 +44,8 @@ std::int64_t FactReader::bathsWithParts(const Sentence& sentence, const Amount& 
     }
     constexpr std::size_t kFar = 7;
     for (std::size_t i = baths.end; i < sentence.tokens.size() && i < baths.end + kFar; ++i) {
-        const std::string& word = lower(sentence, i);
-        const std::string& next = lower(sentence, i + 1);
+        const std::string_view word = lower(sentence, i);
+        const std::string_view next = lower(sentence, i + 1);
         const bool half = (word == "half" &&
                            (next.starts_with("bath") ||
                             (lower(sentence, i - 1) == "one" && i + 1 < sentence.tokens.size() &&
@@ -106,7 +106,7 @@ std::int64_t FactReader::moreOf(const Sentence& sentence, std::size_t at) {
         const NumberRow row = tables().number(sentence.tokens[i].word);
         std::size_t next = i + 1;
         next += lower(sentence, next) == "more" ? 1 : 0;
-        const std::string& where = lower(sentence, next);
+        const std::string_view where = lower(sentence, next);
         const bool level = where == "up" || where == "upstairs" || where == "down" ||
                            where == "downstairs" || where == "below" || where == "above";
         if (sentence.tokens[i].kind == TokenKind::Word && row.kind == NumberKind::Unit && level) {
@@ -119,8 +119,8 @@ std::int64_t FactReader::moreOf(const Sentence& sentence, std::size_t at) {
 // "Three bedrooms and a bath", "a single bathroom".
 bool FactReader::saysOneBath(const Sentence& sentence) {
     for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
-        const std::string& word = lower(sentence, i);
-        const std::string& before = lower(sentence, i - 1);
+        const std::string_view word = lower(sentence, i);
+        const std::string_view before = lower(sentence, i - 1);
         const bool bath = word == "bath" || word == "bathroom";
         const bool one = before == "single" || before == "one" || before == "a" || before == "the";
         const bool family = (before == "family" || before == "full" || before == "only") && i > 1 &&
@@ -137,8 +137,8 @@ bool FactReader::ofEachUnit(const Sentence& sentence) {
     static constexpr std::array<std::string_view, 9> kUnits = {
         "side", "unit", "flat", "half", "apartment", "one", "home", "of", "has"};
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
-        const std::string& word = lower(sentence, i);
-        const std::string& next = lower(sentence, i + 1);
+        const std::string_view word = lower(sentence, i);
+        const std::string_view next = lower(sentence, i + 1);
         const bool unit = std::find(kUnits.begin(), kUnits.end(), next) != kUnits.end();
         const bool closes =
             i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark;
@@ -156,7 +156,7 @@ const Amount* FactReader::countOf(const Sentence& sentence, const Spots& spots, 
         "of", "them", "those", "these", "are", "which", "full", "good", "double", "small", "whole"};
     std::size_t end = at;
     for (int i = 0; i < 3 && end > 0; ++i) {
-        const std::string& word = lower(sentence, end - 1);
+        const std::string_view word = lower(sentence, end - 1);
         if (std::find(kBetween.begin(), kBetween.end(), word) == kBetween.end()) {
             break;
         }
@@ -214,7 +214,7 @@ std::string FactReader::roomFact(const Sentence& sentence) {
         from = lower(sentence, i) == "how" && lower(sentence, i + 1) == "many" ? i + 2 : from;
     }
     for (std::size_t i = from; i < sentence.tokens.size() && (asks || i < 4); ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         if (word == "bedrooms" || word == "beds" || word == "bedroom" || word == "bed") {
             return "bedrooms";
         }

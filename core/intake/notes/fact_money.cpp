@@ -20,7 +20,7 @@ std::string moneyText(std::int64_t thousandths) {
     return model::Money::fromMinor(thousandths / 10).toString();
 }
 
-bool isOneOf(const std::string& word, std::initializer_list<std::string_view> words) {
+bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words) {
     return std::find(words.begin(), words.end(), word) != words.end();
 }
 
@@ -35,10 +35,10 @@ std::int64_t leastOf(const std::string& fact) {
 // "Asking was 240, we got it for 231": what others hoped for is no fact.
 bool isAsked(const Sentence& sentence, const Amount& amount) {
     for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         const bool theirs = isOneOf(word, {"want", "wanted", "wants", "asked"});
         const bool wanted = word == "wanted" && i > 0;  // "the neighbours wanted 260 for theirs"
-        const std::string who = i > 0 ? lower(sentence, i - 1) : "";
+        const std::string_view who = i > 0 ? lower(sentence, i - 1) : "";
         const bool opens = i == 0 || sentence.tokens[i - 1].kind == TokenKind::Mark;
         // "Ask 289", "asked 142"; "you'd pay eight hundred for it in the city"
         const bool terse = opens && isOneOf(word, {"ask", "asked"});
@@ -58,12 +58,12 @@ bool isAsked(const Sentence& sentence, const Amount& amount) {
 
 // "Three eighty nine was our first offer": no price that was paid.
 bool wasOnlyOffered(const Sentence& sentence, const Amount& amount) {
-    const std::string& next = lower(sentence, amount.end);
+    const std::string_view next = lower(sentence, amount.end);
     if (next != "was" && next != "is") {
         return false;
     }
     for (std::size_t i = amount.end + 1; i < amount.end + 6; ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         if (word == "offer" || word == "ask" || word == "asking" || word == "list" ||
             word == "bid" || word == "listing") {
             return true;
@@ -84,7 +84,7 @@ std::string inOrOut(const Sentence& sentence, const Amount& amount, int taken) {
     const bool closes = amount.end + 1 >= sentence.tokens.size() ||
                         sentence.tokens[amount.end + 1].kind == TokenKind::Mark;
     if (closes && amount.kind == AmountKind::Money) {
-        const std::string& next = lower(sentence, amount.end);
+        const std::string_view next = lower(sentence, amount.end);
         if (next == "in" || next == "out") {
             return next == "in" ? "purchase" : "resale";
         }
@@ -95,7 +95,7 @@ std::string inOrOut(const Sentence& sentence, const Amount& amount, int taken) {
     const bool opens = amount.begin == 1 ||
                        sentence.tokens[amount.begin - 2].kind != TokenKind::Word ||
                        sentence.tokens[amount.begin - 2].word == kUnknown;
-    const std::string& word = lower(sentence, amount.begin - 1);
+    const std::string_view word = lower(sentence, amount.begin - 1);
     return word == "in" && opens ? "purchase" : word == "out" ? "resale" : "";
 }
 
@@ -105,7 +105,7 @@ bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amo
     while (markIs(sentence, at, ',') || markIs(sentence, at, '-') || markIs(sentence, at, '.')) {
         ++at;
     }
-    const std::string& word = lower(sentence, at);
+    const std::string_view word = lower(sentence, at);
     if (word != "no" && word != "sorry" && word != "wait" && word != "scratch") {
         return false;
     }
@@ -154,7 +154,7 @@ double distanceOf(const Sentence& sentence, const Spots& spots, const RowSpot& c
                              {"for", "of", "to", "it", "we", "i", "you", "net", "clear"});
     far -= own ? 1.2 : 0.0;
     for (std::size_t i = begin; i < end; ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         far += markIs(sentence, i, ',') || isOneOf(word, {"and", "but"}) ? 1.0 : 0.0;
     }
     far += strokesBetween(sentence, begin, end);
@@ -348,7 +348,7 @@ bool isContingency(const Sentence& sentence, const Figure& figure) {
             continue;
         }
         if (lower(sentence, i) == "contingency" && figure.far > 1.0) {
-            const std::string& next = lower(sentence, i + 1);
+            const std::string_view next = lower(sentence, i + 1);
             return !isOneOf(next, {"included", "inclusive", "in"});
         }
     }

@@ -17,7 +17,7 @@ constexpr std::array<std::string_view, 12> kMonths = {
     "july",    "august",   "september", "october", "november", "december"};
 
 int monthAt(const Sentence& sentence, std::size_t at) {
-    const std::string& word = lower(sentence, at);
+    const std::string_view word = lower(sentence, at);
     if (word.size() < 3) {
         return 0;
     }
@@ -55,12 +55,12 @@ int dayAt(const Sentence& sentence, std::size_t at) {
         const std::int64_t day = token.value / 1000;
         return token.value % 1000 == 0 && day >= 1 && day <= 31 ? static_cast<int>(day) : 0;
     }
-    const std::string& word = lower(sentence, at);
+    const std::string_view word = lower(sentence, at);
     if (word.size() >= 3 && word[0] >= '0' && word[0] <= '9') {
-        return std::atoi(word.c_str());
+        return std::atoi(sentence.tokens[at].plain.c_str());
     }
     if (word == "twenty" || word == "thirty") {
-        const std::string whole = word + "-" + lower(sentence, at + 2);
+        const std::string whole = std::string(word) + "-" + std::string(lower(sentence, at + 2));
         for (std::size_t i = 20; i < kOrdinals.size(); ++i) {
             if (markIs(sentence, at + 1, '-') && kOrdinals[i] == whole) {
                 return static_cast<int>(i + 1);
@@ -95,7 +95,7 @@ std::optional<std::int64_t> daysOf(const Amount& amount) {
 bool isLoanTerm(const Sentence& sentence, const Amount& amount) {
     constexpr std::size_t kFar = 7;
     for (std::size_t i = amount.begin > kFar ? amount.begin - kFar : 0; i < amount.begin; ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         // "I've told the lender 11 weeks": what the owner said.
         const bool told =
             i > 1 && (lower(sentence, i - 2) == "told" || lower(sentence, i - 2) == "promised");
@@ -267,7 +267,7 @@ std::vector<TimeSpan> spansOf(const Sentence& sentence, const Spots& spots) {
     std::vector<TimeSpan> spans;
     for (const Amount& amount : spots.amounts) {
         const bool whole = amount.kind == AmountKind::Plain && amount.value % 1000 == 0;
-        const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+        const std::string_view before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
         // "DOM 30", "25 DOM": days without their unit.
         const bool dom = whole && (lower(sentence, amount.end) == "dom" ||
                                    (before == "dom" && amount.value < 400'000));
@@ -283,8 +283,8 @@ std::vector<TimeSpan> spansOf(const Sentence& sentence, const Spots& spots) {
         }
     }
     for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
-        const std::string& next = lower(sentence, i + 1);
-        const std::string& after = lower(sentence, i + 2);
+        const std::string_view next = lower(sentence, i + 1);
+        const std::string_view after = lower(sentence, i + 2);
         const bool one =
             lower(sentence, i) == "a" && after != "ago" && after != "later" && after != "apart";
         if (one && (next == "week" || next == "month")) {
@@ -395,7 +395,7 @@ void takeLastWord(const Sentence& sentence, const Spots& spots, std::vector<Time
 void takeBareDays(const Sentence& sentence, const Spots& spots, std::vector<TimeSpan>& spans) {
     constexpr std::size_t kFar = 4;
     for (const RowSpot& cue : spots.facts) {
-        const std::string& opens = lower(sentence, cue.span.begin);
+        const std::string_view opens = lower(sentence, cue.span.begin);
         const bool days = tables().facts[cue.row] == "days_on_market" && opens == "days";
         for (const Amount& amount : spots.amounts) {
             const bool bare = amount.kind == AmountKind::Plain && amount.value >= 5'000 &&

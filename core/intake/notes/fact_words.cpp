@@ -11,13 +11,6 @@ bool markIs(const Sentence& sentence, std::size_t at, char mark) {
            sentence.tokens[at].mark == mark;
 }
 
-const std::string& lower(const Sentence& sentence, std::size_t at) {
-    static const std::string kNothing;
-    return at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word
-               ? sentence.tokens[at].plain
-               : kNothing;
-}
-
 double strokesBetween(const Sentence& sentence, std::size_t begin, std::size_t end) {
     double cost = 0;
     for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
@@ -56,8 +49,8 @@ bool speaksOf(const Spots& spots, std::string_view fact) {
 std::size_t afterLastWord(const Sentence& sentence) {
     std::size_t found = sentence.tokens.size();
     for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
-        const std::string& word = lower(sentence, i);
-        const std::string& next = lower(sentence, i + 1);
+        const std::string_view word = lower(sentence, i);
+        const std::string_view next = lower(sentence, i + 1);
         const bool two = ((word == "call" || word == "make") && (next == "it" || next == "that")) ||
                          (word == "going" && next == "with") || (word == "agree" && next == "on") ||
                          (word == "agreed" && next == "on") || (word == "settle" && next == "on");

@@ -13,7 +13,11 @@ namespace ledgerboard::intake {
 [[nodiscard]] bool markIs(const Sentence& sentence, std::size_t at, char mark);
 
 // The word at `at` in lower case; empty where none is.
-[[nodiscard]] const std::string& lower(const Sentence& sentence, std::size_t at);
+[[nodiscard]] inline std::string_view lower(const Sentence& sentence, std::size_t at) {
+    return at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word
+               ? std::string_view(sentence.tokens[at].plain)
+               : std::string_view();
+}
 
 // How hard strokes and full stops part two stretches of a line: "265k // out at 362k".
 [[nodiscard]] double strokesBetween(const Sentence& sentence, std::size_t begin, std::size_t end);

@@ -18,12 +18,12 @@ bool saysBuilt(const Sentence& sentence, std::size_t begin) {
     constexpr std::size_t kFar = 10;
     constexpr std::size_t kNear = 5;
     for (std::size_t i = begin > kFar ? begin - kFar : 0; i < begin; ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         // "built by two brothers in 1907"
         if (word != "built" && i + kNear < begin) {
             continue;
         }
-        const std::string before = i > 0 ? lower(sentence, i - 1) : "";
+        const std::string_view before = i > 0 ? lower(sentence, i - 1) : "";
         const bool up = word == "up" && (before == "put" || before == "went" || before == "going");
         const bool year = word == "year" && (i == 0 || before == "the" || before == "house" ||
                                              sentence.tokens[i - 1].kind == TokenKind::Mark);
@@ -35,7 +35,7 @@ bool saysBuilt(const Sentence& sentence, std::size_t begin) {
     return false;
 }
 
-bool isHouse(const std::string& word) {
+bool isHouse(std::string_view word) {
     static constexpr std::array<std::string_view, 45> kHouses = {
         "flat",       "flats",        "shotgun",    "row",       "rowhouse",   "cabin",
         "condo",      "chalet",       "lodge",      "saltbox",   "twin",       "triplex",
@@ -51,7 +51,7 @@ bool isHouse(const std::string& word) {
 // Whether a sort of house is named in the tokens [begin, end), or the rooms are counted there.
 bool namesHouse(const Sentence& sentence, std::size_t begin, std::size_t end) {
     for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
-        const std::string& word = lower(sentence, i);
+        const std::string_view word = lower(sentence, i);
         if (isHouse(word) || word == "bedrooms" || word == "bedroom" || word == "bed" ||
             word == "beds" || word == "baths") {
             return true;
@@ -87,10 +87,10 @@ int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amo
                         saysBuilt(sentence, amount.begin) && amount.value >= 30'000;
     const bool answers = asked_ == "built" && spots.amounts.size() == 1;
     // "tract 99", "blt 57": right behind the word.
-    const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
-    const std::string before2 = amount.begin > 1 && markIs(sentence, amount.begin - 1, ',')
-                                    ? lower(sentence, amount.begin - 2)
-                                    : "";
+    const std::string_view before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+    const std::string_view before2 = amount.begin > 1 && markIs(sentence, amount.begin - 1, ',')
+                                         ? lower(sentence, amount.begin - 2)
+                                         : "";
     const bool behind =
         taken_ <= 3 && amount.value >= 30'000 &&
         (isHouse(before) || before == "blt" || before == "built" || before == "yr" ||
@@ -131,7 +131,7 @@ void FactReader::takeOtherYear(const Sentence& sentence, const Spots& spots) {
 void FactReader::addLooseYear(const Sentence& sentence, const Amount& amount, int year) {
     constexpr int kOpening = 10;
     constexpr int kNew = 2015;
-    const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+    const std::string_view before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
     if (taken_ <= kOpening && year < kNew && before != "since" && before != "until") {
         addLoose(sentence, LooseFigure::Of::Year, year);
     }
@@ -148,7 +148,7 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
         if (year == 0 || year > 2025) {
             continue;
         }
-        const std::string before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
+        const std::string_view before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
         // "1910 by the county, but the neighbour says 1906": both.
         constexpr std::size_t kFar = 8;
         const bool other = has("built") && amount.begin <= last + kFar &&

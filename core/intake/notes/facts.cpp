@@ -51,7 +51,7 @@ namespace {
 // "I gave 312,000 and the neighbours think I'm soft": the speaker's own sum among other talk.
 bool saysOwnSum(const Sentence& sentence, const Spots& spots, std::string_view fact) {
     const auto own = [&](std::size_t at) {
-        const std::string& word = lower(sentence, at);
+        const std::string_view word = lower(sentence, at);
         return word == "i" || word == "we" || word == "you" || word == "i've" || word == "we've";
     };
     return std::any_of(spots.facts.begin(), spots.facts.end(), [&](const RowSpot& cue) {
@@ -76,14 +76,14 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
                            (taken_ <= 14 && saysOwnSum(sentence, spots, "purchase"));
         const bool sum = money && takeMoney(sentence, spots);
         // "I start on 1 December 2026, my brother or no": among the facts.
-        const std::string& first = lower(sentence, 0);
+        const std::string_view first = lower(sentence, 0);
         const bool among = (first == "i" || first == "we") && lastDeal_ + 1 >= taken_;
         const bool begins = among && takeBegin(sentence, spots);
         const bool times = among && takeTimes(sentence, spots);
         return takeYear(sentence, spots) || area || sum || begins || times;
     }
     // "What did we pay, one fifty one?": the answer counts.
-    const std::string& opens = lower(sentence, 0);
+    const std::string_view opens = lower(sentence, 0);
     const bool asks =
         (opens == "what" || opens == "how") && markIs(sentence, sentence.tokens.size() - 1, '?');
     bool deal = !asks && takeMoney(sentence, spots);

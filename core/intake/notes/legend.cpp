@@ -213,11 +213,14 @@ void Legend::takeUsual(const std::vector<NoteLine>& lines) {
     std::size_t kinds = 0;
     for (const NoteLine& line : lines) {
         for (const std::string_view part : partsOf(line.text)) {
-            const std::string_view first = part.substr(0, part.find(' '));
+            const std::size_t gap = part.find(' ');
+            if (gap == std::string_view::npos) {
+                continue;
+            }
+            const std::string_view first = part.substr(0, gap);
             const std::string_view last = part.substr(part.rfind(' ') + 1);
             for (std::size_t i = 0; i < kUsual.size(); ++i) {
-                const bool used = part.find(' ') != std::string_view::npos &&
-                                  (first == kUsual[i].written || last == kUsual[i].written);
+                const bool used = first == kUsual[i].written || last == kUsual[i].written;
                 kinds += used && uses[i] == 0 ? 1 : 0;
                 uses[i] += used ? 1 : 0;
                 sum += used ? 1 : 0;

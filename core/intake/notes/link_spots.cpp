@@ -112,8 +112,8 @@ class Preparer : SpottedWords {
         for (ObjectSpot& object : spots_.objects) {
             nameFan(object);
             nameDoors(object);
-            for (const KindRow& kind : tables().kinds) {
-                if (kind.general != object.object || kind.whole != kNone) {
+            for (const KindRow& kind : tables().kindsOf(object.object)) {
+                if (kind.whole != kNone) {
                     continue;
                 }
                 static const std::uint32_t kTile = tables().objectNamed("tile");

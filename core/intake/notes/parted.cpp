@@ -43,8 +43,6 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
     static const WordId kBut = tables().id("but");
     static const WordId kSo = tables().id("so");
     static const WordId kThen = tables().id("then");
-    const bool turns = spots.has(Cue::Turn);
-    const bool because = spots.has(Cue::Because);
     double cost = 0;
     // Where nothing but breath parts clauses: once it is said what is done to the things before.
     for (const ActSpot& act : spots.acts) {
@@ -55,8 +53,15 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
             cost += 1.5;
         }
     }
+    auto cue = spots.cuesFrom(begin);
     for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
         const Token& token = sentence.tokens[i];
+        bool turns = false;
+        bool because = false;
+        for (; cue != spots.cues.end() && cue->span.begin == i; ++cue) {
+            turns = turns || cue->cue == Cue::Turn;
+            because = because || cue->cue == Cue::Because;
+        }
         if (token.kind == TokenKind::Mark) {
             cost += costOf(token);
             continue;
@@ -64,7 +69,7 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
         if (token.word == kUnknown) {
             continue;
         }
-        if (turns && i > begin && spots.endOf(Cue::Turn, i) > i) {
+        if (turns && i > begin) {
             cost += 1.5;
         }
         if (token.word == kAnd) {
@@ -73,7 +78,7 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
             cost += 1.0;
         } else if (token.word == kSo || token.word == kThen) {
             cost += 3.5;
-        } else if (token.word == kBut || (because && spots.endOf(Cue::Because, i) > i)) {
+        } else if (token.word == kBut || because) {
             cost += 4.0;
         }
     }

@@ -220,8 +220,8 @@ void Reader::copySame(const Sentence& sentence, const std::string& from, const s
 // "Cabinets are solid, doors get painted": the doors of the cabinets.
 bool Reader::recallPart(const Spots& spots, ObjectSpot& spot) const {
     constexpr std::size_t kFresh = 3;
-    for (const KindRow& kind : tables().kinds) {
-        if (kind.whole == kNone || kind.general != spot.object) {
+    for (const KindRow& kind : tables().kindsOf(spot.object)) {
+        if (kind.whole == kNone) {
             continue;
         }
         const bool here =

@@ -394,8 +394,8 @@ class Finder {
         const std::string& plain = tokens_[object.end - 1].plain;
         // "walls pnt", "walls paint": an order in short, and no wall paint.
         const std::string* meaning = tables().lexicon.respelling(plain);
-        const bool paints = object.words > 1 && plain == "paint" &&
-                            tokens_[object.end - 2].text.ends_with('s');
+        const bool paints =
+            object.words > 1 && plain == "paint" && tokens_[object.end - 2].text.ends_with('s');
         if (paints || (meaning != nullptr && *meaning == "paint" && object.words > 1)) {
             return true;
         }
@@ -538,12 +538,14 @@ bool Spots::has(Cue cue) const {
                        [&](const CueSpot& spot) { return spot.cue == cue; });
 }
 
-std::size_t Spots::endOf(Cue cue, std::size_t at) const {
-    // The cues stand in the order of their first tokens.
-    auto spot = std::lower_bound(
+std::vector<CueSpot>::const_iterator Spots::cuesFrom(std::size_t at) const {
+    return std::lower_bound(
         cues.begin(), cues.end(), at,
         [](const CueSpot& one, std::size_t begin) { return one.span.begin < begin; });
-    for (; spot != cues.end() && spot->span.begin == at; ++spot) {
+}
+
+std::size_t Spots::endOf(Cue cue, std::size_t at) const {
+    for (auto spot = cuesFrom(at); spot != cues.end() && spot->span.begin == at; ++spot) {
         if (spot->cue == cue) {
             return spot->span.end;
         }

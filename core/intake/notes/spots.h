@@ -71,6 +71,8 @@ struct Spots {
     std::vector<Amount> amounts;
 
     [[nodiscard]] bool has(Cue cue) const;
+    // The first cue that begins at `at` or later: they stand in the order of their first tokens.
+    [[nodiscard]] std::vector<CueSpot>::const_iterator cuesFrom(std::size_t at) const;
     // The cue that begins at `at`; its end, or `at` where none begins.
     [[nodiscard]] std::size_t endOf(Cue cue, std::size_t at) const;
 };

@@ -1,5 +1,6 @@
 #include "core/intake/notes/tables.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <utility>
@@ -63,6 +64,8 @@ class Loader {
         rows("qualifiers", 2, [&](const auto& cells) { loadQualifier(cells); });
         rows("cues", 2, [&](const auto& cells) { loadCue(cells); });
         rows("kinds", 3, [&](const auto& cells) { loadKind(cells); });
+        std::stable_sort(into_.kinds.begin(), into_.kinds.end(),
+                         [](const KindRow& a, const KindRow& b) { return a.general < b.general; });
         rows("families", 2, [&](const auto& cells) { loadFamily(cells); });
         rows("units", 3, [&](const auto& cells) { loadUnit(cells); });
         rows("numbers", 3, [&](const auto& cells) { loadNumber(cells); });
@@ -428,6 +431,15 @@ std::uint32_t Tables::objectNamed(std::string_view name) const {
 
 std::string_view cueName(Cue cue) {
     return kCueNames[static_cast<std::size_t>(cue)];
+}
+
+std::span<const KindRow> Tables::kindsOf(std::uint32_t general) const {
+    const auto first = std::lower_bound(
+        kinds.begin(), kinds.end(), general,
+        [](const KindRow& kind, std::uint32_t object) { return kind.general < object; });
+    const auto last = std::find_if(first, kinds.end(),
+                                   [&](const KindRow& kind) { return kind.general != general; });
+    return {first, last};
 }
 
 Tables loadTables() {

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <cstdint>
+#include <span>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -177,12 +178,15 @@ struct Tables {
     std::vector<UnitRow> units;
     std::vector<std::string> facts;
     std::vector<CautionRow> cautions;
-    std::vector<KindRow> kinds;
+    std::vector<KindRow> kinds;       // those of one thing together, in the order of the table
     std::vector<NumberRow> numbers;   // by word id
     std::vector<std::uint8_t> loose;  // by word id
     std::vector<std::string> faults;  // rows that could not be used; a test keeps this empty
 
     [[nodiscard]] std::uint32_t objectNamed(std::string_view name) const;  // kNone where unknown
+
+    // What the thing may be, told more narrowly.
+    [[nodiscard]] std::span<const KindRow> kindsOf(std::uint32_t general) const;
 
     // The row kept for one of the owner's own things. Requires: at < kMostOwnThings.
     [[nodiscard]] std::uint32_t ownThing(std::size_t at) const {

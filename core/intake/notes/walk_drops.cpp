@@ -52,8 +52,7 @@ void dropAbsent(const Sentence& sentence, Spots& spots) {
         at -= at > 1 && wordIs(sentence, at - 1, "onc") ? 1 : 0;
         const bool other = !spots.spaces.empty() && spots.spaces.front().span.end < at &&
                            spots.spaces.front().span.end + 2 >= at;
-        return (at == 1 || at == 2 || other) && at > 0 &&
-               sentence.tokens[at - 1].plain == "was";
+        return (at == 1 || at == 2 || other) && at > 0 && sentence.tokens[at - 1].plain == "was";
     });
 }
 
