@@ -135,9 +135,9 @@ bool isSaid(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot)
         return false;
     }
     // "dr: bottom panel dented" is of a door.
-    const bool thing = std::any_of(
-        spots.objects.begin(), spots.objects.end(),
-        [&](const ObjectSpot& object) { return object.span.begin == spot.span.begin; });
+    const bool thing =
+        std::any_of(spots.objects.begin(), spots.objects.end(),
+                    [&](const ObjectSpot& object) { return object.span.begin == spot.span.begin; });
     if (thing && spot.headingOnly && sentence.terse && !sentence.alone &&
         !isInCapitals(sentence, spot.span)) {
         return true;
@@ -176,7 +176,8 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     const bool any =
         first.begin > 1 && wordIs(sentence, first.begin - 2, "in") &&
         (wordIs(sentence, first.begin - 1, "a") || wordIs(sentence, first.begin - 1, "an"));
-    if ((beginsThing(spots, first) || none || any || isSaid(sentence, spots, spots.spaces.front())) &&
+    if ((beginsThing(spots, first) || none || any ||
+         isSaid(sentence, spots, spots.spaces.front())) &&
         !sentence.heading) {
         return 0;
     }
