@@ -179,6 +179,19 @@ class Preparer : SpottedWords {
             }
         }
         std::erase_if(objects, [&](const ObjectSpot& object) { return isChosen(object); });
+        // "The countertop is done for and we put in new laminate": what it is made of.
+        static const std::uint32_t kCountertop = tables().objectNamed("countertop");
+        static const std::uint32_t kLaminate = tables().objectNamed("laminate floor");
+        const auto counter = std::find_if(
+            objects.begin(), objects.end(),
+            [&](const ObjectSpot& object) { return object.object == kCountertop; });
+        if (counter != objects.end() && !floor) {
+            const std::size_t from = counter->span.end;
+            std::erase_if(objects, [&](const ObjectSpot& object) {
+                return object.object == kLaminate && object.span.begin >= from &&
+                       object.span.end == object.span.begin + 1;
+            });
+        }
         std::erase_if(objects, [&](const ObjectSpot& object) {
             return object.material &&
                    std::any_of(objects.begin(), objects.end(), [&](const ObjectSpot& other) {
