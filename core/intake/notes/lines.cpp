@@ -347,9 +347,13 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         if (text.empty()) {
             continue;
         }
+        // "kitchen", and a long line below it: no line of one text is cut so short.
+        constexpr std::size_t kShort = 32;
+        const bool titled = !lines.empty() && lines.back().afterBlank && previous.size() < kShort &&
+                            text.size() > 2 * previous.size() && text.size() > kShort;
         const bool flows = anyStamp
                                ? !previousEnds && (!(remarks && line.stamped) || dangles(previous))
-                               : !line.afterBlank && !previousEnds &&
+                               : !line.afterBlank && !previousEnds && !titled &&
                                      (breathless || (capitals && isRest(previous, line)) ||
                                       isFull(previous.size(), line.text, width));
         made.opens = !flows || made.bullet || made.spoken || made.heading ||
