@@ -74,6 +74,14 @@ void dropThings(const Sentence& sentence, Spots& spots) {
     });
 }
 
+// "dr: bottom panel dented", where the dining room was spoken of as DR: a door.
+void dropShortDoors(const Sentence& sentence, Spots& spots) {
+    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
+        return space.key == "dining room" && space.span.end == space.span.begin + 1 &&
+               sentence.tokens[space.span.begin].text == "dr";
+    });
+}
+
 }  // namespace
 
 // Leaves out what only looks like a space.
@@ -83,6 +91,9 @@ void Walk::dropOthers(const Sentence& sentence, Spots& spots) const {
     dropBoards(sentence, spots);
     dropKits(sentence, spots);
     dropAbsent(sentence, spots);
+    if (find("dining room") != nullptr) {
+        dropShortDoors(sentence, spots);
+    }
 }
 
 }  // namespace ledgerboard::intake

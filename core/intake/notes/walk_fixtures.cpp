@@ -51,7 +51,9 @@ bool isOneOfFixtures(const Sentence& sentence, const Spots& spots, const Span& n
 void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     static const std::uint32_t kTub = tables().objectNamed("bathtub");
     static const std::uint32_t kToilet = tables().objectNamed("toilet");
-    const bool here = !current_.empty() && current_.front().find("bath") != std::string::npos;
+    const std::vector<std::string>& keys =
+        lineKeys_.empty() || sentence.opensLine ? current_ : lineKeys_;
+    const bool here = !keys.empty() && keys.front().find("bath") != std::string::npos;
     const auto words =
         std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
                       [](const Token& token) { return token.kind == TokenKind::Word; });
