@@ -225,6 +225,7 @@ void Reader::takeFresh(const Sentence& sentence, const Spots& spots, const Said&
         // has there may be one more where it has several.
         const ObjectRow& object = tables().objects[said.object];
         const bool first = !seen && said.spot != kNone && putsOne(sentence, act, row) &&
+                           object.family != "floor" &&
                            (!object.essential || object.name.ends_with('s'));
         const bool adds = missing || first || (tables().objects[said.object].freshAdds && !there);
         found.treatment = adds ? Treatment::Add : Treatment::Replace;

@@ -47,6 +47,11 @@ TEST(NotesPlainOrders, ABetterOneTakesThePlaceOfOne) {
     EXPECT_THAT(itemsOf("Kitchen. It needs a sink."), ElementsAre("kitchen: replace sink"));
 }
 
+TEST(NotesPlainOrders, AFloorIsNeverOneMore) {
+    EXPECT_THAT(itemsOf("Den. Put in a cork floor."), ElementsAre("den: replace cork floor"));
+    EXPECT_THAT(itemsOf("Den. Take the vinyl floor up."), ElementsAre("den: remove vinyl floor"));
+}
+
 TEST(NotesPlainOrders, WhatIsTakenOutLeavesAHole) {
     EXPECT_THAT(itemsOf("Hall. Chair rail off, fill and paint."),
                 Not(Contains("hall: repair chair rail")));
