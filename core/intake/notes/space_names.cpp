@@ -107,6 +107,26 @@ bool isOwnRoom(std::span<const Token> tokens, std::size_t at) {
     return before == 0 || parts(before - 1) || tokens[before - 1].word == kIs;
 }
 
+bool isWhatSomebodyDid(const Token& token) {
+    std::string_view word = token.plain;
+    word.remove_suffix(word.ends_with("'s") ? 2 : 0);
+    const bool form = word.ends_with("ed") || word.ends_with("ing");
+    return form && tables().id(word) != token.word;
+}
+
+bool isCalledRoom(std::span<const Token> tokens, std::size_t at) {
+    static const WordId kCall = tables().id("call");
+    static const WordId kThe = tables().id("the");
+    static const WordId kRoom = tables().id("room");
+    static const WordId kIt = tables().id("it");
+    if (at < 2 || at + 1 >= tokens.size() || tokens[at - 1].word != kThe ||
+        tokens[at + 1].word != kRoom || tokens[at].kind != TokenKind::Word) {
+        return false;
+    }
+    return tokens[at - 2].word == kCall ||
+           (at > 2 && tokens[at - 2].word == kIt && tokens[at - 3].word == kCall);
+}
+
 bool namesOwnRooms(std::span<const Token> tokens) {
     int count = 0;
     for (std::size_t i = 0; i + 1 < tokens.size(); ++i) {

@@ -35,6 +35,11 @@ namespace ledgerboard::intake {
 // "room" stands by itself at `at`; and whether there are several.
 [[nodiscard]] bool isOwnRoom(std::span<const Token> tokens, std::size_t at);
 [[nodiscard]] bool namesOwnRooms(std::span<const Token> tokens);
+// "I'm going to call it the moon room": the same after "call it".
+[[nodiscard]] bool isCalledRoom(std::span<const Token> tokens, std::size_t at);
+
+// "I crawled under", "we were shopping": what somebody did, and no crawl space or shop.
+[[nodiscard]] bool isWhatSomebodyDid(const Token& token);
 
 // The last word of a space's name: what it is, without which of them.
 [[nodiscard]] std::string headOf(const std::string& name);

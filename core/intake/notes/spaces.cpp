@@ -75,13 +75,14 @@ class Finder {
             longest(tokens_, at + 1, From::Space).end > whole.end) {
             return at + 1;
         }
-        if (whole.end == at + 1 && isDone(tokens_[at])) {
+        if (whole.end == at + 1 && isWhatSomebodyDid(tokens_[at])) {
             whole = {};
         }
         if (const std::size_t end = whole.row == kNone ? takeNamedSort(at) : at; end > at) {
             return end;
         }
-        if (row_ && isOwnRoom(tokens_, at)) {
+        const bool called = whole.row == kNone && isCalledRoom(tokens_, at);
+        if (called || (row_ && isOwnRoom(tokens_, at))) {
             push(at, at + 2, tokens_[at].plain + " room", SpaceKind::Room, false);
             return at + 2;
         }
@@ -120,14 +121,6 @@ class Finder {
             return takeUnlisted(at);
         }
         return makePlain(at, whole);
-    }
-
-    // "I crawled under", "we were shopping": what somebody did, and no crawl space or shop.
-    [[nodiscard]] static bool isDone(const Token& token) {
-        std::string_view word = token.plain;
-        word.remove_suffix(word.ends_with("'s") ? 2 : 0);
-        const bool form = word.ends_with("ed") || word.ends_with("ing");
-        return form && tables().id(word) != token.word;
     }
 
     // "bed 1": a bedroom, not a bed.
@@ -193,7 +186,7 @@ class Finder {
         static const WordId kNext = tables().id("next");
         static const std::vector<WordId> kSays = {tables().id("is"),   tables().id("has"),
                                                   tables().id("have"), tables().id("need"),
-                                                  tables().id("want"), tables().id("get")};
+                                                  tables().id("want"), tables().id("was")};
         const bool said =
             at + 2 < tokens_.size() && tokens_[at + 2].word != kUnknown &&
             std::find(kSays.begin(), kSays.end(), tokens_[at + 2].word) != kSays.end();
@@ -295,6 +288,9 @@ class Finder {
                        (isColor(name) && row.name == "bathroom")) {
                 key += name + " ";
             }
+        }
+        if (row.name == "primary bedroom") {
+            key.clear();  // wherever it lies
         }
         // "front veranda", where the table's own name is "front porch"
         const std::string first = row.name.substr(0, row.name.find(' ')) + " ";

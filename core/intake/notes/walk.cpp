@@ -175,6 +175,11 @@ std::vector<std::string> Walk::membersOf(const std::string& key, int count) cons
 
 std::string Walk::resolve(const SpaceSpot& spot) {
     std::string key = spot.key;
+    for (const auto& [part, whole] : parts_) {
+        if (part == key) {
+            return whole;
+        }
+    }
     if (key == "bathroom 1" || key == "bathroom 2") {
         return key;
     }
@@ -187,6 +192,11 @@ std::string Walk::resolve(const SpaceSpot& spot) {
         return "primary bath";
     }
     if (find(key) != nullptr || spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
+        return key;
+    }
+    // "The small bath", where the hall bath is known: another.
+    const bool small = spot.shown.starts_with("small ") || spot.shown.starts_with("little ");
+    if (small && key == "bathroom" && find("hall bath") != nullptr) {
         return key;
     }
     // "the bathroom" is the one just named or the only one of its sort.

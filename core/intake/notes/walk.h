@@ -124,6 +124,7 @@ class Walk {
     void keepApart(const SpaceSpot& spot);
     [[nodiscard]] bool isOtherName(const SpaceSpot& spot) const;
     void namePlainly(const Sentence& sentence, SpaceSpot& spot);
+    void keepJoined(const Sentence& sentence, const Spots& spots);
     void hearOwnRooms(const Sentence& sentence, Spots& spots);
     void useOwnNames(const Sentence& sentence, Spots& spots);
     void takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause);
@@ -178,6 +179,9 @@ class Walk {
     bool groupLoose_ = false;    // one such room was entered by itself: only "the … one" is meant
     std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
     int sinceMove_ = 99;         // sentences
+    std::vector<std::string> joined_;                         // rooms just said to be one
+    int joinedAge_ = 99;                                      // sentences since
+    std::vector<std::pair<std::string, std::string>> parts_;  // and by the name of which they go
     bool leftParagraph_ = false;
     std::string thingsAt_;                    // where the sentence before ended, if in another room
     std::vector<std::uint32_t> thingsThere_;  // and what it named there

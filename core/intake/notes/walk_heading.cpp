@@ -4,6 +4,7 @@
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
+#include "core/intake/notes/walk_passed.h"
 
 namespace ledgerboard::intake {
 
@@ -176,7 +177,7 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     const bool any =
         first.begin > 1 && wordIs(sentence, first.begin - 2, "in") &&
         (wordIs(sentence, first.begin - 1, "a") || wordIs(sentence, first.begin - 1, "an"));
-    if ((beginsThing(spots, first) || none || any ||
+    if ((beginsThing(spots, first) || none || any || isUsedAs(sentence, first.begin) ||
          isSaid(sentence, spots, spots.spaces.front())) &&
         !sentence.heading) {
         return 0;

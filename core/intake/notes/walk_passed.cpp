@@ -173,7 +173,7 @@ bool isCalledAlso(const Sentence& sentence, const Spots& spots, std::size_t inde
 // "Bathroom's the back hall.": what a room that was just named is.
 bool isWhatRoomIs(const Sentence& sentence, const Spots& spots, std::size_t index) {
     if (index == 0 || spots.spaces[index].kind != SpaceKind::Room ||
-        spots.spaces[index - 1].span.begin > 1) {
+        spots.spaces[index - 1].span.begin > 1 || spots.spaces[index].key == "primary bedroom") {
         return false;
     }
     const std::size_t from = spots.spaces[index - 1].span.end;
@@ -197,6 +197,21 @@ bool saysWhereItIs(const Sentence& sentence, std::size_t at) {
         --from;
     }
     return from == 0;
+}
+
+bool isUsedAs(const Sentence& sentence, std::size_t at) {
+    const std::size_t from = beforeArticles(sentence, at);
+    return from > 1 && wordIs(sentence, from - 1, "as") &&
+           sentence.tokens[from - 2].plain == "used";
+}
+
+bool isCalledSo(const Sentence& sentence, const SpaceSpot& spot) {
+    const std::size_t after = spot.span.end;
+    bool called = false;
+    for (std::size_t i = after; i < after + 4 && i < sentence.tokens.size(); ++i) {
+        called = called || (wordIs(sentence, i, "call") && wordIs(sentence, i + 1, "it"));
+    }
+    return called && spot.kind == SpaceKind::Room;
 }
 
 bool isTurnedTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
@@ -306,12 +321,18 @@ bool isThingOfGrounds(const Sentence& sentence, const Spots& spots, const SpaceS
         (spot.span.end < sentence.tokens.size() && isMark(sentence.tokens[spot.span.end], ".:-"))) {
         return false;
     }
-    return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-        const ActRow& row = tables().acts[act.row];
-        const bool goes = row.treatment == Treatment::Remove && row.weight > 1;
-        const bool stays = row.treatment == Treatment::Keep && row.weight > 1;
-        return goes || (hut && stays);
-    });
+    // "The shed is rotten, get rid.": nothing else is spoken of.
+    const bool alone =
+        spot.key == "shed" && !spots.acts.empty() &&
+        std::all_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+            return object.span.begin >= spot.span.begin && object.span.end <= spot.span.end;
+        });
+    return alone || std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+               const ActRow& row = tables().acts[act.row];
+               const bool goes = row.treatment == Treatment::Remove && row.weight > 1;
+               const bool stays = row.treatment == Treatment::Keep && row.weight > 1;
+               return goes || (hut && stays);
+           });
 }
 
 }  // namespace ledgerboard::intake

@@ -19,6 +19,12 @@ namespace ledgerboard::intake {
 [[nodiscard]] bool isWhereThingIs(const Sentence& sentence, const Spots& spots,
                                   const SpaceSpot& spot);
 
+// "the little one, the nursery let's call it"
+[[nodiscard]] bool isCalledSo(const Sentence& sentence, const SpaceSpot& spot);
+
+// "used as an office": what a room serves as, its name at token `at`.
+[[nodiscard]] bool isUsedAs(const Sentence& sentence, std::size_t at);
+
 // "My part's the patio, …", "Third one up here is the den, …": what a clause turns to, where
 // nothing was said yet.
 [[nodiscard]] bool isTurnedTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot);

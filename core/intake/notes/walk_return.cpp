@@ -85,6 +85,40 @@ bool Walk::leaveStairs(const Sentence& sentence) {
     return true;
 }
 
+// "Great room and kitchen are one big room and I'll call it the great room."
+void Walk::keepJoined(const Sentence& sentence, const Spots& spots) {
+    ++joinedAge_;
+    std::vector<std::string> rooms;
+    for (const SpaceSpot& spot : spots.spaces) {
+        if (spot.kind == SpaceKind::Room && !spot.headingOnly && !contains(rooms, spot.key)) {
+            rooms.push_back(spot.key);
+        }
+    }
+    bool one = false;
+    std::size_t called = 0;
+    for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
+        one = one || (wordIs(sentence, i, "one") &&
+                      (wordIs(sentence, i - 1, "in") || wordIs(sentence, i - 1, "is")));
+        called = wordIs(sentence, i - 1, "call") && wordIs(sentence, i, "it") ? i : called;
+    }
+    if (one && rooms.size() == 2) {
+        joined_ = rooms;
+        joinedAge_ = 0;
+    }
+    if (called == 0 || joinedAge_ > 1 || spots.spaces.empty()) {
+        return;
+    }
+    const SpaceSpot& name = spots.spaces.back();
+    if (name.span.begin <= called || !contains(joined_, name.key)) {
+        return;
+    }
+    for (const std::string& part : joined_) {
+        if (part != name.key) {
+            parts_.emplace_back(part, name.key);
+        }
+    }
+}
+
 // Keeps what a sentence names where it ends, if that is another room than where the speaker stands.
 void Walk::keepThings(const Sentence& sentence, const Spots& spots, const Placed& placed) {
     thingsAt_.clear();

@@ -130,16 +130,6 @@ bool isLaidThrough(const Sentence& sentence, const Spots& spots, std::size_t beg
            });
 }
 
-// "the little one, the nursery let's call it"
-bool isCalledSo(const Sentence& sentence, const SpaceSpot& spot) {
-    const std::size_t after = spot.span.end;
-    bool called = false;
-    for (std::size_t i = after; i < after + 4 && i < sentence.tokens.size(); ++i) {
-        called = called || (wordIs(sentence, i, "call") && wordIs(sentence, i + 1, "it"));
-    }
-    return called && spot.kind == SpaceKind::Room;
-}
-
 // "South bedroom, that's the best one so it's the primary"
 bool isPrimaryToo(const Sentence& sentence, const Spots& spots, std::size_t index) {
     const SpaceSpot& spot = spots.spaces[index];
@@ -301,6 +291,15 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (thereIsSuch(sentence, spots, spot)) {
         return Role::Move;
     }
+    // "And the dining room with it, 130.": both.
+    if (wordIs(sentence, spot.span.end, "with") && wordIs(sentence, spot.span.end + 1, "it") &&
+        !current_.empty()) {
+        return Role::Local;
+    }
+    // "Bedroom 4. Used as an office."
+    if (isUsedAs(sentence, begin) && sinceMove_ <= 1 && !current_.empty()) {
+        return Role::Ignored;
+    }
     if (isFirstRoom(sentence, spot)) {
         return Role::Move;
     }
@@ -433,7 +432,9 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         const bool is = wordIs(sentence, other.end, "is") ||
                         sentence.tokens[other.end - 1].text.ends_with("'s");
         const bool parted = name.begin > 0 && isMark(sentence.tokens[name.begin - 1], ",;");
-        if (alike && is && !parted && name.begin <= other.end + 5 && name.begin > other.end) {
+        const bool primary = spots.spaces[index].key == "primary bedroom";
+        if (alike && is && !parted && !primary && name.begin <= other.end + 5 &&
+            name.begin > other.end) {
             return Role::Ignored;
         }
     }

@@ -210,8 +210,11 @@ const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, s
             [&](const ObjectSpot& object) { return object.span.begin == spot.span.end; });
         const bool short2 =
             spot.headingOnly && !(spot.kind == SpaceKind::Room && isNamed(sentence, spots, begin));
-        if (begin < from || !room || short2 || isOnlyNamed(sentence, spots, i) || adverb ||
-            counted || first || saysOnlyWhere(sentence, spots, begin)) {
+        const bool with =
+            wordIs(sentence, spot.span.end, "with") && wordIs(sentence, spot.span.end + 1, "it");
+        if (begin < from || !room || with || isUsedAs(sentence, begin) || short2 ||
+            isOnlyNamed(sentence, spots, i) || adverb || counted || first ||
+            saysOnlyWhere(sentence, spots, begin)) {
             continue;
         }
         if (only != nullptr) {
@@ -243,7 +246,10 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
     }
     const SpaceSpot* spot = broughtUp(sentence, spots, placed.from);
     // Things named beside it are spoken of in it only where it is what the sentence names.
-    if (spot != nullptr && tellsSort(sentence, spot->span.begin)) {
+    // "There's a deck off it."
+    const bool beside = spot != nullptr && spot->kind == SpaceKind::Outside &&
+                        wordIs(sentence, spot->span.end, "off");
+    if (spot != nullptr && (beside || tellsSort(sentence, spot->span.begin))) {
         return;
     }
     const bool named = spot != nullptr && isNamed(sentence, spots, spot->span.begin);
@@ -253,7 +259,9 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
         placed.parts.clear();
         return;
     }
-    const bool one = placed.parts.size() == 1 && placed.parts.front().keys.size() == 1 &&
+    const bool with = wordIs(sentence, sentence.tokens.size() - 2, "it") &&
+                      wordIs(sentence, sentence.tokens.size() - 3, "with");
+    const bool one = !with && placed.parts.size() == 1 && placed.parts.front().keys.size() == 1 &&
                      placed.parts.front().keys.front() != "whole house";
     if (one && spots.objects.empty() && spots.acts.empty() && sentence.tokens.size() <= 11 &&
         !whole_) {
@@ -396,6 +404,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         return spot.key == "upstairs" || spot.key == "stairs";
     });
     ++stairsAge_;
+    keepJoined(sentence, spots);
     ++sentences_;
     takeFixtures(sentence, spots);
     ++sinceMove_;

@@ -12,6 +12,7 @@ namespace {
 using testing::Contains;
 using testing::ElementsAre;
 using testing::IsSupersetOf;
+using testing::Not;
 
 TEST(NotesWalkReturn, ARangeIsOfTheKitchenThatWasLeftForThePantry) {
     EXPECT_THAT(itemsOf("Kitchen. New sink. The pantry has good shelves, keep them. The gas range "
@@ -179,6 +180,35 @@ TEST(NotesWalkReturn, WhatIsOnlyComparedOrKept) {
                 Contains("outside: replace flashing"));
     EXPECT_THAT(itemsOf("Sunday evening\n\nBuild new front steps.\n"),
                 Contains("outside: replace steps"));
+}
+
+TEST(NotesWalkReturn, TwoRoomsThatAreOne) {
+    EXPECT_THAT(itemsOf("Living room and kitchen are one big room, and I'll call it the living "
+                        "room. New carpet. The kitchen end, new sink. Bath. New toilet."),
+                IsSupersetOf({"living room: replace carpet", "living room: replace sink"}));
+    EXPECT_THAT(itemsOf("Living room. Paint the walls. And the dining room with it. Replace the "
+                        "window."),
+                Contains("living room: replace windows"));
+}
+
+TEST(NotesWalkReturn, WhatARoomIsUsedAs) {
+    EXPECT_THAT(itemsOf("Bedroom 4. Used as an office. New carpet."),
+                ElementsAre("bedroom 4: replace carpet"));
+    EXPECT_THAT(itemsOf("The big bedroom is the primary, I guess. New carpet."),
+                ElementsAre("primary bedroom: replace carpet"));
+    EXPECT_THAT(itemsOf("Upstairs. The bedroom on the left, which I'm going to call the moon room. "
+                        "New carpet."),
+                Contains("moon room: replace carpet"));
+}
+
+TEST(NotesWalkReturn, WhatLiesBesideARoom) {
+    EXPECT_THAT(itemsOf("Primary bedroom. There's a deck off it. Replace the window."),
+                ElementsAre("primary bedroom: replace windows"));
+    EXPECT_THAT(
+        itemsOf("Hall bath. New tub. Hall. New carpet. The small bath is worse. New toilet."),
+        Contains("small bath: replace toilet"));
+    EXPECT_THAT(itemsOf("Rear garden. New fence. The shed is rotten, get rid of it. Cut the lawn."),
+                Not(Contains(testing::StartsWith("shed:"))));
 }
 
 }  // namespace
