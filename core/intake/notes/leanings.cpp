@@ -192,6 +192,42 @@ bool contradicts(Treatment a, Treatment b) {
     return isWork(a) != isWork(b) || isExchange(a) || isExchange(b) || !isWork(a);
 }
 
+// "It's oak. … Sand the floor.": where one floor is named, the floor is that one.
+void joinFloors(std::vector<Thing>& things) {
+    static const std::uint32_t kFloor = tables().objectNamed("floor");
+
+    struct Floors {
+        std::size_t general = kNone;
+        std::size_t named = kNone;
+        int count = 0;
+    };
+
+    std::unordered_map<std::string, Floors> byPlace;
+    for (std::size_t i = 0; i < things.size(); ++i) {
+        if (things[i].object == kFloor) {
+            byPlace[things[i].place].general = i;
+        } else if (tables().objects[things[i].object].family == "floor") {
+            Floors& floors = byPlace[things[i].place];
+            floors.named = i;
+            ++floors.count;
+        }
+    }
+    for (const auto& [place, floors] : byPlace) {
+        if (floors.general == kNone || floors.count != 1) {
+            continue;
+        }
+        Thing& general = things[floors.general];
+        Thing& named = things[floors.named];
+        for (auto part : {&Thing::mentions, &Thing::made}) {
+            (named.*part)
+                .insert((named.*part).end(), (general.*part).begin(), (general.*part).end());
+            std::sort((named.*part).begin(), (named.*part).end());
+        }
+        general.object = kNone;
+    }
+    std::erase_if(things, [](const Thing& thing) { return thing.object == kNone; });
+}
+
 }  // namespace
 
 std::vector<Thing> thingsOf(const std::vector<Mention>& mentions, const std::vector<Found>& made,
@@ -216,6 +252,7 @@ std::vector<Thing> thingsOf(const std::vector<Mention>& mentions, const std::vec
     for (std::size_t i = 0; i < made.size(); ++i) {
         thingAt(made[i].place, made[i].object).made.push_back(i);
     }
+    joinFloors(things);
     return things;
 }
 
