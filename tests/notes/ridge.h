@@ -17,15 +17,19 @@ namespace ledgerboard::notes_weights {
 inline constexpr std::size_t kChoices = 10;  // none and nine treatments
 
 // One choice that was made: the columns that speak for each way, and how far each was right.
-struct Example {
-    std::array<std::vector<std::uint32_t>, kChoices> columns;
-    std::array<double, kChoices> right{};  // adds up to 1
+template <std::size_t kWays>
+struct ExampleOf {
+    std::array<std::vector<std::uint32_t>, kWays> columns;
+    std::array<double, kWays> right{};  // adds up to 1
 };
 
-inline std::array<double, kChoices> chancesOf(const Example& example,
-                                              const std::vector<double>& weights) {
-    std::array<double, kChoices> chances{};
-    for (std::size_t k = 1; k < kChoices; ++k) {
+using Example = ExampleOf<kChoices>;
+
+template <std::size_t kWays>
+std::array<double, kWays> chancesOf(const ExampleOf<kWays>& example,
+                                    const std::vector<double>& weights) {
+    std::array<double, kWays> chances{};
+    for (std::size_t k = 1; k < kWays; ++k) {
         for (const std::uint32_t column : example.columns[k]) {
             chances[k] += weights[column];
         }
@@ -42,10 +46,11 @@ inline std::array<double, kChoices> chancesOf(const Example& example,
     return chances;
 }
 
-class Fit {
+template <std::size_t kWays>
+class FitOf {
   public:
     // `holds`: the ridge of each column.
-    Fit(const std::vector<const Example*>& examples, const std::vector<double>& holds)
+    FitOf(const std::vector<const ExampleOf<kWays>*>& examples, const std::vector<double>& holds)
         : examples_(examples), holds_(holds) {}
 
     [[nodiscard]] std::vector<double> run() {
@@ -99,9 +104,9 @@ class Fit {
             loss += 0.5 * holds_[i] * at[i] * at[i];
             slope[i] = holds_[i] * at[i];
         }
-        for (const Example* example : examples_) {
-            const std::array<double, kChoices> chances = chancesOf(*example, at);
-            for (std::size_t k = 0; k < kChoices; ++k) {
+        for (const ExampleOf<kWays>* example : examples_) {
+            const std::array<double, kWays> chances = chancesOf(*example, at);
+            for (std::size_t k = 0; k < kWays; ++k) {
                 const double right = example->right[k];
                 if (right > 0) {
                     loss -= right * std::log(std::max(chances[k], 1e-12));
@@ -167,9 +172,11 @@ class Fit {
         }
     }
 
-    const std::vector<const Example*>& examples_;
+    const std::vector<const ExampleOf<kWays>*>& examples_;
     const std::vector<double>& holds_;
     std::deque<Step> steps_;
 };
+
+using Fit = FitOf<kChoices>;
 
 }  // namespace ledgerboard::notes_weights

@@ -68,4 +68,51 @@ bool agrees(const Sentence& sentence) {
     return textIs(sentence, at, kAssent) && !nay;
 }
 
+bool answers(const Sentence& sentence, const Sentence& question) {
+    const auto has = [](const Sentence& one, const std::vector<std::string_view>& words) {
+        for (std::size_t i = 0; i < one.tokens.size(); ++i) {
+            if (textIs(one, i, words)) {
+                return true;
+            }
+        }
+        return false;
+    };
+    static const std::vector<std::string_view> kOpen = {
+        "or", "if", "maybe", "might", "could", "unless", "but", "says", "said", "ask", "depends"};
+    const auto queries = [](const Sentence& one) {
+        return std::any_of(one.tokens.begin(), one.tokens.end(), [](const Token& token) {
+            return token.kind == TokenKind::Mark && token.mark == '?';
+        });
+    };
+    constexpr std::size_t kLongestAnswer = 10;
+    if (sentence.tokens.size() > kLongestAnswer || queries(sentence) || has(sentence, kOpen) ||
+        !queries(question) || !has(question, {"or"})) {
+        return false;
+    }
+    std::size_t at = begins(sentence);
+    while (textIs(sentence, at, {"the", "a", "let's", "do", "definitely", "i'd", "go"})) {
+        ++at;
+    }
+    constexpr std::size_t kLeastLetters = 3;
+    if (at >= sentence.tokens.size() || sentence.tokens[at].kind != TokenKind::Word ||
+        sentence.tokens[at].text.size() < kLeastLetters) {
+        return false;
+    }
+    const std::string way = plainWord(sentence.tokens[at].text);
+    const std::vector<std::string_view> ways = {way};
+    // Right after or before the "or", articles aside.
+    constexpr std::size_t kNear = 3;
+    for (std::size_t i = 0; i < question.tokens.size(); ++i) {
+        if (!textIs(question, i, {"or"})) {
+            continue;
+        }
+        for (std::size_t k = i > kNear ? i - kNear : 0; k <= i + kNear; ++k) {
+            if (textIs(question, k, ways)) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 }  // namespace ledgerboard::intake

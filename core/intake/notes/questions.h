@@ -19,4 +19,8 @@ enum class Asks : std::uint8_t {
 // "Yes please.", "Do it.", "All the way up.": whether the sentence begins with assent.
 [[nodiscard]] bool agrees(const Sentence& sentence);
 
+// Whether a short sentence answers "tub or shower?", asked in the one before, by naming one of the
+// two.
+[[nodiscard]] bool answers(const Sentence& sentence, const Sentence& question);
+
 }  // namespace ledgerboard::intake

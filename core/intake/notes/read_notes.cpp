@@ -1,5 +1,7 @@
 #include "core/intake/notes/read_notes.h"
 
+#include <deque>
+
 #include "core/intake/notes/reader.h"
 #include "core/model/saying.h"
 
@@ -44,6 +46,43 @@ struct WordCount {
     std::size_t known = 0;
 };
 
+// Hands each sentence to the reader together with the one before it and the two after.
+class Window {
+  public:
+    explicit Window(Reader& reader) : reader_(reader) {}
+
+    void add(Sentence& sentence) {
+        sentences_.push_back(std::move(sentence));
+        if (sentences_.size() - at_ > 2) {
+            take();
+        }
+    }
+
+    void close() {
+        while (at_ < sentences_.size()) {
+            take();
+        }
+    }
+
+  private:
+    void take() {
+        // Before the first, `at` is more than there are.
+        const auto near = [&](std::size_t at) {
+            return at < sentences_.size() ? &sentences_[at] : nullptr;
+        };
+        reader_.take(sentences_[at_], {near(at_ - 1), near(at_ + 1), near(at_ + 2)});
+        ++at_;
+        if (at_ > 1) {
+            sentences_.pop_front();
+            --at_;
+        }
+    }
+
+    Reader& reader_;
+    std::deque<Sentence> sentences_;
+    std::size_t at_ = 0;  // the next to be taken
+};
+
 }  // namespace
 
 model::Result<Reading> explainNotes(std::string_view notes, const ReadOptions& options) {
@@ -63,14 +102,16 @@ model::Result<Reading> explainNotes(std::string_view notes, const ReadOptions& o
     }
     Speller speller(tables().lexicon);
     Reader reader(options);
+    Window window(reader);
     WordCount count;
     eachSentence(notes, speller, [&](Sentence& sentence) {
         for (const Token& token : sentence.tokens) {
             count.words += token.kind == TokenKind::Word ? 1 : 0;
             count.known += token.kind == TokenKind::Word && token.word != kUnknown ? 1 : 0;
         }
-        reader.take(sentence);
+        window.add(sentence);
     });
+    window.close();
     if (count.words >= kWordsToJudge && count.known * 100 < count.words * kLeastKnownPercent) {
         return model::cannotBeMet(
             model::saying("Of %1 words in the notes only %2 are known: the reader understands "

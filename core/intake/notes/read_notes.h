@@ -59,10 +59,18 @@ struct NamedThing {
     std::vector<NamedMade> made;
 };
 
+// A sentence, and all that bears on whether a choice is left open in it.
+struct NamedChoice {
+    std::string space;
+    std::string sentence;
+    std::vector<std::string> clues;  // as core/intake/tables/openings.tsv names them
+};
+
 struct Reading {
     Draft draft;
     std::vector<ExplainedSentence> explained;  // empty unless asked for
     std::vector<NamedThing> things;            // likewise, whether made items or not
+    std::vector<NamedChoice> choices;          // likewise, whether made alternates or not
 };
 
 // Notes without any work in them give an empty draft.

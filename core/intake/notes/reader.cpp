@@ -103,7 +103,7 @@ Spots Reader::spotsOf(const Sentence& sentence) {
     return spots;
 }
 
-void Reader::take(Sentence& sentence) {
+void Reader::take(Sentence& sentence, const Around& around) {
     ++sentences_;
     ++choiceAge_;
     ++beforeAge_;
@@ -133,7 +133,7 @@ void Reader::take(Sentence& sentence) {
     Linked linked;
     if (!placed.onlyPlace) {
         const std::vector<ObjectSpot> heard = spots.objects;
-        linked = takeWork(sentence, spots, placed, deal);
+        linked = takeWork(sentence, spots, placed, deal, around);
         noteMentions(sentence, spots, heard, placed);
     }
     // "Roof. It's rubber, it's good.": the place is named by the thing.
@@ -169,7 +169,8 @@ void Reader::arrive(const Sentence& sentence) {
 }
 
 // Links what the sentence says of things, and takes it as a choice or as items.
-Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal) {
+Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal,
+                        const Around& around) {
     takeSame(sentence, spots, placed.from);
     Openness open = opennessOf(sentence, spots);
     // "We could take it down. I'll ask my wife."
@@ -191,8 +192,9 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
     noteCautions(sentence, spots);
     extendPlaces(sentence, spots, placed, linked);
     // What the ways of a choice cost is no fact of the deal.
+    chanceHere_ = 0;
     const bool money = deal && !open.priced && (spots.acts.empty() || spots.objects.empty());
-    if (!money && !takeChoice(sentence, spots, placed, linked, open)) {
+    if (!money && !takeChoice(sentence, spots, placed, linked, open, around)) {
         takeItems(sentence, spots, placed, linked, open);
         cleanPlace(sentence, spots, placed, linked);
     }

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/intake/notes/choice_clues.h"
 #include "core/intake/notes/choices.h"
 #include "core/intake/notes/clues.h"
 #include "core/intake/notes/facts.h"
@@ -25,9 +26,12 @@ inline constexpr std::size_t kMostItems = 20'000;
 class Reader {
   public:
     explicit Reader(const ReadOptions& options)
-        : options_(options), own_(options.ownWords), clues_(tables().lexicon) {}
+        : options_(options),
+          own_(options.ownWords),
+          clues_(tables().lexicon),
+          choiceClues_(tables().lexicon) {}
 
-    void take(Sentence& sentence);
+    void take(Sentence& sentence, const Around& around);
     [[nodiscard]] Reading finish();
 
   private:
@@ -53,7 +57,8 @@ class Reader {
     void nameOwnThings();
     bool takeSection(const Sentence& sentence, const Spots& spots);
     void arrive(const Sentence& sentence);
-    Linked takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal);
+    Linked takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal,
+                    const Around& around);
     void takeAnswer(const Sentence& sentence, const Spots& spots, std::size_t foundBefore);
     void keepLastWords(const Sentence& sentence, const Spots& spots);
     static void hearSame(const Sentence& sentence, Spots& spots, std::size_t begin);
@@ -74,14 +79,21 @@ class Reader {
     void nameFloor(const Spots& spots, const Said& said, Found& found) const;
     void signPlace(Found& found) const;
     bool takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
-                    const Linked& linked, const Openness& open);
+                    const Linked& linked, const Openness& open, const Around& around);
+    [[nodiscard]] ChoiceSigns signsOfChoice(const Sentence& sentence, const Spots& spots,
+                                            const Placed& placed, const Linked& linked,
+                                            const Openness& open, const std::string& place) const;
+    int chanceOfChoice(const Sentence& sentence, const Spots& spots, const Openness& open,
+                       const ChoiceSigns& signs, const Around& around, const std::string& place);
+    [[nodiscard]] bool isSameChoice(const Sentence& sentence, const Spots& spots,
+                                    const ChoiceSigns& signs, const std::string& place) const;
     [[nodiscard]] bool isDeadChoice(const Sentence& sentence, const Spots& spots,
                                     const Openness& open) const;
     [[nodiscard]] std::string placeOfChoice(const Spots& spots, const Placed& placed) const;
     [[nodiscard]] bool isWholeBuilding(const Spots& spots, const std::string& place) const;
-    [[nodiscard]] std::string homeOfChoice(const Spots& spots, const Placed& placed,
-                                           const Matter& matter, const std::string& place,
-                                           bool joined);
+    [[nodiscard]] std::string homeOfChoice(const Sentence& sentence, const Spots& spots,
+                                           const Placed& placed, const Matter& matter,
+                                           const std::string& place, bool joined);
     [[nodiscard]] Matter matterOfChoice(const Sentence& sentence, const Spots& spots,
                                         const Placed& placed, const Linked& linked,
                                         const std::string& place, bool choice) const;
@@ -171,6 +183,7 @@ class Reader {
     FactReader facts_;
     std::vector<Found> found_;
     ClueReader clues_;
+    ChoiceClues choiceClues_;
     std::vector<Mention> mentions_;
     std::size_t spoken_ = 0;          // spaces known before items were made
     std::set<std::string> unspoken_;  // those of them that only a thing belongs to
@@ -189,6 +202,8 @@ class Reader {
     int sentences_ = 0;
     int choiceAge_ = 99;                  // sentences since the last alternate was added to
     std::uint32_t choiceObject_ = kNone;  // what the last choice is about
+    int chanceHere_ = 0;                  // percent: that a choice is open in the sentence
+    bool choiceRuled_ = false;            // the rules told of the last choice
     std::string choicePlace_;             // where the speaker stood at it
     std::set<WordId> choiceMaterials_;    // the materials named for it
     bool thought_ = false;                // the sentence before told what might be done

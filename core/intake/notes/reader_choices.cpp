@@ -1,6 +1,8 @@
-// The part of the reader that sees open choices, hazards, and what to show of each stage.
+// The part of the reader that sees open choices and hazards.
 #include <algorithm>
 
+#include "core/intake/notes/openings.h"
+#include "core/intake/notes/questions.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/speech.h"
 
@@ -22,12 +24,46 @@ void addOptions(DraftAlternate& alternate, std::vector<DraftOption> options) {
     }
 }
 
+// "Only if there is money left after the roof": the roof is what the money goes to first.
+bool isPaidFirst(const Sentence& sentence, const ObjectSpot& object) {
+    std::size_t at = object.span.begin;
+    while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "that"))) {
+        --at;
+    }
+    return at > 1 && wordIs(sentence, at - 1, "after") &&
+           (wordIs(sentence, at - 2, "left") || wordIs(sentence, at - 2, "over") ||
+            wordIs(sentence, at - 2, "money"));
+}
+
+// "A gate across the side yard", "a stove in the den": the space that is said right after a thing.
+const SpaceSpot* saidAfter(const Sentence& sentence, const Spots& spots, std::size_t end) {
+    constexpr std::size_t kNear = 4;
+    for (const SpaceSpot& spot : spots.spaces) {
+        if (spot.span.begin < end || spot.span.begin - end >= kNear || spot.headingOnly) {
+            continue;
+        }
+        bool leads = false;
+        bool parts = false;
+        for (std::size_t i = end; i < spot.span.begin; ++i) {
+            leads = leads || wordIs(sentence, i, "in") || wordIs(sentence, i, "across") ||
+                    wordIs(sentence, i, "over") || wordIs(sentence, i, "for") ||
+                    wordIs(sentence, i, "on") || wordIs(sentence, i, "into");
+            parts = parts || sentence.tokens[i].kind == TokenKind::Mark ||
+                    wordIs(sentence, i, "off") || wordIs(sentence, i, "and");
+        }
+        if (leads && !parts && (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside)) {
+            return &spot;
+        }
+    }
+    return nullptr;
+}
+
 // What a choice is about, as far as the sentence says it.
-std::vector<std::uint32_t> matterOf(const Spots& spots, const Placed& placed,
-                                    const Linked& linked) {
+std::vector<std::uint32_t> matterOf(const Sentence& sentence, const Spots& spots,
+                                    const Placed& placed, const Linked& linked) {
     std::vector<std::uint32_t> matter;
     for (const ObjectSpot& object : spots.objects) {
-        if (object.span.begin >= placed.from) {
+        if (object.span.begin >= placed.from && !isPaidFirst(sentence, object)) {
             matter.push_back(object.object);
         }
     }
@@ -105,8 +141,8 @@ bool Reader::isWholeBuilding(const Spots& spots, const std::string& place) const
 }
 
 // Where the matter of a choice is: a fence is outside, whatever room it is spoken of in.
-std::string Reader::homeOfChoice(const Spots& spots, const Placed& placed, const Matter& matter,
-                                 const std::string& place, bool joined) {
+std::string Reader::homeOfChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                                 const Matter& matter, const std::string& place, bool joined) {
     if (matter.objects.empty()) {
         return place;
     }
@@ -117,6 +153,12 @@ std::string Reader::homeOfChoice(const Spots& spots, const Placed& placed, const
         if (spots.objects[i].object == said.object && spots.objects[i].span.begin >= placed.from) {
             said.spot = i;
             said.at = spots.objects[i].span.begin;
+        }
+    }
+    if (said.spot != kNone) {
+        if (const SpaceSpot* spot = saidAfter(sentence, spots, spots.objects[said.spot].span.end)) {
+            walk_.learn(spot->key, spot->shown, spot->kind);
+            return spot->key;
         }
     }
     const ObjectRow& object = tables().objects[said.object];
@@ -152,7 +194,7 @@ Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spo
                                       const Placed& placed, const Linked& linked,
                                       const std::string& place, bool choice) const {
     Matter matter;
-    matter.objects = matterOf(spots, placed, linked);
+    matter.objects = matterOf(sentence, spots, placed, linked);
     const auto named =
         std::find_if(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& spot) {
             return spot.span.begin >= placed.from && spot.kind == SpaceKind::Room;
@@ -214,32 +256,77 @@ void Reader::addChoice(const Sentence& sentence, const Spots& spots, const Place
     }
 }
 
+// What the rules make of the sentence, said at `place`.
+ChoiceSigns Reader::signsOfChoice(const Sentence& sentence, const Spots& spots,
+                                  const Placed& placed, const Linked& linked, const Openness& open,
+                                  const std::string& place) const {
+    ChoiceSigns signs;
+    signs.dead = isDeadChoice(sentence, spots, open);
+    signs.matter = !spots.objects.empty() || !linked.said.empty();
+    signs.section = section_ == Section::Open && (signs.matter || !spots.spaces.empty());
+    signs.goesOn =
+        !placed.moved && !signs.dead && goesOn(sentence, spots, open, shownAs(place), signs.matter);
+    signs.pending = choicePending_ && signs.matter;
+    const bool said = open.surely || open.choice;
+    const bool faint = open.hinted && !said && !signs.section && !signs.pending;
+    const bool idle = faint && (isOnlyThought(sentence, spots, open) || linked.said.empty());
+    const bool decided = spots.has(Cue::Decided) && !open.surely;
+    signs.opens =
+        !signs.dead && !idle && !decided && (said || open.hinted || signs.section || signs.pending);
+    return signs;
+}
+
+// Percent: how likely it is that a choice is open in the sentence, by all that bears on it; by the
+// rules alone 0 or 100.
+int Reader::chanceOfChoice(const Sentence& sentence, const Spots& spots, const Openness& open,
+                           const ChoiceSigns& signs, const Around& around,
+                           const std::string& place) {
+    if (options_.rulesAlone) {
+        return signs.opens ? 100 : 0;
+    }
+    const bool answered = around.next != nullptr && answers(*around.next, sentence);
+    if (answered || (!signs.opens && !ChoiceClues::mayOpen(sentence, around))) {
+        return 0;
+    }
+    const Clues clues = choiceClues_.read(sentence, spots, open, signs, around, options_.explain);
+    if (options_.explain) {
+        reading_.choices.push_back({shownAs(place), sourceOf(sentence), clues.names()});
+    }
+    return chanceOpen(clues);
+}
+
+// Whether a choice that is open in the sentence is the one just spoken of: where only the words
+// around tell of it, what is said close by is taken for one.
+bool Reader::isSameChoice(const Sentence& sentence, const Spots& spots, const ChoiceSigns& signs,
+                          const std::string& place) const {
+    if (alternates_.empty() || choiceAge_ > 2 || choicePlace_ != shownAs(place)) {
+        return false;
+    }
+    const bool named =
+        std::any_of(spots.objects.begin(), spots.objects.end(),
+                    [&](const ObjectSpot& spot) { return spot.object == choiceObject_; });
+    return !signs.matter || named || wordIs(sentence, 0, "or") ||
+           (!options_.rulesAlone && !(signs.opens && choiceRuled_));
+}
+
 // Whether the sentence is about an open choice; then what it says of treatments is no item.
 bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
-                        const Linked& linked, const Openness& open) {
-    const bool dead = isDeadChoice(sentence, spots, open);
-    const bool hasMatter = !spots.objects.empty() || !linked.said.empty();
-    const bool section = section_ == Section::Open && (hasMatter || !spots.spaces.empty());
+                        const Linked& linked, const Openness& open, const Around& around) {
     std::string place = placeOfChoice(spots, placed);
-    if (!placed.moved && !dead && goesOn(sentence, spots, open, shownAs(place), hasMatter)) {
-        if (hasMatter || open.materials > 0 || !spots.amounts.empty()) {
+    const ChoiceSigns signs = signsOfChoice(sentence, spots, placed, linked, open, place);
+    const int chance = chanceOfChoice(sentence, spots, open, signs, around, place);
+    chanceHere_ = chance;
+    const bool opens = chance >= (options_.rulesAlone ? 100 : leastOpen(signs.opens));
+    if (signs.goesOn || (opens && isSameChoice(sentence, spots, signs, place))) {
+        if (signs.matter || open.materials > 0 || !spots.amounts.empty()) {
             addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
         }
         choiceAge_ = 0;
         countMaterials(sentence, spots, place);
         return true;
     }
-    const bool pending = choicePending_ && hasMatter;
     choicePending_ = false;
-    const bool said = open.surely || open.choice;
-    if (dead || (!said && !open.hinted && !section && !pending)) {
-        return false;
-    }
-    const bool faint = open.hinted && !said && !section && !pending;
-    if (faint && isOnlyThought(sentence, spots, open)) {
-        return false;
-    }
-    if (spots.has(Cue::Decided) && !open.surely) {
+    if (!opens) {
         return false;
     }
     const Matter matter = matterOfChoice(sentence, spots, placed, linked, place, open.choice);
@@ -247,13 +334,14 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
         choicePending_ = open.surely;
         return open.surely;
     }
-    if (open.hinted && !said && linked.said.empty()) {
-        return false;
-    }
     choicePlace_ = shownAs(place);
-    place = homeOfChoice(spots, placed, matter, place, open.both);
-    addChoice(sentence, spots, placed, open, matter, place, hasMatter);
-    return !open.hinted || said;
+    choiceRuled_ = signs.opens;
+    place = homeOfChoice(sentence, spots, placed, matter, place, open.both);
+    addChoice(sentence, spots, placed, open, matter, place, signs.matter);
+    if (!options_.rulesAlone) {
+        alternates_.back().source.sure = std::min(chance, 99);
+    }
+    return !open.hinted || open.surely || open.choice;
 }
 
 // How the place of a choice is written.
@@ -351,82 +439,6 @@ void Reader::cautionItems(Draft& draft) const {
             }
         }
     }
-}
-
-void Reader::explain(const Sentence& sentence, const Spots& spots, const Placed& placed,
-                     const Linked& linked, std::size_t foundBefore) {
-    ExplainedSentence told;
-    told.line = sentence.line;
-    told.sentence = sourceOf(sentence);
-    const auto words = [&](const Span& span) {
-        return writtenAs(std::span(sentence.tokens).subspan(span.begin, span.end - span.begin));
-    };
-    std::string where;
-    for (const std::string& key : walk_.current()) {
-        where += (where.empty() ? "" : ", ") + key;
-    }
-    for (const Placing& part : placed.parts) {
-        where += "; here";
-        for (const std::string& key : part.keys) {
-            where += " " + key + ",";
-        }
-    }
-    told.stages.push_back({"where", where});
-    std::string objects;
-    for (const ObjectSpot& spot : spots.objects) {
-        objects += (objects.empty() ? "" : ", ") + tables().objects[spot.object].name + " (" +
-                   words(spot.span) + (spot.landmark ? ", only a landmark" : "") + ")";
-    }
-    told.stages.push_back({"objects", objects});
-    std::string acts;
-    for (const ActSpot& spot : spots.acts) {
-        const ActRow& row = tables().acts[spot.row];
-        acts +=
-            (acts.empty() ? "" : ", ") +
-            std::string(
-                row.fresh ? "new"
-                          : model::wordsOf<Treatment>()[static_cast<std::size_t>(row.treatment)]) +
-            " (" + row.phrase + (spot.negated ? ", negated" : "") + ")";
-    }
-    told.stages.push_back({"treatments", acts});
-    if (!ownHere_.empty()) {
-        std::string own;
-        for (const std::size_t used : ownHere_) {
-            own += (own.empty() ? "" : ", ") + saidOf(own_.all()[used]);
-        }
-        told.stages.push_back({"owner's words", own});
-    }
-    std::string cues;
-    for (const CueSpot& spot : spots.cues) {
-        const bool plain = spot.cue == Cue::Small || spot.cue == Cue::Move ||
-                           spot.cue == Cue::Turn || spot.cue == Cue::Landmark ||
-                           spot.cue == Cue::Passive;
-        if (!plain) {
-            cues += (cues.empty() ? "" : ", ") + std::string(cueName(spot.cue)) + " (" +
-                    words(spot.span) + ")";
-        }
-    }
-    told.stages.push_back({"cues", cues});
-    std::string amounts;
-    for (const Amount& amount : spots.amounts) {
-        amounts += (amounts.empty() ? "" : ", ") + words({amount.begin, amount.end});
-    }
-    told.stages.push_back({"amounts", amounts});
-    std::string links;
-    for (const Said& said : linked.said) {
-        links += (links.empty() ? "" : ", ") + tables().acts[spots.acts[said.act].row].phrase +
-                 " > " + tables().objects[said.object].name;
-    }
-    told.stages.push_back({"links", links});
-    std::string items;
-    for (std::size_t i = foundBefore; i < found_.size(); ++i) {
-        items += (items.empty() ? "" : ", ") + found_[i].place + ": " +
-                 std::string(
-                     model::wordsOf<Treatment>()[static_cast<std::size_t>(found_[i].treatment)]) +
-                 " " + tables().objects[found_[i].object].name;
-    }
-    told.stages.push_back({"items", items});
-    reading_.explained.push_back(std::move(told));
 }
 
 }  // namespace ledgerboard::intake

@@ -2,6 +2,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/intake/notes/openings.h"
+
 #include "tests/unit/intake/notes/notes_text.h"
 
 namespace ledgerboard::intake {
@@ -107,6 +109,59 @@ TEST(NotesChoices, AShedIsItsOwnPlace) {
 TEST(NotesChoices, EitherWayIsSettled) {
     EXPECT_THAT(itemsOf("Kitchen. Counters are going either way, new ones in quartz."),
                 Contains("kitchen: replace countertop"));
+}
+
+TEST(NotesChoices, WhatTheMoneyGoesToFirstIsNotTheMatter) {
+    const Draft draft = draftOf(
+        "Bedroom. The mirror is cracked. New mirror, only if there is money left after the roof.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].question, "mirror");
+}
+
+TEST(NotesChoices, ThePlaceSaidRightAfterTheThing) {
+    const Draft draft = draftOf(
+        "Hall. Paint it. If there's money left over I'd like a wood stove in the den, else not.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "den");
+}
+
+// Here the weights decide; each is said in a way that no rule knows.
+TEST(NotesChoices, WaysThatNoPhraseHolds) {
+    for (const std::string_view notes :
+         {"Pantry. Counter: maple or slate? Rosa has to choose.",
+          "Den. Gas insert or a wood stove, we haven't picked one yet.",
+          "Hall bath. Should we do a tub or a shower? Undecided, ask Hal."}) {
+        const auto draft = readNotes(notes);
+        ASSERT_TRUE(draft.ok());
+        EXPECT_EQ(draft.value().alternates.size(), 1U) << notes;
+    }
+}
+
+TEST(NotesChoices, PlainTalkLeavesNothingOpen) {
+    for (const std::string_view notes :
+         {"Pantry. Replace the counter. The shelves are good.",
+          "Den. The stove goes. Maybe thirty feet of baseboard is loose, nail it.",
+          "Hall bath. Tub or shower? Shower, that's decided. New toilet."}) {
+        const auto draft = readNotes(notes);
+        ASSERT_TRUE(draft.ok());
+        EXPECT_THAT(draft.value().alternates, IsEmpty()) << notes;
+    }
+}
+
+TEST(NotesChoices, OneTalkIsOneChoice) {
+    const auto draft = readNotes(
+        "Den. The paneling, we can't decide. Either paint it or rip it out. Painting is nine "
+        "hundred. My wife wants it out. We'll see.");
+    ASSERT_TRUE(draft.ok());
+    EXPECT_EQ(draft.value().alternates.size(), 1U);
+}
+
+TEST(NotesChoices, EveryWeightCanBeUsed) {
+    EXPECT_THAT(openingFaults(), IsEmpty());
+    EXPECT_GT(leastOpen(true), 0);
+    EXPECT_GE(leastOpen(false), leastOpen(true));
+    EXPECT_LT(leastOpen(false), 100);
+    EXPECT_EQ(chanceOpen(Clues()), 50);  // e to the nought against one
 }
 
 }  // namespace

@@ -1,0 +1,222 @@
+#include "core/intake/notes/choice_clues.h"
+
+#include <algorithm>
+
+#include "core/intake/notes/speech.h"
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::size_t kMostWords = 60;  // of a sentence: more is talk
+
+// By word id. Nearly every open choice in the labelled talk has one of these in its sentence or in
+// the next.
+const std::vector<bool>& tellingWords() {
+    static const std::vector<bool> kTell = [] {
+        std::vector<bool> tell;
+        for (const std::string_view stem :
+             {"or",    "vs",    "whether", "if",      "either", "decid",  "undecid", "mayb",
+              "might", "could", "choos",   "choic",   "pick",   "ask",    "depend",  "sure",
+              "quot",  "price", "bid",     "torn",    "option", "versus", "know",    "think",
+              "say",   "see",   "wait",    "both",    "two",    "til",    "until",   "open",
+              "hold",  "call",  "vote",    "between", "budget", "money",  "settl",   "till",
+              "debat", "argu",  "fight",   "whichev", "which",  "would",  "agre",    "fenc",
+              "figur", "talk"}) {
+            const WordId word = tables().id(stem);
+            if (word != kUnknown) {
+                tell.resize(std::max(tell.size(), std::size_t{word} + 1));
+                tell[word] = true;
+            }
+        }
+        return tell;
+    }();
+    return kTell;
+}
+
+}  // namespace
+
+bool ChoiceClues::mayOpen(const Sentence& sentence, const Around& around) {
+    const std::vector<bool>& tell = tellingWords();
+    const auto tells = [&](const Token& token) {
+        return token.kind == TokenKind::Mark ? token.mark == '?' || token.mark == '/'
+                                             : token.word < tell.size() && tell[token.word];
+    };
+    const auto any = [&](const Sentence* one) {
+        return one != nullptr && std::any_of(one->tokens.begin(), one->tokens.end(), tells);
+    };
+    return any(&sentence) || any(around.next);
+}
+
+std::string_view ChoiceClues::stemOf(const Token& token) {
+    static constexpr std::string_view kMarks = ".,;:!?()->$@&+/#\"'%=*~";
+    if (token.kind == TokenKind::Number) {
+        return "#";
+    }
+    if (token.kind == TokenKind::Mark) {
+        const std::size_t at = kMarks.find(token.mark);
+        return at == kMarks.npos ? "." : kMarks.substr(at, 1);
+    }
+    if (token.word != kUnknown) {
+        return tables().lexicon.stem(token.word);
+    }
+    const std::string plain = plainWord(token.text);
+    const auto [at, fresh] = stems_.try_emplace(plain);
+    if (fresh) {
+        at->second = speller_.stemsOf(plain).front();
+    }
+    return at->second;
+}
+
+// Things, stuffs, works and figures stand for all of their sort: "paint or tile" is "~work or
+// ~stuff".
+void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clues& clues) {
+    std::vector<std::string> sorts{"^"};
+    const std::size_t size = std::min(sentence.tokens.size(), kMostWords);
+    for (std::size_t i = 0; i < size;) {
+        std::size_t end = i;
+        std::string sort;
+        for (const ActSpot& act : spots.acts) {
+            if (act.span.begin == i && act.span.end > end && tables().acts[act.row].weight > 1) {
+                end = act.span.end;
+                const model::Treatment treatment = tables().acts[act.row].treatment;
+                sort = treatment == model::Treatment::Keep      ? "~keep"
+                       : treatment == model::Treatment::Inspect ? "~look"
+                                                                : "~work";
+            }
+        }
+        for (const ObjectSpot& object : spots.objects) {
+            if (object.span.begin == i && object.span.end > end) {
+                end = object.span.end;
+                sort = "~thing";
+            }
+        }
+        for (const CueSpot& cue : spots.cues) {
+            if (cue.cue == Cue::Material && cue.span.begin == i && cue.span.end >= end) {
+                end = cue.span.end;
+                sort = "~stuff";
+            }
+        }
+        for (const Amount& amount : spots.amounts) {
+            if (amount.begin == i && amount.end >= end) {
+                end = amount.end;
+                sort = amount.kind == AmountKind::Money  ? "~money"
+                       : amount.kind == AmountKind::Time ? "~time"
+                                                         : "#";
+            }
+        }
+        const std::string_view stem = stemOf(sentence.tokens[i]);
+        if (end > i) {
+            clues.add("word", stem);
+            sorts.push_back(sort);
+            i = end;
+        } else {
+            sorts.emplace_back(stem);
+            ++i;
+        }
+    }
+    sorts.emplace_back("$");
+    for (std::size_t i = 0; i < sorts.size(); ++i) {
+        clues.add("says", sorts[i]);
+        if (i + 1 < sorts.size()) {
+            clues.add("says", sorts[i], sorts[i + 1]);
+        }
+        if (i + 2 < sorts.size()) {
+            clues.add("says", sorts[i], sorts[i + 1] + " " + sorts[i + 2]);
+        }
+    }
+}
+
+// Words and runs of them, wherever they stand nearby; those of some sentences by where they stand
+// as well.
+void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, Clues& clues) {
+    if (sentence == nullptr) {
+        return;
+    }
+    const std::size_t size = std::min(sentence->tokens.size(), kMostWords);
+    std::string last = "^";
+    std::string before;
+    for (std::size_t i = 0; i <= size; ++i) {
+        const std::string stem(i < size ? stemOf(sentence->tokens[i]) : "$");
+        if (i < size) {
+            clues.add("near", stem);
+        }
+        clues.add("near", last, stem);
+        if (!kind.empty()) {
+            clues.add(kind, stem);
+            clues.add(kind, last, stem);
+        }
+        if (!before.empty()) {
+            clues.add("near", before, last + " " + stem);
+        }
+        before = last;
+        last = stem;
+    }
+}
+
+void ChoiceClues::addSigns(const Sentence& sentence, const Spots& spots, const Openness& open,
+                           const ChoiceSigns& signs, Clues& clues) {
+    const auto flag = [&](bool is, std::string_view name) {
+        if (is) {
+            clues.add("is", name);
+        }
+    };
+    clues.add("every");
+    flag(open.surely, "surely");
+    flag(open.choice, "choice");
+    flag(open.asks, "asks");
+    flag(open.otherwise, "otherwise");
+    flag(open.condition, "condition");
+    flag(open.thought, "thought");
+    flag(open.hinted, "hinted");
+    flag(open.both, "both");
+    flag(open.priced, "priced");
+    flag(open.materials > 1, "of stuffs");
+    flag(signs.opens, "opens");
+    flag(signs.dead, "dead");
+    flag(signs.section, "section");
+    flag(signs.matter, "of a thing");
+    flag(signs.opens && open.surely, "surely opens");
+    flag(signs.opens && !signs.matter, "opens of nothing");
+    flag(sentence.terse, "terse");
+    flag(sentence.bullet, "bullet");
+    flag(sentence.spoken, "spoken");
+    flag(sentence.alone, "alone");
+    flag(sentence.opensLine, "opens its line");
+    flag(sentence.heading, "heading");
+    for (const CueSpot& cue : spots.cues) {
+        if (cue.cue != Cue::Small && cue.cue != Cue::Filler && cue.cue != Cue::Material &&
+            cue.cue != Cue::Stop) {
+            clues.add("cue", cueName(cue.cue));
+        }
+    }
+    const auto many = [](std::size_t count) {
+        return std::to_string(std::min(count, std::size_t{3}));
+    };
+    const auto works = static_cast<std::size_t>(
+        std::count_if(spots.acts.begin(), spots.acts.end(),
+                      [](const ActSpot& act) { return tables().acts[act.row].weight > 1; }));
+    clues.add("things", many(spots.objects.size()));
+    clues.add("works", many(works));
+    clues.add("figures", many(spots.amounts.size()));
+    const std::size_t length = sentence.tokens.size();
+    clues.add("length", length < 4    ? "tiny"
+                        : length < 8  ? "short"
+                        : length < 16 ? "middling"
+                        : length < 30 ? "long"
+                                      : "very long");
+}
+
+Clues ChoiceClues::read(const Sentence& sentence, const Spots& spots, const Openness& open,
+                        const ChoiceSigns& signs, const Around& around, bool named) {
+    Clues clues(named);
+    addSigns(sentence, spots, open, signs, clues);
+    addOwnWords(sentence, spots, clues);
+    addWords(&sentence, "here", clues);
+    addWords(around.before, "", clues);
+    addWords(around.next, "next", clues);
+    addWords(around.later, "", clues);
+    return clues;
+}
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,62 @@
+// What in a sentence, and in those before and after it, tells that a choice is left open there?
+//
+// The rules (choices.h) know some ways of leaving a choice open. People have many more, and most of
+// the words that make a choice also stand where nothing is open: "paint it or it rots", "I might
+// as well", "oak or pine? Pine." So each word and each sign of the rules has a weight, and what
+// they add up to decides (openings.h). core/intake/tables/README.md lists the kinds of clues.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "core/intake/notes/choices.h"
+#include "core/intake/notes/clues.h"
+#include "core/intake/notes/sentences.h"
+#include "core/intake/notes/spots.h"
+#include "core/intake/notes/words.h"
+
+namespace ledgerboard::intake {
+
+// The sentences around one, as far as there are any.
+struct Around {
+    const Sentence* before = nullptr;
+    const Sentence* next = nullptr;
+    const Sentence* later = nullptr;  // the one after the next
+};
+
+// What the rules make of the sentence.
+struct ChoiceSigns {
+    bool opens = false;    // a choice
+    bool dead = false;     // talk, or put aside
+    bool section = false;  // it stands under "Undecided"
+    bool pending = false;  // the sentence before said that something is open, and not what
+    bool goesOn = false;   // there is a choice that it adds to
+    bool matter = false;   // it names a thing
+};
+
+class ChoiceClues {
+  public:
+    explicit ChoiceClues(const Lexicon& lexicon) : speller_(lexicon) {}
+
+    // Whether the sentence or the one that follows has a word without which nothing is left open.
+    [[nodiscard]] static bool mayOpen(const Sentence& sentence, const Around& around);
+
+    // With the names of the clues where `named`.
+    [[nodiscard]] Clues read(const Sentence& sentence, const Spots& spots, const Openness& open,
+                             const ChoiceSigns& signs, const Around& around, bool named);
+
+  private:
+    [[nodiscard]] std::string_view stemOf(const Token& token);
+    void addOwnWords(const Sentence& sentence, const Spots& spots, Clues& clues);
+    void addWords(const Sentence* sentence, std::string_view kind, Clues& clues);
+    static void addSigns(const Sentence& sentence, const Spots& spots, const Openness& open,
+                         const ChoiceSigns& signs, Clues& clues);
+
+    Speller speller_;
+    std::unordered_map<std::string, std::string> stems_;  // of words that no table holds
+    std::vector<std::string> words_;
+};
+
+}  // namespace ledgerboard::intake

@@ -1,0 +1,364 @@
+// Weighs the clues that tell where a choice is left open, and prints core/intake/tables/
+// openings.tsv.
+//
+//   weigh-openings [--least PERCENT] FILE-OR-FOLDER ... > openings.tsv
+//
+// Reads notes that have a careful list beside them (NAME.txt, NAME.json) and files of labelled
+// passages (NAME.jsonl). The lists tell what the choices of a note are about, not where they are
+// said: a sentence is taken for one where it stands in the space of the choice and shares a word
+// with the list; of several such, after a first fit, the likeliest and whatever is more likely than
+// not. Run it by tests/notes/weigh; notes of tests/notes/held-out are never given to it.
+//
+// To standard error goes how well it does on talk left out: notes and passages are dealt into five
+// parts, a file of passages as one, and each part is judged by weights made of the other four.
+// Deterministic: no chance, no clock.
+#include <cstdio>
+#include <cstdlib>
+#include <fstream>
+#include <set>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+#include "core/intake/notes/read_notes.h"
+
+#include "tests/notes/lists.h"
+#include "tests/notes/ridge.h"
+
+namespace {
+
+namespace intake = ledgerboard::intake;
+namespace lists = ledgerboard::notes_lists;
+namespace weights = ledgerboard::notes_weights;
+using nlohmann::json;
+using Example = weights::ExampleOf<2>;
+
+constexpr std::size_t kParts = 5;
+constexpr int kRounds = 3;
+constexpr int kLeastSeen = 8;      // a clue of fewer sentences is left out
+constexpr double kHold = 10;       // ridge of a weight
+constexpr double kHoldOfSign = 1;  // of what the rules say, and of the form of the sentence
+constexpr double kOfRules = 0.42;  // of the least chance: what is enough where the rules say so too
+constexpr double kFaint = 0.03;    // what weighs less is left out
+constexpr std::size_t kSent = 2;   // sentences within which more is said of the same choice
+
+struct Place {
+    std::string said;  // the sentence
+    std::vector<std::string> clues;
+    std::vector<std::size_t> of;  // the choices of the list it may be said of
+    bool unsure = false;          // in the space of a choice, of no thing: it may be of it
+    Example example;
+    double chance = 0;  // by the weights at hand
+    double judged = 0;  // by weights made of other talk
+};
+
+struct Talk {
+    std::string name;
+    std::size_t part = 0;
+    bool passage = false;
+    std::size_t listed = 0;
+    std::vector<Place> places;
+};
+
+std::set<std::string> wordsOf(const std::string& text) {
+    static const std::set<std::string> kPlain = {"as",     "is",   "the", "a",  "leav", "add", "no",
+                                                 "materi", "with", "and", "it", "keep", "or"};
+    std::set<std::string> words;
+    for (const std::string& stem : intake::stemsIn(text)) {
+        if (!kPlain.contains(stem)) {
+            words.insert(stem);
+        }
+    }
+    return words;
+}
+
+std::size_t partOf(const std::string& name) {
+    std::size_t sum = 0;
+    for (const char c : name) {
+        sum = (sum * 31 + static_cast<unsigned char>(c)) % 9973;
+    }
+    return sum % kParts;
+}
+
+struct Listed {
+    std::string space;
+    std::set<std::string> words;
+};
+
+Listed listedOf(const std::string& space, const json& question, const json& options) {
+    std::string words = question.get<std::string>();
+    for (const json& option : options) {
+        words += " " + (option.is_string() ? option.get<std::string>()
+                                           : option.at("name").get<std::string>());
+    }
+    return {intake::spaceName(space), wordsOf(words)};
+}
+
+// Where a passage is said is given, not read: there the space is no matter.
+Talk talkOf(const std::string& name, const std::string& text, const std::vector<Listed>& listed,
+            bool passage) {
+    Talk talk{.name = name, .part = 0, .passage = passage, .listed = listed.size(), .places = {}};
+    intake::ReadOptions options;
+    options.explain = true;
+    const auto reading = intake::explainNotes(text, options);
+    if (!reading.ok()) {
+        std::fprintf(stderr, "weigh-openings: %s: %s\n", name.c_str(),
+                     reading.error().message.c_str());
+        return talk;
+    }
+    for (const intake::NamedChoice& choice : reading.value().choices) {
+        Place& place = talk.places.emplace_back();
+        place.said = choice.sentence;
+        place.clues = choice.clues;
+        const std::set<std::string> words = wordsOf(choice.sentence);
+        const std::string space = intake::spaceName(choice.space);
+        const bool ofThing = std::find(choice.clues.begin(), choice.clues.end(), "is of a thing") !=
+                             choice.clues.end();
+        for (std::size_t i = 0; i < listed.size(); ++i) {
+            const bool here = passage || listed[i].space == space || listed[i].space == "outside" ||
+                              listed[i].space == "whole house" ||
+                              choice.sentence.find(listed[i].space) != std::string::npos;
+            place.unsure = place.unsure || (here && !ofThing);
+            const bool shared = std::any_of(
+                words.begin(), words.end(),
+                [&](const std::string& word) { return listed[i].words.contains(word); });
+            if (here && shared) {
+                place.of.push_back(i);
+            }
+        }
+    }
+    return talk;
+}
+
+std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders) {
+    std::vector<Talk> talks;
+    for (const std::filesystem::path& path : lists::notesIn(folders)) {
+        const json list = lists::listBeside(path);
+        std::vector<Listed> listed;
+        for (const json& one : list.at("alternates")) {
+            listed.push_back(listedOf(one.at("space"), one.at("question"), one.at("options")));
+        }
+        talks.push_back(talkOf(path.stem().string(), lists::slurp(path), listed, false));
+        talks.back().part = partOf(path.stem().string());
+    }
+    for (const std::filesystem::path& path : lists::filesIn(folders, ".jsonl")) {
+        std::ifstream in(path);
+        std::string line;
+        for (int number = 1; std::getline(in, line); ++number) {
+            if (line.empty()) {
+                continue;
+            }
+            const json passage = json::parse(line);
+            const std::string space = passage.at("space");
+            std::vector<Listed> listed;
+            for (const json& one : passage.value("alternates", json::array())) {
+                listed.push_back(listedOf(space, one.at(0), one.at(1)));
+            }
+            talks.push_back(talkOf(path.stem().string() + ":" + std::to_string(number),
+                                   space + ":\n" + passage.at("say").get<std::string>() + "\n",
+                                   listed, true));
+            talks.back().part = partOf(path.stem().string());
+        }
+    }
+    return talks;
+}
+
+// Numbers the clues.
+class Columns {
+  public:
+    explicit Columns(const std::vector<Talk*>& talks) {
+        std::unordered_map<std::string, int> seen;
+        for (const Talk* talk : talks) {
+            for (const Place& place : talk->places) {
+                for (const std::string& clue : place.clues) {
+                    ++seen[clue];
+                }
+            }
+        }
+        for (const auto& [clue, count] : seen) {
+            if (count >= kLeastSeen) {
+                names_.push_back(clue);
+            }
+        }
+        std::sort(names_.begin(), names_.end());
+        for (std::size_t i = 0; i < names_.size(); ++i) {
+            byName_.emplace(names_[i], static_cast<std::uint32_t>(i));
+        }
+    }
+
+    void lay(Place& place) const {
+        place.example.columns[1].clear();
+        for (const std::string& clue : place.clues) {
+            const auto at = byName_.find(clue);
+            if (at != byName_.end()) {
+                place.example.columns[1].push_back(at->second);
+            }
+        }
+    }
+
+    [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
+
+  private:
+    std::vector<std::string> names_;
+    std::unordered_map<std::string, std::uint32_t> byName_;
+};
+
+// Which sentences the choices of the list are said in, as far as can be told; the others of their
+// space tell nothing.
+void addExamples(Talk& talk, bool first, std::vector<const Example*>& examples) {
+    std::set<const Place*> likeliest;
+    for (std::size_t i = 0; i < talk.listed; ++i) {
+        const Place* best = nullptr;
+        for (const Place& place : talk.places) {
+            const bool may = std::find(place.of.begin(), place.of.end(), i) != place.of.end();
+            if (may && (best == nullptr || place.chance > best->chance)) {
+                best = &place;
+            }
+        }
+        likeliest.insert(best);
+    }
+    for (Place& place : talk.places) {
+        const bool open =
+            !place.of.empty() && (first || likeliest.contains(&place) || place.chance > 0.5);
+        if (open || !place.unsure) {
+            place.example.right = {open ? 0.0 : 1.0, open ? 1.0 : 0.0};
+            examples.push_back(&place.example);
+        }
+    }
+}
+
+bool isSign(const std::string& clue) {
+    return clue == "every" || clue.starts_with("is ") || clue.starts_with("cue ") ||
+           clue.starts_with("things ") || clue.starts_with("works ") ||
+           clue.starts_with("figures ") || clue.starts_with("length ");
+}
+
+std::vector<double> fit(const std::vector<Talk*>& talks, const Columns& columns) {
+    std::vector<double> holds;
+    for (const std::string& clue : columns.names()) {
+        holds.push_back(isSign(clue) ? kHoldOfSign : kHold);
+    }
+    std::vector<double> found;
+    for (int round = 0; round < kRounds; ++round) {
+        std::vector<const Example*> examples;
+        for (Talk* talk : talks) {
+            for (Place& place : talk->places) {
+                if (round == 0) {
+                    columns.lay(place);
+                } else {
+                    place.chance = weights::chancesOf(place.example, found)[1];
+                }
+            }
+            addExamples(*talk, round == 0, examples);
+        }
+        found = weights::FitOf<2>(examples, holds).run();
+    }
+    for (double& weight : found) {
+        weight = std::abs(weight) < kFaint ? 0 : weight;
+    }
+    return found;
+}
+
+void judgeByOthers(std::vector<Talk>& talks) {
+    for (std::size_t part = 0; part < kParts; ++part) {
+        std::vector<Talk*> others;
+        std::vector<Talk*> left;
+        for (Talk& talk : talks) {
+            (talk.part == part ? left : others).push_back(&talk);
+        }
+        const Columns columns(others);
+        const std::vector<double> found = fit(others, columns);
+        for (Talk* talk : left) {
+            for (Place& place : talk->places) {
+                columns.lay(place);
+                place.judged = weights::chancesOf(place.example, found)[1];
+            }
+        }
+    }
+}
+
+struct Counts {
+    std::size_t listed = 0;
+    int found = 0;
+    int invented = 0;
+};
+
+Counts countsOf(const std::vector<Talk>& talks, bool passages, double least) {
+    Counts counts;
+    for (const Talk& talk : talks) {
+        if (talk.passage != passages) {
+            continue;
+        }
+        counts.listed += talk.listed;
+        std::set<std::size_t> found;
+        std::size_t quiet = kSent + 1;  // sentences since one was taken for open
+        for (const Place& place : talk.places) {
+            ++quiet;
+            const bool rules =
+                std::find(place.clues.begin(), place.clues.end(), "is opens") != place.clues.end();
+            if (place.judged < (rules ? least * kOfRules : least)) {
+                continue;
+            }
+            found.insert(place.of.begin(), place.of.end());
+            counts.invented += place.of.empty() && !place.unsure && quiet > kSent ? 1 : 0;
+            quiet = 0;
+        }
+        counts.found += static_cast<int>(found.size());
+    }
+    return counts;
+}
+
+void printLeast(const std::vector<Talk>& talks) {
+    std::fprintf(stderr, "least   notes: found  of  invented   passages: found  of  invented\n");
+    for (const int least : {20, 30, 35, 40, 45, 50, 60, 70}) {
+        const Counts notes = countsOf(talks, false, least / 100.0);
+        const Counts passages = countsOf(talks, true, least / 100.0);
+        std::fprintf(stderr, "%5d  %12d %4zu %8d  %16d %4zu %8d\n", least, notes.found,
+                     notes.listed, notes.invented, passages.found, passages.listed,
+                     passages.invented);
+    }
+}
+
+void writeTable(const Columns& columns, const std::vector<double>& found, int least) {
+    std::printf(
+        "# What tells that a choice is left open? Written by tests/notes/weigh_openings.cpp; not\n"
+        "# by hand. A clue, then its weight in thousandths.\nleast\t%d\nleast of rules\t%ld\n",
+        least, std::lround(least * kOfRules));
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        if (found[i] != 0) {
+            std::printf("%s\t%ld\n", columns.names()[i].c_str(), std::lround(found[i] * 1000));
+        }
+    }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    int least = 60;
+    std::vector<std::filesystem::path> folders;
+    for (int i = 1; i < argc; ++i) {
+        const std::string argument = argv[i];
+        if (argument == "--least" && i + 1 < argc) {
+            least = std::atoi(argv[++i]);
+        } else if (std::filesystem::is_directory(argument)) {
+            folders.emplace_back(argument);
+        } else {
+            std::fprintf(stderr, "weigh-openings: %s is no folder\n", argument.c_str());
+            return 2;
+        }
+    }
+    if (folders.empty()) {
+        std::fprintf(stderr, "weigh-openings: folders of labelled talk are needed\n");
+        return 2;
+    }
+    std::vector<Talk> talks = talksIn(folders);
+    judgeByOthers(talks);
+    printLeast(talks);
+    std::vector<Talk*> all;
+    for (Talk& talk : talks) {
+        all.push_back(&talk);
+    }
+    const Columns columns(all);
+    writeTable(columns, fit(all, columns), least);
+    return 0;
+}
