@@ -10,8 +10,7 @@ namespace {
 
 constexpr std::size_t kMostWords = 60;  // of a sentence: more is talk
 
-// By word id. Nearly every open choice in the labelled talk has one of these in its sentence or in
-// the next.
+// By word id. Nearly every open choice in the labelled talk has one of these in its sentence.
 const std::vector<bool>& tellingWords() {
     static const std::vector<bool> kTell = [] {
         std::vector<bool> tell;
@@ -36,16 +35,37 @@ const std::vector<bool>& tellingWords() {
 
 }  // namespace
 
-bool ChoiceClues::mayOpen(const Sentence& sentence, const Around& around) {
+bool ChoiceClues::mayOpen(const Sentence& sentence) {
     const std::vector<bool>& tell = tellingWords();
     const auto tells = [&](const Token& token) {
         return token.kind == TokenKind::Mark ? token.mark == '?' || token.mark == '/'
                                              : token.word < tell.size() && tell[token.word];
     };
-    const auto any = [&](const Sentence* one) {
-        return one != nullptr && std::any_of(one->tokens.begin(), one->tokens.end(), tells);
+    return std::any_of(sentence.tokens.begin(), sentence.tokens.end(), tells);
+}
+
+void GatheredClues::add(std::string_view kind, std::string_view first, std::string_view second,
+                        std::string_view third) {
+    name_ = kind;
+    for (const std::string_view part : {first, second, third}) {
+        if (!part.empty()) {
+            name_ += ' ';
+            name_ += part;
+        }
+    }
+    keys_.push_back(clueKey(name_));
+    if (named_) {
+        names_.push_back(name_);
+    }
+}
+
+void GatheredClues::close() {
+    const auto once = [](auto& all) {
+        std::sort(all.begin(), all.end());
+        all.erase(std::unique(all.begin(), all.end()), all.end());
     };
-    return any(&sentence) || any(around.next);
+    once(keys_);
+    once(names_);
 }
 
 std::string_view ChoiceClues::stemOf(const Token& token) {
@@ -70,12 +90,12 @@ std::string_view ChoiceClues::stemOf(const Token& token) {
 
 // Things, stuffs, works and figures stand for all of their sort: "paint or tile" is "~work or
 // ~stuff".
-void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clues& clues) {
-    std::vector<std::string> sorts{"^"};
+void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, GatheredClues& clues) {
+    std::vector<std::string_view> sorts{"^"};
     const std::size_t size = std::min(sentence.tokens.size(), kMostWords);
     for (std::size_t i = 0; i < size;) {
         std::size_t end = i;
-        std::string sort;
+        std::string_view sort;
         for (const ActSpot& act : spots.acts) {
             if (act.span.begin == i && act.span.end > end && tables().acts[act.row].weight > 1) {
                 end = act.span.end;
@@ -122,22 +142,22 @@ void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clue
             clues.add("says", sorts[i], sorts[i + 1]);
         }
         if (i + 2 < sorts.size()) {
-            clues.add("says", sorts[i], sorts[i + 1] + " " + sorts[i + 2]);
+            clues.add("says", sorts[i], sorts[i + 1], sorts[i + 2]);
         }
     }
 }
 
 // Words and runs of them, wherever they stand nearby; those of some sentences by where they stand
 // as well.
-void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, Clues& clues) {
+void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, GatheredClues& clues) {
     if (sentence == nullptr) {
         return;
     }
     const std::size_t size = std::min(sentence->tokens.size(), kMostWords);
-    std::string last = "^";
-    std::string before;
+    std::string_view last = "^";
+    std::string_view before;
     for (std::size_t i = 0; i <= size; ++i) {
-        const std::string stem(i < size ? stemOf(sentence->tokens[i]) : "$");
+        const std::string_view stem = i < size ? stemOf(sentence->tokens[i]) : "$";
         if (i < size) {
             clues.add("near", stem);
         }
@@ -147,7 +167,7 @@ void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, Clue
             clues.add(kind, last, stem);
         }
         if (!before.empty()) {
-            clues.add("near", before, last + " " + stem);
+            clues.add("near", before, last, stem);
         }
         before = last;
         last = stem;
@@ -155,7 +175,7 @@ void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, Clue
 }
 
 void ChoiceClues::addSigns(const Sentence& sentence, const Spots& spots, const Openness& open,
-                           const ChoiceSigns& signs, Clues& clues) {
+                           const ChoiceSigns& signs, GatheredClues& clues) {
     const auto flag = [&](bool is, std::string_view name) {
         if (is) {
             clues.add("is", name);
@@ -207,15 +227,16 @@ void ChoiceClues::addSigns(const Sentence& sentence, const Spots& spots, const O
                                       : "very long");
 }
 
-Clues ChoiceClues::read(const Sentence& sentence, const Spots& spots, const Openness& open,
-                        const ChoiceSigns& signs, const Around& around, bool named) {
-    Clues clues(named);
+GatheredClues ChoiceClues::read(const Sentence& sentence, const Spots& spots, const Openness& open,
+                                const ChoiceSigns& signs, const Around& around, bool named) {
+    GatheredClues clues(named);
     addSigns(sentence, spots, open, signs, clues);
     addOwnWords(sentence, spots, clues);
     addWords(&sentence, "here", clues);
     addWords(around.before, "", clues);
     addWords(around.next, "next", clues);
     addWords(around.later, "", clues);
+    clues.close();
     return clues;
 }
 

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <unordered_map>
 
+#include "core/intake/notes/clues.h"
 #include "core/intake/tables/embedded.h"
 
 namespace ledgerboard::intake {
@@ -70,9 +71,9 @@ const Weights& weights() {
 
 }  // namespace
 
-int chanceOpen(const Clues& clues) {
+int chanceOpen(const std::vector<std::uint64_t>& clues) {
     int score = 0;  // thousandths
-    for (const std::uint64_t clue : clues.keys()) {
+    for (const std::uint64_t clue : clues) {
         score += weights().of(clue);
     }
     return static_cast<int>(std::lround(100.0 / (1.0 + std::exp(-score / 1000.0))));

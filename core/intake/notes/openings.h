@@ -9,15 +9,14 @@
 // Threads: the functions may be called by several threads.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
-#include "core/intake/notes/clues.h"
-
 namespace ledgerboard::intake {
 
-// Percent, 0 to 100.
-[[nodiscard]] int chanceOpen(const Clues& clues);
+// Percent, 0 to 100. `clues`: the numbers of those found, each once.
+[[nodiscard]] int chanceOpen(const std::vector<std::uint64_t>& clues);
 
 // Percent: from here on a choice is taken to be open, less where the rules say so as well.
 [[nodiscard]] int leastOpen(bool rules);

@@ -285,14 +285,15 @@ int Reader::chanceOfChoice(const Sentence& sentence, const Spots& spots, const O
         return signs.opens ? 100 : 0;
     }
     const bool answered = around.next != nullptr && answers(*around.next, sentence);
-    if (answered || (!signs.opens && !ChoiceClues::mayOpen(sentence, around))) {
+    if (answered || (!signs.opens && !ChoiceClues::mayOpen(sentence))) {
         return 0;
     }
-    const Clues clues = choiceClues_.read(sentence, spots, open, signs, around, options_.explain);
+    const GatheredClues clues =
+        choiceClues_.read(sentence, spots, open, signs, around, options_.explain);
     if (options_.explain) {
         reading_.choices.push_back({shownAs(place), sourceOf(sentence), clues.names()});
     }
-    return chanceOpen(clues);
+    return chanceOpen(clues.keys());
 }
 
 // Whether a choice that is open in the sentence is the one just spoken of: where only the words

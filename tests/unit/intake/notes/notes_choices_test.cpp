@@ -161,7 +161,7 @@ TEST(NotesChoices, EveryWeightCanBeUsed) {
     EXPECT_GT(leastOpen(true), 0);
     EXPECT_GE(leastOpen(false), leastOpen(true));
     EXPECT_LT(leastOpen(false), 100);
-    EXPECT_EQ(chanceOpen(Clues()), 50);  // e to the nought against one
+    EXPECT_EQ(chanceOpen({}), 50);  // e to the nought against one
 }
 
 }  // namespace
