@@ -339,6 +339,16 @@ class Finder {
         return end;
     }
 
+    // How many of a group: "all three bedrooms"; 0 where it is not said.
+    [[nodiscard]] int countedAt(std::size_t begin, std::size_t end) const {
+        int count = 0;
+        for (std::size_t i = begin > 3 ? begin - 3 : 0; i < end; ++i) {
+            const int said = smallNumber(tokens_, i);
+            count = said > 1 ? said : count;
+        }
+        return count;
+    }
+
     std::size_t makePlain(std::size_t begin, const Found& whole) {
         const SpaceRow& row = tables().spaces[whole.row];
         const bool numbered = row.name == "bedroom" || row.name == "bathroom" ||
@@ -365,14 +375,7 @@ class Finder {
             spots_.back().shown = row.name + letter;
             return whole.end + 1;
         }
-        int count = 0;
-        if (row.kind == SpaceKind::Group) {
-            for (std::size_t i = begin > 3 ? begin - 3 : 0; i < whole.end; ++i) {
-                if (const int said = smallNumber(tokens_, i); said > 1) {
-                    count = said;
-                }
-            }
-        }
+        int count = row.kind == SpaceKind::Group ? countedAt(begin, whole.end) : 0;
         // Said in the plural, as the stem does not tell: "bedrooms".
         const std::string_view last = tokens_[whole.end - 1].text;
         const bool is = last.ends_with("'s") || last.ends_with("\xE2\x80\x99s");  // "bathroom's"

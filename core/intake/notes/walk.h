@@ -124,6 +124,7 @@ class Walk {
     void keepApart(const SpaceSpot& spot);
     [[nodiscard]] bool isOtherName(const SpaceSpot& spot) const;
     void namePlainly(const Sentence& sentence, SpaceSpot& spot);
+    void beginSentence(const Sentence& sentence, Spots& spots);
     void keepJoined(const Sentence& sentence, const Spots& spots);
     void hearOwnRooms(const Sentence& sentence, Spots& spots);
     void useOwnNames(const Sentence& sentence, Spots& spots);
@@ -165,30 +166,30 @@ class Walk {
     std::vector<std::string> current_;
     std::vector<std::string> trail_;  // where the speaker has been, latest last
     std::string level_;
-    std::string bathStorey_;   // of the bathroom, where that was only said after its name
-    int stairsAge_ = 99;       // sentences since the stairs were named
-    bool saysStairs_ = false;  // this sentence says "upstairs" or "at the top of the stairs"
+    std::string bathStorey_;  // of the bathroom, where that was only said after its name
     std::vector<std::string> lastPlaces_;  // what "those rooms" means
-    int placesAge_ = 0;                    // sentences since they were named
     std::vector<std::string> lineKeys_;    // a list line under a heading that names its own space
-    int lineIndent_ = 0;
     std::vector<std::string> headed_;  // where the heading stands, while a line has strayed from it
-    int headingIndent_ = -1;           // of the heading the lines stand under; -1 if none
-    int headings_ = 0;                 // that name a space and say nothing else
     std::string group_;                // "bedroom" after "Bedrooms.": "front left" is one of them
-    bool groupLoose_ = false;    // one such room was entered by itself: only "the … one" is meant
-    std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
-    int sinceMove_ = 99;         // sentences
-    std::vector<std::string> joined_;                         // rooms just said to be one
-    int joinedAge_ = 99;                                      // sentences since
+    std::vector<std::string> joined_;  // rooms just said to be one
     std::vector<std::pair<std::string, std::string>> parts_;  // and by the name of which they go
-    bool leftParagraph_ = false;
     std::string thingsAt_;                    // where the sentence before ended, if in another room
     std::vector<std::uint32_t> thingsThere_;  // and what it named there
-    int sentences_ = 0;                       // taken in
     std::vector<Lately> named_;               // lately, latest last
-    bool labelled_ = false;                   // this line opened with a label in capitals
-    bool whole_ = false;                      // the rest of this line speaks of the whole house
+    std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
+    int stairsAge_ = 99;         // sentences since the stairs were named
+    int placesAge_ = 0;          // sentences since they were named
+    int lineIndent_ = 0;
+    int headingIndent_ = -1;   // of the heading the lines stand under; -1 if none
+    int headings_ = 0;         // that name a space and say nothing else
+    int sinceMove_ = 99;       // sentences
+    int joinedAge_ = 99;       // sentences since
+    int sentences_ = 0;        // taken in
+    bool saysStairs_ = false;  // this sentence says "upstairs" or "at the top of the stairs"
+    bool groupLoose_ = false;  // one such room was entered by itself: only "the … one" is meant
+    bool leftParagraph_ = false;
+    bool labelled_ = false;  // this line opened with a label in capitals
+    bool whole_ = false;     // the rest of this line speaks of the whole house
 };
 
 }  // namespace ledgerboard::intake

@@ -189,6 +189,24 @@ bool isWhichFloor(const Sentence& sentence, std::size_t begin) {
            !wordIs(sentence, begin - 1, "and") && !wordIs(sentence, begin - 1, "the");
 }
 
+// "Hall bath is the only full bath": the same room once more.
+bool isSameAgain(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    const Span& name = spots.spaces[index].span;
+    for (std::size_t i = 0; i < index; ++i) {
+        const Span& other = spots.spaces[i].span;
+        const bool alike = headOf(spots.spaces[i].key) == headOf(spots.spaces[index].key);
+        const bool is = wordIs(sentence, other.end, "is") ||
+                        sentence.tokens[other.end - 1].text.ends_with("'s");
+        const bool parted = name.begin > 0 && isMark(sentence.tokens[name.begin - 1], ",;");
+        const bool primary = spots.spaces[index].key == "primary bedroom";
+        if (alike && is && !parted && !primary && name.begin <= other.end + 5 &&
+            name.begin > other.end) {
+            return true;
+        }
+    }
+    return false;
+}
+
 }  // namespace
 
 // Whether the sentence begins with the space.
@@ -425,18 +443,8 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return cue.cue == Cue::Stop && cue.span.begin < name.end && name.begin < cue.span.end &&
                (cue.span.begin < name.begin || cue.span.end > name.end);
     });
-    // "Hall bath is the only full bath": the same room once more.
-    for (std::size_t i = 0; i < index; ++i) {
-        const Span& other = spots.spaces[i].span;
-        const bool alike = headOf(spots.spaces[i].key) == headOf(spots.spaces[index].key);
-        const bool is = wordIs(sentence, other.end, "is") ||
-                        sentence.tokens[other.end - 1].text.ends_with("'s");
-        const bool parted = name.begin > 0 && isMark(sentence.tokens[name.begin - 1], ",;");
-        const bool primary = spots.spaces[index].key == "primary bedroom";
-        if (alike && is && !parted && !primary && name.begin <= other.end + 5 &&
-            name.begin > other.end) {
-            return Role::Ignored;
-        }
+    if (isSameAgain(sentence, spots, index)) {
+        return Role::Ignored;
     }
     // "The bathroom's downstairs in the old coal store": where that is.
     if (index > 0 && spots.spaces[index].kind == SpaceKind::Level &&

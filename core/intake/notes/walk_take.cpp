@@ -395,8 +395,8 @@ void Walk::noteHeading(const Sentence& sentence, const Placed& placed) {
     }
 }
 
-Placed Walk::take(const Sentence& sentence, Spots& spots) {
-    Placed placed;
+// What is dropped, heard and counted before the sentence is read.
+void Walk::beginSentence(const Sentence& sentence, Spots& spots) {
     dropOthers(sentence, spots);
     useOwnNames(sentence, spots);
     lastMoved_ = 0;
@@ -415,6 +415,11 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     if (sentence.unlabelled && headingIndent_ < 0 && !sentence.bullet) {
         stand({});
     }
+}
+
+Placed Walk::take(const Sentence& sentence, Spots& spots) {
+    Placed placed;
+    beginSentence(sentence, spots);
     // A list line under a heading that begins with a space speaks of it, and the next does not.
     const bool listed = sentence.opensLine && (!sentence.alone || sentence.bullet) &&
                         headingIndent_ >= 0 &&
