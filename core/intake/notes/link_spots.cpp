@@ -182,10 +182,15 @@ class Preparer : SpottedWords {
         // "The countertop is done for and we put in new laminate": what it is made of.
         static const std::uint32_t kCountertop = tables().objectNamed("countertop");
         static const std::uint32_t kLaminate = tables().objectNamed("laminate floor");
-        const auto counter = std::find_if(
-            objects.begin(), objects.end(),
-            [&](const ObjectSpot& object) { return object.object == kCountertop; });
-        if (counter != objects.end() && !floor) {
+        const auto counter =
+            std::find_if(objects.begin(), objects.end(),
+                         [&](const ObjectSpot& object) { return object.object == kCountertop; });
+        const bool floors =
+            std::any_of(objects.begin(), objects.end(), [&](const ObjectSpot& object) {
+                return object.object != kLaminate &&
+                       tables().objects[object.object].family == "floor";
+            });
+        if (counter != objects.end() && !floors) {
             const std::size_t from = counter->span.end;
             std::erase_if(objects, [&](const ObjectSpot& object) {
                 return object.object == kLaminate && object.span.begin >= from &&

@@ -302,6 +302,9 @@ class Linker {
                 linked_.said.push_back(
                     Said{.object = kWalls, .act = idle.act, .at = act.span.begin, .assumed = true});
             }
+            if (own && takeSubject(idle.act)) {
+                continue;
+            }
             // "paint it?", of what takes no paint.
             const bool ofIt = row(act).phrase.ends_with(" it") && !before_.empty();
             if (own && !ofIt) {
@@ -311,6 +314,45 @@ class Linker {
                                             .assumed = true});
             }
         }
+    }
+
+    // "The front door's fine, solid, just needs a coat of paint.": what the sentence began with,
+    // where no other subject stands between.
+    bool takeSubject(std::uint32_t index) {
+        const ActSpot& act = spots_.acts[index];
+        const std::string& phrase = row(act).phrase;
+        const bool wants = row(act).side == Side::Before || phrase.starts_with("need") ||
+                           phrase.starts_with("want") || phrase.starts_with("get");
+        if (!wants || spots_.objects.empty()) {
+            return false;
+        }
+        std::size_t at = act.span.begin;
+        while (at > 0 && (word(at - 1, "just") || word(at - 1, "onli") || word(at - 1, "but") ||
+                          word(at - 1, "and") || word(at - 1, "still"))) {
+            --at;
+        }
+        const bool joins = at > 0 && (at < act.span.begin || cueIsComma(at - 1));
+        std::size_t subject = kNone;
+        for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
+            subject = spots_.objects[i].span.end <= act.span.begin ? i : subject;
+        }
+        if (!joins || subject == kNone) {
+            return false;
+        }
+        const ObjectSpot& object = spots_.objects[subject];
+        const bool said = std::any_of(linked_.said.begin(), linked_.said.end(),
+                                      [&](const Said& one) { return one.spot == subject; });
+        if (!said || object.landmark || object.material || !takes(act, object)) {
+            return false;
+        }
+        linked_.said.push_back(
+            Said{.object = object.object, .act = index, .at = object.span.begin, .spot = subject});
+        return true;
+    }
+
+    [[nodiscard]] bool cueIsComma(std::size_t at) const {
+        return sentence_.tokens[at].kind == TokenKind::Mark &&
+               (sentence_.tokens[at].mark == ',' || sentence_.tokens[at].mark == '-');
     }
 
     // "A wet spot under the window.": what has it is a wall, where nothing else is spoken of.

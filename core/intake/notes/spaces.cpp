@@ -398,6 +398,13 @@ class Finder {
                 count = std::max(count, smallNumber(tokens_, i));
             }
         }
+        // "Bedrooms, all three just paint"
+        std::size_t after = whole.end;
+        after += after < tokens_.size() && tokens_[after].kind == TokenKind::Mark ? 1 : 0;
+        if (kind == SpaceKind::Group && count == 0 && after + 1 < tokens_.size() &&
+            tokens_[after].plain == "all") {
+            count = smallNumber(tokens_, after + 1);
+        }
         const bool sort =
             whole.flag == 0 && !is &&
             (key == "bedroom" || key == "bathroom" || key == "porch" || key == "hall");

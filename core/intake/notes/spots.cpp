@@ -48,6 +48,7 @@ class Finder {
         settleWorth();
         settleVerbs();
         found_.spaces = spacesIn(tokens_);
+        settleCounts();
         return std::move(found_);
     }
 
@@ -360,6 +361,19 @@ class Finder {
                                           act.span.begin < amount.end && act.span.end <= amount.end;
                                });
         });
+    }
+
+    // "Bedrooms, all three: new carpet": how many rooms there are, not things.
+    void settleCounts() {
+        constexpr std::size_t kNear = 3;
+        for (const SpaceSpot& space : found_.spaces) {
+            std::erase_if(found_.amounts, [&](const Amount& amount) {
+                return space.kind == SpaceKind::Group && amount.kind == AmountKind::Plain &&
+                       amount.value == space.count * 1000 && amount.begin > space.span.end &&
+                       amount.begin <= space.span.end + kNear &&
+                       tokens_[amount.begin - 1].plain == "all";
+            });
+        }
     }
 
     // "R-30 blown": insulation by what it is worth.
