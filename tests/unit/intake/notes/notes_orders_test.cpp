@@ -28,8 +28,7 @@ TEST(NotesOrders, WhatOthersDidIsNoOrder) {
 }
 
 TEST(NotesOrders, NeedIsNoPastForm) {
-    EXPECT_THAT(itemsOf("Kitchen. We need a dishwasher."),
-                ElementsAre("kitchen: add dishwasher"));
+    EXPECT_THAT(itemsOf("Kitchen. We need a dishwasher."), ElementsAre("kitchen: add dishwasher"));
 }
 
 TEST(NotesOrders, LookedAtAndLookAt) {
