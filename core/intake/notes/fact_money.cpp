@@ -99,6 +99,23 @@ std::string inOrOut(const Sentence& sentence, const Amount& amount, int taken) {
     return word == "in" && opens ? "purchase" : word == "out" ? "resale" : "";
 }
 
+// "180 litres", "forty minutes": so many of something, and no sum.
+bool countsThings(const Sentence& sentence, const Amount& amount) {
+    const std::string_view next = lower(sentence, amount.end);
+    return amount.kind == AmountKind::Plain && next.size() > 4 && next.ends_with('s') &&
+           !next.ends_with("'s") &&
+           !isOneOf(next, {"bucks", "dollars", "pounds", "euros", "thousands", "always", "perhaps",
+                           "minus", "includes", "covers", "leaves", "makes", "sounds"});
+}
+
+// "Comps 209 / 221", "nearby ones have gone for 390": of other houses.
+bool isOfOthers(const Sentence& sentence) {
+    return std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+        return isOneOf(token.plain,
+                       {"comps", "comp", "comparables", "nearby", "neighbours", "neighbors"});
+    });
+}
+
 // "Sixty, no, sixty-five": what the next figure takes the place of.
 bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amount) {
     std::size_t at = amount.end;
@@ -368,8 +385,9 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
                                   std::int64_t& value) const {
     constexpr double kOutright = 3.0;
     const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
-    const bool asked = isAsked(sentence, amount) || wasOnlyOffered(sentence, amount);
-    if (fact.empty() || (ofWork && far > kOutright) ||
+    const bool asked = isAsked(sentence, amount) || wasOnlyOffered(sentence, amount) ||
+                       (isOfOthers(sentence) && far > kOutright);
+    if (fact.empty() || countsThings(sentence, amount) || (ofWork && far > kOutright) ||
         ((fact == "purchase" || fact == "resale") && asked) ||
         isTakenBack(sentence, spots, amount)) {
         return {};
@@ -419,8 +437,9 @@ void FactReader::addLooseSum(const Sentence& sentence, const Spots& spots, const
         bare && amount.value < kThousand && (amount.value < 100'000 || amount.value % 100'000 == 0);
     const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
     const bool asks = markIs(sentence, sentence.tokens.size() - 1, '?');
-    if (round || ofWork || asks || spots.has(Cue::Open) || isAsked(sentence, amount) ||
-        wasOnlyOffered(sentence, amount) || isTakenBack(sentence, spots, amount)) {
+    if (round || ofWork || asks || countsThings(sentence, amount) || isOfOthers(sentence) ||
+        spots.has(Cue::Open) || isAsked(sentence, amount) || wasOnlyOffered(sentence, amount) ||
+        isTakenBack(sentence, spots, amount)) {
         return;
     }
     const std::int64_t value = wholePrice(sentence, spots, amount, amount.value);

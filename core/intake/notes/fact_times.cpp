@@ -116,8 +116,8 @@ bool isMonth(const Sentence& sentence, std::size_t at) {
 
 // "4/15/26": month, day and year with strokes between; the day first where the other way is none.
 // Empty where there is no such date.
-std::string FactReader::strokeDate(const Sentence& sentence) {
-    for (std::size_t i = 0; i + 4 < sentence.tokens.size(); ++i) {
+std::string FactReader::strokeDate(const Sentence& sentence, std::size_t from) {
+    for (std::size_t i = from; i + 4 < sentence.tokens.size(); ++i) {
         const auto number = [&](std::size_t at) {
             const Token& token = sentence.tokens[at];
             return token.kind == TokenKind::Number && token.value % 1000 == 0
@@ -188,9 +188,10 @@ std::string FactReader::dateAt(const Sentence& sentence, const Spots& spots, std
 // "Builders are booked for 11 January 2027": a day without a word of beginning, kept until the
 // notes are read.
 void FactReader::addLooseDate(const Sentence& sentence, const Spots& spots) {
-    static constexpr std::array<std::string_view, 12> kOther = {
-        "walked", "saw",   "seen",    "viewed",  "close",  "closed",
-        "closes", "visit", "closing", "settled", "settle", "completed"};
+    static constexpr std::array<std::string_view, 18> kOther = {
+        "walked", "saw",      "seen",      "viewed",    "viewing",    "close",
+        "closed", "closes",   "visit",     "visited",   "closing",    "settled",
+        "settle", "complete", "completed", "completes", "possession", "poss"};
     const bool other =
         std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
             return token.kind == TokenKind::Word &&
@@ -199,7 +200,7 @@ void FactReader::addLooseDate(const Sentence& sentence, const Spots& spots) {
     if (!spots.objects.empty() && !spots.acts.empty()) {
         return;
     }
-    std::string date = strokeDate(sentence);
+    std::string date = strokeDate(sentence, 0);
     for (std::size_t i = 0; date.empty() && i < sentence.tokens.size(); ++i) {
         date = dateAt(sentence, spots, i, true);
     }
@@ -228,9 +229,16 @@ bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
         addLooseDate(sentence, spots);
         return false;
     }
-    if (const std::string date = strokeDate(sentence); !date.empty()) {
-        add(sentence, "begin", date, 88);
-        return true;
+    // "Closing was 11/17/26, crew from 12/1/26": the date after the word of beginning.
+    std::size_t word = 0;
+    for (const RowSpot& cue : spots.facts) {
+        word = tables().facts[cue.row] == "begin" ? cue.span.begin : word;
+    }
+    for (const std::size_t at : {word, std::size_t{0}}) {
+        if (const std::string date = strokeDate(sentence, at); !date.empty()) {
+            add(sentence, "begin", date, 88);
+            return true;
+        }
     }
     std::string value;
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {

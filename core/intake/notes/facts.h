@@ -61,7 +61,7 @@ class FactReader {
     bool takeOtherArea(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] static std::int64_t mendedArea(const Sentence& sentence, const Amount& amount);
     bool takeFigures(const Sentence& sentence);
-    [[nodiscard]] static std::string strokeDate(const Sentence& sentence);
+    [[nodiscard]] static std::string strokeDate(const Sentence& sentence, std::size_t from);
     [[nodiscard]] static std::int64_t bathsWithParts(const Sentence& sentence, const Amount& baths);
     [[nodiscard]] static std::int64_t bathAndAHalf(const Sentence& sentence);
     [[nodiscard]] static std::int64_t sumOf(const Sentence& sentence);
