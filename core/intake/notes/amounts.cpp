@@ -98,6 +98,12 @@ class Counter {
         if (!state.any) {
             return false;
         }
+        // "One million six": six hundred thousand more.
+        constexpr std::int64_t kTen = 10'000;  // thousandths
+        static const WordId kMillion = tables().id("million");
+        const bool tenths = state.group > 0 && state.group < kTen && !state.inDigits &&
+                            at > begin + 1 && kMillion != kUnknown && word(at - 2) == kMillion;
+        state.group *= tenths ? 100'000 : 1;
         amount.begin = begin;
         amount.end = at;
         amount.value = std::min(state.total + state.group, kMostValue);

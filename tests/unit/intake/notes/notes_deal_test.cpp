@@ -9,6 +9,7 @@ namespace ledgerboard::intake {
 namespace {
 
 using testing::Contains;
+using testing::IsEmpty;
 using testing::Not;
 using testing::StartsWith;
 using testing::UnorderedElementsAre;
@@ -119,6 +120,22 @@ TEST(NotesDeal, ThePriceIsNotTheSaleBesideIt) {
     EXPECT_THAT(factsOf("Paid $212,000. I've got twenty-six thousand set aside. Old Harl wanted "
                         "$260,000 for his."),
                 UnorderedElementsAre("purchase 212000.00", "budget 26000.00"));
+}
+
+TEST(NotesDeal, ShortWaysToSayASum) {
+    EXPECT_THAT(factsOf("We closed at two hundred eighty-eight five."),
+                Contains("purchase 288500.00"));
+    EXPECT_THAT(factsOf("It will sell for one million six."), Contains("resale 1600000.00"));
+}
+
+TEST(NotesDeal, SoManyOfSomethingIsNoSum) {
+    EXPECT_THAT(factsOf("The cylinder leaks. Please put in a new one, 180 litres."), IsEmpty());
+    EXPECT_THAT(factsOf("I have got forty minutes before my shift."), IsEmpty());
+}
+
+TEST(NotesDeal, TheDateAfterTheWordOfBeginning) {
+    EXPECT_THAT(factsOf("Closing was 11/17/26, crew in from 12/1/26."),
+                Contains("begin 2026-12-01"));
 }
 
 }  // namespace
