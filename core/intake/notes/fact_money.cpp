@@ -136,6 +136,12 @@ bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amo
 // "Two forty" is 240 thousand; beside "265k" a bare 26 is a year or a day, and no 26 thousand.
 std::int64_t wholePrice(const Sentence& sentence, const Spots& spots, const Amount& amount,
                         std::int64_t value) {
+    // "Two hundred eighty-eight five": and five hundred.
+    const bool andFive = value >= 100'000 && value < kThousand && value % 1000 == 0 &&
+                         lower(sentence, amount.end) == "five";
+    if (andFive) {
+        return value * 1000 + 500'000;
+    }
     const bool plain =
         value < 32'000 && !amount.paired &&
         std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& other) {
