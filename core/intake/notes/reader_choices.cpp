@@ -320,7 +320,16 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     const bool opens = chance >= (options_.rulesAlone ? 100 : leastOpen(signs.opens));
     if (signs.goesOn || (opens && isSameChoice(sentence, spots, signs, place))) {
         if (signs.matter || open.materials > 0 || !spots.amounts.empty()) {
-            addOptions(alternates_.back(), optionsOf(sentence, spots, placed.from));
+            const auto options = optionsOf(sentence, spots, placed.from);
+            // "I keep looking at that wall. Either open it up or leave it.": the second says what
+            // may be done.
+            if (!choiceRuled_ && signs.opens && options.size() > 1) {
+                alternates_.back().options.clear();
+                alternates_.back().source.sentence = sourceOf(sentence);
+                alternates_.back().source.line = sentence.line;
+                choiceRuled_ = true;
+            }
+            addOptions(alternates_.back(), options);
         }
         choiceAge_ = 0;
         countMaterials(sentence, spots, place);
