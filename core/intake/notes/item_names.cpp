@@ -52,7 +52,8 @@ void layOn(const ActRow& row, Found& found) {
 void nameRenewed(const ActRow& row, Found& found) {
     // Caulk is renewed; the tub is not mended.
     static const std::uint32_t kCaulk = tables().objectNamed("caulk");
-    if (row.object == kCaulk && row.treatment == Treatment::Repair) {
+    if (row.object == kCaulk &&
+        (row.treatment == Treatment::Repair || row.treatment == Treatment::Replace)) {
         found.object = kCaulk;
     }
     static const std::uint32_t kStripping = tables().objectNamed("weatherstripping");
