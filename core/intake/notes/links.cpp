@@ -469,6 +469,7 @@ class Linker {
         };
         const bool some = std::any_of(before_.begin(), before_.end(), absent) &&
                           !std::all_of(before_.begin(), before_.end(), absent);
+        const std::size_t saidBefore = linked_.said.size();
         for (const std::uint32_t object : before_) {
             if (some && absent(object) != wants) {
                 continue;
@@ -483,7 +484,8 @@ class Linker {
                                         .at = act.span.begin,
                                         .fromBefore = true});
         }
-        return true;
+        // "The light is loose. Paint.": no lamp is painted, so it is what is always meant.
+        return linked_.said.size() > saidBefore || row(act).object == kNone;
     }
 
     // "add one", "need new ones"

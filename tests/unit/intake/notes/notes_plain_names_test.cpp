@@ -59,6 +59,8 @@ TEST(NotesPlainNames, SwitchesAndOutletsAreTwoThings) {
 TEST(NotesPlainNames, WhatTheSentenceBeganWithGetsThePaint) {
     EXPECT_THAT(itemsOf("Hall. The front door's solid, just needs a coat of paint."),
                 Contains("hall: refinish front door"));
+    EXPECT_THAT(itemsOf("Hall. The closet light has no cover. Paint."),
+                Contains("hall: refinish walls"));
     // Carpet takes no paint.
     EXPECT_THAT(itemsOf("Hall. The carpet is new, needs paint."), Contains("hall: refinish walls"));
 }
