@@ -44,30 +44,6 @@ bool ChoiceClues::mayOpen(const Sentence& sentence) {
     return std::any_of(sentence.tokens.begin(), sentence.tokens.end(), tells);
 }
 
-void GatheredClues::add(std::string_view kind, std::string_view first, std::string_view second,
-                        std::string_view third) {
-    name_ = kind;
-    for (const std::string_view part : {first, second, third}) {
-        if (!part.empty()) {
-            name_ += ' ';
-            name_ += part;
-        }
-    }
-    keys_.push_back(clueKey(name_));
-    if (named_) {
-        names_.push_back(name_);
-    }
-}
-
-void GatheredClues::close() {
-    const auto once = [](auto& all) {
-        std::sort(all.begin(), all.end());
-        all.erase(std::unique(all.begin(), all.end()), all.end());
-    };
-    once(keys_);
-    once(names_);
-}
-
 std::string_view ChoiceClues::stemOf(const Token& token) {
     static constexpr std::string_view kMarks = ".,;:!?()->$@&+/#\"'%=*~";
     if (token.kind == TokenKind::Number) {
@@ -90,7 +66,7 @@ std::string_view ChoiceClues::stemOf(const Token& token) {
 
 // Things, stuffs, works and figures stand for all of their sort: "paint or tile" is "~work or
 // ~stuff".
-void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, GatheredClues& clues) {
+void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clues& clues) {
     std::vector<std::string_view> sorts{"^"};
     const std::size_t size = std::min(sentence.tokens.size(), kMostWords);
     for (std::size_t i = 0; i < size;) {
@@ -149,7 +125,7 @@ void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Gath
 
 // Words and runs of them, wherever they stand nearby; those of some sentences by where they stand
 // as well.
-void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, GatheredClues& clues) {
+void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, Clues& clues) {
     if (sentence == nullptr) {
         return;
     }
@@ -175,7 +151,7 @@ void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, Gath
 }
 
 void ChoiceClues::addSigns(const Sentence& sentence, const Spots& spots, const Openness& open,
-                           const ChoiceSigns& signs, GatheredClues& clues) {
+                           const ChoiceSigns& signs, Clues& clues) {
     const auto flag = [&](bool is, std::string_view name) {
         if (is) {
             clues.add("is", name);
@@ -227,16 +203,18 @@ void ChoiceClues::addSigns(const Sentence& sentence, const Spots& spots, const O
                                       : "very long");
 }
 
-GatheredClues ChoiceClues::read(const Sentence& sentence, const Spots& spots, const Openness& open,
-                                const ChoiceSigns& signs, const Around& around, bool named) {
-    GatheredClues clues(named);
+Clues ChoiceClues::read(const Sentence& sentence, const Spots& spots, const Openness& open,
+                        const ChoiceSigns& signs, const Around& around, bool named) {
+    Clues clues(named);
     addSigns(sentence, spots, open, signs, clues);
     addOwnWords(sentence, spots, clues);
     addWords(&sentence, "here", clues);
     addWords(around.before, "", clues);
     addWords(around.next, "next", clues);
     addWords(around.later, "", clues);
-    clues.close();
+    if (named) {
+        clues.settle();
+    }
     return clues;
 }
 

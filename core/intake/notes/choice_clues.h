@@ -37,29 +37,6 @@ struct ChoiceSigns {
     bool matter = false;   // it names a thing
 };
 
-// The clues of one sentence, each once. Clues (clues.h) looks through all for each that is added;
-// here there are hundreds.
-class GatheredClues {
-  public:
-    explicit GatheredClues(bool named) : named_(named) {}
-
-    void add(std::string_view kind, std::string_view first = {}, std::string_view second = {},
-             std::string_view third = {});
-    // Leaves out what was added twice.
-    void close();
-
-    [[nodiscard]] const std::vector<std::uint64_t>& keys() const { return keys_; }
-
-    // In the order of the alphabet; empty unless named.
-    [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
-
-  private:
-    bool named_ = false;
-    std::string name_;  // of the last
-    std::vector<std::uint64_t> keys_;
-    std::vector<std::string> names_;
-};
-
 class ChoiceClues {
   public:
     explicit ChoiceClues(const Lexicon& lexicon) : speller_(lexicon) {}
@@ -67,17 +44,16 @@ class ChoiceClues {
     // Whether the sentence has a word without which hardly anything is left open.
     [[nodiscard]] static bool mayOpen(const Sentence& sentence);
 
-    // With the names of the clues where `named`.
-    [[nodiscard]] GatheredClues read(const Sentence& sentence, const Spots& spots,
-                                     const Openness& open, const ChoiceSigns& signs,
-                                     const Around& around, bool named);
+    // Each perhaps more than once; with their names, then each once, where `named`.
+    [[nodiscard]] Clues read(const Sentence& sentence, const Spots& spots, const Openness& open,
+                             const ChoiceSigns& signs, const Around& around, bool named);
 
   private:
     [[nodiscard]] std::string_view stemOf(const Token& token);
-    void addOwnWords(const Sentence& sentence, const Spots& spots, GatheredClues& clues);
-    void addWords(const Sentence* sentence, std::string_view kind, GatheredClues& clues);
+    void addOwnWords(const Sentence& sentence, const Spots& spots, Clues& clues);
+    void addWords(const Sentence* sentence, std::string_view kind, Clues& clues);
     static void addSigns(const Sentence& sentence, const Spots& spots, const Openness& open,
-                         const ChoiceSigns& signs, GatheredClues& clues);
+                         const ChoiceSigns& signs, Clues& clues);
 
     Speller speller_;
     std::unordered_map<std::string, std::string> stems_;  // of words that no table holds

@@ -41,6 +41,9 @@ class Weights {
     }
 
     [[nodiscard]] const Row* of(std::uint64_t clue) const {
+        if (!known_.mayHave(clue)) {
+            return nullptr;
+        }
         const auto at = rows_.find(clue);
         return at == rows_.end() ? nullptr : &at->second;
     }
@@ -100,9 +103,11 @@ class Weights {
             slope_ = weights[0];
             return true;
         }
+        known_.add(clueKey(clue));
         return rows_.emplace(clueKey(clue), weights).second;
     }
 
+    CluesKnown known_;
     std::unordered_map<std::uint64_t, Row> rows_;
     std::vector<std::string> faults_;
     int least_ = 0;
@@ -190,6 +195,19 @@ bool isExchange(Treatment treatment) {
 // What is exchanged is not mended, what is kept gets no work.
 bool contradicts(Treatment a, Treatment b) {
     return isWork(a) != isWork(b) || isExchange(a) || isExchange(b) || !isWork(a);
+}
+
+// The rows of the clues that have one, each once: most clues have none.
+std::vector<const Row*> rowsOf(const Clues& clues) {
+    std::vector<const Row*> rows;
+    for (const std::uint64_t clue : clues.keys()) {
+        if (const Row* row = weights().of(clue)) {
+            rows.push_back(row);
+        }
+    }
+    std::sort(rows.begin(), rows.end());
+    rows.erase(std::unique(rows.begin(), rows.end()), rows.end());
+    return rows;
 }
 
 // "It's oak. … Sand the floor.": where one floor is named, the floor is that one.
@@ -284,9 +302,13 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
     }
     addRivals(things, made, all);
     for (Evidence& one : all) {
-        one.clues.settle();
+        if (named) {
+            one.clues.settle();
+        }
         for (auto& [treatment, clues] : one.made) {
-            clues.settle();
+            if (named) {
+                clues.settle();
+            }
         }
     }
     return all;
@@ -294,19 +316,15 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
 
 Chances chancesOf(const Evidence& evidence) {
     std::array<int, kTreatments> scores{};  // thousandths
-    for (const std::uint64_t clue : evidence.clues.keys()) {
-        if (const Row* row = weights().of(clue)) {
-            for (std::size_t t = 1; t < kTreatments; ++t) {
-                scores[t] += (*row)[t];
-            }
+    for (const Row* row : rowsOf(evidence.clues)) {
+        for (std::size_t t = 1; t < kTreatments; ++t) {
+            scores[t] += (*row)[t];
         }
     }
     for (const auto& [treatment, clues] : evidence.made) {
         const auto t = static_cast<std::size_t>(treatment);
-        for (const std::uint64_t clue : clues.keys()) {
-            if (const Row* row = weights().of(clue)) {
-                scores[t] += (*row)[0] + (*row)[t];
-            }
+        for (const Row* row : rowsOf(clues)) {
+            scores[t] += (*row)[0] + (*row)[t];
         }
     }
     scores[0] = 0;

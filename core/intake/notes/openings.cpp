@@ -1,5 +1,6 @@
 #include "core/intake/notes/openings.h"
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <cstdint>
@@ -30,6 +31,9 @@ class Weights {
     }
 
     [[nodiscard]] int of(std::uint64_t clue) const {
+        if (!known_.mayHave(clue)) {
+            return 0;
+        }
         const auto at = rows_.find(clue);
         return at == rows_.end() ? 0 : at->second;
     }
@@ -55,9 +59,11 @@ class Weights {
             (clue == "least" ? least_ : leastOfRules_) = weight;
             return true;
         }
+        known_.add(clueKey(clue));
         return rows_.emplace(clueKey(clue), static_cast<std::int16_t>(weight)).second;
     }
 
+    CluesKnown known_;
     std::unordered_map<std::uint64_t, std::int16_t> rows_;
     std::vector<std::string> faults_;
     int least_ = 50;  // percent
@@ -72,8 +78,16 @@ const Weights& weights() {
 }  // namespace
 
 int chanceOpen(const std::vector<std::uint64_t>& clues) {
-    int score = 0;  // thousandths
+    std::vector<std::uint64_t> known;  // most have no weight
     for (const std::uint64_t clue : clues) {
+        if (weights().of(clue) != 0) {
+            known.push_back(clue);
+        }
+    }
+    std::sort(known.begin(), known.end());
+    known.erase(std::unique(known.begin(), known.end()), known.end());
+    int score = 0;  // thousandths
+    for (const std::uint64_t clue : known) {
         score += weights().of(clue);
     }
     return static_cast<int>(std::lround(100.0 / (1.0 + std::exp(-score / 1000.0))));

@@ -15,7 +15,7 @@
 
 namespace ledgerboard::intake {
 
-// Percent, 0 to 100. `clues`: the numbers of those found, each once.
+// Percent, 0 to 100. `clues`: the numbers of those found; each counts once.
 [[nodiscard]] int chanceOpen(const std::vector<std::uint64_t>& clues);
 
 // Percent: from here on a choice is taken to be open, less where the rules say so as well.

@@ -288,8 +288,7 @@ int Reader::chanceOfChoice(const Sentence& sentence, const Spots& spots, const O
     if (answered || (!signs.opens && !ChoiceClues::mayOpen(sentence))) {
         return 0;
     }
-    const GatheredClues clues =
-        choiceClues_.read(sentence, spots, open, signs, around, options_.explain);
+    const Clues clues = choiceClues_.read(sentence, spots, open, signs, around, options_.explain);
     if (options_.explain) {
         reading_.choices.push_back({shownAs(place), sourceOf(sentence), clues.names()});
     }
