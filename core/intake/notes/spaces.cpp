@@ -349,6 +349,13 @@ class Finder {
         return count;
     }
 
+    // "Bedrooms, all three just paint": how many, said after them; 0 where it is not.
+    [[nodiscard]] int countAfter(std::size_t at) const {
+        at += at < tokens_.size() && tokens_[at].kind == TokenKind::Mark ? 1 : 0;
+        const bool all = at + 1 < tokens_.size() && tokens_[at].plain == "all";
+        return all ? smallNumber(tokens_, at + 1) : 0;
+    }
+
     std::size_t makePlain(std::size_t begin, const Found& whole) {
         const SpaceRow& row = tables().spaces[whole.row];
         const bool numbered = row.name == "bedroom" || row.name == "bathroom" ||
@@ -398,12 +405,8 @@ class Finder {
                 count = std::max(count, smallNumber(tokens_, i));
             }
         }
-        // "Bedrooms, all three just paint"
-        std::size_t after = whole.end;
-        after += after < tokens_.size() && tokens_[after].kind == TokenKind::Mark ? 1 : 0;
-        if (kind == SpaceKind::Group && count == 0 && after + 1 < tokens_.size() &&
-            tokens_[after].plain == "all") {
-            count = smallNumber(tokens_, after + 1);
+        if (kind == SpaceKind::Group && count == 0) {
+            count = countAfter(whole.end);
         }
         const bool sort =
             whole.flag == 0 && !is &&

@@ -369,8 +369,8 @@ class Finder {
         for (const SpaceSpot& space : found_.spaces) {
             std::erase_if(found_.amounts, [&](const Amount& amount) {
                 return space.kind == SpaceKind::Group && amount.kind == AmountKind::Plain &&
-                       amount.value == space.count * 1000 && amount.begin > space.span.end &&
-                       amount.begin <= space.span.end + kNear &&
+                       amount.value == std::int64_t{space.count} * 1000 &&
+                       amount.begin > space.span.end && amount.begin <= space.span.end + kNear &&
                        tokens_[amount.begin - 1].plain == "all";
             });
         }
