@@ -51,19 +51,6 @@ class Clues {
 // The number of a clue by its name, as leanings.tsv writes it.
 [[nodiscard]] std::uint64_t clueKey(std::string_view name);
 
-// Whether a clue may be one of many, told by a few of its bits: most clues of a text have no
-// weight, and looking each up in a table takes longer.
-class CluesKnown {
-  public:
-    void add(std::uint64_t clue) { bits_[clue % kBits] = true; }
-
-    [[nodiscard]] bool mayHave(std::uint64_t clue) const { return bits_[clue % kBits]; }
-
-  private:
-    static constexpr std::size_t kBits = std::size_t{1} << 20;
-    std::vector<bool> bits_ = std::vector<bool>(kBits);
-};
-
 // A thing where it is named.
 struct Mention {
     std::uint32_t object = kNone;

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <unordered_map>
 
+#include "core/intake/notes/likely.h"
 #include "core/intake/notes/merge.h"
 #include "core/intake/tables/embedded.h"
 
@@ -107,7 +108,7 @@ class Weights {
         return rows_.emplace(clueKey(clue), weights).second;
     }
 
-    CluesKnown known_;
+    Likely known_;
     std::unordered_map<std::uint64_t, Row> rows_;
     std::vector<std::string> faults_;
     int least_ = 0;

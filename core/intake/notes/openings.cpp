@@ -8,6 +8,7 @@
 #include <unordered_map>
 
 #include "core/intake/notes/clues.h"
+#include "core/intake/notes/likely.h"
 #include "core/intake/tables/embedded.h"
 
 namespace ledgerboard::intake {
@@ -63,7 +64,7 @@ class Weights {
         return rows_.emplace(clueKey(clue), static_cast<std::int16_t>(weight)).second;
     }
 
-    CluesKnown known_;
+    Likely known_;
     std::unordered_map<std::uint64_t, std::int16_t> rows_;
     std::vector<std::string> faults_;
     int least_ = 50;  // percent

@@ -20,6 +20,7 @@ void PhraseTrie::add(std::span<const WordId> words, Meaning meaning) {
         const auto fresh = static_cast<std::uint32_t>(meanings_.size());
         const auto [place, added] = edges_.emplace(edge(node, word), fresh);
         if (added) {
+            likely_.add(edge(node, word));
             meanings_.emplace_back();
         }
         node = place->second;
@@ -36,6 +37,9 @@ void PhraseTrie::add(std::span<const WordId> words, Meaning meaning) {
 }
 
 std::uint32_t PhraseTrie::step(std::uint32_t node, WordId word) const {
+    if (!likely_.mayHave(edge(node, word))) {
+        return 0;
+    }
     const auto found = edges_.find(edge(node, word));
     return found == edges_.end() ? 0 : found->second;
 }

@@ -9,6 +9,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "core/intake/notes/likely.h"
 #include "core/intake/notes/words.h"
 
 namespace ledgerboard::intake {
@@ -37,6 +38,7 @@ class PhraseTrie {
     [[nodiscard]] std::span<const Meaning> at(std::uint32_t node) const;
 
   private:
+    Likely likely_;  // most words follow no phrase
     std::unordered_map<std::uint64_t, std::uint32_t> edges_;
     std::vector<std::vector<Meaning>> meanings_;
 };
