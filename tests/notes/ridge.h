@@ -10,11 +10,24 @@
 #include <cmath>
 #include <cstdint>
 #include <deque>
+#include <string>
 #include <vector>
 
 namespace ledgerboard::notes_weights {
 
 inline constexpr std::size_t kChoices = 10;  // none and nine treatments
+
+// Talk is dealt into so many parts, each judged by weights made of the others.
+inline constexpr std::size_t kParts = 5;
+
+// The part that the talk of this name is dealt to.
+inline std::size_t partOf(const std::string& name) {
+    std::size_t sum = 0;
+    for (const char c : name) {
+        sum = (sum * 31 + static_cast<unsigned char>(c)) % 9973;
+    }
+    return sum % kParts;
+}
 
 // One choice that was made: the columns that speak for each way, and how far each was right.
 template <std::size_t kWays>

@@ -35,7 +35,6 @@ namespace weights = ledgerboard::notes_weights;
 using ledgerboard::model::Treatment;
 using weights::kChoices;
 
-constexpr std::size_t kParts = 5;
 constexpr int kLeastSeen = 6;      // a clue of fewer things is left out
 constexpr double kHold = 4;        // ridge of a weight
 constexpr double kHoldOfWord = 8;  // of a single word, of which there are many
@@ -146,14 +145,6 @@ std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders,
     return talks;
 }
 
-std::size_t partOf(const std::string& name) {
-    std::size_t sum = 0;
-    for (const char c : name) {
-        sum = (sum * 31 + static_cast<unsigned char>(c)) % 9973;
-    }
-    return sum % kParts;
-}
-
 bool isWord(const std::string& clue) {
     return clue.find(" says") == std::string::npos &&
            (clue.starts_with("before ") || clue.starts_with("after ") ||
@@ -256,11 +247,11 @@ std::vector<double> fit(const std::vector<Talk*>& talks, Columns& columns) {
 }
 
 void judgeByOthers(std::vector<Talk>& talks) {
-    for (std::size_t part = 0; part < kParts; ++part) {
+    for (std::size_t part = 0; part < weights::kParts; ++part) {
         std::vector<Talk*> others;
         std::vector<const Talk*> seen;
         for (Talk& talk : talks) {
-            if (partOf(talk.name) != part) {
+            if (weights::partOf(talk.name) != part) {
                 others.push_back(&talk);
                 seen.push_back(&talk);
             }
@@ -268,7 +259,7 @@ void judgeByOthers(std::vector<Talk>& talks) {
         Columns columns(seen);
         const std::vector<double> found = fit(others, columns);
         for (Talk& talk : talks) {
-            if (partOf(talk.name) != part) {
+            if (weights::partOf(talk.name) != part) {
                 continue;
             }
             for (Thing& thing : talk.things) {

@@ -33,7 +33,6 @@ namespace weights = ledgerboard::notes_weights;
 using nlohmann::json;
 using Example = weights::ExampleOf<2>;
 
-constexpr std::size_t kParts = 5;
 constexpr int kRounds = 3;
 constexpr int kLeastSeen = 8;      // a clue of fewer sentences is left out
 constexpr double kHold = 10;       // ridge of a weight
@@ -70,14 +69,6 @@ std::set<std::string> wordsOf(const std::string& text) {
         }
     }
     return words;
-}
-
-std::size_t partOf(const std::string& name) {
-    std::size_t sum = 0;
-    for (const char c : name) {
-        sum = (sum * 31 + static_cast<unsigned char>(c)) % 9973;
-    }
-    return sum % kParts;
 }
 
 struct Listed {
@@ -139,7 +130,7 @@ std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders) {
             listed.push_back(listedOf(one.at("space"), one.at("question"), one.at("options")));
         }
         talks.push_back(talkOf(path.stem().string(), lists::slurp(path), listed, false));
-        talks.back().part = partOf(path.stem().string());
+        talks.back().part = weights::partOf(path.stem().string());
     }
     for (const std::filesystem::path& path : lists::filesIn(folders, ".jsonl")) {
         std::ifstream in(path);
@@ -157,7 +148,7 @@ std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders) {
             talks.push_back(talkOf(path.stem().string() + ":" + std::to_string(number),
                                    space + ":\n" + passage.at("say").get<std::string>() + "\n",
                                    listed, true));
-            talks.back().part = partOf(path.stem().string());
+            talks.back().part = weights::partOf(path.stem().string());
         }
     }
     return talks;
@@ -260,7 +251,7 @@ std::vector<double> fit(const std::vector<Talk*>& talks, const Columns& columns)
 }
 
 void judgeByOthers(std::vector<Talk>& talks) {
-    for (std::size_t part = 0; part < kParts; ++part) {
+    for (std::size_t part = 0; part < weights::kParts; ++part) {
         std::vector<Talk*> others;
         std::vector<Talk*> left;
         for (Talk& talk : talks) {

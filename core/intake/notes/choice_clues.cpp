@@ -56,10 +56,9 @@ std::string_view ChoiceClues::stemOf(const Token& token) {
     if (token.word != kUnknown) {
         return tables().lexicon.stem(token.word);
     }
-    const std::string plain = plainWord(token.text);
-    const auto [at, fresh] = stems_.try_emplace(plain);
+    const auto [at, fresh] = stems_.try_emplace(token.plain);
     if (fresh) {
-        at->second = speller_.stemsOf(plain).front();
+        at->second = speller_.stemsOf(token.plain).front();
     }
     return at->second;
 }

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <unordered_map>
 
-#include "core/intake/notes/likely.h"
+#include "core/intake/notes/clue_table.h"
 #include "core/intake/notes/merge.h"
 #include "core/intake/tables/embedded.h"
 
@@ -41,13 +41,7 @@ class Weights {
         }
     }
 
-    [[nodiscard]] const Row* of(std::uint64_t clue) const {
-        if (!known_.mayHave(clue)) {
-            return nullptr;
-        }
-        const auto at = rows_.find(clue);
-        return at == rows_.end() ? nullptr : &at->second;
-    }
+    [[nodiscard]] const ClueTable<Row>& rows() const { return rows_; }
 
     [[nodiscard]] int least() const { return least_; }
 
@@ -104,12 +98,10 @@ class Weights {
             slope_ = weights[0];
             return true;
         }
-        known_.add(clueKey(clue));
-        return rows_.emplace(clueKey(clue), weights).second;
+        return rows_.add(clueKey(clue), weights);
     }
 
-    Likely known_;
-    std::unordered_map<std::uint64_t, Row> rows_;
+    ClueTable<Row> rows_;
     std::vector<std::string> faults_;
     int least_ = 0;
     int shift_ = 0;     // thousandths
@@ -196,19 +188,6 @@ bool isExchange(Treatment treatment) {
 // What is exchanged is not mended, what is kept gets no work.
 bool contradicts(Treatment a, Treatment b) {
     return isWork(a) != isWork(b) || isExchange(a) || isExchange(b) || !isWork(a);
-}
-
-// The rows of the clues that have one, each once: most clues have none.
-std::vector<const Row*> rowsOf(const Clues& clues) {
-    std::vector<const Row*> rows;
-    for (const std::uint64_t clue : clues.keys()) {
-        if (const Row* row = weights().of(clue)) {
-            rows.push_back(row);
-        }
-    }
-    std::sort(rows.begin(), rows.end());
-    rows.erase(std::unique(rows.begin(), rows.end()), rows.end());
-    return rows;
 }
 
 // "It's oak. … Sand the floor.": where one floor is named, the floor is that one.
@@ -317,14 +296,14 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
 
 Chances chancesOf(const Evidence& evidence) {
     std::array<int, kTreatments> scores{};  // thousandths
-    for (const Row* row : rowsOf(evidence.clues)) {
+    for (const Row* row : weights().rows().of(evidence.clues.keys())) {
         for (std::size_t t = 1; t < kTreatments; ++t) {
             scores[t] += (*row)[t];
         }
     }
     for (const auto& [treatment, clues] : evidence.made) {
         const auto t = static_cast<std::size_t>(treatment);
-        for (const Row* row : rowsOf(clues)) {
+        for (const Row* row : weights().rows().of(clues.keys())) {
             scores[t] += (*row)[0] + (*row)[t];
         }
     }

@@ -1,14 +1,12 @@
 #include "core/intake/notes/openings.h"
 
-#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <cstdint>
 #include <string_view>
-#include <unordered_map>
 
+#include "core/intake/notes/clue_table.h"
 #include "core/intake/notes/clues.h"
-#include "core/intake/notes/likely.h"
 #include "core/intake/tables/embedded.h"
 
 namespace ledgerboard::intake {
@@ -31,13 +29,7 @@ class Weights {
         }
     }
 
-    [[nodiscard]] int of(std::uint64_t clue) const {
-        if (!known_.mayHave(clue)) {
-            return 0;
-        }
-        const auto at = rows_.find(clue);
-        return at == rows_.end() ? 0 : at->second;
-    }
+    [[nodiscard]] const ClueTable<std::int16_t>& rows() const { return rows_; }
 
     [[nodiscard]] int least(bool rules) const { return rules ? leastOfRules_ : least_; }
 
@@ -60,12 +52,10 @@ class Weights {
             (clue == "least" ? least_ : leastOfRules_) = weight;
             return true;
         }
-        known_.add(clueKey(clue));
-        return rows_.emplace(clueKey(clue), static_cast<std::int16_t>(weight)).second;
+        return rows_.add(clueKey(clue), static_cast<std::int16_t>(weight));
     }
 
-    Likely known_;
-    std::unordered_map<std::uint64_t, std::int16_t> rows_;
+    ClueTable<std::int16_t> rows_;
     std::vector<std::string> faults_;
     int least_ = 50;  // percent
     int leastOfRules_ = 50;
@@ -79,17 +69,9 @@ const Weights& weights() {
 }  // namespace
 
 int chanceOpen(const std::vector<std::uint64_t>& clues) {
-    std::vector<std::uint64_t> known;  // most have no weight
-    for (const std::uint64_t clue : clues) {
-        if (weights().of(clue) != 0) {
-            known.push_back(clue);
-        }
-    }
-    std::sort(known.begin(), known.end());
-    known.erase(std::unique(known.begin(), known.end()), known.end());
     int score = 0;  // thousandths
-    for (const std::uint64_t clue : known) {
-        score += weights().of(clue);
+    for (const std::int16_t* weight : weights().rows().of(clues)) {
+        score += *weight;
     }
     return static_cast<int>(std::lround(100.0 / (1.0 + std::exp(-score / 1000.0))));
 }

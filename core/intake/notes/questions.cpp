@@ -98,8 +98,7 @@ bool answers(const Sentence& sentence, const Sentence& question) {
         sentence.tokens[at].text.size() < kLeastLetters) {
         return false;
     }
-    const std::string way = plainWord(sentence.tokens[at].text);
-    const std::vector<std::string_view> ways = {way};
+    const std::vector<std::string_view> ways = {sentence.tokens[at].plain};
     // Right after or before the "or", articles aside.
     constexpr std::size_t kNear = 3;
     for (std::size_t i = 0; i < question.tokens.size(); ++i) {
