@@ -184,9 +184,10 @@ class Finder {
             return 0;
         }
         static const WordId kNext = tables().id("next");
-        static const std::vector<WordId> kSays = {tables().id("is"),   tables().id("has"),
-                                                  tables().id("have"), tables().id("need"),
-                                                  tables().id("want"), tables().id("was")};
+        static const std::vector<WordId> kSays = {
+            tables().id("is"),   tables().id("has"), tables().id("have"), tables().id("need"),
+            tables().id("want"), tables().id("was"), tables().id("at"),   tables().id("over"),
+            tables().id("off"),  tables().id("i"),   tables().id("get"),  tables().id("will")};
         const bool said =
             at + 2 < tokens_.size() && tokens_[at + 2].word != kUnknown &&
             std::find(kSays.begin(), kSays.end(), tokens_[at + 2].word) != kSays.end();

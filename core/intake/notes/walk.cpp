@@ -167,6 +167,12 @@ std::vector<std::string> Walk::membersOf(const std::string& key, int count) cons
             }
         }
     }
+    // "All three bedrooms", and no name for any of them.
+    if (bedrooms && members.empty() && count > 1 && count < 9) {
+        for (int i = 1; i <= count; ++i) {
+            members.push_back("bedroom " + std::to_string(i));
+        }
+    }
     if (members.empty() || (count > 2 && static_cast<int>(members.size()) + 1 < count)) {
         members = {key};
     }

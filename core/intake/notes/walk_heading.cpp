@@ -74,6 +74,34 @@ Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
     return {spaces, at};
 }
 
+// "The living room and dining room need only paint": a row of rooms that the sentence begins with
+// is what it speaks of, and no heading. "The kitchen is an ell": two names of one room.
+bool isRowOfRooms(const Sentence& sentence, const Spots& spots, const Row& row) {
+    if (row.count < 2 || row.end >= sentence.tokens.size() || isBreathless(sentence) ||
+        listsThis(sentence)) {
+        return false;
+    }
+    for (std::size_t i = 0; i < row.count; ++i) {
+        const SpaceSpot& spot = spots.spaces[i];
+        if (spot.kind != SpaceKind::Room || spot.headingOnly || spot.key == "stairs") {
+            return false;
+        }
+        const std::size_t next = i + 1 < row.count ? spots.spaces[i + 1].span.begin : spot.span.end;
+        bool joined = i + 1 == row.count;
+        for (std::size_t at = spot.span.end; at < next; ++at) {
+            const bool joint = isMark(sentence.tokens[at], ",&+") || wordIs(sentence, at, "and");
+            if (!joint && !wordIs(sentence, at, "the")) {
+                return false;
+            }
+            joined = joined || joint;
+        }
+        if (!joined) {
+            return false;
+        }
+    }
+    return !beginsThing(spots, spots.spaces[row.count - 1].span);
+}
+
 // "DECK frame sound.", "BR3 carpet 15 sy": a label in capitals, and the rest, from token `at`, in
 // small letters. Two letters may be a word of the line: "WC ok".
 bool isLabelInCapitals(const Sentence& sentence, const Spots& spots, std::size_t at) {
@@ -186,7 +214,8 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     if (row.count > 0 && isLabelInCapitals(sentence, spots, row.end)) {
         return row.end;
     }
-    return endOfRemark(sentence, spots, row.end);
+    const std::size_t end = endOfRemark(sentence, spots, row.end);
+    return end == 0 && isRowOfRooms(sentence, spots, row) ? row.end : end;
 }
 
 // Whether a word from `begin` to `end` leads on to where something is.
@@ -422,6 +451,10 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
     dropWhole(named);
     dropFirstName(sentence, named);
     enterNamed(sentence, spots, named, end);
+    if (current_.size() > 1) {
+        lastPlaces_ = current_;
+        placesAge_ = 0;
+    }
     placed.from = end;
     placed.moved = true;
     placed.onlyPlace = end >= sentence.tokens.size();

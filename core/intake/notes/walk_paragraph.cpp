@@ -117,21 +117,15 @@ void Walk::takeSystems(const Sentence& sentence, const Spots& spots, Placed& pla
     placed.moved = true;
 }
 
-// "I don't know how to be kind about the kitchen.": the one room that the first sentence of a
-// paragraph names, with no work, is what the paragraph is about.
+// "I don't know how to be kind about the kitchen.", "I wouldn't do a thing to the living room
+// except get that carpet up.": the one room that the first sentence of a paragraph names, before
+// any thing or work, is what the paragraph is about.
 void Walk::takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& placed) {
     constexpr std::size_t kShort = 16;
     if (!isProse(sentence) || sentence.alone || sentence.spoken || placed.moved ||
         headingIndent_ >= 0) {
         return;
     }
-    const bool works = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
-        return tables().acts[act.row].weight > 0;
-    });
-    const bool things =
-        std::any_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
-            return !tables().objects[object.object].name.ends_with("door");
-        });
     if (goesThere(sentence, spots)) {
         moveTo({&spots.spaces.front()});
         placed.moved = true;
@@ -148,20 +142,30 @@ void Walk::takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& p
         }
         only = &spot;
     }
-    if (sentence.tokens.size() > kShort || works || things || only == nullptr ||
-        only->kind != SpaceKind::Room) {
+    if (only == nullptr || only->kind != SpaceKind::Room) {
         return;
     }
     std::size_t at = only->span.begin;
     while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "this"))) {
         --at;
     }
+    const bool brief =
+        sentence.tokens.size() <= kShort && only->span.end + 3 >= sentence.tokens.size();
+    const std::size_t to = sentence.opensParagraph && !brief ? at : sentence.tokens.size();
+    const bool works = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.begin < to && tables().acts[act.row].weight > 0;
+    });
+    const bool things =
+        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+            return object.span.begin < to &&
+                   !tables().objects[object.object].name.ends_with("door");
+        });
     // Which room is meant is said by what leads to it: "the stairs to the attic" leads away.
     const bool about =
         at > 0 && (wordIs(sentence, at - 1, "about") || wordIs(sentence, at - 1, "on") ||
                    wordIs(sentence, at - 1, "in") || wordIs(sentence, at - 1, "into") ||
                    wordIs(sentence, at - 1, "to"));
-    if (!about || only->span.end + 3 < sentence.tokens.size()) {
+    if (!about || works || things || !(brief || sentence.opensParagraph)) {
         return;
     }
     moveTo({only});

@@ -162,6 +162,14 @@ bool talkTurnsTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& 
     return spot.kind == SpaceKind::Room && opensClause && is && !worked && !things;
 }
 
+// "On the main floor: living room carpet comes up": the storey that the next sentences are of.
+bool isStoreyTurnedTo(const Sentence& sentence, const SpaceSpot& spot) {
+    constexpr std::size_t kOpens = 2;
+    return spot.kind == SpaceKind::Level && sentence.opensLine && !sentence.terse &&
+           spot.span.begin > 0 && spot.span.begin <= kOpens && wordIs(sentence, 0, "on") &&
+           spot.span.end < sentence.tokens.size() && isMark(sentence.tokens[spot.span.end], ":,");
+}
+
 // "and then in the kitchen we …": a room stepped into, and no place of a thing named before it.
 bool isSteppedInto(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     const std::size_t begin = spot.span.begin;
@@ -268,7 +276,8 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
             }
             const bool article = begin > 0 && wordIs(sentence, begin - 1, "the");
             const bool opens =
-                spot.kind == SpaceKind::Room && !sentence.bullet && index == 0 && !sentence.alone &&
+                spot.kind == SpaceKind::Room && !sentence.bullet &&
+                (index == 0 || (first && lastMoved_ == index)) && !sentence.alone &&
                 std::none_of(spots.acts.begin(), spots.acts.end(),
                              [&](const ActSpot& act) {
                                  return act.span.begin < begin && tables().acts[act.row].weight > 1;
@@ -283,7 +292,9 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
                 return Role::Ignored;
             }
             const bool moves = (opens && !article) || opensParagraph(sentence, spot);
-            return moves && !inside ? Role::Move : Role::OfObject;
+            // "The bathroom suite is peach.": what a paragraph begins with is where it stands.
+            const bool begins = !inside || sentence.opensParagraph;
+            return moves && begins ? Role::Move : Role::OfObject;
         }
         if (inside && !first) {
             const bool alone = std::none_of(
@@ -318,7 +329,7 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (isUsedAs(sentence, begin) && sinceMove_ <= 1 && !current_.empty()) {
         return Role::Ignored;
     }
-    if (isFirstRoom(sentence, spot)) {
+    if (isFirstRoom(sentence, spot) || isStoreyTurnedTo(sentence, spot)) {
         return Role::Move;
     }
     if (isYetToBe(sentence, spot)) {

@@ -58,6 +58,16 @@ int ordinalAt(const Sentence& sentence, std::size_t at) {
     return 0;
 }
 
+// ", front, middle and back,": a side by itself in a list behind the group that ends at token
+// `from`.
+bool isListed(const Sentence& sentence, std::size_t at, std::size_t from) {
+    const std::string& word = sentence.tokens[at].plain;
+    const bool side = isSide(word) || word == "end" || word == "rear";
+    return side && at > from &&
+           (isMark(sentence.tokens[at - 1], ",:(-") || wordIs(sentence, at - 1, "and")) &&
+           (isMark(sentence.tokens[at + 1], ",.);:") || wordIs(sentence, at + 1, "and"));
+}
+
 }  // namespace
 
 // "The second's much the same", "two's got a hole in the door": after a bedroom that goes by its
@@ -268,6 +278,7 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
     }
     const bool baths = group ? spots.spaces.front().key == "bathrooms" : group_ == "bathroom";
     std::vector<std::string> ones;
+    bool bare = false;
     for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
         // "the northeast, the northwest and the south"; not "the kitchen and both baths"
         const bool space = std::any_of(spots.spaces.begin(), spots.spaces.end(),
@@ -277,17 +288,20 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
             (isMark(sentence.tokens[i - 2], ",") || wordIs(sentence, i - 2, "and") ||
              wordIs(sentence, i - 2, "is")) &&
             (isMark(sentence.tokens[i + 1], ",.") || wordIs(sentence, i + 1, "and"));
-        if ((!wordIs(sentence, i + 1, "one") && !closes) || sentence.tokens[i].word == kUnknown) {
+        const bool listed = group && !space && isListed(sentence, i, spots.spaces.front().span.end);
+        if ((!wordIs(sentence, i + 1, "one") && !closes && !listed) ||
+            sentence.tokens[i].word == kUnknown) {
             continue;
         }
         const std::uint32_t node = tables().phrases.step(0, sentence.tokens[i].word);
         for (const Meaning& meaning : tables().phrases.at(node)) {
             if (node != 0 && meaning.from == From::Qualifier) {
                 ones.push_back(tables().qualifiers[meaning.row] + (baths ? " bath" : " bedroom"));
+                bare = bare || listed;
             }
         }
     }
-    if (!group && ones.size() < 2) {
+    if (ones.size() < 2 && (!group || bare)) {
         return;
     }
     for (const std::string& name : ones) {

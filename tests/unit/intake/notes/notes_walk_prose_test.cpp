@@ -1,0 +1,61 @@
+// Protects: where the sentences of a letter stand: what is said of several rooms at once is of each
+// of them, and the room that a paragraph begins with is what it is about. How: short invented notes
+// with the items a reader would list.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::IsSupersetOf;
+using testing::Not;
+using testing::UnorderedElementsAre;
+
+TEST(NotesWalkProse, ARowOfRoomsIsSpokenOfTogether) {
+    EXPECT_THAT(
+        itemsOf("The den and the hall need paint. Replace the carpet.\n\n"
+                "Kitchen: new sink."),
+        UnorderedElementsAre("den: refinish walls", "hall: refinish walls", "den: replace carpet",
+                             "hall: replace carpet", "kitchen: replace sink"));
+    // Two names of one room are one room.
+    EXPECT_THAT(itemsOf("The kitchen is an ell on the back. Replace the sink."),
+                ElementsAre("kitchen: replace sink"));
+}
+
+TEST(NotesWalkProse, BedroomsGoByTheirSides) {
+    EXPECT_THAT(itemsOf("The three bedrooms, front, middle and end, get paint. Replace the carpet "
+                        "in the end one."),
+                IsSupersetOf({"front bedroom: refinish walls", "middle bedroom: refinish walls",
+                              "end bedroom: refinish walls", "end bedroom: replace carpet"}));
+    // Where none has a name they are counted.
+    EXPECT_THAT(itemsOf("Paint all three bedrooms."),
+                ElementsAre("bedroom 1: refinish walls", "bedroom 2: refinish walls",
+                            "bedroom 3: refinish walls"));
+}
+
+TEST(NotesWalkProse, AParagraphIsAboutTheRoomItBeginsWith) {
+    EXPECT_THAT(itemsOf("The hall gets paint.\n\n"
+                        "I wouldn't do anything to the living room except get that carpet up. "
+                        "Replace the window.\n"),
+                Contains("living room: replace windows"));
+    EXPECT_THAT(itemsOf("The hall gets paint. It's a good hall.\n\n"
+                        "The bathroom suite is peach. Replace the toilet.\n"),
+                Contains("bathroom: replace toilet"));
+    EXPECT_THAT(itemsOf("Bedroom: paint the walls.\n\n"
+                        "On the main floor: living room carpet comes up, and there is oak under "
+                        "it. Replace the window.\n"),
+                Contains("living room: replace windows"));
+}
+
+TEST(NotesWalkProse, ASmallRoomIsARoom) {
+    EXPECT_THAT(itemsOf("North bedroom: paint.\n\nThe little room at the back is a mess. Replace "
+                        "the carpet."),
+                Contains("little room: replace carpet"));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
