@@ -102,6 +102,7 @@ model::Result<Reading> explainNotes(std::string_view notes, const ReadOptions& o
     }
     Speller speller(tables().lexicon);
     Reader reader(options);
+    reader.setUnits(unitsIn(notes));
     Window window(reader);
     WordCount count;
     eachSentence(notes, speller, [&](Sentence& sentence) {

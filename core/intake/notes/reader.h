@@ -31,6 +31,8 @@ class Reader {
           clues_(tables().lexicon),
           choiceClues_(tables().lexicon) {}
 
+    void setUnits(const Units& units) { walk_.setUnits(units); }
+
     void take(Sentence& sentence, const Around& around);
     [[nodiscard]] Reading finish();
 

@@ -109,7 +109,7 @@ class Finder {
             // "1F DR": a short name that means a room in a heading alone.
             const bool alone = at == 0 && (room.end >= tokens_.size() ||
                                            tokens_[room.end].kind == TokenKind::Mark);
-            if (room.row != kNone && room.end > whole.end &&
+            if (room.row != kNone && room.end > whole.end && isOnStorey(at, room.row) &&
                 qualifies(tables().spaces[room.row], alone ? 0 : room.flag)) {
                 return makeQualified(at, names, room);
             }
@@ -244,6 +244,16 @@ class Finder {
         push(at, room + 1, key, SpaceKind::Room, false);
         spots_.back().shown = key;
         return room + 1;
+    }
+
+    // "Down kitchen" of a house of two flats, and not the way down to the cellar.
+    [[nodiscard]] bool isOnStorey(std::size_t at, std::uint32_t room) const {
+        static const std::vector<std::string_view> kRooms = {"kitchen", "living room",
+                                                             "dining room", "bathroom", "bedroom"};
+        const bool way = tokens_[at].plain == "up" || tokens_[at].plain == "down";
+        return !way || (at == 0 && tokens_[0].capital &&
+                        std::find(kRooms.begin(), kRooms.end(), tables().spaces[room].name) !=
+                            kRooms.end());
     }
 
     [[nodiscard]] static bool qualifies(const SpaceRow& row, std::uint8_t flag) {

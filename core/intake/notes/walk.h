@@ -7,10 +7,12 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/intake/notes/sentences.h"
 #include "core/intake/notes/spots.h"
+#include "core/intake/notes/units.h"
 
 namespace ledgerboard::intake {
 
@@ -36,6 +38,9 @@ struct Placed {
 
 class Walk {
   public:
+    // Whether the house has flats, as the notes tell as a whole.
+    void setUnits(const Units& units) { houseUnits_ = units; }
+
     // Takes in the next sentence. `spots.objects` that name their own space have it set.
     Placed take(const Sentence& sentence, Spots& spots);
 
@@ -152,6 +157,12 @@ class Walk {
     void leaveRooms(const Sentence& sentence, const Spots& spots, const Placed& placed);
     [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);
     void moveTo(const std::vector<const SpaceSpot*>& spots);
+    [[nodiscard]] std::pair<std::string, std::size_t> unitAt(const Sentence& sentence,
+                                                             const Spots& spots,
+                                                             std::size_t at) const;
+    void hearUnit(const Sentence& sentence, const Spots& spots);
+    void nameInUnit(Spots& spots);
+    void leaveUnit();
     [[nodiscard]] bool takeQualified(const Sentence& sentence);
     [[nodiscard]] bool takeNumbered(const Sentence& sentence);
     void learnOnes(const Sentence& sentence, const Spots& spots);
@@ -166,6 +177,8 @@ class Walk {
     std::vector<std::string> current_;
     std::vector<std::string> trail_;  // where the speaker has been, latest last
     std::string level_;
+    Units houseUnits_;
+    std::string unit_;        // the flat the speaker is in, "unit b" or "downstairs"; empty if none
     std::string bathStorey_;  // of the bathroom, where that was only said after its name
     std::vector<std::string> lastPlaces_;  // what "those rooms" means
     std::vector<std::string> lineKeys_;    // a list line under a heading that names its own space

@@ -398,6 +398,9 @@ void Walk::noteHeading(const Sentence& sentence, const Placed& placed) {
 // What is dropped, heard and counted before the sentence is read.
 void Walk::beginSentence(const Sentence& sentence, Spots& spots) {
     dropOthers(sentence, spots);
+    leaveUnit();
+    hearUnit(sentence, spots);
+    nameInUnit(spots);
     useOwnNames(sentence, spots);
     lastMoved_ = 0;
     saysStairs_ = std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {

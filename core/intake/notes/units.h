@@ -1,0 +1,19 @@
+// Is the house parted into flats, each with rooms of its own?
+#pragma once
+
+#include <string_view>
+
+namespace ledgerboard::intake {
+
+struct Units {
+    bool lettered = false;  // more than one goes by a letter or figure: "Unit A … unit B"
+    bool stacked = false;   // spoken of as a duplex or the like: a storey may be a flat
+};
+
+// Looks through the whole notes once.
+[[nodiscard]] Units unitsIn(std::string_view notes);
+
+// Whether the word means a flat: "unit", "suite".
+[[nodiscard]] bool isUnitWord(std::string_view word);
+
+}  // namespace ledgerboard::intake
