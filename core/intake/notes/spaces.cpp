@@ -133,8 +133,10 @@ class Finder {
         if (next >= tokens_.size() || tokens_[at].word == kUnknown) {
             return next;
         }
+        // "Bed one carpet replaced, …": as a sentence begins, too.
         if (tokens_[at].word == kBed && smallNumber(tokens_, next) > 0 &&
-            (next + 1 >= tokens_.size() || tokens_[next + 1].kind == TokenKind::Mark)) {
+            (next + 1 >= tokens_.size() || tokens_[next + 1].kind == TokenKind::Mark ||
+             (at == 0 && tokens_[next].kind == TokenKind::Word))) {
             const std::string key = "bedroom " + std::to_string(smallNumber(tokens_, next));
             push(at, next + 1, key, SpaceKind::Room, false);
             spots_.back().shown = key;
@@ -179,7 +181,10 @@ class Finder {
         static const WordId kThe = tables().id("the");
         static const WordId kIn = tables().id("in");
         const bool in = tokens_.size() > 2 && tokens_[0].word == kIn && tokens_[1].word == kThe;
-        const std::size_t at = in ? 2 : !tokens_.empty() && tokens_[0].word == kThe ? 1 : 0;
+        static const std::vector<std::string_view> kJoints = {"the", "so", "and", "now", "okay"};
+        const bool joint = !tokens_.empty() && std::find(kJoints.begin(), kJoints.end(),
+                                                         tokens_[0].plain) != kJoints.end();
+        const std::size_t at = in ? 2 : joint ? 1 : 0;
         if (at < tokens_.size() && longest(tokens_, at, From::Space).row != kNone) {
             return 0;
         }
@@ -443,8 +448,13 @@ class Finder {
         static const WordId kThe = tables().id("the");
         const bool is = tokens_[begin].text.ends_with("'s");
         const bool the = begin > 0 && tokens_[begin - 1].word == kThe;
+        static const std::vector<std::string_view> kSaid = {"is",  "in",    "on",    "at",  "has",
+                                                            "got", "needs", "wants", "gets"};
         const bool closes = end >= tokens_.size() || tokens_[end].kind == TokenKind::Mark || is;
-        return key == "primary bedroom" && closes && (the || (begin == 0 && is));
+        const bool said = end < tokens_.size() &&
+                          std::find(kSaid.begin(), kSaid.end(), tokens_[end].plain) != kSaid.end();
+        return key == "primary bedroom" && (closes || said) &&
+               (the || (begin == 0 && (is || said)));
     }
 
     // "the bedroom at the front", "the bathroom upstairs": which of several, said after; and where
@@ -462,12 +472,19 @@ class Finder {
                 return {std::string(level) + "s", at + 1};
             }
         }
+        // "Bath up.", "Hall up here"
+        const bool here = is(at - 1, "hall") && is(at + 1, "here");
+        const bool closes =
+            at + 1 >= tokens_.size() || here || tokens_[at + 1].kind == TokenKind::Mark;
+        if (closes && (is(at, "up") || is(at, "down"))) {
+            return {is(at, "up") ? "upstairs" : "downstairs", at + 1};
+        }
         if (!is(at, "at") && !is(at, "in") && !is(at, "on")) {
             return {std::string(), at};
         }
         std::size_t next = at + 1;
         next += is(next, "the") ? 1 : 0;
-        for (const std::string_view side : {"front", "back", "rear"}) {
+        for (const std::string_view side : {"front", "back", "rear", "left", "right"}) {
             const bool of = is(next + 1, "of") && !is(next + 3, "hous");
             if (is(next, side) && !of) {
                 const std::size_t end = is(next + 1, "of") ? next + 4 : next + 1;

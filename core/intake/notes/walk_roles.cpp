@@ -68,6 +68,10 @@ bool isThingOfHall(const Sentence& sentence, const Spots& spots, const SpaceSpot
     if (spot.key != "stairs" || sentence.heading || opensParagraph(sentence, spot)) {
         return false;
     }
+    // "Stairs up to the second floor.": which way they go.
+    if (wordIs(sentence, spot.span.end, "up") || wordIs(sentence, spot.span.end, "down")) {
+        return false;
+    }
     // "The staircase stays"
     const bool onlyStairs =
         !spots.acts.empty() && !spots.objects.empty() &&

@@ -78,6 +78,15 @@ bool beginsClause(const Sentence& sentence, const Spots& spots, std::size_t inde
     return parted && subject && before;
 }
 
+// "Bath off of it, …", "the bathroom here": a room of the one where the speaker stands.
+bool isBesideHere(const Sentence& sentence, std::size_t at) {
+    const std::size_t off = at + (wordIs(sentence, at + 1, "of") ? 2 : 1);
+    return wordIs(sentence, at, "here") ||
+           (wordIs(sentence, at, "off") &&
+            (wordIs(sentence, off, "it") || wordIs(sentence, off, "here") ||
+             wordIs(sentence, off, "that")));
+}
+
 // "paint in here, and plank everywhere downstairs": where the part of the sentence begins that
 // alone speaks of the space; 0 where all of it does.
 std::size_t ownPart(const Sentence& sentence, const Spots& spots, std::size_t index,
@@ -338,7 +347,8 @@ void Walk::useOwnNames(const Sentence& sentence, Spots& spots) {
         const bool whose = spot.span.begin > 0 && (wordIs(sentence, spot.span.begin - 1, "her") ||
                                                    wordIs(sentence, spot.span.begin - 1, "his") ||
                                                    wordIs(sentence, spot.span.begin - 1, "it"));
-        if (whose && spot.key == "bathroom" && contains(current_, "primary bedroom")) {
+        if ((whose || isBesideHere(sentence, spot.span.end)) && spot.key == "bathroom" &&
+            contains(current_, "primary bedroom")) {
             spot.key = "primary bath";
             spot.shown = spot.key;
             continue;

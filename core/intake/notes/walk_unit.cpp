@@ -63,7 +63,7 @@ bool isShared(const SpaceSpot& spot) {
 // The flat that is named from token `at` on, and where its name ends; nothing where none is.
 std::pair<std::string, std::size_t> Walk::unitAt(const Sentence& sentence, const Spots& spots,
                                                  std::size_t at) const {
-    const std::pair<std::string, std::size_t> none{std::string(), at};
+    std::pair<std::string, std::size_t> none{std::string(), at};
     if (at >= sentence.tokens.size()) {
         return none;
     }

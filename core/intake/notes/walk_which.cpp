@@ -16,6 +16,12 @@ bool isOfTwoWords(const std::vector<std::string>& keys) {
            std::count(keys.front().begin(), keys.front().end(), ' ') == 2;
 }
 
+// "back bedroom", "small bedroom"
+bool isOfSide(const std::string& key) {
+    const std::string first = key.substr(0, key.find(' '));
+    return key.ends_with(" bedroom") && (isSide(first) || first == "small" || first == "big");
+}
+
 // "The back one" after the downstairs front bedroom: down there too.
 std::string storeyOf(const std::vector<std::string>& keys, const std::string& side) {
     for (const std::string_view storey : {"upstairs ", "downstairs "}) {
@@ -138,14 +144,19 @@ bool Walk::takeQualified(const Sentence& sentence) {
         ++words;
         ++at;
     }
-    const bool one = at > 1 && wordIs(sentence, at, "one") &&
-                     (wordIs(sentence, 0, "the") || wordIs(sentence, 1, "the"));
+    const bool the = wordIs(sentence, 0, "the") || wordIs(sentence, 1, "the");
+    const bool one = wordIs(sentence, at, "one") &&
+                     ((at > 1 && the) || (words == 1 && at == 1 && isSaidOf(sentence, at + 1)));
     if (one) {
         ++at;
     }
     // "Front right, purple" after "front left bedroom": named by the same two words.
     const bool corner = words == 2 && isOfTwoWords(current_);
-    if (groupLoose_ && !one && !corner) {
+    // "Middle, paint." right after "Back bedroom, …".
+    const bool next = words == 1 && at == 1 && at < sentence.tokens.size() &&
+                      isMark(sentence.tokens[at], ",") && current_.size() == 1 &&
+                      isSide(key.substr(0, key.size() - 1)) && isOfSide(current_.front());
+    if (groupLoose_ && !one && !corner && !next) {
         return false;
     }
     const bool closes = one || (words > 0 && isSaidOf(sentence, at));
@@ -160,6 +171,13 @@ bool Walk::takeQualified(const Sentence& sentence) {
         return false;
     }
     key = storeyOf(current_, alone) + key + group_;
+    // "Left front bedroom and left back bedroom. … Back one, no."
+    for (const KnownSpace& known : known_) {
+        if (known.key.ends_with(" " + key) && find(key) == nullptr) {
+            key = known.key;
+            break;
+        }
+    }
     learn(key, key, SpaceKind::Room);
     stand({key});
     return true;
@@ -241,7 +259,8 @@ void Walk::hearOwnRooms(const Sentence& sentence, Spots& spots) {
 // tells which, as long as no other goes by it.
 void Walk::namePlainly(const Sentence& sentence, SpaceSpot& spot) {
     // "Bath upstairs.": the bath, as long as there is no other.
-    const std::string& last = sentence.tokens[spot.span.end - 1].plain;
+    const std::string& said = sentence.tokens[spot.span.end - 1].plain;
+    const std::string last = said == "up" || said == "down" ? said + "stairs" : said;
     if (last + " bathroom" == spot.key && find(spot.key) == nullptr) {
         const bool another = std::any_of(known_.begin(), known_.end(), [](const KnownSpace& known) {
             return isBath(known.key) && known.key != "primary bath";

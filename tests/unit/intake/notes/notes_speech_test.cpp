@@ -25,6 +25,22 @@ TEST(NotesSpeech, RoomsOfAFlatAreItsOwn) {
                               "unit b kitchen: replace stove", "outside: replace roof"}));
 }
 
+TEST(NotesSpeech, WhichRoomIsSaidInFewWords) {
+    EXPECT_THAT(
+        itemsOf("Kitchen. New sink. Stairs up to the second floor. No handrail. Put one "
+                "in. Bath up. New tub. Bath down. New toilet."),
+        ElementsAre("kitchen: replace sink", "stairs: add railing",
+                    "upstairs bath: replace bathtub", "downstairs bathroom: replace toilet"));
+    EXPECT_THAT(itemsOf("Bedroom on the left. New carpet. Bed two carpet replaced. Back bedroom, "
+                        "new door. Middle, new carpet. Small one, paint."),
+                IsSupersetOf({"left bedroom: replace carpet", "bedroom 2: replace carpet",
+                              "middle bedroom: replace carpet", "small bedroom: refinish walls"}));
+    EXPECT_THAT(itemsOf("Hall bath. New tub. Then the primary is on the far side. New carpet. The "
+                        "bathroom here, new toilet."),
+                ElementsAre("hall bath: replace bathtub", "primary bedroom: replace carpet",
+                            "primary bath: replace toilet"));
+}
+
 TEST(NotesSpeech, AHouseOfOneFlatHasNone) {
     EXPECT_THAT(itemsOf("Unit 2. Kitchen. New sink."), ElementsAre("kitchen: replace sink"));
     EXPECT_THAT(itemsOf("Downstairs. Kitchen. New sink."), ElementsAre("kitchen: replace sink"));
