@@ -78,6 +78,16 @@ bool takeHeadingMarks(std::string_view& text) {
     return marked;
 }
 
+// "4. The kitchen cabinets stay. …": a paragraph of a letter that counts them.
+bool isNumberedParagraph(std::string_view text) {
+    constexpr std::size_t kLong = 60;
+    if (text.size() < kLong || text.front() < '0' || text.front() > '9') {
+        return false;
+    }
+    const std::size_t stop = text.find(". ", 4);
+    return stop != std::string_view::npos && stop + 2 < text.size();
+}
+
 struct RawLine {
     std::string_view text;
     int number = 0;
@@ -338,7 +348,8 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
             takeStamp(text);
         }
         made.heading = takeFrame(text);
-        made.bullet = !made.heading && takeBullet(text);
+        const bool paragraph = line.afterBlank && isNumberedParagraph(text);
+        made.bullet = !made.heading && takeBullet(text) && !paragraph;
         made.heading = takeHeadingMarks(text) || made.heading;
         made.labelled = labels && !made.bullet && !made.heading && isLabelled(text);
         made.unlabelled = labels && !made.labelled && line.afterBlank && !made.heading;

@@ -174,6 +174,22 @@ bool isStoreyTurnedTo(const Sentence& sentence, const SpaceSpot& spot) {
            spot.span.end < sentence.tokens.size() && isMark(sentence.tokens[spot.span.end], ":,");
 }
 
+// "The kitchen cabinets are peeling.", in the middle of prose: what a kitchen is made of is spoken
+// of in the kitchen.
+bool turnsByThing(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
+                  const ObjectSpot& object) {
+    static const std::vector<std::string_view> kKitchen = {
+        "cabinets", "countertop", "sink", "stove", "backsplash", "kitchen island"};
+    static const std::vector<std::string_view> kBath = {"vanity", "bathtub", "toilet", "shower",
+                                                        "sink"};
+    const bool kitchen = spot.key == "kitchen";
+    const std::vector<std::string_view>& things = kitchen ? kKitchen : kBath;
+    return (kitchen || isBath(spot.key)) && !sentence.bullet && !sentence.terse &&
+           !sentence.alone && spot.span.begin <= 1 && &spots.spaces.front() == &spot &&
+           std::find(things.begin(), things.end(), tables().objects[object.object].name) !=
+               things.end();
+}
+
 // "and then in the kitchen we …": a room stepped into, and no place of a thing named before it.
 bool isSteppedInto(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     const std::size_t begin = spot.span.begin;
@@ -290,6 +306,9 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
             // "The bath vent pipe ends up here", under a heading: listed where the speaker stands.
             const bool stands = spot.kind == SpaceKind::Room && headingIndent_ >= 0 &&
                                 !current_.empty() && current_.front() != "whole house";
+            if (headingIndent_ < 0 && turnsByThing(sentence, spots, spot, object)) {
+                return Role::Move;
+            }
             const bool compound = inside && find(spot.key) == nullptr;
             if (!opensParagraph(sentence, spot) && !(opens && !inside && !article) &&
                 ((stands && !inside) || compound)) {

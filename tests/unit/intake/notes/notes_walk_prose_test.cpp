@@ -57,5 +57,22 @@ TEST(NotesWalkProse, ASmallRoomIsARoom) {
                 Contains("little room: replace carpet"));
 }
 
+TEST(NotesWalkProse, ANumberedParagraphIsAParagraph) {
+    EXPECT_THAT(itemsOf("Some answers to what you asked about the work there.\n\n"
+                        "1. The family room carpet is staying, so just steam clean it for us.\n\n"
+                        "2. The kitchen cabinets stay and so does the range hood. Replace the "
+                        "sink.\n"),
+                Contains("kitchen: replace sink"));
+}
+
+TEST(NotesWalkProse, WhatAKitchenIsMadeOfIsInTheKitchen) {
+    EXPECT_THAT(itemsOf("The den is a good room. Carpet in there: replace. The kitchen cabinets "
+                        "are peeling by the oven. Replace the dishwasher.\n"),
+                Contains("kitchen: replace dishwasher"));
+    EXPECT_THAT(itemsOf("The den is a good room. The hall carpet is the same. Replace the "
+                        "windows.\n"),
+                Contains("den: replace windows"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
