@@ -85,6 +85,26 @@ std::vector<std::string_view> partsOf(std::string_view text) {
     return parts;
 }
 
+// "flr oak F 210": without the figures at its end, which only say how much.
+std::string_view withoutFigures(std::string_view part) {
+    for (std::size_t gap = part.rfind(' '); gap != std::string_view::npos; gap = part.rfind(' ')) {
+        const char first = gap + 1 < part.size() ? part[gap + 1] : '0';
+        if (first < '0' || first > '9') {
+            break;
+        }
+        part = part.substr(0, gap);
+    }
+    return part;
+}
+
+bool speaksOfFloor(std::string_view part) {
+    constexpr std::array<std::string_view, 6> kFloors = {"flr", "floor", "oak",
+                                                         "hwd", "hdwd",  "pine"};
+    return std::any_of(kFloors.begin(), kFloors.end(), [&](std::string_view word) {
+        return part.find(word) != std::string_view::npos;
+    });
+}
+
 // What the words say is done; Unset where they say nothing.
 Treatment treatmentOf(std::string_view meaning, Speller& speller) {
     std::vector<Token> tokens;
@@ -211,14 +231,17 @@ void Legend::takeUsual(const std::vector<NoteLine>& lines) {
     std::array<std::size_t, kUsual.size()> uses{};
     std::size_t sum = 0;
     std::size_t kinds = 0;
+    std::size_t floors = 0;  // where "F" stands by a floor, and is to finish it
     for (const NoteLine& line : lines) {
-        for (const std::string_view part : partsOf(line.text)) {
+        for (const std::string_view whole : partsOf(line.text)) {
+            const std::string_view part = withoutFigures(whole);
             const std::size_t gap = part.find(' ');
             if (gap == std::string_view::npos) {
                 continue;
             }
             const std::string_view first = part.substr(0, gap);
             const std::string_view last = part.substr(part.rfind(' ') + 1);
+            floors += last == "F" && speaksOfFloor(part) ? 1 : 0;
             for (std::size_t i = 0; i < kUsual.size(); ++i) {
                 const bool used = first == kUsual[i].written || last == kUsual[i].written;
                 kinds += used && uses[i] == 0 ? 1 : 0;
@@ -229,7 +252,9 @@ void Legend::takeUsual(const std::vector<NoteLine>& lines) {
     }
     for (std::size_t i = 0; i < kUsual.size() && sum >= kOften && kinds > 1; ++i) {
         if (uses[i] > 0) {
-            codes_.push_back({std::string(kUsual[i].written), {orderFor(kUsual[i].treatment)}});
+            const bool finish = kUsual[i].written == "F" && floors * 2 >= uses[i];
+            codes_.push_back({std::string(kUsual[i].written),
+                              {orderFor(finish ? Treatment::Refinish : kUsual[i].treatment)}});
         }
     }
 }

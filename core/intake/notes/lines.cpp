@@ -277,6 +277,28 @@ bool isLabelled(std::string_view text) {
     return letters >= 2;
 }
 
+// "b1 - cpt new", "Front bed: sand": a line that opens with up to three words and a mark.
+bool opensWithLabel(std::string_view text) {
+    constexpr std::size_t kLongest = 26;
+    constexpr std::size_t kMostGaps = 2;
+    const char first = text.empty() ? '\0' : text.front();
+    if (!((first >= 'a' && first <= 'z') || (first >= 'A' && first <= 'Z'))) {
+        return false;
+    }
+    std::size_t gaps = 0;
+    for (std::size_t i = 1; i + 1 < text.size() && i < kLongest && gaps <= kMostGaps; ++i) {
+        const bool spaced = text[i + 1] == ' ';
+        if ((text[i] == ':' || (text[i] == '-' && text[i - 1] == ' ')) && spaced) {
+            return true;
+        }
+        if (text[i] == '.' || text[i] == ',' || text[i] == ';' || text[i] == '(') {
+            return false;
+        }
+        gaps += text[i] == ' ' && text[i + 1] != '-' ? 1 : 0;
+    }
+    return false;
+}
+
 // A line goes on in the next where its first word would not have fitted.
 bool isFull(std::size_t length, std::string_view next, std::size_t width) {
     return isFullAt(length, next, width) && !isLabelled(next) &&
@@ -288,6 +310,14 @@ bool isMostlyLabelled(const std::vector<RawLine>& lines) {
     const auto labelled = std::count_if(lines.begin(), lines.end(),
                                         [](const RawLine& line) { return isLabelled(line.text); });
     return static_cast<std::size_t>(labelled) * 3 >= lines.size();
+}
+
+// Whether most lines open with a label of any letters.
+bool isMostlyMarked(const std::vector<RawLine>& lines) {
+    constexpr std::size_t kFew = 5;
+    const auto marked = static_cast<std::size_t>(std::count_if(
+        lines.begin(), lines.end(), [](const RawLine& line) { return opensWithLabel(line.text); }));
+    return marked >= kFew && marked * 2 >= lines.size();
 }
 
 // Whether the writer begins what is new with a capital letter: then a line that begins small goes
@@ -327,6 +357,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     const bool remarks = isWholeRemarks(raw);
     std::vector<NoteLine> lines;
     const bool labels = speakers.empty() && isMostlyLabelled(raw);
+    const bool marks = !labels && speakers.empty() && !anyStamp && isMostlyMarked(raw);
     const bool capitals = capitalizes(raw) && !isMostlyLabelled(raw);
     std::string_view previous;
     bool previousEnds = true;
@@ -352,6 +383,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         made.bullet = !made.heading && takeBullet(text) && !paragraph;
         made.heading = takeHeadingMarks(text) || made.heading;
         made.labelled = labels && !made.bullet && !made.heading && isLabelled(text);
+        made.marked = marks && !made.bullet && !made.heading && opensWithLabel(text);
         made.unlabelled = labels && !made.labelled && line.afterBlank && !made.heading;
         made.afterBlank = line.afterBlank;
         made.text = text;

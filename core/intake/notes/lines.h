@@ -15,6 +15,7 @@ struct NoteLine {
     bool spoken = false;    // a speaker's name stood before it
     bool heading = false;   // marked as one: "## Kitchen", "**Kitchen**", underlined
     bool labelled = false;  // "BR2 - carpet", in notes whose lines open so
+    bool marked = false;    // "b1 - carpet", in notes whose lines open with a word and a mark
     bool afterBlank = false;
     bool unlabelled = false;  // after a blank line in such notes, and without a label
 };

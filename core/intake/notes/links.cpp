@@ -257,6 +257,16 @@ class Linker {
 
     [[nodiscard]] const Span& spanOf(std::uint32_t act) const { return spots_.acts[act].span; }
 
+    // "sand 120 sf", "refinish, 115": floors are what is sanded by the foot.
+    [[nodiscard]] bool finishesFloor(const ActSpot& act) const {
+        const std::string& phrase = row(act).phrase;
+        const bool sands = phrase.starts_with("sand");
+        const bool bare = act.span.end >= sentence_.tokens.size() ||
+                          sentence_.tokens[act.span.end].kind != TokenKind::Word;
+        return row(act).treatment == model::Treatment::Refinish &&
+               (sands || (bare && (phrase == "refinish" || phrase == "recoat")));
+    }
+
     // Treatments that found nothing in the sentence.
     void linkIdle() {
         for (const Idle& idle : idle_) {
@@ -282,10 +292,7 @@ class Linker {
             if (!own && shareAssumed(idle.act)) {
                 continue;
             }
-            // "sand 120 sf": floors are what is sanded by the foot.
-            const bool sands = !own && before_.empty() && row(act).phrase.starts_with("sand") &&
-                               row(act).treatment == model::Treatment::Refinish;
-            if (sands) {
+            if (!own && before_.empty() && finishesFloor(act)) {
                 static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
                 linked_.said.push_back(Said{
                     .object = kWoodFloor, .act = idle.act, .at = act.span.begin, .assumed = true});

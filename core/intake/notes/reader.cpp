@@ -5,6 +5,7 @@
 
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/space_names.h"
+#include "core/intake/notes/spaces.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -61,7 +62,34 @@ std::uint32_t thingOfPlace(const std::vector<std::string>& here) {
                : tables().objectNamed(head);
 }
 
+// "- living room floor" under "MEDIUM": the line has a room of its own.
+bool opensWithSpace(const Sentence& sentence) {
+    const std::vector<SpaceSpot> spaces = spacesIn(sentence.tokens);
+    return !spaces.empty() && spaces.front().span.begin == 0;
+}
+
+// "CARPENTRY": a sort of work, and no name of a room.
+bool isTrade(const Sentence& sentence) {
+    const std::string& word = sentence.tokens.front().plain;
+    return sentence.tokens.size() <= 2 &&
+           std::any_of(tables().objects.begin(), tables().objects.end(),
+                       [&](const ObjectRow& row) { return row.trade == word; });
+}
+
 }  // namespace
+
+// "FLOORS", "Windows + doors": whether a heading is nothing but things.
+bool Reader::headsThings(const Sentence& sentence, const Spots& spots) {
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        const bool thing =
+            std::any_of(spots.objects.begin(), spots.objects.end(),
+                        [&](const ObjectSpot& object) { return object.span.holds(i); });
+        if (!thing && sentence.tokens[i].kind == TokenKind::Word && !wordIs(sentence, i, "and")) {
+            return false;
+        }
+    }
+    return !spots.objects.empty();
+}
 
 // Leaves out what the speaker corrects in the same breath.
 void Reader::takeBack(Sentence& sentence, Spots& spots) {
@@ -110,8 +138,13 @@ void Reader::take(Sentence& sentence, const Around& around) {
     Spots spots = spotsOf(sentence);
     takeBack(sentence, spots);
     dropHadDone(sentence, spots);
-    if (takeSection(sentence, spots)) {
+    if (takeSection(sentence, spots, around)) {
         return;
+    }
+    if (walk_.inList() && sentence.opensLine && !sentence.bullet) {
+        walk_.endList();
+        section_ = Section::Plain;
+        sectionAct_ = kNone;
     }
     const bool deal = facts_.take(sentence, spots);
     const bool onlyDeal = deal && spots.acts.empty();
@@ -157,8 +190,9 @@ void Reader::arrive(const Sentence& sentence) {
     before_.clear();
     absent_.clear();
     recent_.clear();
-    if (sentence.heading || (sentence.alone && !sentence.bullet)) {
+    if ((sentence.heading || (sentence.alone && !sentence.bullet)) && !walk_.inList()) {
         section_ = Section::Plain;
+        sectionAct_ = kNone;
     }
     const std::uint32_t thing = thingOfPlace(walk_.current());
     if (thing != kNone) {
@@ -181,6 +215,7 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
     Linked linked = linkSentence(
         sentence, spots, placed.from,
         {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_, heads_});
+    takeHeaded(sentence, spots, linked);
     takeFragment(sentence, spots, placed, linked);
     takeOnes(sentence, spots, placed, linked);
     takeMeasured(sentence, spots, placed, linked);
@@ -229,7 +264,7 @@ void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_
 }
 
 // "Undecided:", "NOT DOING", "Keep": a heading that names no space.
-bool Reader::takeSection(const Sentence& sentence, const Spots& spots) {
+bool Reader::takeSection(const Sentence& sentence, const Spots& spots, const Around& around) {
     const bool colon = isMark(sentence.tokens.back(), ":");
     const bool heading =
         sentence.heading || (sentence.alone && !sentence.bullet && (colon || shouted(sentence)));
@@ -242,31 +277,57 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots) {
         walk_.learn(plainWord(name), plainWord(name), SpaceKind::Room);
         walk_.stand({plainWord(name)});
         section_ = Section::Plain;
+        sectionAct_ = kNone;
+        before_.clear();
+        return true;
+    }
+    // "Out" after the headings of rooms: what is out of doors.
+    if ((heading || bare) && wordCount(sentence) == 1 && wordIs(sentence, 0, "out") &&
+        section_ == Section::Plain && !walk_.current().empty() && walk_.underHeading()) {
+        walk_.learn("exterior", "outside", SpaceKind::Outside);
+        walk_.stand({"exterior"});
         before_.clear();
         return true;
     }
     // "Budget: 41,500": a figure heads nothing.
+    const bool lists = around.next != nullptr && around.next->bullet && !sentence.bullet;
+    const bool things = lists && !colon && heading && headsThings(sentence, spots);
     if ((!heading && !bare) || wordCount(sentence) > 5 || !spots.spaces.empty() ||
-        !spots.objects.empty() || !spots.amounts.empty()) {
+        (!spots.objects.empty() && !things) || !spots.amounts.empty()) {
         return false;
     }
-    if (spots.has(Cue::Refused) || spots.has(Cue::Negation)) {
+    const auto act = std::max_element(
+        spots.acts.begin(), spots.acts.end(), [](const ActSpot& a, const ActSpot& b) {
+            return tables().acts[a.row].weight < tables().acts[b.row].weight;
+        });
+    // "PAINT" is an order, "PLUMBING" none.
+    const bool trade =
+        isTrade(sentence) && (act == spots.acts.end() || tables().acts[act->row].object == kNone);
+    const bool acts = act != spots.acts.end() && !act->negated && !things && !trade;
+    const bool keeps = acts && tables().acts[act->row].treatment == Treatment::Keep;
+    const bool orders = acts && lists && tables().acts[act->row].weight > 1;
+    sectionAct_ = keeps || orders ? act->row : kNone;
+    if (keeps) {
+        section_ = Section::Keep;
+    } else if (spots.has(Cue::Refused) || spots.has(Cue::Negation) ||
+               (lists && spots.has(Cue::Chatter))) {
         section_ = Section::NotDoing;
     } else if (spots.has(Cue::Open) || spots.has(Cue::Undecided)) {
         section_ = Section::Open;
-    } else if (!spots.acts.empty() &&
-               tables().acts[spots.acts.front().row].treatment == Treatment::Keep) {
-        section_ = Section::Keep;
-    } else if (!spots.acts.empty()) {
+    } else if (!spots.acts.empty() && !orders && !things && !trade) {
         return false;
     } else {
         section_ = Section::Plain;
     }
-    if (section_ == Section::Plain && walk_.enterUnnamed(sentence)) {
+    const bool unnamed = section_ == Section::Plain && !acts && !things && !trade &&
+                         !(lists && opensWithSpace(*around.next));
+    if (unnamed && walk_.enterUnnamed(sentence)) {
         before_.clear();
         return true;
     }
-    if (section_ != Section::Open) {
+    if (section_ != Section::Open && lists) {
+        walk_.beginList(sentence);
+    } else if (section_ != Section::Open) {
         walk_.stand({});
     }
     before_.clear();

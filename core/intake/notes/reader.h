@@ -57,7 +57,9 @@ class Reader {
     [[nodiscard]] Spots spotsOf(const Sentence& sentence);
     void takeBack(Sentence& sentence, Spots& spots);
     void nameOwnThings();
-    bool takeSection(const Sentence& sentence, const Spots& spots);
+    bool takeSection(const Sentence& sentence, const Spots& spots, const Around& around);
+    [[nodiscard]] static bool headsThings(const Sentence& sentence, const Spots& spots);
+    void takeHeaded(const Sentence& sentence, Spots& spots, Linked& linked) const;
     void arrive(const Sentence& sentence);
     Linked takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal,
                     const Around& around);
@@ -201,6 +203,7 @@ class Reader {
     int beforeAge_ = 0;
     std::uint32_t topic_ = kNone;  // "Cabinets: …": what the rest of a line is about
     Section section_ = Section::Plain;
+    std::uint32_t sectionAct_ = kNone;  // row of what the heading says is done to what it lists
     int sentences_ = 0;
     int choiceAge_ = 99;                  // sentences since the last alternate was added to
     std::uint32_t choiceObject_ = kNone;  // what the last choice is about

@@ -108,6 +108,11 @@ bool isFragment(const Sentence& sentence, const Spots& spots, std::size_t from, 
             return kind && c.span.holds(i);
         });
         const bool mark = sentence.tokens[i].kind == TokenKind::Mark;
+        // "- hall bath toilet": the line's own room.
+        if (i < from + 4 && !spots.spaces.empty() && spots.spaces.front().span.begin == from &&
+            spots.spaces.front().span.holds(i)) {
+            continue;
+        }
         if (!holds(spots.acts) && !holds(spots.objects) && !figure && !small && !mark &&
             !wordIs(sentence, i, "and")) {
             ++others;
@@ -423,6 +428,44 @@ void Reader::takeCountOfAbsent(const Sentence& sentence, Spots& spots, Linked& l
     implyAct(spots, linked, 0, kAdded);
 }
 
+// "TO FIX" over "- bedroom 2 closet door": the heading says what is done to what a line only names,
+// or tells a fault of.
+void Reader::takeHeaded(const Sentence& sentence, Spots& spots, Linked& linked) const {
+    if (sectionAct_ == kNone || !sentence.opensLine || !walk_.inList()) {
+        return;
+    }
+    for (const Cue cue : {Cue::Chatter, Cue::Hypothetical, Cue::Refused, Cue::Negation}) {
+        if (spots.has(cue)) {
+            return;
+        }
+    }
+    const bool ordered = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].weight > 1;
+    });
+    if (ordered) {
+        return;
+    }
+    const std::size_t first = spots.acts.size();
+    const std::uint32_t object = tables().acts[sectionAct_].object;
+    if (spots.objects.empty() && object != kNone) {
+        spots.acts.push_back(ActSpot{.span = {0, 1}, .tail = {}, .row = sectionAct_});
+        linked.said.push_back(Said{.object = object,
+                                   .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
+                                   .at = 0,
+                                   .assumed = true});
+    }
+    for (std::size_t i = 0; i < spots.objects.size(); ++i) {
+        if (!spots.objects[i].landmark && !spots.objects[i].material) {
+            implyAct(spots, linked, i, sectionAct_);
+            std::erase(linked.loose, i);
+        }
+    }
+    // The writer says what holds for all of the list.
+    for (std::size_t i = first; i < spots.acts.size(); ++i) {
+        spots.acts[i].own = true;
+    }
+}
+
 // Gives the things of a bare list the treatment it implies.
 void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed,
                           Linked& linked) {
@@ -449,7 +492,11 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
                        });
     // "- Apron sink, bridge faucet": a line of a list that is nothing but things.
     constexpr std::size_t kBare = 9;
-    const bool bare = sentence.bullet && sentence.alone && !asks && !placed.moved &&
+    const bool opensWithRoom =
+        !spots.spaces.empty() && spots.spaces.front().span.begin == 0 &&
+        (placed.from == 0 || sentence.tokens[placed.from - 1].kind == TokenKind::Word);
+    const bool bare = sentence.bullet && sentence.alone && !asks &&
+                      (!placed.moved || walk_.inList() || opensWithRoom) &&
                       sentence.tokens.size() <= kBare && !sentence.heading &&
                       !saysUnknown(sentence, spots, placed.from);
     constexpr std::size_t kShort = 7;

@@ -58,9 +58,10 @@ bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& he
 // What is outdoors where no room is spoken of, or on the roof over a porch.
 bool isOfOutdoors(const ObjectRow& object, const std::string& here) {
     const bool roomless = here.empty() || here == "whole house";
-    const bool high =
-        object.name == "chimney" || object.name == "chimney cap" || object.name == "water tank";
-    return (roomless && high) || (object.name == "gutters" && here.ends_with("porch"));
+    static const std::vector<std::string_view> kOut = {"chimney", "chimney cap", "water tank",
+                                                       "front door", "storm door"};
+    const bool out = std::find(kOut.begin(), kOut.end(), object.name) != kOut.end();
+    return (roomless && out) || (object.name == "gutters" && here.ends_with("porch"));
 }
 
 // What stands about the grounds and not on the deck or in the barn from which it is seen.
@@ -169,6 +170,13 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     // A deck is a place of its own, and its parts are in it.
     if (object.home == Home::Deck && (nowhere || here == "exterior" || here.ends_with("yard"))) {
         return KnownSpace{"deck", "deck", SpaceKind::Outside};
+    }
+    // "Dishwasher" in a list that names no room.
+    static const std::vector<std::string_view> kKitchen = {"dishwasher", "refrigerator", "stove",
+                                                           "range hood", "garbage disposal"};
+    if ((nowhere || here == "whole house") &&
+        std::find(kKitchen.begin(), kKitchen.end(), object.name) != kKitchen.end()) {
+        return KnownSpace{"kitchen", "kitchen", SpaceKind::Room};
     }
     // A garage door is the garage's, wherever it is spoken of.
     if (object.home == Home::Garage && here.find("garage") == std::string::npos) {

@@ -284,6 +284,7 @@ class Cutter {
         legend_.apply(block_, begin);
         if (terse_) {
             readFronts(begin);
+            readAdds(begin);
         }
         // An endless line or paragraph is worked off in pieces, so that memory stays bounded.
         if (block_.size() > 4 * kMostTokens) {
@@ -337,6 +338,29 @@ class Cutter {
             block_.clear();
         } else {
             block_.erase(block_.begin(), block_.begin() + static_cast<std::ptrdiff_t>(begin));
+        }
+    }
+
+    // "fan +", "sckts +3", "gut + 90 lf": one more of it, or so many.
+    void readAdds(std::size_t begin) {
+        static const WordId kAdd = tables().id("add");
+        for (std::size_t i = begin + 1; i < block_.size(); ++i) {
+            const bool follows =
+                block_[i - 1].kind == TokenKind::Word || isMark(block_[i - 1], '>');
+            if (!isMark(block_[i], '+') || !follows || block_[i - 1].line != block_[i].line) {
+                continue;
+            }
+            std::size_t end = i + 1;
+            end += end < block_.size() && block_[end].kind == TokenKind::Number ? 1 : 0;
+            const bool unit =
+                end > i + 1 && end < block_.size() && phraseEnd(block_, end, From::Unit) > end;
+            const bool closes = end >= block_.size() || isMark(block_[end], '.') ||
+                                isMark(block_[end], ',') || isMark(block_[end], ';');
+            if (closes || unit) {
+                block_[i].kind = TokenKind::Word;
+                block_[i].word = kAdd;
+                block_[i].plain = "add";
+            }
         }
     }
 
@@ -394,7 +418,7 @@ class Cutter {
         sentence.bullet = first_.bullet;
         sentence.spoken = first_.spoken && pieces_ == 0;
         sentence.terse = terse_;
-        sentence.labelled = first_.labelled && pieces_ == 0;
+        sentence.labelled = (first_.labelled || (first_.marked && terse_)) && pieces_ == 0;
         sentence.unlabelled = first_.unlabelled && pieces_ == 0;
         sentence.opensParagraph = pieces_ == 0 && first_.afterBlank && !first_.bullet &&
                                   !first_.heading && !first_.spoken && !first_.labelled &&

@@ -23,7 +23,7 @@ struct Sentence {
     bool bullet = false;
     bool spoken = false;          // a speaker's name stands before it
     bool terse = false;           // of notes in shorthand
-    bool labelled = false;        // opens with a label in capitals, in notes whose lines do
+    bool labelled = false;        // opens with a label, in capitals or shorthand, as other lines do
     bool opensParagraph = false;  // the first after a blank line, and no list or heading
     bool unlabelled = false;      // begins what stands after such lines without one
 };

@@ -116,6 +116,11 @@ class Finder {
             if (base < tokens_.size() && isRoomWord(base) && base + 1 > whole.end) {
                 return makeRoom(at, base + 1, names);
             }
+            if (at == 0 && isBedLabel(base) && base + 1 > whole.end) {
+                const std::size_t end = makeQualified(at, names, {base + 1, bedroomRow(), 0});
+                spots_.back().shown = spots_.back().key;
+                return end;
+            }
         }
         if (whole.row == kNone) {
             return takeUnlisted(at);
@@ -123,12 +128,45 @@ class Finder {
         return makePlain(at, whole);
     }
 
-    // "bed 1": a bedroom, not a bed.
+    // "Front bed: sand the floor": before the mark of a label, a bedroom.
+    [[nodiscard]] bool isBedLabel(std::size_t at) const {
+        static const WordId kBed = tables().id("bed");
+        return at < tokens_.size() && tokens_[at].word == kBed && tokens_[at].plain == "bed" &&
+               (at + 1 >= tokens_.size() ||
+                (tokens_[at + 1].kind == TokenKind::Mark &&
+                 (tokens_[at + 1].mark == ':' || tokens_[at + 1].mark == '-')));
+    }
+
+    // Which bedroom a label "b1" means; 0 where there is none.
+    [[nodiscard]] int bedByLetter(std::size_t at) const {
+        const std::string& word = tokens_[at].plain;
+        const bool label = at == 0 && word.size() == 2 && word[0] == 'b' && word[1] > '0' &&
+                           word[1] <= '9' && tokens_.size() > 1 &&
+                           tokens_[1].kind == TokenKind::Mark;
+        return label ? word[1] - '0' : 0;
+    }
+
+    [[nodiscard]] static std::uint32_t bedroomRow() {
+        static const std::uint32_t kRow = [] {
+            const auto& rows = tables().spaces;
+            const auto at = std::find_if(rows.begin(), rows.end(),
+                                         [](const SpaceRow& row) { return row.name == "bedroom"; });
+            return static_cast<std::uint32_t>(at - rows.begin());
+        }();
+        return kRow;
+    }
+
+    // "bed 1", "b1 - new carpet": a bedroom, not a bed.
     std::size_t takeUnlisted(std::size_t at) {
         static const WordId kBed = tables().id("bed");
         const std::size_t next = at + 1;
         if (const std::size_t end = takeOwned(at); end > at) {
             return end;
+        }
+        if (const int number = bedByLetter(at); number > 0) {
+            push(at, next, "bedroom " + std::to_string(number), SpaceKind::Room, false);
+            spots_.back().shown = spots_.back().key;
+            return next;
         }
         if (next >= tokens_.size() || tokens_[at].word == kUnknown) {
             return next;

@@ -63,6 +63,21 @@ void Walk::stand(std::vector<std::string> keys) {
     current_ = std::move(keys);
 }
 
+void Walk::beginList(const Sentence& heading) {
+    stand({});
+    lineKeys_.clear();
+    headed_.clear();
+    headingIndent_ = heading.indent;
+    listing_ = true;
+}
+
+void Walk::endList() {
+    stand({});
+    lineKeys_.clear();
+    headingIndent_ = -1;
+    listing_ = false;
+}
+
 bool Walk::enterUnnamed(const Sentence& heading) {
     std::string name;
     std::size_t words = 0;

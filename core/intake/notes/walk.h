@@ -66,6 +66,13 @@ class Walk {
     // known by name.
     [[nodiscard]] std::vector<std::string> membersOf(const std::string& key, int count) const;
     void stand(std::vector<std::string> keys);
+    // A heading that names no space, with a list under it: each line of it is an entry of its own,
+    // of the house where it names no space.
+    void beginList(const Sentence& heading);
+    void endList();
+
+    [[nodiscard]] bool inList() const { return listing_; }
+
     // A heading of one or two words that no table knows ("Sala") is the speaker's own name of a
     // space: moves there. False where it is none.
     bool enterUnnamed(const Sentence& heading);
@@ -201,6 +208,7 @@ class Walk {
     bool saysStairs_ = false;  // this sentence says "upstairs" or "at the top of the stairs"
     bool groupLoose_ = false;  // one such room was entered by itself: only "the … one" is meant
     bool leftParagraph_ = false;
+    bool listing_ = false;   // under a heading that names no space
     bool labelled_ = false;  // this line opened with a label in capitals
     bool whole_ = false;     // the rest of this line speaks of the whole house
 };

@@ -116,7 +116,11 @@ bool isLabelInCapitals(const Sentence& sentence, const Spots& spots, std::size_t
         }
         letters = std::max(letters, sentence.tokens[i].text.size());
     }
-    const std::size_t least = sentence.terse && figure ? 2 : sentence.terse ? 3 : 4;
+    // "LR flr oak", in notes whose lines open so.
+    const bool room = (sentence.labelled || sentence.bullet) &&
+                      spots.spaces.front().kind == SpaceKind::Room &&
+                      spots.spaces.front().key != "half bath";
+    const std::size_t least = room || (sentence.terse && figure) ? 2 : sentence.terse ? 3 : 4;
     return capitals && letters >= least && at < sentence.tokens.size() &&
            sentence.tokens[at].kind == TokenKind::Word && !sentence.tokens[at].capital;
 }
@@ -139,7 +143,11 @@ std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_
         return act.span.begin >= at && tables().acts[act.row].weight > 0;
     });
     const int most = spots.spaces.front().headingOnly ? 0 : 2;
-    const bool named = sentence.alone && other <= most && !said && !sentence.spoken;
+    // "- hall bath tub" in a list: a thing of that room.
+    const bool thing = sentence.bullet &&
+                       std::any_of(spots.objects.begin(), spots.objects.end(),
+                                   [&](const ObjectSpot& object) { return object.span.end > at; });
+    const bool named = sentence.alone && other <= most && !said && !thing && !sentence.spoken;
     if (!more && (sentence.heading || named || bracket)) {
         return bracket && !sentence.alone ? at : sentence.tokens.size();
     }
@@ -153,7 +161,7 @@ std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_
         return end + 1;
     }
     // "others fine", "elec to check": no heading with work in it.
-    const bool work = spots.spaces.front().headingOnly && other > 0;
+    const bool work = other > 0 && (spots.spaces.front().headingOnly || said || thing);
     return closed || other > 2 || work ? 0 : sentence.tokens.size();
 }
 
@@ -199,6 +207,12 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     if (first.begin != at) {
         return isStrangeRoom(sentence, spots) ? sentence.tokens.size() : 0;
     }
+    const Row row = rowOfSpaces(sentence, spots, at);
+    const bool label = row.count > 0 && isLabelInCapitals(sentence, spots, row.end);
+    // "KIT cabs new", in notes whose lines open so.
+    if (label && sentence.labelled && sentence.terse) {
+        return row.end;
+    }
     // "No hall.": there is none.
     const bool none = first.begin > 0 && wordIs(sentence, first.begin - 1, "no");
     // "It's carpet. In a bathroom.": nobody goes there.
@@ -210,8 +224,7 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
         !sentence.heading) {
         return 0;
     }
-    const Row row = rowOfSpaces(sentence, spots, at);
-    if (row.count > 0 && isLabelInCapitals(sentence, spots, row.end)) {
+    if (label) {
         return row.end;
     }
     const std::size_t end = endOfRemark(sentence, spots, row.end);
@@ -270,7 +283,10 @@ bool isThingToo(const Sentence& sentence, const Spots& spots, const Named& named
     const bool label =
         (named.front()->kind == SpaceKind::Room || named.front()->key == "pool area") &&
         name.end < sentence.tokens.size() && isMark(sentence.tokens[name.end], ":-.");
-    return more && !label &&
+    // "- DR light fixture": in a list a room by its letters.
+    const bool letters = named.front()->kind == SpaceKind::Room && sentence.opensLine &&
+                         (sentence.bullet || sentence.labelled) && isInCapitals(sentence, name);
+    return more && !label && !letters &&
            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
                return object.span.begin <= name.begin && object.span.end >= name.end;
            });

@@ -35,7 +35,7 @@ Label labelOf(const Sentence& sentence) {
         } else if (!bracket) {
             const bool small = std::any_of(token.text.begin(), token.text.end(),
                                            [](char c) { return c >= 'a' && c <= 'z'; });
-            if (small || isMark(token, ".;!?,") || i >= kMostWords) {
+            if ((small && !sentence.terse) || isMark(token, ".;!?,") || i >= kMostWords) {
                 return {};
             }
             label.words.end = i + 1;
@@ -115,6 +115,12 @@ SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
     if (row != kNone) {
         space.kind = tables().spaces[row].kind;
         space.key = space.shown = tables().spaces[row].name;
+        return space;
+    }
+    if (label.end == 1 && wordIs(sentence, 0, "out")) {
+        space.kind = SpaceKind::Outside;
+        space.key = "exterior";
+        space.shown = "outside";
         return space;
     }
     if (const std::optional<SpaceSpot> thing = spaceOfThing(spots, label)) {

@@ -281,6 +281,17 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
             return Role::Ignored;
         }
+        // "- kitchen cabinets, paint": in a list under no room the line is of that room.
+        const bool over = object.span.begin > begin && object.span.begin < spot.span.end &&
+                          object.span.end > spot.span.end;  // "hall bath tub"
+        const bool ofHouse =
+            headingIndent_ < 0 || current_.empty() || current_.front() == "whole house";
+        if (sentence.bullet && sentence.opensLine && first && index == 0 && ofHouse && begin == 0 &&
+            (next || over || (inside && object.span.end > spot.span.end)) &&
+            !sentence.tokens[object.span.end - 1].text.ends_with("'s") &&
+            (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside)) {
+            return Role::Move;
+        }
         // "Little bedroom's ceiling.", in talk: the speaker is there.
         if (next && first && index == 0 && headingIndent_ < 0 && !sentence.bullet &&
             !sentence.terse && isBedroom(spot.key) &&

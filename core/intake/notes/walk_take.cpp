@@ -16,9 +16,11 @@ bool closesClause(const Token& token) {
 }
 
 // "Porch first, the porch floor …": where a space is entered by its name, the name is no object of
-// its own, as long as the sentence has another.
-void dropNamesake(Spots& spots, const Span& span) {
+// its own, as long as the sentence has another. "DR paint": a door by the same letters is none.
+void dropNamesake(Spots& spots, const SpaceSpot& space) {
+    const Span& span = space.span;
     const bool others =
+        space.key == "dining room" ||
         std::any_of(spots.objects.begin(), spots.objects.end(),
                     [&](const ObjectSpot& object) { return object.span.begin >= span.end; });
     if (others) {
@@ -135,7 +137,7 @@ void Walk::closeClause(Placed& placed, Clause& clause, std::size_t end) {
 
 void Walk::takeMove(Spots& spots, std::size_t index, Placed& placed, Clause& clause) {
     const SpaceSpot spot = spots.spaces[index];
-    dropNamesake(spots, spot.span);
+    dropNamesake(spots, spot);
     whole_ = false;
     if (clause.keys == std::vector<std::string>{"whole house"}) {
         clause.keys.clear();
@@ -288,7 +290,10 @@ void Walk::openLine(const Sentence& sentence) {
         lineKeys_.clear();
     }
     // The next line of the list is under its heading again.
-    if (!headed_.empty()) {
+    if (listing_ && sentence.bullet) {
+        lineKeys_.clear();
+        stand({});
+    } else if (!headed_.empty()) {
         stand(headed_);
         headed_.clear();
     }
@@ -401,6 +406,7 @@ void Walk::noteHeading(const Sentence& sentence, const Placed& placed) {
         (sentence.heading || (sentence.alone && !sentence.bullet && !sentence.spoken));
     if (heads && (placed.moved || headingIndent_ >= 0)) {
         headingIndent_ = sentence.indent;
+        listing_ = listing_ && !placed.onlyPlace;
         headings_ += placed.onlyPlace ? 1 : 0;
     }
 }
@@ -434,13 +440,20 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     Placed placed;
     beginSentence(sentence, spots);
     // A list line under a heading that begins with a space speaks of it, and the next does not.
-    const bool listed = sentence.opensLine && (!sentence.alone || sentence.bullet) &&
-                        headingIndent_ >= 0 &&
-                        (sentence.bullet || sentence.indent > headingIndent_) && !current_.empty();
+    const bool entry = sentence.bullet || sentence.indent > headingIndent_;
+    const bool listed =
+        sentence.opensLine && headingIndent_ >= 0 &&
+        (listing_ || ((!sentence.alone || sentence.bullet) && entry && !current_.empty()));
     const std::vector<std::string> heading = current_;
     placed.moved = takeQualified(sentence) || leaveStairs(sentence) ||
                    followThing(sentence, spots) || goBack(sentence, spots);
     takeHeading(sentence, spots, placed);
+    // "KIT cabs new": the label is no part of the name.
+    for (ObjectSpot& object : spots.objects) {
+        if (object.span.begin < placed.from && placed.from < object.span.end) {
+            object.span.begin = placed.from;
+        }
+    }
     if (sentence.opensLine || placed.moved) {
         whole_ = false;
     }
@@ -462,6 +475,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     keepThings(sentence, spots, placed);
     leftParagraph_ = !placed.moved && (leftParagraph_ || sentence.opensParagraph);
     noteHeading(sentence, placed);
+    // "- living room, dining room, hall" under "PAINT": what the heading says is said of them.
+    placed.onlyPlace = placed.onlyPlace && !(listing_ && sentence.bullet);
     if (listed && placed.moved && !placed.onlyPlace && current_ != heading) {
         lineKeys_ = current_;
         lineIndent_ = sentence.indent;

@@ -167,5 +167,36 @@ TEST(NotesShorthand, ALabelAfterABathroomIsNoFixture) {
         Contains("wc: refinish walls"));
 }
 
+TEST(NotesShorthand, ALineOpensWithALabelInSmallLetters) {
+    EXPECT_THAT(terse("lounge - pnt\nkit - tap new\nb1 - cpt new\nwc - cistern dead, new\n"
+                      "bed 2 - pnt\nfront bed - pnt\nout - gutters new\n"),
+                IsSupersetOf({"lounge: refinish walls", "kitchen: replace faucet",
+                              "bedroom 1: replace carpet", "bedroom 2: refinish walls",
+                              "front bedroom: refinish walls", "outside: replace gutters"}));
+}
+
+TEST(NotesShorthand, ALabelInCapitalsStandsBeforeAThing) {
+    EXPECT_THAT(terse("LR walls pnt\nKIT cabs new\nBA tub ok\nBR1 pnt\nBR2 pnt\nHALL pnt\n"),
+                IsSupersetOf({"living room: refinish walls", "kitchen: replace cabinets",
+                              "bathroom: keep bathtub"}));
+}
+
+TEST(NotesShorthand, APlusBehindAThingAddsIt) {
+    EXPECT_THAT(terse("BA: fan +. sckts +2\n"),
+                UnorderedElementsAre("bathroom: add bath fan", "bathroom: add outlets"));
+}
+
+TEST(NotesShorthand, UsualCodesStandBeforeFigures) {
+    EXPECT_THAT(terse("LR: oak flr F 210. win K.\nDIN: oak flr F 90. lt K\nHALL: flr F 30. dr K\n"),
+                IsSupersetOf({"living room: refinish wood floor", "living room: keep windows",
+                              "dining room: refinish wood floor"}));
+}
+
+TEST(NotesShorthand, RefinishingAloneIsOfTheFloor) {
+    EXPECT_THAT(
+        terse("BR1: refin 130. pnt\n"),
+        UnorderedElementsAre("bedroom 1: refinish wood floor", "bedroom 1: refinish walls"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
