@@ -167,7 +167,7 @@ void Reader::take(Sentence& sentence, const Around& around) {
     if (!placed.onlyPlace) {
         const std::vector<ObjectSpot> heard = spots.objects;
         linked = takeWork(sentence, spots, placed, deal, around);
-        noteMentions(sentence, spots, heard, placed);
+        noteMentions(sentence, spots, heard, placed, foundBefore);
     }
     // "Roof. It's rubber, it's good.": the place is named by the thing.
     if (placed.onlyPlace && !spots.objects.empty() &&

@@ -140,7 +140,9 @@ class Reader {
                   DraftItem& item) const;
     void addPlaceClues(Mention& mention) const;
     void noteMentions(const Sentence& sentence, const Spots& spots,
-                      const std::vector<ObjectSpot>& heard, const Placed& placed);
+                      const std::vector<ObjectSpot>& heard, const Placed& placed,
+                      std::size_t foundBefore);
+    void placeAsMade(std::size_t foundBefore, Mention& mention) const;
     void keepTopic(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] std::vector<std::uint32_t> spokenOf(const Sentence& sentence, const Spots& spots,
                                                       const Linked& linked,

@@ -32,8 +32,27 @@ void Reader::addPlaceClues(Mention& mention) const {
     }
 }
 
+// "Garage. Six smoke alarms.": where the rules put the thing in this sentence is where it is, as
+// long as they put it nowhere that the words tell of.
+void Reader::placeAsMade(std::size_t foundBefore, Mention& mention) const {
+    std::vector<std::string> made;
+    for (std::size_t i = std::min(foundBefore, found_.size()); i < found_.size(); ++i) {
+        if (found_[i].object == mention.object) {
+            made.push_back(found_[i].place);
+        }
+    }
+    const bool told = std::any_of(made.begin(), made.end(), [&](const std::string& place) {
+        return std::find(mention.places.begin(), mention.places.end(), place) !=
+               mention.places.end();
+    });
+    if (!made.empty() && !told) {
+        mention.places = std::move(made);
+    }
+}
+
 void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
-                          const std::vector<ObjectSpot>& heard, const Placed& placed) {
+                          const std::vector<ObjectSpot>& heard, const Placed& placed,
+                          std::size_t foundBefore) {
     const std::size_t first = mentions_.size();
     if (section_ == Section::NotDoing) {
         clues_.read(sentence, spots, mentions_, first);
@@ -60,6 +79,7 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
         mention.explained = reading_.explained.size();
         const std::size_t known = walk_.known().size();
         mention.places = placesFor(spots, placed, said);
+        placeAsMade(foundBefore, mention);
         for (std::size_t i = known; i < walk_.known().size(); ++i) {
             unspoken_.insert(walk_.known()[i].key);
         }
