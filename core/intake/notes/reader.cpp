@@ -173,6 +173,7 @@ void Reader::take(Sentence& sentence, const Around& around) {
     if (placed.onlyPlace && !spots.objects.empty() &&
         walk_.current() == std::vector<std::string>{"exterior"}) {
         before_ = {spots.objects.front().object};
+        beforePlaces_.clear();
         beforeAge_ = 0;
         looseBefore_ = true;
     }
@@ -188,6 +189,7 @@ void Reader::take(Sentence& sentence, const Around& around) {
 // In another space, nothing said before is meant any more.
 void Reader::arrive(const Sentence& sentence) {
     before_.clear();
+    beforePlaces_.clear();
     absent_.clear();
     recent_.clear();
     if ((sentence.heading || (sentence.alone && !sentence.bullet)) && !walk_.inList()) {
@@ -233,7 +235,7 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
         takeItems(sentence, spots, placed, linked, open);
         cleanPlace(sentence, spots, placed, linked);
     }
-    remember(sentence, spots, linked);
+    remember(sentence, spots, placed, linked);
     return linked;
 }
 

@@ -148,7 +148,9 @@ class Reader {
                                                       const Linked& linked,
                                                       std::uint32_t& act) const;
     void noteAbsent(const Sentence& sentence, const Spots& spots);
-    void remember(const Sentence& sentence, const Spots& spots, const Linked& linked);
+    void remember(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                  const Linked& linked);
+    void rememberPlaces(const Spots& spots, const Placed& placed);
     [[nodiscard]] bool isDead(const Sentence& sentence, const Spots& spots, std::size_t at,
                               int weight) const;
     [[nodiscard]] std::string porchOf(const ObjectSpot& spot) const;
@@ -196,6 +198,7 @@ class Reader {
     std::vector<DraftAlternate> alternates_;
     std::vector<DraftCaution> cautions_;
     std::vector<std::uint32_t> before_;        // objects an "it" may mean
+    std::vector<std::string> beforePlaces_;    // where they are, if not where the speaker stands
     std::vector<std::uint32_t> absent_;        // objects just said to be missing
     std::vector<std::uint32_t> recent_;        // objects named in this space, latest first
     std::vector<std::string_view> lastWords_;  // of the sentence before, that no table knows

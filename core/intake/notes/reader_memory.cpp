@@ -149,8 +149,25 @@ void Reader::noteAbsent(const Sentence& sentence, const Spots& spots) {
     }
 }
 
+// "The carpet's out in all three bedrooms. Burn it.": there as well.
+void Reader::rememberPlaces(const Spots& spots, const Placed& placed) {
+    beforePlaces_.clear();
+    for (const ObjectSpot& object : spots.objects) {
+        for (const Placing& part : placed.parts) {
+            const KnownSpace* space = walk_.find(part.keys.front());
+            const bool rooms =
+                part.keys.size() > 1 || space == nullptr || space->kind == SpaceKind::Room;
+            if (rooms && object.object == before_.front() && !object.landmark &&
+                part.span.holds(object.span.begin)) {
+                beforePlaces_ = part.keys;
+            }
+        }
+    }
+}
+
 // Keeps the objects that an "it" in the next sentence may mean.
-void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked& linked) {
+void Reader::remember(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                      const Linked& linked) {
     std::uint32_t act = kNone;
     std::vector<std::uint32_t> objects = spokenOf(sentence, spots, linked, act);
     noteAbsent(sentence, spots);
@@ -172,6 +189,7 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Linked
         }
         before_ = std::move(objects);
         beforeAge_ = 0;
+        rememberPlaces(spots, placed);
     } else if (!linked.said.empty()) {
         looseBefore_ = false;
     }

@@ -69,7 +69,7 @@ bool isOfGrounds(const ObjectRow& object, const std::string& here) {
     static const std::vector<std::string_view> kThings = {
         "fence", "fence panel", "gate", "lawn", "trees", "shrubs", "brush", "sprinklers"};
     static const std::vector<std::string_view> kLookouts = {
-        "deck",    "balcony", "shed",       "barn",  "boathouse",
+        "deck",    "balcony", "shed",       "barn",  "boathouse", "dock",
         "carport", "garage",  "greenhouse", "stoop", "workshop"};
     const bool lookout = here.ends_with("porch") ||
                          std::find(kLookouts.begin(), kLookouts.end(), here) != kLookouts.end();
@@ -207,6 +207,9 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     }
     if (const std::optional<KnownSpace> home = homeOf(spots, said, keys)) {
         return placedIn(walk_, *home);
+    }
+    if (said.fromBefore && !beforePlaces_.empty() && object.place != Place::Outside) {
+        return beforePlaces_;
     }
     // "New porch steps, and a rail": on the steps.
     const auto steps = std::find_if(

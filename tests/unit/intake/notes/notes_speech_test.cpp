@@ -41,6 +41,13 @@ TEST(NotesSpeech, WhichRoomIsSaidInFewWords) {
                             "primary bath: replace toilet"));
 }
 
+TEST(NotesSpeech, ItIsWhereTheThingIs) {
+    EXPECT_THAT(
+        itemsOf("Front bedroom. New door. Back bedroom. New door. Kitchen. New sink. There's "
+                "carpet in the front bedroom. Rip it out."),
+        Contains("front bedroom: remove carpet"));
+}
+
 TEST(NotesSpeech, AHouseOfOneFlatHasNone) {
     EXPECT_THAT(itemsOf("Unit 2. Kitchen. New sink."), ElementsAre("kitchen: replace sink"));
     EXPECT_THAT(itemsOf("Downstairs. Kitchen. New sink."), ElementsAre("kitchen: replace sink"));
