@@ -231,6 +231,7 @@ void Legend::takeUsual(const std::vector<NoteLine>& lines) {
     std::array<std::size_t, kUsual.size()> uses{};
     std::size_t sum = 0;
     std::size_t kinds = 0;
+    std::size_t keeps = 0;   // "tub K"
     std::size_t floors = 0;  // where "F" stands by a floor, and is to finish it
     for (const NoteLine& line : lines) {
         for (const std::string_view whole : partsOf(line.text)) {
@@ -241,6 +242,7 @@ void Legend::takeUsual(const std::vector<NoteLine>& lines) {
             }
             const std::string_view first = part.substr(0, gap);
             const std::string_view last = part.substr(part.rfind(' ') + 1);
+            keeps += last == "K" ? 1 : 0;
             floors += last == "F" && speaksOfFloor(part) ? 1 : 0;
             for (std::size_t i = 0; i < kUsual.size(); ++i) {
                 const bool used = first == kUsual[i].written || last == kUsual[i].written;
@@ -250,7 +252,8 @@ void Legend::takeUsual(const std::vector<NoteLine>& lines) {
             }
         }
     }
-    for (std::size_t i = 0; i < kUsual.size() && sum >= kOften && kinds > 1; ++i) {
+    for (std::size_t i = 0; i < kUsual.size() && sum >= kOften && (kinds > 1 || keeps >= kOften);
+         ++i) {
         if (uses[i] > 0) {
             const bool finish = kUsual[i].written == "F" && floors * 2 >= uses[i];
             codes_.push_back({std::string(kUsual[i].written),

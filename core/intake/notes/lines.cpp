@@ -24,10 +24,33 @@ bool onlyOf(std::string_view text, std::string_view allowed) {
     return text.find_first_not_of(allowed) == std::string_view::npos;
 }
 
+// The box before a line of a list of them: ' ' is open, 'x' ticked, 0 where there is none.
+char takeBox(std::string_view& text) {
+    constexpr std::array<std::pair<std::string_view, char>, 10> kBoxes = {{{"- [ ]", ' '},
+                                                                           {"- [x]", 'x'},
+                                                                           {"- [X]", 'x'},
+                                                                           {"[ ]", ' '},
+                                                                           {"[]", ' '},
+                                                                           {"[x]", 'x'},
+                                                                           {"[X]", 'x'},
+                                                                           {"\xE2\x98\x90", ' '},
+                                                                           {"\xE2\x98\x91", 'x'},
+                                                                           {"\xE2\x9C\x93", 'x'}}};
+    for (const auto& [box, state] : kBoxes) {
+        if (text.starts_with(box) && text.size() > box.size()) {
+            text = trimmed(text.substr(box.size()));
+            return state;
+        }
+    }
+    return '\0';
+}
+
 bool takeBullet(std::string_view& text) {
-    for (const std::string_view bullet :
-         {"- [ ] ", "- [x] ", "[ ] ", "[x] ", "- ", "* ", "+ ", "\xE2\x80\xA2 ", "\xE2\x80\xA2",
-          "\xE2\x80\x93 ", "\xE2\x80\x94 ", "> "}) {
+    if (takeBox(text) != '\0') {
+        return true;
+    }
+    for (const std::string_view bullet : {"- ", "* ", "+ ", "\xE2\x80\xA2 ", "\xE2\x80\xA2",
+                                          "\xE2\x80\x93 ", "\xE2\x80\x94 ", "> "}) {
         if (text.starts_with(bullet)) {
             text = trimmed(text.substr(bullet.size()));
             return true;
@@ -301,7 +324,7 @@ bool opensWithLabel(std::string_view text) {
 
 // A line goes on in the next where its first word would not have fitted.
 bool isFull(std::size_t length, std::string_view next, std::size_t width) {
-    return isFullAt(length, next, width) && !isLabelled(next) &&
+    return isFullAt(length, next, width) && !isLabelled(next) && !opensWithLabel(next) &&
            next.substr(0, 24).find(':') == std::string_view::npos;
 }
 
@@ -361,6 +384,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     const bool capitals = capitalizes(raw) && !isMostlyLabelled(raw);
     std::string_view previous;
     bool previousEnds = true;
+    bool openBoxes = false;
     for (const RawLine& line : raw) {
         std::string_view text = line.text;
         if (onlyOf(text, "-=_*~ ")) {
@@ -380,6 +404,10 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         }
         made.heading = takeFrame(text);
         const bool paragraph = line.afterBlank && isNumberedParagraph(text);
+        std::string_view boxed = text;
+        const char box = takeBox(boxed);
+        made.ticked = box == 'x';
+        openBoxes = openBoxes || box == ' ';
         made.bullet = !made.heading && takeBullet(text) && !paragraph;
         made.heading = takeHeadingMarks(text) || made.heading;
         made.labelled = labels && !made.bullet && !made.heading && isLabelled(text);
@@ -407,6 +435,10 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     }
     if (!lines.empty()) {
         lines.front().opens = true;
+    }
+    // Where all boxes are ticked, the tick is but a mark.
+    for (NoteLine& line : lines) {
+        line.ticked = line.ticked && openBoxes;
     }
     return lines;
 }

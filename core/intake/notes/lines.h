@@ -12,6 +12,7 @@ struct NoteLine {
     int indent = 0;         // columns before the text or its bullet
     bool opens = false;     // a new sentence must begin here
     bool bullet = false;
+    bool ticked = false;    // "[x] sink": done, in a list of boxes
     bool spoken = false;    // a speaker's name stood before it
     bool heading = false;   // marked as one: "## Kitchen", "**Kitchen**", underlined
     bool labelled = false;  // "BR2 - carpet", in notes whose lines open so

@@ -283,11 +283,14 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots, const Aro
         before_.clear();
         return true;
     }
-    // "Out" after the headings of rooms: what is out of doors.
-    if ((heading || bare) && wordCount(sentence) == 1 && wordIs(sentence, 0, "out") &&
-        section_ == Section::Plain && !walk_.current().empty() && walk_.underHeading()) {
-        walk_.learn("exterior", "outside", SpaceKind::Outside);
-        walk_.stand({"exterior"});
+    // "Out", "Under" after the headings of rooms: what is out of doors, what is below.
+    const bool one = (heading || bare) && wordCount(sentence) == 1;
+    const bool under = one && wordIs(sentence, 0, "under");
+    if (one && (under || wordIs(sentence, 0, "out")) && section_ == Section::Plain &&
+        walk_.hadHeading()) {
+        const std::string place = under ? "crawl space" : "exterior";
+        walk_.learn(place, under ? place : "outside", under ? SpaceKind::Room : SpaceKind::Outside);
+        walk_.stand({place});
         before_.clear();
         return true;
     }

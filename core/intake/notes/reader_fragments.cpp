@@ -429,9 +429,11 @@ void Reader::takeCountOfAbsent(const Sentence& sentence, Spots& spots, Linked& l
 }
 
 // "TO FIX" over "- bedroom 2 closet door": the heading says what is done to what a line only names,
-// or tells a fault of.
+// or tells a fault of. What is ticked is there already.
 void Reader::takeHeaded(const Sentence& sentence, Spots& spots, Linked& linked) const {
-    if (sectionAct_ == kNone || !sentence.opensLine || !walk_.inList()) {
+    static const std::uint32_t kKept = actNamed("keep");
+    const std::uint32_t row = sentence.ticked ? kKept : walk_.inList() ? sectionAct_ : kNone;
+    if (row == kNone || !sentence.opensLine) {
         return;
     }
     for (const Cue cue : {Cue::Chatter, Cue::Hypothetical, Cue::Refused, Cue::Negation}) {
@@ -446,9 +448,9 @@ void Reader::takeHeaded(const Sentence& sentence, Spots& spots, Linked& linked) 
         return;
     }
     const std::size_t first = spots.acts.size();
-    const std::uint32_t object = tables().acts[sectionAct_].object;
+    const std::uint32_t object = tables().acts[row].object;
     if (spots.objects.empty() && object != kNone) {
-        spots.acts.push_back(ActSpot{.span = {0, 1}, .tail = {}, .row = sectionAct_});
+        spots.acts.push_back(ActSpot{.span = {0, 1}, .tail = {}, .row = row});
         linked.said.push_back(Said{.object = object,
                                    .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
                                    .at = 0,
@@ -456,7 +458,7 @@ void Reader::takeHeaded(const Sentence& sentence, Spots& spots, Linked& linked) 
     }
     for (std::size_t i = 0; i < spots.objects.size(); ++i) {
         if (!spots.objects[i].landmark && !spots.objects[i].material) {
-            implyAct(spots, linked, i, sectionAct_);
+            implyAct(spots, linked, i, row);
             std::erase(linked.loose, i);
         }
     }

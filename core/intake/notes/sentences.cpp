@@ -267,11 +267,20 @@ bool newUnmarked(const std::vector<Token>& tokens, std::size_t at) {
            phraseEnd(tokens, at + 1, From::Object) > at + 1;
 }
 
+// "hall cpt clean", "- bath toilet": whether a line opens with a room and says more.
+bool opensWithRoom(std::span<const Token> tokens) {
+    constexpr std::size_t kLongest = 5;
+    const std::vector<SpaceSpot> spaces = spacesIn(tokens.first(std::min(tokens.size(), kLongest)));
+    return !spaces.empty() && spaces.front().span.begin == 0 &&
+           spaces.front().kind != SpaceKind::Whole && spaces.front().kind != SpaceKind::Level &&
+           spaces.front().span.end < tokens.size();
+}
+
 class Cutter {
   public:
-    Cutter(Speller& speller, const Legend& legend, bool terse,
+    Cutter(Speller& speller, const Legend& legend, bool terse, bool rooms,
            const std::function<void(Sentence&)>& use)
-        : speller_(speller), legend_(legend), terse_(terse), use_(use) {}
+        : speller_(speller), legend_(legend), terse_(terse), rooms_(rooms), use_(use) {}
 
     void add(const NoteLine& line) {
         if (line.opens) {
@@ -416,9 +425,15 @@ class Cutter {
         sentence.alone = pieces_ == 0 && last && linesInBlock_ == 1;
         sentence.heading = first_.heading;
         sentence.bullet = first_.bullet;
+        sentence.ticked = first_.ticked;
         sentence.spoken = first_.spoken && pieces_ == 0;
         sentence.terse = terse_;
         sentence.labelled = (first_.labelled || (first_.marked && terse_)) && pieces_ == 0;
+        if (rooms_ && pieces_ == 0 && !sentence.heading) {
+            const bool opens = opensWithRoom(sentence.tokens);
+            sentence.labelled = sentence.labelled || (terse_ && !sentence.bullet && opens);
+            sentence.roomless = sentence.bullet && !opens;
+        }
         sentence.unlabelled = first_.unlabelled && pieces_ == 0;
         sentence.opensParagraph = pieces_ == 0 && first_.afterBlank && !first_.bullet &&
                                   !first_.heading && !first_.spoken && !first_.labelled &&
@@ -430,6 +445,7 @@ class Cutter {
     Speller& speller_;
     const Legend& legend_;
     bool terse_;
+    bool rooms_;  // most lines open with the room they are of
     const std::function<void(Sentence&)>& use_;
     std::vector<Token> block_;
     NoteLine first_;
@@ -464,6 +480,28 @@ bool isTerse(const std::vector<NoteLine>& lines) {
     return words >= kEnough && small * 10 < words;
 }
 
+// Whether most lines of shorthand or of a list open so.
+bool openWithRooms(const std::vector<NoteLine>& lines, bool terse, Speller& speller) {
+    constexpr std::size_t kFew = 4;
+    constexpr std::size_t kMost = 400;  // lines
+    constexpr std::size_t kAhead = 40;  // bytes
+    std::size_t entries = 0;
+    std::size_t rooms = 0;
+    std::vector<Token> tokens;
+    for (std::size_t i = 0; i < lines.size() && i < kMost; ++i) {
+        const NoteLine& line = lines[i];
+        if (line.heading || line.spoken || !(terse || line.bullet) ||
+            line.text.find(' ') == std::string_view::npos) {
+            continue;
+        }
+        tokens.clear();
+        cutTokens(line.text.substr(0, kAhead), line.number, speller, tables().lexicon, tokens);
+        ++entries;
+        rooms += opensWithRoom(tokens) ? 1 : 0;
+    }
+    return rooms >= kFew && rooms * 5 >= entries * 2;
+}
+
 }  // namespace
 
 void eachSentence(std::string_view notes, Speller& speller,
@@ -472,7 +510,7 @@ void eachSentence(std::string_view notes, Speller& speller,
     const bool terse = isTerse(lines);
     speller.setTerse(terse);
     const Legend legend(lines, speller);
-    Cutter cutter(speller, legend, terse, use);
+    Cutter cutter(speller, legend, terse, openWithRooms(lines, terse, speller), use);
     for (const NoteLine& line : lines) {
         if (!legend.explains(line.number)) {
             cutter.add(line);

@@ -21,6 +21,8 @@ struct Sentence {
     bool alone = false;      // all there is in its line
     bool heading = false;    // marked as a heading
     bool bullet = false;
+    bool ticked = false;          // of a list of boxes, and done
+    bool roomless = false;        // of a list whose lines open with rooms, and without one
     bool spoken = false;          // a speaker's name stands before it
     bool terse = false;           // of notes in shorthand
     bool labelled = false;        // opens with a label, in capitals or shorthand, as other lines do

@@ -141,8 +141,7 @@ class Finder {
     [[nodiscard]] int bedByLetter(std::size_t at) const {
         const std::string& word = tokens_[at].plain;
         const bool label = at == 0 && word.size() == 2 && word[0] == 'b' && word[1] > '0' &&
-                           word[1] <= '9' && tokens_.size() > 1 &&
-                           tokens_[1].kind == TokenKind::Mark;
+                           word[1] <= '9' && tokens_.size() > 1;
         return label ? word[1] - '0' : 0;
     }
 
@@ -162,6 +161,14 @@ class Finder {
         const std::size_t next = at + 1;
         if (const std::size_t end = takeOwned(at); end > at) {
             return end;
+        }
+        // "beds (3) - paint"
+        if (at == 0 && tokens_[at].plain == "beds" && next < tokens_.size() &&
+            tokens_[next].kind == TokenKind::Mark) {
+            const bool bracket = tokens_[next].mark == '(' && next + 1 < tokens_.size();
+            push(at, next, "bedrooms", SpaceKind::Group, false,
+                 bracket ? smallNumber(tokens_, next + 1) : 0);
+            return next;
         }
         if (const int number = bedByLetter(at); number > 0) {
             push(at, next, "bedroom " + std::to_string(number), SpaceKind::Room, false);

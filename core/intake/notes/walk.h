@@ -77,6 +77,9 @@ class Walk {
     // space: moves there. False where it is none.
     bool enterUnnamed(const Sentence& heading);
 
+    // Whether a heading that names a space stood above.
+    [[nodiscard]] bool hadHeading() const { return headings_ > 0; }
+
     // Whether a heading says where the speaker is.
     [[nodiscard]] bool underHeading() const { return headingIndent_ >= 0 || sinceMove_ == 0; }
 

@@ -57,11 +57,18 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     const auto words =
         std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
                       [](const Token& token) { return token.kind == TokenKind::Word; });
+    // "MBA van ok, wc new": the line opens with the room.
+    const bool opens = !here && sentence.terse && !spots.spaces.empty() &&
+                       spots.spaces.front().span.begin == 0 &&
+                       spots.spaces.front().key.find("bath") != std::string::npos;
     // "WC > 240": said of the fixture.
-    if (!here || (words < 2 && sentence.tokens.size() < 3) || sentence.heading) {
+    if (!(here || opens) || (words < 2 && sentence.tokens.size() < 3) || sentence.heading) {
         return;
     }
     std::erase_if(spots.spaces, [&](const SpaceSpot& spot) {
+        if (opens && spot.span.begin == 0) {
+            return false;
+        }
         std::string word = sentence.tokens[spot.span.end - 1].plain;
         if (word.ends_with("'s")) {
             word.resize(word.size() - 2);  // "the loo's fine"

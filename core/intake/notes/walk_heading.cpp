@@ -209,8 +209,11 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     }
     const Row row = rowOfSpaces(sentence, spots, at);
     const bool label = row.count > 0 && isLabelInCapitals(sentence, spots, row.end);
-    // "KIT cabs new", in notes whose lines open so.
-    if (label && sentence.labelled && sentence.terse) {
+    // "KIT cabs new", "hall cpt clean", in notes whose lines open so.
+    const bool words =
+        row.end < sentence.tokens.size() && sentence.tokens[row.end].kind == TokenKind::Word;
+    if (row.count > 0 && words && sentence.labelled && sentence.terse && first.begin == 0 &&
+        (label || spots.spaces.front().kind == SpaceKind::Room)) {
         return row.end;
     }
     // "No hall.": there is none.
@@ -450,7 +453,12 @@ void Walk::enterNamed(const Sentence& sentence, const Spots& spots,
 }
 
 void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& placed) {
-    const std::size_t end = headingEnd(sentence, spots);
+    // "K dw new. fr - new. patio - ok": within a line that has its label, things and places by the
+    // way.
+    const bool within = labelled_ && !sentence.opensLine && !spots.spaces.empty() &&
+                        spots.spaces.front().span.end < sentence.tokens.size() &&
+                        isMark(sentence.tokens[spots.spaces.front().span.end], "-");
+    const std::size_t end = within ? 0 : headingEnd(sentence, spots);
     if (end == 0) {
         takeLabel(sentence, spots, placed);
         return;

@@ -290,7 +290,7 @@ void Walk::openLine(const Sentence& sentence) {
         lineKeys_.clear();
     }
     // The next line of the list is under its heading again.
-    if (listing_ && sentence.bullet) {
+    if ((listing_ && sentence.bullet) || (sentence.roomless && headingIndent_ < 0)) {
         lineKeys_.clear();
         stand({});
     } else if (!headed_.empty()) {
@@ -378,7 +378,11 @@ void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, 
                      Clause& clause) {
     const Role role = roleOf(sentence, spots, index);
     // "KIT - stove dead. pantry light out. …": a line of the kitchen stays with it.
-    const bool entry = labelled_ && !sentence.opensLine && !current_.empty();
+    // "… ens: jet tub out. shwr ok": a label within the line holds for the rest of it.
+    const Span& name = spots.spaces[index].span;
+    const bool label = name.begin == 0 && name.end < sentence.tokens.size() &&
+                       isMark(sentence.tokens[name.end], ":");
+    const bool entry = labelled_ && !sentence.opensLine && !current_.empty() && !label;
     const bool aside = role == Role::Move && (entry || isAsideOfSection(sentence, spots, index) ||
                                               isCupboardHere(sentence, spots, index));
     if (role == Role::Move && !aside) {

@@ -59,5 +59,17 @@ TEST(NotesSections, UnderTheHeadingOfARoomAThingStaysInIt) {
                 Contains("kitchen: replace sink"));
 }
 
+TEST(NotesSections, WhatIsTickedIsThereAlready) {
+    EXPECT_THAT(itemsOf("Kitchen\n[ ] sink\n[x] fridge\n[ ] walls, paint\n"),
+                UnorderedElementsAre("kitchen: replace sink", "kitchen: keep refrigerator",
+                                     "kitchen: refinish walls"));
+}
+
+TEST(NotesSections, ALineWithoutARoomIsOfTheHouse) {
+    EXPECT_THAT(itemsOf("- kitchen: new sink\n- bath: new toilet\n- hall: paint\n"
+                        "- bedroom 1: paint\n- replace the furnace\n"),
+                Contains("whole house: replace furnace"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

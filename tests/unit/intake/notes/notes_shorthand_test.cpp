@@ -198,5 +198,20 @@ TEST(NotesShorthand, RefinishingAloneIsOfTheFloor) {
         UnorderedElementsAre("bedroom 1: refinish wood floor", "bedroom 1: refinish walls"));
 }
 
+TEST(NotesShorthand, LinesOpenWithTheirRoomsAndNoMark) {
+    EXPECT_THAT(terse("hall cpt new\nlnge pnt\nkit tap new\nb1 cpt new\nb2 pnt\n"
+                      "K sink new. MBA wc new\n"),
+                IsSupersetOf({"hall: replace carpet", "living room: refinish walls",
+                              "kitchen: replace faucet", "bedroom 1: replace carpet",
+                              "bedroom 2: refinish walls", "kitchen: replace sink",
+                              "primary bath: replace toilet"}));
+}
+
+TEST(NotesShorthand, KAloneKeepsWhereItIsUsedThroughout) {
+    EXPECT_THAT(terse("kit - tap K. oven K. DW K\nhall - tile K. clos K\nbath - tub K. van K\n"),
+                IsSupersetOf(
+                    {"kitchen: keep faucet", "kitchen: keep dishwasher", "hall: keep floor tile"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
