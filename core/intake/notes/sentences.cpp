@@ -194,6 +194,11 @@ bool subjectAt(const std::vector<Token>& tokens, std::size_t at) {
     return tokens[end - 1].text.ends_with("'s") || isOneOf(tokens[end], kWords4);
 }
 
+const Ids& idsOfThe() {
+    static const Ids kThe = idsOf({"the"});
+    return kThe;
+}
+
 // "… through here | hall bath tub's fine | vanity is shot": in speech without marks a thing that
 // something is said of begins a sentence.
 bool beginsUnmarked(const std::vector<Token>& tokens, std::size_t at) {
@@ -212,6 +217,11 @@ bool beginsUnmarked(const std::vector<Token>& tokens, std::size_t at) {
                "near",  "like", "which",  "who",    "into", "onto",    "off",     "around", "insid",
                "all",   "both", "everi",  "each",   "two",  "through", "whole",   "three",  "four",
                "think", "say",  "know",   "sure",   "see",  "than",    "as",      "is"});
+    // "the outside | brick is cracked": no clause ends after "the" and one word that no thing is.
+    if (at > 1 && isOneOf(tokens[at - 2], idsOfThe()) &&
+        phraseEnd(tokens, at - 1, From::Object) == at - 1) {
+        return false;
+    }
     // "I'd leave that | the railing is", but not "he says that the railing is".
     const bool closed = at > 1 && isOneOf(tokens[at - 1], kWords1) &&
                         isOneOf(tokens[at], kWords2) && !isOneOf(tokens[at - 2], kWords3);
@@ -233,8 +243,12 @@ bool spaceUnmarked(const std::vector<Token>& tokens, std::size_t at) {
         tokens[at].kind != TokenKind::Word) {
         return false;
     }
+    // "put em on | bedroom two …"
+    static const Ids kOn = idsOf({"on"});
+    static const Ids kThem = idsOf({"it", "them", "em", "back"});
+    const bool put = isOneOf(tokens[at - 1], kOn) && isOneOf(tokens[at - 2], kThem);
     const bool ends =
-        isOneOf(tokens[at - 1], kEnds) || phraseEnd(tokens, at - 1, From::Object) == at;
+        put || isOneOf(tokens[at - 1], kEnds) || phraseEnd(tokens, at - 1, From::Object) == at;
     // "one bath" is counted, "a new one, bath …" is not.
     static const Ids kOne = idsOf({"one"});
     static const Ids kBefore = idsOf({"new", "this", "that", "good", "proper", "better", "next"});

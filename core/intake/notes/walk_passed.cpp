@@ -179,7 +179,8 @@ bool isWhatRoomIs(const Sentence& sentence, const Spots& spots, std::size_t inde
     const std::size_t from = spots.spaces[index - 1].span.end;
     const std::size_t to = beforeArticles(sentence, spots.spaces[index].span.begin);
     const bool is = sentence.tokens[from - 1].text.ends_with("'s");
-    return (is && from == to) || (to == from + 1 && wordIs(sentence, from, "is"));
+    return (is && from == to) ||
+           (to == from + 1 && (wordIs(sentence, from, "is") || wordIs(sentence, from, "was")));
 }
 
 }  // namespace

@@ -302,7 +302,8 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
             // "Living room plaster's cracked …" begins a room as well.
             const bool breathless =
                 isBreathless(sentence) && !afterPreposition(sentence, spots, begin);
-            if (breathless && spot.kind == SpaceKind::Room && !inside) {
+            const bool openingLine = sentence.opensLine && begin == 0;
+            if (breathless && spot.kind == SpaceKind::Room && (!inside || openingLine)) {
                 return Role::Move;
             }
             const bool article = begin > 0 && wordIs(sentence, begin - 1, "the");

@@ -264,7 +264,13 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
         return;
     }
     const bool named = spot != nullptr && isNamed(sentence, spots, spot->span.begin);
-    if (spot != nullptr && (named || spots.objects.empty())) {
+    // "First thing, the screen porch.": the thing is the name of the place.
+    const bool bare =
+        std::all_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+            return spot != nullptr && spot->key.ends_with("porch") &&
+                   object.span.begin >= spot->span.begin && object.span.end <= spot->span.end;
+        });
+    if (spot != nullptr && (named || bare)) {
         moveTo({spot});
         placed.moved = true;
         placed.parts.clear();
