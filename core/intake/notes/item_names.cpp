@@ -92,13 +92,17 @@ void nameSealed(const ActRow& row, Found& found) {
 // Wallpaper comes off, and what is done after that is done to the walls.
 void namePapered(const ActRow& row, Found& found) {
     static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
+    static const std::uint32_t kPlaster = tables().objectNamed("plaster");
+    static const std::uint32_t kDrywall = tables().objectNamed("drywall");
     static const std::uint32_t kWalls = tables().objectNamed("walls");
+    const bool boards = found.object == kPlaster || found.object == kDrywall;
+    // Paint goes on the walls once the paper is off and the plaster is mended.
+    if ((boards || found.object == kWallpaper) && found.treatment == Treatment::Refinish &&
+        row.object == kWalls) {
+        found.object = kWalls;
+    }
     if (found.object != kWallpaper) {
         return;
-    }
-    // Paint goes on the walls once the paper is off.
-    if (found.treatment == Treatment::Refinish && row.object == kWalls) {
-        found.object = kWalls;
     }
     // So are they mended.
     if (found.treatment == Treatment::Repair) {

@@ -39,6 +39,17 @@ bool isSaidBeforeMove(const Spots& spots) {
            spots.acts.front().span.end <= spots.spaces.front().span.begin;
 }
 
+// "Three bedrooms upstairs. The north one …": a count of rooms, and where the paragraph stands.
+bool turnsToGroup(const Sentence& sentence, const Spots& spots) {
+    const auto groups =
+        std::count_if(spots.spaces.begin(), spots.spaces.end(),
+                      [](const SpaceSpot& spot) { return spot.kind == SpaceKind::Group; });
+    const auto levels =
+        std::count_if(spots.spaces.begin(), spots.spaces.end(),
+                      [](const SpaceSpot& spot) { return spot.kind == SpaceKind::Level; });
+    return sentence.opensParagraph && groups == 1 && levels == 1 && spots.spaces.size() == 2;
+}
+
 // Whether the line is nothing but the name of a closet.
 bool headsCloset(const Sentence& sentence, const Spots& spots) {
     if (spots.objects.size() != 1 || !spots.acts.empty() || !spots.spaces.empty()) {
@@ -147,7 +158,7 @@ void Reader::take(Sentence& sentence, const Around& around) {
         sectionAct_ = kNone;
     }
     const bool deal = facts_.take(sentence, spots);
-    const bool onlyDeal = deal && spots.acts.empty();
+    const bool onlyDeal = deal && spots.acts.empty() && !turnsToGroup(sentence, spots);
     const std::vector<std::string> stood = walk_.current();
     const Placed placed = onlyDeal ? Placed{} : walk_.take(sentence, spots);
     if (placed.onlyPlace && spreads(sentence, stood)) {

@@ -128,7 +128,10 @@ bool Reader::ofHole(const Spots& spots, const Linked& linked, const Said& said) 
             return phrase.starts_with(start);
         });
     const bool itsOwn = said.spot != kNone && spots.objects[said.spot].span.begin >= act.span.begin;
-    if (!fills || itsOwn || phrase.ends_with(" it") || phrase.ends_with(" them")) {
+    // "Wallpaper off and paint": of the walls.
+    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
+    if (!fills || itsOwn || said.object == kWallpaper || phrase.ends_with(" it") ||
+        phrase.ends_with(" them")) {
         return false;
     }
     const bool here = std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& other) {

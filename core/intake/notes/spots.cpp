@@ -491,6 +491,7 @@ class Finder {
         static const WordId kWill = tables().id("will");
         static const WordId kAnd = tables().id("and");
         static const WordId kJust = tables().id("just");
+        static const WordId kThen = tables().id("then");
         static const WordId kWe = tables().id("we");
         static const WordId kI = tables().id("i");
         const WordId word = before.word;
@@ -503,7 +504,7 @@ class Finder {
             return false;
         }
         return word != kUnknown && (word == kTo || word == kWill || word == kAnd || word == kJust ||
-                                    word == kWe || word == kI);
+                                    word == kThen || word == kWe || word == kI);
     }
 
     void settleVerbs() {

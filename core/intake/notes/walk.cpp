@@ -96,6 +96,12 @@ bool Walk::enterUnnamed(const Sentence& heading) {
     static const std::vector<std::string_view> kDays = {
         "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
     const std::string first = name.substr(0, name.find(' '));
+    // "To: Luis", over a letter
+    static const std::vector<std::string_view> kPost = {"to", "from", "re",   "subject", "cc",
+                                                        "fw", "fwd",  "attn", "date",    "sent"};
+    if (std::find(kPost.begin(), kPost.end(), first) != kPost.end()) {
+        return false;
+    }
     if (words == 0 || words > 2 || !strange ||
         std::find(kDays.begin(), kDays.end(), first) != kDays.end()) {
         return false;

@@ -66,7 +66,16 @@ Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
                 spots.endOf(Cue::Small, at) > at)) {
             at = std::max(at + 1, spots.endOf(Cue::Small, at));
         }
-        if (spaces >= spots.spaces.size() || spots.spaces[spaces].span.begin != at) {
+        // "The three kids' rooms are down the hall.": where they are.
+        const bool rooms = begins(at) && at > joint + 1 &&
+                           spots.spaces[spaces - 1].kind == SpaceKind::Room &&
+                           spots.spaces[spaces].kind == SpaceKind::Room;
+        const bool joined = std::any_of(
+            sentence.tokens.begin() + static_cast<std::ptrdiff_t>(joint),
+            sentence.tokens.begin() + static_cast<std::ptrdiff_t>(at), [](const Token& token) {
+                return token.kind == TokenKind::Mark || tables().is(token.word, "and");
+            });
+        if (!begins(at) || (rooms && !joined)) {
             at = joint;
             break;
         }
@@ -305,6 +314,16 @@ void dropWhole(Named& named) {
     }
 }
 
+// "Three bedrooms upstairs.": the storey only says where they are.
+void dropStorey(Named& named) {
+    const bool group = std::any_of(named.begin(), named.end(), [](const SpaceSpot* spot) {
+        return spot->kind == SpaceKind::Group;
+    });
+    if (group) {
+        std::erase_if(named, [](const SpaceSpot* spot) { return spot->kind == SpaceKind::Level; });
+    }
+}
+
 // "Downstairs bedroom, the primary.": two names of one room. "Underneath, there's a cellar.": the
 // first says where the second is.
 void dropFirstName(const Sentence& sentence, Named& named) {
@@ -473,6 +492,7 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
         return;
     }
     dropWhole(named);
+    dropStorey(named);
     dropFirstName(sentence, named);
     enterNamed(sentence, spots, named, end);
     if (current_.size() > 1) {

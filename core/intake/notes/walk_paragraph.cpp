@@ -91,6 +91,15 @@ bool thereIs(const Sentence& sentence, std::size_t at) {
     return false;
 }
 
+// "from the hall", "over the garage"
+bool saysOnlyWhere(const Sentence& sentence, std::size_t at) {
+    static const std::vector<std::string_view> kWhere = {
+        "from", "of",     "off",  "over", "under",   "above",   "below", "behind",  "like",
+        "than", "beside", "near", "by",   "through", "across",  "with",  "outside", "past",
+        "down", "up",     "as",   "and",  "than",    "between", "for"};
+    return std::find(kWhere.begin(), kWhere.end(), sentence.tokens[at - 1].plain) != kWhere.end();
+}
+
 bool isProse(const Sentence& sentence) {
     return sentence.opensLine && !sentence.bullet && !sentence.heading && !sentence.terse;
 }
@@ -155,17 +164,21 @@ void Walk::takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& p
     const bool works = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
         return act.span.begin < to && tables().acts[act.row].weight > 0;
     });
+    const bool undone = sentence.opensParagraph && spots.has(Cue::Negation);
     const bool things =
         std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
             return object.span.begin < to &&
                    !tables().objects[object.object].name.ends_with("door");
         });
     // Which room is meant is said by what leads to it: "the stairs to the attic" leads away.
-    const bool about =
-        at > 0 && (wordIs(sentence, at - 1, "about") || wordIs(sentence, at - 1, "on") ||
-                   wordIs(sentence, at - 1, "in") || wordIs(sentence, at - 1, "into") ||
-                   wordIs(sentence, at - 1, "to"));
-    if (!about || works || things || !(brief || sentence.opensParagraph)) {
+    const bool led = at > 0 && (wordIs(sentence, at - 1, "about") ||
+                                wordIs(sentence, at - 1, "on") || wordIs(sentence, at - 1, "in") ||
+                                wordIs(sentence, at - 1, "into") || wordIs(sentence, at - 1, "to"));
+    // "We won't change the front room much."
+    const bool object =
+        sentence.opensParagraph && at > 0 && at < only->span.begin && !saysOnlyWhere(sentence, at);
+    const bool about = led || object;
+    if (!about || (works && !undone) || things || !(brief || sentence.opensParagraph)) {
         return;
     }
     moveTo({only});

@@ -278,6 +278,10 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
                    : object.span.end == spot.span.end ? Role::Local
                                                       : Role::OfObject;
         }
+        // "Exterior trim is rotted …", where a paragraph begins.
+        if (named && spot.key == "exterior" && sentence.opensParagraph && begin == 0 && next) {
+            return Role::Move;
+        }
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
             return Role::Ignored;
         }

@@ -68,7 +68,7 @@ int ordinalAt(const Sentence& sentence, std::size_t at) {
 // `from`.
 bool isListed(const Sentence& sentence, std::size_t at, std::size_t from) {
     const std::string& word = sentence.tokens[at].plain;
-    const bool side = isSide(word) || word == "end" || word == "rear";
+    const bool side = isSide(word) || isColor(word) || word == "end" || word == "rear";
     return side && at > from &&
            (isMark(sentence.tokens[at - 1], ",:(-") || wordIs(sentence, at - 1, "and")) &&
            (isMark(sentence.tokens[at + 1], ",.);:") || wordIs(sentence, at + 1, "and"));

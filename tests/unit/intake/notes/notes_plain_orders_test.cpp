@@ -89,5 +89,13 @@ TEST(NotesPlainOrders, TheSentenceAfterNextTellsToo) {
                 Not(Contains("then says in")));
 }
 
+TEST(NotesPlainOrders, PaintAfterThePaperIsOfTheWalls) {
+    EXPECT_THAT(itemsOf("Den. Wallpaper off and paint."),
+                ElementsAre("den: remove wallpaper", "den: refinish walls"));
+    EXPECT_THAT(itemsOf("Den. The wallpaper comes off and then paint."),
+                ElementsAre("den: remove wallpaper", "den: refinish walls"));
+    EXPECT_THAT(itemsOf("Den. New drywall, then paint."), Contains("den: refinish walls"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

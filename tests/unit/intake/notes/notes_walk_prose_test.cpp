@@ -74,5 +74,30 @@ TEST(NotesWalkProse, WhatAKitchenIsMadeOfIsInTheKitchen) {
                 Contains("den: replace windows"));
 }
 
+TEST(NotesWalkProse, AParagraphIsAboutTheRoomThatIsLeftAlone) {
+    EXPECT_THAT(itemsOf("The hall gets paint. It's a good hall.\n\n"
+                        "We won't change the front room much. Replace the carpet.\n"),
+                Contains("front room: replace carpet"));
+    // Where rooms are is no row of rooms.
+    EXPECT_THAT(itemsOf("Kitchen: new sink.\n\n"
+                        "The kids' rooms are down the hall. Replace the carpet.\n"),
+                Not(Contains("hall: replace carpet")));
+    EXPECT_THAT(itemsOf("Kitchen: new sink. New stove.\n\n"
+                        "Exterior trim is rotted at the back. Replace the gutters and the walk.\n"),
+                Contains("outside: replace gutters"));
+}
+
+TEST(NotesWalkProse, BedroomsOnTheirStoreyGoByTheirSides) {
+    EXPECT_THAT(itemsOf("A house of three bedrooms.\n\nStairs: add a railing.\n\n"
+                        "Three bedrooms upstairs. The north one needs carpet. Replace the window "
+                        "in the small one.\n"),
+                IsSupersetOf({"north bedroom: replace carpet"}));
+}
+
+TEST(NotesWalkProse, WhoALetterIsToIsNoRoom) {
+    EXPECT_THAT(itemsOf("From: Odo\nTo: Wilma\nRe: the house\n\nReplace the furnace.\n"),
+                ElementsAre("whole house: replace furnace"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
