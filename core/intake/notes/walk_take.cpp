@@ -264,10 +264,11 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
         return;
     }
     const bool named = spot != nullptr && isNamed(sentence, spots, spot->span.begin);
-    // "First thing, the screen porch.": the thing is the name of the place.
+    // "First thing, the screen porch.", "Then the deck.": the thing is the name of the place.
     const bool bare =
         std::all_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-            return spot != nullptr && spot->key.ends_with("porch") &&
+            return spot != nullptr && spot->kind == SpaceKind::Outside && spot->key != "shed" &&
+                   spot->key != "exterior" && !sentence.terse &&
                    object.span.begin >= spot->span.begin && object.span.end <= spot->span.end;
         });
     if (spot != nullptr && (named || bare)) {

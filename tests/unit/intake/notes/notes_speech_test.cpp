@@ -48,6 +48,20 @@ TEST(NotesSpeech, ItIsWhereTheThingIs) {
         Contains("front bedroom: remove carpet"));
 }
 
+TEST(NotesSpeech, AStepOutdoorsInFewWords) {
+    EXPECT_THAT(itemsOf("Hall. New door. First thing outside, the screen porch. New screens. Then "
+                        "the deck. New railing."),
+                IsSupersetOf({"screen porch: replace porch screens", "deck: replace railing"}));
+}
+
+TEST(NotesSpeech, ALongRunIsPartedAtANumberedBedroom) {
+    EXPECT_THAT(
+        itemsOf("bedroom one refinish the floor paint closet doors are off the track so put "
+                "em on bedroom two new carpet and paint the window in there is cracked so "
+                "new glass and then bedroom three it has nothing wrong with it at all\n"),
+        IsSupersetOf({"bedroom 2: replace carpet", "bedroom 2: refinish walls"}));
+}
+
 TEST(NotesSpeech, AHouseOfOneFlatHasNone) {
     EXPECT_THAT(itemsOf("Unit 2. Kitchen. New sink."), ElementsAre("kitchen: replace sink"));
     EXPECT_THAT(itemsOf("Downstairs. Kitchen. New sink."), ElementsAre("kitchen: replace sink"));
