@@ -34,13 +34,14 @@ bool isOfStairs(const ObjectRow& object, const std::vector<std::string>& keys) {
 
 // "New wire, all of it": the house's, whatever room it is said in. What is only to be looked at is
 // where it was seen.
-bool isOfWholeHouse(const ObjectRow& object, const ActRow& act, const std::string& here) {
+bool isOfWholeHouse(const ObjectRow& object, const ActRow* act, const std::string& here) {
     // Alarms that are seen in a hall or a bedroom hang there.
     if (object.name == "smoke alarms") {
         return here != "hall" && here != "entry" && here != "stairs" && !isBedroom(here);
     }
-    return object.name == "wiring" &&
-           (act.fresh || act.treatment == Treatment::Replace || act.treatment == Treatment::Keep);
+    return object.name == "wiring" && act != nullptr &&
+           (act->fresh || act->treatment == Treatment::Replace ||
+            act->treatment == Treatment::Keep);
 }
 
 // "Now the fuses, there are four.", in a paragraph of its own after that of a room: what a house
@@ -74,6 +75,15 @@ bool isOfGrounds(const ObjectRow& object, const std::string& here) {
     const bool lookout = here.ends_with("porch") ||
                          std::find(kLookouts.begin(), kLookouts.end(), here) != kLookouts.end();
     return lookout && std::find(kThings.begin(), kThings.end(), object.name) != kThings.end();
+}
+
+// "The shed's sound.": it stands about the grounds, and is not in itself.
+bool isHutItself(const ObjectRow& object, const ActRow* act, const std::string& here) {
+    const bool hut = here == "shed" || here == "privy" || here == "dock" || here == "greenhouse";
+    return hut && act != nullptr &&
+           (object.name == here || (here == "shed" && object.name == "outbuilding") ||
+            (here == "privy" && object.name == "outhouse")) &&
+           (act->treatment == Treatment::Keep || act->treatment == Treatment::Remove);
 }
 
 void dropStairs(std::vector<std::string>& keys) {
@@ -146,14 +156,14 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     }
     const KnownSpace* space = walk_.find(here);
     const bool storey = space != nullptr && space->kind == SpaceKind::Level;
-    if (!storey && said.act != kNone &&
-        isOfWholeHouse(object, tables().acts[spots.acts[said.act].row], here)) {
+    const ActRow* act = said.act == kNone ? nullptr : &tables().acts[spots.acts[said.act].row];
+    if (!storey && isOfWholeHouse(object, act, here)) {
         return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
     }
     if (isOfNoRoom(object, walk_, here)) {
         return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
     }
-    if (isOfGrounds(object, here)) {
+    if (isOfGrounds(object, here) || isHutItself(object, act, here)) {
         return walk_.groundsBefore();
     }
     // What is the house's own outdoors, seen from the yard or the porch.
@@ -202,7 +212,8 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     const KnownSpace* here = keys.empty() ? nullptr : walk_.find(keys.front());
     const bool part =
         object.name == "railing" || object.name == "balusters" || object.name == "stair treads";
-    if (part && walk_.spokeOfStairs() && here != nullptr && here->kind == SpaceKind::Room) {
+    if (part && walk_.spokeOfStairs() && here != nullptr &&
+        (here->kind == SpaceKind::Room || here->kind == SpaceKind::Level)) {
         return placedIn(walk_, {"stairs", "stairs", SpaceKind::Room});
     }
     if (const std::optional<KnownSpace> home = homeOf(spots, said, keys)) {

@@ -471,7 +471,9 @@ class Finder {
         }
         const bool sort =
             whole.flag == 0 && !is &&
-            (key == "bedroom" || key == "bathroom" || key == "porch" || key == "hall");
+            (key == "bedroom" || key == "bathroom" || key == "porch" || key == "hall" ||
+             (key == "living room" && whole.end < tokens_.size() &&
+              tables().is(tokens_[whole.end].word, "upstair")));
         if (const auto [name, end] =
                 sort ? whichOf(whole.end) : std::pair(std::string(), whole.end);
             !name.empty()) {

@@ -26,6 +26,15 @@ Fit fitOf(const std::string& object) {
     return kitchen ? Fit::Kitchen : Fit::Any;
 }
 
+// "Counters, quartz.", said in the breakfast nook: what only the kitchen beside it has.
+Fit fitBeside(const std::string& object, const std::string& here) {
+    static const std::vector<std::string_view> kThings = {"countertop", "backsplash",   "sink",
+                                                          "faucet",     "refrigerator", "cabinets"};
+    const bool beside = here == "breakfast nook" || here == "pantry";
+    const bool kitchen = std::find(kThings.begin(), kThings.end(), object) != kThings.end();
+    return beside && kitchen ? Fit::Kitchen : fitOf(object);
+}
+
 bool fits(const std::string& key, Fit fit) {
     return fit == Fit::Kitchen ? key.starts_with("kitchen") : isBath(key) || key == "half bath";
 }
@@ -171,8 +180,8 @@ bool Walk::goBack(const Sentence& sentence, const Spots& spots) {
         return false;
     }
     const ObjectSpot& first = spots.objects.front();
-    const Fit fit = fitOf(tables().objects[first.object].name);
     const std::string& here = current_.front();
+    const Fit fit = fitBeside(tables().objects[first.object].name, here);
     if (fit == Fit::Any || first.span.begin > kOpens || fits(here, fit) ||
         afterPreposition(sentence, spots, first.span.begin) ||
         !(isDry(here) || fits(here, Fit::Bath) || fits(here, Fit::Kitchen))) {

@@ -62,6 +62,19 @@ bool opensParagraph(const Sentence& sentence, const SpaceSpot& spot) {
            (spot.span.begin == 0 || wordIs(sentence, 0, "the"));
 }
 
+// "Ed: Kitchen cabinets.", and the other says what is done: the talk goes through that room.
+bool isAllThatIsSaid(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
+                     const ObjectSpot& object) {
+    const bool lived = spot.key == "kitchen" || spot.key.ends_with("ing room") ||
+                       spot.key == "family room" || isBedroom(spot.key);
+    return sentence.spoken && sentence.alone && lived && spots.acts.empty() &&
+           spots.spaces.size() == 1 && object.span.end > spot.span.end &&
+           object.span.begin <= spot.span.end &&
+           (object.span.end == sentence.tokens.size() ||
+            (object.span.end + 1 == sentence.tokens.size() &&
+             isMark(sentence.tokens.back(), ".?")));
+}
+
 // Stairs that are a thing of the hall they stand in.
 bool isThingOfHall(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     // Where a paragraph begins with them, they are what it is about.
@@ -300,6 +313,9 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
         if (next && first && index == 0 && headingIndent_ < 0 && !sentence.bullet &&
             !sentence.terse && isBedroom(spot.key) &&
             sentence.tokens[spot.span.end - 1].text.ends_with("'s")) {
+            return Role::Move;
+        }
+        if (first && isAllThatIsSaid(sentence, spots, spot, object)) {
             return Role::Move;
         }
         if ((inside && object.span.end > spot.span.end) || next) {

@@ -16,6 +16,12 @@ bool isOfTwoWords(const std::vector<std::string>& keys) {
            std::count(keys.front().begin(), keys.front().end(), ' ') == 2;
 }
 
+// "front bedroom", "bedroom 2"
+std::string roomOf(const std::string& which, const std::string& room) {
+    const bool number = which.size() == 1;
+    return number ? room + " " + which : which + " " + room;
+}
+
 // "back bedroom", "small bedroom"
 bool isOfSide(const std::string& key) {
     const std::string first = key.substr(0, key.find(' '));
@@ -86,7 +92,11 @@ bool Walk::takeNumbered(const Sentence& sentence) {
         return false;
     }
     const bool is = sentence.tokens[at].text.ends_with("'s");
-    int number = the ? ordinalAt(sentence, at) : 0;
+    // "Third, paint." right after the second bedroom.
+    const bool next = !the && at == 0 && sentence.tokens.size() > 1 &&
+                      isMark(sentence.tokens[1], ",:") && ordinalAt(sentence, 0) > 1 &&
+                      contains(current_, "bedroom " + std::to_string(ordinalAt(sentence, 0) - 1));
+    int number = the || next ? ordinalAt(sentence, at) : 0;
     if (number == 0 && is && !the) {
         const NumberRow row = tables().number(sentence.tokens[at].word);
         number = row.kind == NumberKind::Unit && row.value < 10'000
@@ -170,7 +180,7 @@ bool Walk::takeQualified(const Sentence& sentence) {
     if (key.empty() || !closes || space) {
         return false;
     }
-    key = storeyOf(current_, alone) + key + group_;
+    key = storeyOf(current_, alone) + roomOf(key.substr(0, key.size() - 1), group_);
     // "Left front bedroom and left back bedroom. … Back one, no."
     for (const KnownSpace& known : known_) {
         if (known.key.ends_with(" " + key) && find(key) == nullptr) {
@@ -272,6 +282,11 @@ void Walk::namePlainly(const Sentence& sentence, SpaceSpot& spot) {
         }
         return;
     }
+    if (last + " living room" == spot.key && find("living room") == nullptr) {
+        spot.key = "living room";
+        spot.shown = spot.key;
+        return;
+    }
     const std::size_t gap = spot.key.find(' ');
     if (gap == std::string::npos || !isBedroom(spot.key) || find(spot.key) != nullptr) {
         return;
@@ -315,7 +330,8 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
         const std::uint32_t node = tables().phrases.step(0, sentence.tokens[i].word);
         for (const Meaning& meaning : tables().phrases.at(node)) {
             if (node != 0 && meaning.from == From::Qualifier) {
-                ones.push_back(tables().qualifiers[meaning.row] + (baths ? " bath" : " bedroom"));
+                ones.push_back(
+                    roomOf(tables().qualifiers[meaning.row], baths ? "bath" : "bedroom"));
                 bare = bare || listed;
             }
         }

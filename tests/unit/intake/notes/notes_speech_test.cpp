@@ -62,6 +62,27 @@ TEST(NotesSpeech, ALongRunIsPartedAtANumberedBedroom) {
         IsSupersetOf({"bedroom 2: replace carpet", "bedroom 2: refinish walls"}));
 }
 
+TEST(NotesSpeech, OneReadsAndTheOtherSays) {
+    EXPECT_THAT(
+        itemsOf("Ed: Living room carpet.\nJoan: Out.\nEd: Kitchen cabinets.\nJoan: Those are "
+                "going to be painted.\nEd: Stove.\nJoan: New.\n"),
+        IsSupersetOf({"kitchen: refinish cabinets", "kitchen: replace stove"}));
+}
+
+TEST(NotesSpeech, WhatIsOfNoRoomWhereItIsSaid) {
+    EXPECT_THAT(itemsOf("Back yard. New fence. Shed. Shed's sound, leave it."),
+                Contains("back yard: keep shed"));
+    EXPECT_THAT(itemsOf("Upstairs. The stairs are steep. There's no railing, put one in."),
+                Contains("stairs: add railing"));
+    EXPECT_THAT(itemsOf("Kitchen. New stove. Breakfast nook. Paint the walls. Countertop, new."),
+                Contains("kitchen: replace countertop"));
+}
+
+TEST(NotesSpeech, AnOrdinalAloneAfterTheOneBefore) {
+    EXPECT_THAT(itemsOf("Second bedroom, new carpet. Third, new door."),
+                ElementsAre("second bedroom: replace carpet", "bedroom 3: replace interior doors"));
+}
+
 TEST(NotesSpeech, AHouseOfOneFlatHasNone) {
     EXPECT_THAT(itemsOf("Unit 2. Kitchen. New sink."), ElementsAre("kitchen: replace sink"));
     EXPECT_THAT(itemsOf("Downstairs. Kitchen. New sink."), ElementsAre("kitchen: replace sink"));
