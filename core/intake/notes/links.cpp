@@ -483,7 +483,11 @@ class Linker {
             }
             const bool fits = row(act).treatment != model::Treatment::Refinish || row(act).fresh ||
                               canBeRefinished(tables().objects[object]);
-            if (!fits) {
+            // "The floor's oak. Paint.": the walls.
+            const bool walls = !pronoun && row(act).object != kNone &&
+                               row(act).phrase.starts_with("paint") &&
+                               tables().objects[object].family == "floor";
+            if (!fits || walls) {
                 continue;
             }
             linked_.said.push_back(Said{.object = object,

@@ -569,7 +569,21 @@ std::size_t Spots::endOf(Cue cue, std::size_t at) const {
 }
 
 Spots findSpots(std::span<const Token> tokens) {
-    return Finder(tokens).run();
+    Spots spots = Finder(tokens).run();
+    std::vector<Span> fillers;
+    for (const CueSpot& cue : spots.cues) {
+        if (cue.cue == Cue::Filler) {
+            fillers.push_back(cue.span);
+        }
+    }
+    // "Paint, and that's it.": stands for nothing.
+    std::erase_if(spots.cues, [&](const CueSpot& cue) {
+        return cue.cue == Cue::Pronoun &&
+               std::any_of(fillers.begin(), fillers.end(), [&](const Span& filler) {
+                   return filler.begin <= cue.span.begin && filler.end >= cue.span.end;
+               });
+    });
+    return spots;
 }
 
 }  // namespace ledgerboard::intake

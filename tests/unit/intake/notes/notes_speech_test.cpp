@@ -11,6 +11,7 @@ namespace {
 using testing::Contains;
 using testing::ElementsAre;
 using testing::IsSupersetOf;
+using testing::Not;
 
 TEST(NotesSpeech, RoomsOfAFlatAreItsOwn) {
     EXPECT_THAT(itemsOf("Pat: Lower unit first. Kitchen. New sink.\nLou: Bath. New toilet.\n"
@@ -76,6 +77,15 @@ TEST(NotesSpeech, WhatIsOfNoRoomWhereItIsSaid) {
                 Contains("stairs: add railing"));
     EXPECT_THAT(itemsOf("Kitchen. New stove. Breakfast nook. Paint the walls. Countertop, new."),
                 Contains("kitchen: replace countertop"));
+}
+
+TEST(NotesSpeech, PaintAloneIsOfTheWalls) {
+    EXPECT_THAT(itemsOf("Living room. Hardwoods have been done. Paint and that's it."),
+                Contains("living room: refinish walls"));
+    EXPECT_THAT(itemsOf("Living room. The floor is oak. Paint."),
+                Contains("living room: refinish walls"));
+    EXPECT_THAT(itemsOf("Living room. The floor is pine. Paint it."),
+                Not(Contains("living room: refinish walls")));
 }
 
 TEST(NotesSpeech, AnOrdinalAloneAfterTheOneBefore) {
