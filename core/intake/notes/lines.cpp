@@ -404,6 +404,13 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         }
         made.heading = takeFrame(text);
         const bool paragraph = line.afterBlank && isNumberedParagraph(text);
+        // "-kitchen- cabs stay": the bullet without a blank.
+        const bool tight =
+            text.size() > 2 && text[0] == '-' && text.find("- ") < 20 &&
+            ((text[1] >= 'a' && text[1] <= 'z') || (text[1] >= 'A' && text[1] <= 'Z'));
+        if (tight && !made.heading) {
+            text.remove_prefix(1);
+        }
         std::string_view boxed = text;
         const char box = takeBox(boxed);
         made.ticked = box == 'x';

@@ -150,8 +150,8 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     const ObjectRow& object = tables().objects[said.object];
     const bool nowhere = keys.empty();
     const std::string here = nowhere ? std::string() : keys.front();
-    // "Outside … the barn we leave": an outbuilding is its own space.
-    if (object.home == Home::Self && (nowhere || here == "exterior")) {
+    // "Outside … the barn we leave": an outbuilding is its own space; a shed but stands about.
+    if (object.home == Home::Self && object.name != "shed" && (nowhere || here == "exterior")) {
         return KnownSpace{object.name, object.name, SpaceKind::Outside};
     }
     const KnownSpace* space = walk_.find(here);

@@ -514,6 +514,20 @@ class Finder {
         if (at > 0 && tokens_[at - 1].text.ends_with("'s")) {
             return {std::string(), at};
         }
+        // "BEDROOM FRONT", "bed back:": before the end of a heading or a label.
+        const bool ends = at + 1 >= tokens_.size() ||
+                          (tokens_[at + 1].kind == TokenKind::Mark &&
+                           (tokens_[at + 1].mark == ':' || tokens_[at + 1].mark == '-'));
+        if (at == 1 && ends) {
+            for (const std::string_view side : {"front", "back", "rear", "middl"}) {
+                if (is(at, side)) {
+                    const std::string name = side == "rear"    ? "back"
+                                             : side == "middl" ? "middle"
+                                                               : std::string(side);
+                    return {name, at + 1};
+                }
+            }
+        }
         for (const std::string_view level : {"upstair", "downstair"}) {
             if (is(at, level)) {
                 return {std::string(level) + "s", at + 1};

@@ -122,6 +122,8 @@ class Walk {
                                                    std::size_t index, bool first) const;
     [[nodiscard]] bool isOnGrounds(const Sentence& sentence, const Spots& spots,
                                    const SpaceSpot& spot) const;
+    [[nodiscard]] bool isOnlyShed(const Sentence& sentence, const Spots& spots,
+                                  const SpaceSpot& spot) const;
     [[nodiscard]] bool isFirstRoom(const Sentence& sentence, const SpaceSpot& spot) const;
     [[nodiscard]] bool isAlias(const Sentence& sentence) const;
     [[nodiscard]] Role roleInClause(const Sentence& sentence, const Spots& spots,

@@ -180,11 +180,12 @@ bool isSaid(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot)
     if (!spot.headingOnly && spot.kind != SpaceKind::Group) {
         return false;
     }
-    // "dr: bottom panel dented" is of a door.
+    // "dr: bottom panel dented" is of a door, "dr: pnt. lt new" among labels a room.
     const bool thing =
         std::any_of(spots.objects.begin(), spots.objects.end(),
                     [&](const ObjectSpot& object) { return object.span.begin == spot.span.begin; });
-    if (thing && spot.headingOnly && sentence.terse && !sentence.alone &&
+    const bool labels = sentence.labelled && spot.span.begin == 0;
+    if (thing && spot.headingOnly && sentence.terse && !sentence.alone && !labels &&
         !isInCapitals(sentence, spot.span)) {
         return true;
     }
@@ -302,6 +303,24 @@ bool isThingToo(const Sentence& sentence, const Spots& spots, const Named& named
            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
                return object.span.begin <= name.begin && object.span.end >= name.end;
            });
+}
+
+// "LIVING / DINING", "Back room/kitchen": one open room, which goes by its first plain name.
+// "LR/DR" are two.
+void dropOpenPart(const Sentence& sentence, Named& named) {
+    if (named.size() != 2 || !isMark(sentence.tokens[named[0]->span.end], "/")) {
+        return;
+    }
+    const auto open = [&](const SpaceSpot* spot) {
+        return spot->kind == SpaceKind::Room && !isBedroom(spot->key) && !isBath(spot->key) &&
+               spot->key != "half bath" && spot->key != "stairs" && spot->key != "hall";
+    };
+    const std::size_t last = named[1]->span.end - 1;
+    const bool two = wordIs(sentence, last, "room") || sentence.tokens[last].text.size() < 3;
+    if (open(named[0]) && open(named[1]) && !two) {
+        const bool plain = named[0]->key == "back room" || named[0]->key == "front room";
+        named.erase(plain ? named.begin() : named.begin() + 1);
+    }
 }
 
 // "OUTSIDE THE HOUSE": the whole house is not meant where a part of it is named.
@@ -477,7 +496,8 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
     const bool within = labelled_ && !sentence.opensLine && !spots.spaces.empty() &&
                         spots.spaces.front().span.end < sentence.tokens.size() &&
                         isMark(sentence.tokens[spots.spaces.front().span.end], "-");
-    const std::size_t end = within ? 0 : headingEnd(sentence, spots);
+    const bool shed = !spots.spaces.empty() && isOnlyShed(sentence, spots, spots.spaces.front());
+    const std::size_t end = within || shed ? 0 : headingEnd(sentence, spots);
     if (end == 0) {
         takeLabel(sentence, spots, placed);
         return;
@@ -494,6 +514,7 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
     dropWhole(named);
     dropStorey(named);
     dropFirstName(sentence, named);
+    dropOpenPart(sentence, named);
     enterNamed(sentence, spots, named, end);
     if (current_.size() > 1) {
         lastPlaces_ = current_;

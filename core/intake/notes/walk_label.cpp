@@ -59,6 +59,27 @@ std::uint32_t spaceShortened(const std::string& word) {
     return row;
 }
 
+// The space whose name is the words of the label with letters left out: "brkfst nk", "cr sp".
+std::uint32_t spaceOfWords(const Sentence& sentence, const Span& label) {
+    const auto fits = [&](std::string_view name) {
+        for (std::size_t i = label.begin; i < label.end; ++i) {
+            const std::size_t end = std::min(name.find(' '), name.size());
+            const std::string& word = sentence.tokens[i].plain;
+            const bool starts = word.size() > 1 && name.substr(0, end).starts_with(word);
+            if (!starts && !isShortFor(word, name.substr(0, end)) &&
+                !(word.size() == 2 && word[0] == name[0] && word[1] == name[end - 1])) {
+                return false;
+            }
+            name.remove_prefix(std::min(end + 1, name.size()));
+        }
+        return name.empty();
+    };
+    const auto& rows = tables().spaces;
+    const auto row = std::find_if(rows.begin(), rows.end(),
+                                  [&](const SpaceRow& space) { return fits(space.name); });
+    return row == rows.end() ? kNone : static_cast<std::uint32_t>(row - rows.begin());
+}
+
 // The label in small letters, written out where the tables say how.
 std::string nameOf(const Sentence& sentence, const Span& label) {
     std::string name;
@@ -111,7 +132,9 @@ SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
             return spot.span.begin > label.begin ? space : spot;
         }
     }
-    const std::uint32_t row = label.end == 1 ? spaceShortened(sentence.tokens[0].plain) : kNone;
+    const std::uint32_t row = label.end == 1   ? spaceShortened(sentence.tokens[0].plain)
+                              : label.end == 2 ? spaceOfWords(sentence, label)
+                                               : kNone;
     if (row != kNone) {
         space.kind = tables().spaces[row].kind;
         space.key = space.shown = tables().spaces[row].name;

@@ -502,6 +502,17 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
     return (joined || subject || follows) && !passing ? Role::Local : Role::Ignored;
 }
 
+// "Fence ok. Shed keep.", spoken of out of doors: a thing that stands there.
+bool Walk::isOnlyShed(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) const {
+    constexpr std::size_t kBrief = 7;
+    const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+    return spot.key == "shed" && !sentence.heading && here != nullptr &&
+           here->kind == SpaceKind::Outside && here->key != "shed" &&
+           (headingIndent_ >= 0 || !sentence.opensLine) && !spots.acts.empty() &&
+           sentence.tokens.size() <= kBrief && spots.objects.size() == 1 &&
+           spots.objects.front().span.begin == spot.span.begin;
+}
+
 Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_t index) const {
     // "the remnant yard" is none of the house's.
     const Span& name = spots.spaces[index].span;
@@ -509,7 +520,7 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return cue.cue == Cue::Stop && cue.span.begin < name.end && name.begin < cue.span.end &&
                (cue.span.begin < name.begin || cue.span.end > name.end);
     });
-    if (isSameAgain(sentence, spots, index)) {
+    if (isSameAgain(sentence, spots, index) || isOnlyShed(sentence, spots, spots.spaces[index])) {
         return Role::Ignored;
     }
     // "The bathroom's downstairs in the old coal store": where that is.

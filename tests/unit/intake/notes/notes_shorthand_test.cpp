@@ -213,5 +213,29 @@ TEST(NotesShorthand, KAloneKeepsWhereItIsUsedThroughout) {
                     {"kitchen: keep faucet", "kitchen: keep dishwasher", "hall: keep floor tile"}));
 }
 
+TEST(NotesShorthand, RoomsThatAreOneGoByOneName) {
+    EXPECT_THAT(terse("liv/din - cpt > LVP\nkit - tap new\nhall - pnt\nb1 - pnt\nb2 - pnt\n"),
+                IsSupersetOf({"living room: replace vinyl plank"}));
+    EXPECT_THAT(itemsOf("Living / dining\n- paint\n"),
+                UnorderedElementsAre("living room: refinish walls"));
+}
+
+TEST(NotesShorthand, ALabelOfTwoShortWordsNamesASpace) {
+    EXPECT_THAT(
+        terse("brkfst nk: pnt\ncr sp: vapor barrier new\nkit: tap new\nhall: pnt\nbr1: pnt\n"),
+        IsSupersetOf({"breakfast nook: refinish walls", "crawl space: replace vapor barrier"}));
+}
+
+TEST(NotesShorthand, AShedStandsInTheYard) {
+    EXPECT_THAT(itemsOf("Outside\n- fence ok\n- shed stays\n"),
+                UnorderedElementsAre("outside: keep fence", "outside: keep shed"));
+}
+
+TEST(NotesShorthand, WhichRoomMayStandBehindIt) {
+    EXPECT_THAT(
+        itemsOf("Bedroom front\n- paint\n\nBedroom back\n- new carpet\n"),
+        UnorderedElementsAre("front bedroom: refinish walls", "back bedroom: replace carpet"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
