@@ -44,6 +44,22 @@ bool isOfWholeHouse(const ObjectRow& object, const ActRow* act, const std::strin
             act->treatment == Treatment::Keep);
 }
 
+bool isPlantRoom(const std::string& here) {
+    return here == "basement" || here == "mechanical room" || here == "stairs";
+}
+
+// "The house is to be rewired, with a new board": the panel goes with the wiring.
+bool isRewired(const ObjectRow& object, const Spots& spots, const Said& said) {
+    static const std::uint32_t kWiring = tables().objectNamed("wiring");
+    const auto rewires = [](const ActSpot& act) {
+        const ActRow& row = tables().acts[act.row];
+        return row.object == kWiring && row.treatment == Treatment::Replace && row.weight > 1;
+    };
+    return object.name == "electrical panel" && said.act != kNone &&
+           tables().acts[spots.acts[said.act].row].treatment != Treatment::Keep &&
+           std::any_of(spots.acts.begin(), spots.acts.end(), rewires);
+}
+
 // "Now the fuses, there are four.", in a paragraph of its own after that of a room: what a house
 // has one of, and no room is named for it.
 bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& here) {
@@ -158,6 +174,9 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     const bool storey = space != nullptr && space->kind == SpaceKind::Level;
     const ActRow* act = said.act == kNone ? nullptr : &tables().acts[spots.acts[said.act].row];
     if (!storey && isOfWholeHouse(object, act, here)) {
+        return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
+    }
+    if (isRewired(object, spots, said) && !isPlantRoom(here)) {
         return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
     }
     if (isOfNoRoom(object, walk_, here)) {

@@ -15,6 +15,7 @@ namespace {
 
 using testing::Contains;
 using testing::ElementsAre;
+using testing::IsSupersetOf;
 using testing::Not;
 using testing::UnorderedElementsAre;
 
@@ -95,6 +96,19 @@ TEST(NotesPlainOrders, PaintAfterThePaperIsOfTheWalls) {
     EXPECT_THAT(itemsOf("Den. The wallpaper comes off and then paint."),
                 ElementsAre("den: remove wallpaper", "den: refinish walls"));
     EXPECT_THAT(itemsOf("Den. New drywall, then paint."), Contains("den: refinish walls"));
+}
+
+TEST(NotesPlainOrders, WhatIsRefinishedWithoutANameIsTheFloor) {
+    EXPECT_THAT(itemsOf("I'd refinish the den and the hall."),
+                UnorderedElementsAre("den: refinish wood floor", "hall: refinish wood floor"));
+    EXPECT_THAT(itemsOf("Kitchen. The cabinets are maple. Refinish."),
+                ElementsAre("kitchen: refinish cabinets"));
+}
+
+TEST(NotesPlainOrders, ThePanelGoesWithTheWiring) {
+    EXPECT_THAT(
+        itemsOf("Hall: paint. Rewire the house and put in a new fuse board."),
+        IsSupersetOf({"whole house: replace electrical panel", "whole house: replace wiring"}));
 }
 
 }  // namespace
