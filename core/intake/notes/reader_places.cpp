@@ -68,8 +68,11 @@ bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& he
     const bool lived = isBedroom(here) || isBath(here) || here == "half bath" ||
                        here == "living room" || here == "dining room" || here == "family room" ||
                        here == "laundry room";
-    return lived && walk.hasLeftParagraph() &&
-           std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end();
+    // "And a new panel.", said anywhere in talk: no panel is in a bedroom or on a porch.
+    const bool panel = object.name == "electrical panel" && !walk.underHeading() &&
+                       (lived || here.ends_with("porch") || here == "deck" || here == "stairs");
+    return panel || (lived && walk.hasLeftParagraph() &&
+                     std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end());
 }
 
 // What is outdoors where no room is spoken of, or on the roof over a porch.
