@@ -69,8 +69,9 @@ bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& he
                        here == "living room" || here == "dining room" || here == "family room" ||
                        here == "laundry room";
     // "And a new panel.", said anywhere in talk: no panel is in a bedroom or on a porch.
-    const bool panel = object.name == "electrical panel" && !walk.underHeading() &&
-                       (lived || here.ends_with("porch") || here == "deck" || here == "stairs");
+    const bool panel =
+        object.name == "electrical panel" && !walk.underHeading() &&
+        ((lived && here != "laundry room") || here.ends_with("porch") || here == "deck");
     return panel || (lived && walk.hasLeftParagraph() &&
                      std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end());
 }

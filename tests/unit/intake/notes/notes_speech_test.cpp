@@ -79,6 +79,13 @@ TEST(NotesSpeech, WhatIsOfNoRoomWhereItIsSaid) {
                 Contains("kitchen: replace countertop"));
 }
 
+TEST(NotesSpeech, PartsAndPanels) {
+    EXPECT_THAT(itemsOf("Back bedroom. The window's broken. New pane. Bath. The toilet runs. New "
+                        "flapper. Front porch. New railing. And a new panel."),
+                IsSupersetOf({"back bedroom: replace windows", "bath: replace toilet tank",
+                              "whole house: replace electrical panel"}));
+}
+
 TEST(NotesSpeech, PaintAloneIsOfTheWalls) {
     EXPECT_THAT(itemsOf("Living room. Hardwoods have been done. Paint and that's it."),
                 Contains("living room: refinish walls"));
