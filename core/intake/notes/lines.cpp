@@ -369,6 +369,27 @@ bool isRest(const std::string_view before, const RawLine& line) {
            line.text.front() <= 'z' && line.text.substr(0, 24).find(':') == std::string_view::npos;
 }
 
+// Takes the bullet or the box off the front, also in "-kitchen- cabs stay".
+void takeListMark(std::string_view& text, NoteLine& made) {
+    constexpr std::size_t kLabel = 20;
+    const bool letter = text.size() > 2 &&
+                        ((text[1] >= 'a' && text[1] <= 'z') || (text[1] >= 'A' && text[1] <= 'Z'));
+    if (letter && text[0] == '-' && text.find("- ") < kLabel) {
+        text.remove_prefix(1);
+    }
+    std::string_view boxed = text;
+    made.ticked = takeBox(boxed) == 'x';
+    made.bullet = takeBullet(text);
+}
+
+// Where all boxes are ticked, the tick is but a mark.
+bool hasOpenBox(const std::vector<RawLine>& lines) {
+    return std::any_of(lines.begin(), lines.end(), [](const RawLine& line) {
+        std::string_view text = line.text;
+        return takeBox(text) == ' ';
+    });
+}
+
 }  // namespace
 
 std::vector<NoteLine> noteLines(std::string_view notes) {
@@ -384,7 +405,7 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     const bool capitals = capitalizes(raw) && !isMostlyLabelled(raw);
     std::string_view previous;
     bool previousEnds = true;
-    bool openBoxes = false;
+    const bool openBoxes = hasOpenBox(raw);
     for (const RawLine& line : raw) {
         std::string_view text = line.text;
         if (onlyOf(text, "-=_*~ ")) {
@@ -404,18 +425,11 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
         }
         made.heading = takeFrame(text);
         const bool paragraph = line.afterBlank && isNumberedParagraph(text);
-        // "-kitchen- cabs stay": the bullet without a blank.
-        const bool tight =
-            text.size() > 2 && text[0] == '-' && text.find("- ") < 20 &&
-            ((text[1] >= 'a' && text[1] <= 'z') || (text[1] >= 'A' && text[1] <= 'Z'));
-        if (tight && !made.heading) {
-            text.remove_prefix(1);
+        if (!made.heading) {
+            takeListMark(text, made);
+            made.bullet = made.bullet && !paragraph;
+            made.ticked = made.ticked && openBoxes;
         }
-        std::string_view boxed = text;
-        const char box = takeBox(boxed);
-        made.ticked = box == 'x';
-        openBoxes = openBoxes || box == ' ';
-        made.bullet = !made.heading && takeBullet(text) && !paragraph;
         made.heading = takeHeadingMarks(text) || made.heading;
         made.labelled = labels && !made.bullet && !made.heading && isLabelled(text);
         made.marked = marks && !made.bullet && !made.heading && opensWithLabel(text);
@@ -442,10 +456,6 @@ std::vector<NoteLine> noteLines(std::string_view notes) {
     }
     if (!lines.empty()) {
         lines.front().opens = true;
-    }
-    // Where all boxes are ticked, the tick is but a mark.
-    for (NoteLine& line : lines) {
-        line.ticked = line.ticked && openBoxes;
     }
     return lines;
 }

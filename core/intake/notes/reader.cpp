@@ -281,8 +281,11 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots, const Aro
     const bool colon = isMark(sentence.tokens.back(), ":");
     const bool heading =
         sentence.heading || (sentence.alone && !sentence.bullet && (colon || shouted(sentence)));
+    // "to fix" over a list needs no capital.
+    const bool lists = around.next != nullptr && around.next->bullet && !sentence.bullet;
     const bool bare = sentence.alone && !sentence.bullet && wordCount(sentence) <= 3 &&
-                      sentence.tokens.front().capital && !isMark(sentence.tokens.back(), ".!?");
+                      (sentence.tokens.front().capital || lists) &&
+                      !isMark(sentence.tokens.back(), ".!?");
     // "Linen closet", all there is in the line: the closet is where one stands.
     if ((heading || bare) && headsCloset(sentence, spots)) {
         const std::string name =
@@ -306,7 +309,6 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots, const Aro
         return true;
     }
     // "Budget: 41,500": a figure heads nothing.
-    const bool lists = around.next != nullptr && around.next->bullet && !sentence.bullet;
     const bool things = lists && !colon && heading && headsThings(sentence, spots);
     if ((!heading && !bare) || wordCount(sentence) > 5 || !spots.spaces.empty() ||
         (!spots.objects.empty() && !things) || !spots.amounts.empty()) {

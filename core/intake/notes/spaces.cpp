@@ -170,6 +170,13 @@ class Finder {
                  bracket ? smallNumber(tokens_, next + 1) : 0);
             return next;
         }
+        if (const auto [name, end] =
+                at == 0 && tokens_[at].word == kBed ? whichOf(next) : std::pair(std::string(), at);
+            !name.empty()) {
+            push(at, end, name + " bedroom", SpaceKind::Room, false);
+            spots_.back().shown = spots_.back().key;
+            return end;
+        }
         if (const int number = bedByLetter(at); number > 0) {
             push(at, next, "bedroom " + std::to_string(number), SpaceKind::Room, false);
             spots_.back().shown = spots_.back().key;
