@@ -1,11 +1,9 @@
 #include "core/intake/notes/reader.h"
 
 #include <algorithm>
-#include <span>
 
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/space_names.h"
-#include "core/intake/notes/spaces.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -13,25 +11,6 @@ namespace ledgerboard::intake {
 namespace {
 
 using model::Treatment;
-
-bool shouted(const Sentence& sentence) {
-    bool letters = false;
-    for (const Token& token : sentence.tokens) {
-        for (const char c : token.text) {
-            if (c >= 'a' && c <= 'z') {
-                return false;
-            }
-            letters = letters || (c >= 'A' && c <= 'Z');
-        }
-    }
-    return letters;
-}
-
-std::size_t wordCount(const Sentence& sentence) {
-    return static_cast<std::size_t>(
-        std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
-                      [](const Token& token) { return token.kind == TokenKind::Word; }));
-}
 
 // "… so we buy one. Okay, hall": what is said before the move is of where one was.
 bool isSaidBeforeMove(const Spots& spots) {
@@ -50,19 +29,6 @@ bool turnsToGroup(const Sentence& sentence, const Spots& spots) {
     return sentence.opensParagraph && groups == 1 && levels == 1 && spots.spaces.size() == 2;
 }
 
-// Whether the line is nothing but the name of a closet.
-bool headsCloset(const Sentence& sentence, const Spots& spots) {
-    if (spots.objects.size() != 1 || !spots.acts.empty() || !spots.spaces.empty()) {
-        return false;
-    }
-    const ObjectSpot& object = spots.objects.front();
-    const bool all =
-        object.span.begin == 0 &&
-        (object.span.end == sentence.tokens.size() ||
-         (object.span.end + 1 == sentence.tokens.size() && isMark(sentence.tokens.back(), ":")));
-    return all && tables().objects[object.object].name == "closet" && object.span.end > 1;
-}
-
 // "SHED: demo and haul": the place is a thing as well. kNone where it is none.
 std::uint32_t thingOfPlace(const std::vector<std::string>& here) {
     static const std::vector<std::string_view> kThings = {
@@ -73,34 +39,7 @@ std::uint32_t thingOfPlace(const std::vector<std::string>& here) {
                : tables().objectNamed(head);
 }
 
-// "- living room floor" under "MEDIUM": the line has a room of its own.
-bool opensWithSpace(const Sentence& sentence) {
-    const std::vector<SpaceSpot> spaces = spacesIn(sentence.tokens);
-    return !spaces.empty() && spaces.front().span.begin == 0;
-}
-
-// "CARPENTRY": a sort of work, and no name of a room.
-bool isTrade(const Sentence& sentence) {
-    const std::string& word = sentence.tokens.front().plain;
-    return sentence.tokens.size() <= 2 &&
-           std::any_of(tables().objects.begin(), tables().objects.end(),
-                       [&](const ObjectRow& row) { return row.trade == word; });
-}
-
 }  // namespace
-
-// "FLOORS", "Windows + doors": whether a heading is nothing but things.
-bool Reader::headsThings(const Sentence& sentence, const Spots& spots) {
-    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
-        const bool thing =
-            std::any_of(spots.objects.begin(), spots.objects.end(),
-                        [&](const ObjectSpot& object) { return object.span.holds(i); });
-        if (!thing && sentence.tokens[i].kind == TokenKind::Word && !wordIs(sentence, i, "and")) {
-            return false;
-        }
-    }
-    return !spots.objects.empty();
-}
 
 // Leaves out what the speaker corrects in the same breath.
 void Reader::takeBack(Sentence& sentence, Spots& spots) {
@@ -274,82 +213,6 @@ void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_
     asked_ = asks != Asks::Nothing;
     speakers_ = speakers_ || sentence.spoken;
     proposed_ = asks == Asks::Other || (asks == Asks::Leave && speakers_);
-}
-
-// "Undecided:", "NOT DOING", "Keep": a heading that names no space.
-bool Reader::takeSection(const Sentence& sentence, const Spots& spots, const Around& around) {
-    const bool colon = isMark(sentence.tokens.back(), ":");
-    const bool heading =
-        sentence.heading || (sentence.alone && !sentence.bullet && (colon || shouted(sentence)));
-    // "to fix" over a list needs no capital.
-    const bool lists = around.next != nullptr && around.next->bullet && !sentence.bullet;
-    const bool bare = sentence.alone && !sentence.bullet && wordCount(sentence) <= 3 &&
-                      (sentence.tokens.front().capital || lists) &&
-                      !isMark(sentence.tokens.back(), ".!?");
-    // "Linen closet", all there is in the line: the closet is where one stands.
-    if ((heading || bare) && headsCloset(sentence, spots)) {
-        const std::string name =
-            writtenAs(std::span(sentence.tokens).first(spots.objects.front().span.end));
-        walk_.learn(plainWord(name), plainWord(name), SpaceKind::Room);
-        walk_.stand({plainWord(name)});
-        section_ = Section::Plain;
-        sectionAct_ = kNone;
-        before_.clear();
-        return true;
-    }
-    // "Out", "Under" after the headings of rooms: what is out of doors, what is below.
-    const bool one = (heading || bare) && wordCount(sentence) == 1;
-    const bool under = one && wordIs(sentence, 0, "under");
-    if (one && (under || wordIs(sentence, 0, "out")) && section_ == Section::Plain &&
-        walk_.hadHeading()) {
-        const std::string place = under ? "crawl space" : "exterior";
-        walk_.learn(place, under ? place : "outside", under ? SpaceKind::Room : SpaceKind::Outside);
-        walk_.stand({place});
-        before_.clear();
-        return true;
-    }
-    // "Budget: 41,500": a figure heads nothing.
-    const bool things = lists && !colon && heading && headsThings(sentence, spots);
-    if ((!heading && !bare) || wordCount(sentence) > 5 || !spots.spaces.empty() ||
-        (!spots.objects.empty() && !things) || !spots.amounts.empty()) {
-        return false;
-    }
-    const auto act = std::max_element(
-        spots.acts.begin(), spots.acts.end(), [](const ActSpot& a, const ActSpot& b) {
-            return tables().acts[a.row].weight < tables().acts[b.row].weight;
-        });
-    // "PAINT" is an order, "PLUMBING" none.
-    const bool trade =
-        isTrade(sentence) && (act == spots.acts.end() || tables().acts[act->row].object == kNone);
-    const bool acts = act != spots.acts.end() && !act->negated && !things && !trade;
-    const bool keeps = acts && tables().acts[act->row].treatment == Treatment::Keep;
-    const bool orders = acts && lists && tables().acts[act->row].weight > 1;
-    sectionAct_ = keeps || orders ? act->row : kNone;
-    if (keeps) {
-        section_ = Section::Keep;
-    } else if (spots.has(Cue::Refused) || spots.has(Cue::Negation) ||
-               (lists && spots.has(Cue::Chatter))) {
-        section_ = Section::NotDoing;
-    } else if (spots.has(Cue::Open) || spots.has(Cue::Undecided)) {
-        section_ = Section::Open;
-    } else if (!spots.acts.empty() && !orders && !things && !trade) {
-        return false;
-    } else {
-        section_ = Section::Plain;
-    }
-    const bool unnamed = section_ == Section::Plain && !acts && !things && !trade &&
-                         !(lists && opensWithSpace(*around.next));
-    if (unnamed && walk_.enterUnnamed(sentence)) {
-        before_.clear();
-        return true;
-    }
-    if (section_ != Section::Open && lists) {
-        walk_.beginList(sentence);
-    } else if (section_ != Section::Open) {
-        walk_.stand({});
-    }
-    before_.clear();
-    return true;
 }
 
 // Inside the reading a thing that no table holds goes by the name of its row.

@@ -58,7 +58,8 @@ class Reader {
     void takeBack(Sentence& sentence, Spots& spots);
     void nameOwnThings();
     bool takeSection(const Sentence& sentence, const Spots& spots, const Around& around);
-    [[nodiscard]] static bool headsThings(const Sentence& sentence, const Spots& spots);
+    bool takePlaceHeading(const Sentence& sentence, const Spots& spots);
+    bool hearSection(const Spots& spots, bool lists, bool idle);
     void takeHeaded(const Sentence& sentence, Spots& spots, Linked& linked) const;
     void arrive(const Sentence& sentence);
     Linked takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal,
