@@ -248,6 +248,17 @@ bool isSameAgain(const Sentence& sentence, const Spots& spots, std::size_t index
     return false;
 }
 
+// "- kitchen cabinets, paint", "- hall bath tub": a line of a list opens with the room of the
+// thing.
+bool opensListLine(const Sentence& sentence, const SpaceSpot& spot, const ObjectSpot& object) {
+    const Span& name = spot.span;
+    const bool longer = object.span.begin <= name.end && object.span.end > name.end;
+    return sentence.bullet && sentence.opensLine && name.begin == 0 && longer &&
+           tables().objects[object.object].family != "trouble" &&
+           !sentence.tokens[object.span.end - 1].text.ends_with("'s") &&
+           (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside);
+}
+
 }  // namespace
 
 // Whether the sentence begins with the space.
@@ -298,15 +309,9 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
             return Role::Ignored;
         }
-        // "- kitchen cabinets, paint": in a list under no room the line is of that room.
-        const bool over = object.span.begin > begin && object.span.begin < spot.span.end &&
-                          object.span.end > spot.span.end;  // "hall bath tub"
         const bool ofHouse =
             headingIndent_ < 0 || current_.empty() || current_.front() == "whole house";
-        if (sentence.bullet && sentence.opensLine && first && index == 0 && ofHouse && begin == 0 &&
-            (next || over || (inside && object.span.end > spot.span.end)) &&
-            !sentence.tokens[object.span.end - 1].text.ends_with("'s") &&
-            (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside)) {
+        if (first && index == 0 && ofHouse && opensListLine(sentence, spot, object)) {
             return Role::Move;
         }
         // "Little bedroom's ceiling.", in talk: the speaker is there.
