@@ -320,15 +320,12 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
             sentence.tokens[spot.span.end - 1].text.ends_with("'s")) {
             return Role::Move;
         }
-        if (first && isAllThatIsSaid(sentence, spots, spot, object)) {
-            return Role::Move;
-        }
         if ((inside && object.span.end > spot.span.end) || next) {
             // "Living room plaster's cracked …" begins a room as well.
             const bool breathless =
                 isBreathless(sentence) && !afterPreposition(sentence, spots, begin);
-            const bool openingLine = sentence.opensLine && begin == 0;
-            if (breathless && spot.kind == SpaceKind::Room && (!inside || openingLine)) {
+            if (breathless && spot.kind == SpaceKind::Room &&
+                (!inside || (sentence.opensLine && begin == 0))) {
                 return Role::Move;
             }
             const bool article = begin > 0 && wordIs(sentence, begin - 1, "the");
@@ -575,6 +572,13 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return Role::Local;
     }
     const bool first = opensSentence(sentence, spots, index);
+    const bool all =
+        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+            return isAllThatIsSaid(sentence, spots, spots.spaces[index], object);
+        });
+    if (first && all) {
+        return Role::Move;
+    }
     if (const std::optional<Role> role = roleByObject(sentence, spots, index, first)) {
         return *role;
     }
