@@ -203,6 +203,15 @@ bool turnsByThing(const Sentence& sentence, const Spots& spots, const SpaceSpot&
                things.end();
 }
 
+// "Exterior trim is rotted …", where a paragraph begins.
+bool isExteriorOfParagraph(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    const SpaceSpot& spot = spots.spaces[index];
+    return spot.key == "exterior" && sentence.opensParagraph && spot.span.begin == 0 &&
+           std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+               return object.span.begin == spot.span.end;
+           });
+}
+
 // "and then in the kitchen we …": a room stepped into, and no place of a thing named before it.
 bool isSteppedInto(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     const std::size_t begin = spot.span.begin;
@@ -302,10 +311,6 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
                    : object.span.end == spot.span.end ? Role::Local
                                                       : Role::OfObject;
         }
-        // "Exterior trim is rotted …", where a paragraph begins.
-        if (named && spot.key == "exterior" && sentence.opensParagraph && begin == 0 && next) {
-            return Role::Move;
-        }
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
             return Role::Ignored;
         }
@@ -350,8 +355,7 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
             }
             const bool moves = (opens && !article) || opensParagraph(sentence, spot);
             // "The bathroom suite is peach.": what a paragraph begins with is where it stands.
-            const bool begins = !inside || sentence.opensParagraph;
-            return moves && begins ? Role::Move : Role::OfObject;
+            return moves && (!inside || sentence.opensParagraph) ? Role::Move : Role::OfObject;
         }
         if (inside && !first) {
             const bool alone = std::none_of(
@@ -570,6 +574,9 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     }
     if (!sentence.terse && isWhereThingIs(sentence, spots, spots.spaces[index])) {
         return Role::Local;
+    }
+    if (isExteriorOfParagraph(sentence, spots, index)) {
+        return Role::Move;
     }
     const bool first = opensSentence(sentence, spots, index);
     const bool all =
