@@ -200,6 +200,21 @@ bool saysWhereItIs(const Sentence& sentence, std::size_t at) {
     return from == 0;
 }
 
+bool isCalledOut(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    const bool lived = spot.key == "kitchen" || spot.key.ends_with("ing room") ||
+                       spot.key == "family room" || isBedroom(spot.key);
+    if (!sentence.spoken || !sentence.alone || !lived || !spots.acts.empty() ||
+        spots.spaces.size() != 1) {
+        return false;
+    }
+    const std::size_t last =
+        sentence.tokens.size() - (isMark(sentence.tokens.back(), ".?") ? 1 : 0);
+    return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+        return object.span.end > spot.span.end && object.span.begin <= spot.span.end &&
+               object.span.end == last;
+    });
+}
+
 bool isUsedAs(const Sentence& sentence, std::size_t at) {
     const std::size_t from = beforeArticles(sentence, at);
     return from > 1 && wordIs(sentence, from - 1, "as") &&

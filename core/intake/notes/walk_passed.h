@@ -22,6 +22,10 @@ namespace ledgerboard::intake {
 // "the little one, the nursery let's call it"
 [[nodiscard]] bool isCalledSo(const Sentence& sentence, const SpaceSpot& spot);
 
+// "Ed: Kitchen cabinets.", and the other says what is done: whether the talk goes through that
+// room, thing by thing.
+[[nodiscard]] bool isCalledOut(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot);
+
 // "used as an office": what a room serves as, its name at token `at`.
 [[nodiscard]] bool isUsedAs(const Sentence& sentence, std::size_t at);
 

@@ -62,17 +62,12 @@ bool opensParagraph(const Sentence& sentence, const SpaceSpot& spot) {
            (spot.span.begin == 0 || wordIs(sentence, 0, "the"));
 }
 
-// "Ed: Kitchen cabinets.", and the other says what is done: the talk goes through that room.
-bool isAllThatIsSaid(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
-                     const ObjectSpot& object) {
-    const bool lived = spot.key == "kitchen" || spot.key.ends_with("ing room") ||
-                       spot.key == "family room" || isBedroom(spot.key);
-    return sentence.spoken && sentence.alone && lived && spots.acts.empty() &&
-           spots.spaces.size() == 1 && object.span.end > spot.span.end &&
-           object.span.begin <= spot.span.end &&
-           (object.span.end == sentence.tokens.size() ||
-            (object.span.end + 1 == sentence.tokens.size() &&
-             isMark(sentence.tokens.back(), ".?")));
+// "Living room plaster's cracked …" begins a room as well, in speech without marks.
+bool opensInBreath(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
+                   bool inside) {
+    const std::size_t begin = spot.span.begin;
+    return spot.kind == SpaceKind::Room && (!inside || (sentence.opensLine && begin == 0)) &&
+           isBreathless(sentence) && !afterPreposition(sentence, spots, begin);
 }
 
 // Stairs that are a thing of the hall they stand in.
@@ -326,11 +321,7 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
             return Role::Move;
         }
         if ((inside && object.span.end > spot.span.end) || next) {
-            // "Living room plaster's cracked …" begins a room as well.
-            const bool breathless =
-                isBreathless(sentence) && !afterPreposition(sentence, spots, begin);
-            if (breathless && spot.kind == SpaceKind::Room &&
-                (!inside || (sentence.opensLine && begin == 0))) {
+            if (opensInBreath(sentence, spots, spot, inside)) {
                 return Role::Move;
             }
             const bool article = begin > 0 && wordIs(sentence, begin - 1, "the");
@@ -579,13 +570,6 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return Role::Move;
     }
     const bool first = opensSentence(sentence, spots, index);
-    const bool all =
-        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-            return isAllThatIsSaid(sentence, spots, spots.spaces[index], object);
-        });
-    if (first && all) {
-        return Role::Move;
-    }
     if (const std::optional<Role> role = roleByObject(sentence, spots, index, first)) {
         return *role;
     }

@@ -383,7 +383,9 @@ void Walk::useOwnNames(const Sentence& sentence, Spots& spots) {
 // Takes in the space that begins at a token of its own.
 void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, Placed& placed,
                      Clause& clause) {
-    const Role role = roleOf(sentence, spots, index);
+    const bool called =
+        isCalledOut(sentence, spots, spots.spaces[index]) && opensSentence(sentence, spots, index);
+    const Role role = called ? Role::Move : roleOf(sentence, spots, index);
     // "KIT - stove dead. pantry light out. …": a line of the kitchen stays with it.
     // "… ens: jet tub out. shwr ok": a label within the line holds for the rest of it.
     const Span& name = spots.spaces[index].span;
