@@ -24,8 +24,8 @@
 #include "core/intake/notes/read_notes.h"
 #include "core/model/words.h"
 
+#include "tests/notes/fit.h"
 #include "tests/notes/lists.h"
-#include "tests/notes/ridge.h"
 
 namespace {
 
@@ -33,28 +33,31 @@ namespace intake = ledgerboard::intake;
 namespace lists = ledgerboard::notes_lists;
 namespace weights = ledgerboard::notes_weights;
 using ledgerboard::model::Treatment;
-using weights::kChoices;
 
-constexpr int kLeastSeen = 6;      // a clue of fewer things is left out
-constexpr double kHold = 4;        // ridge of a weight
-constexpr double kHoldOfWord = 8;  // of a single word, of which there are many
-constexpr const char* kStudied = "made studied";
+constexpr std::size_t kChoices = 10;  // none and nine treatments
+using Example = weights::Example<kChoices>;
+using Weights = std::vector<weights::Weights<kChoices>>;
+
+constexpr int kLeastSeen = 8;    // a clue of fewer things is left out
+constexpr float kFaint = 0.04F;  // what weighs less is left out
+constexpr const char* kStudied = "studied";
 
 // A thing as it was read, and the treatments that the careful list gives it.
 struct Thing {
     std::string space;
     std::string object;
-    std::vector<std::string> clues;
-    std::vector<std::pair<std::size_t, std::vector<std::string>>> made;  // by treatment
-    std::set<std::size_t> wanted;  // there; an item put into another space is wrong
-    std::set<std::size_t> meant;   // there, or in another space that nothing else was read for
-    std::array<double, kChoices> chances{};
-    weights::Example example;
+    std::vector<std::vector<std::string>> clues;  // of itself, then of each mention
+    std::vector<std::size_t> made;                // treatments, by the rules
+    std::set<std::size_t> wanted;                 // there; an item put into another space is wrong
+    std::set<std::size_t> meant;  // there, or in another space that nothing else was read for
+    std::array<float, kChoices> chances{};
+    Example example;
 };
 
 struct Talk {
     std::string name;
     bool passage = false;
+    bool studied = false;
     int listed = 0;
     std::vector<Thing> things;
 };
@@ -71,6 +74,7 @@ Talk talkOf(const std::string& name, const std::string& text, const std::vector<
     Talk talk;
     talk.name = name;
     talk.passage = passage;
+    talk.studied = studied;
     talk.listed = static_cast<int>(items.size());
     intake::ReadOptions options;
     options.explain = true;
@@ -83,11 +87,12 @@ Talk talkOf(const std::string& name, const std::string& text, const std::vector<
     std::set<std::pair<std::string, std::string>> places;
     for (const intake::NamedThing& named : reading.value().things) {
         Thing& thing = talk.things.emplace_back();
-        thing.clues = named.clues;
-        for (const intake::NamedMade& made : named.made) {
-            thing.made.emplace_back(numberOf(made.treatment), made.clues);
+        thing.clues = {named.clues};
+        thing.clues.insert(thing.clues.end(), named.mentions.begin(), named.mentions.end());
+        for (const std::string& treatment : named.made) {
+            thing.made.push_back(numberOf(treatment));
             if (studied) {
-                thing.made.back().second.emplace_back(kStudied);
+                thing.clues.front().push_back(kStudied + (" " + treatment));
             }
         }
         const lists::Item item = lists::itemOf(named.space, "", named.object);
@@ -145,126 +150,86 @@ std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders,
     return talks;
 }
 
-bool isWord(const std::string& clue) {
-    return clue.find(" says") == std::string::npos &&
-           (clue.starts_with("before ") || clue.starts_with("after ") ||
-            clue.starts_with("right ") || clue.starts_with("next ") || clue.starts_with("then ") ||
-            clue.starts_with("opens "));
-}
-
-// Numbers the weights: a clue and the treatment it is for, "any" for what the rules made.
-class Columns {
+// Numbers the clues.
+class Numbers {
   public:
-    explicit Columns(const std::vector<const Talk*>& talks) {
+    explicit Numbers(const std::vector<Talk*>& talks) {
         std::unordered_map<std::string, int> seen;
         for (const Talk* talk : talks) {
             for (const Thing& thing : talk->things) {
-                for (const std::string& clue : thing.clues) {
-                    ++seen[clue];
+                std::set<std::string_view> met;
+                for (const std::vector<std::string>& part : thing.clues) {
+                    met.insert(part.begin(), part.end());
                 }
-                for (const auto& [treatment, clues] : thing.made) {
-                    for (const std::string& clue : clues) {
-                        ++seen[clue];
-                    }
+                for (const std::string_view clue : met) {
+                    ++seen[std::string(clue)];
                 }
             }
         }
         for (const auto& [clue, count] : seen) {
             if (count >= kLeastSeen) {
-                kept_.insert(clue);
+                names_.push_back(clue);
             }
+        }
+        std::sort(names_.begin(), names_.end());
+        for (std::size_t i = 0; i < names_.size(); ++i) {
+            byName_.emplace(names_[i], static_cast<std::uint32_t>(i));
         }
     }
 
-    void lay(Thing& thing) {
+    void lay(Thing& thing) const {
         thing.example = {};
-        for (std::size_t k = 1; k < kChoices; ++k) {
-            for (const std::string& clue : thing.clues) {
-                add(clue, k, thing.example.columns[k]);
-            }
-        }
-        for (const auto& [treatment, clues] : thing.made) {
-            for (const std::string& clue : clues) {
-                add(clue, 0, thing.example.columns[treatment]);
-                add(clue, treatment, thing.example.columns[treatment]);
+        for (const std::vector<std::string>& part : thing.clues) {
+            std::vector<std::uint32_t>& numbers = thing.example.parts.emplace_back();
+            for (const std::string& clue : part) {
+                if (const auto at = byName_.find(clue); at != byName_.end()) {
+                    numbers.push_back(at->second);
+                }
             }
         }
         for (const std::size_t meant : thing.meant) {
-            thing.example.right[meant] = 1.0 / static_cast<double>(thing.meant.size());
+            thing.example.right[meant] = 1.0F / static_cast<float>(thing.meant.size());
         }
-        thing.example.right[0] = thing.meant.empty() ? 1.0 : 0.0;
+        thing.example.right[0] = thing.meant.empty() ? 1.0F : 0.0F;
     }
 
-    [[nodiscard]] std::vector<double> holds() const {
-        std::vector<double> holds;
-        holds.reserve(names_.size());
-        for (const auto& [clue, treatment] : names_) {
-            holds.push_back(isWord(clue) ? kHoldOfWord : kHold);
-        }
-        return holds;
-    }
-
-    [[nodiscard]] const std::vector<std::pair<std::string, std::size_t>>& names() const {
-        return names_;
-    }
-
-    void close() { open_ = false; }
+    [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
 
   private:
-    void add(const std::string& clue, std::size_t treatment, std::vector<std::uint32_t>& into) {
-        if (!kept_.contains(clue)) {
-            return;
-        }
-        const auto key = std::pair(clue, treatment);
-        auto at = byName_.find(key);
-        if (at == byName_.end()) {
-            if (!open_) {
-                return;
-            }
-            at = byName_.emplace(key, static_cast<std::uint32_t>(names_.size())).first;
-            names_.push_back(key);
-        }
-        into.push_back(at->second);
-    }
-
-    std::set<std::string> kept_;
-    std::map<std::pair<std::string, std::size_t>, std::uint32_t> byName_;
-    std::vector<std::pair<std::string, std::size_t>> names_;
-    bool open_ = true;
+    std::vector<std::string> names_;
+    std::unordered_map<std::string, std::uint32_t> byName_;
 };
 
-std::vector<double> fit(const std::vector<Talk*>& talks, Columns& columns) {
-    std::vector<const weights::Example*> examples;
+Weights fit(const std::vector<Talk*>& talks, const Numbers& numbers) {
+    std::vector<const Example*> examples;
     for (Talk* talk : talks) {
         for (Thing& thing : talk->things) {
-            columns.lay(thing);
+            numbers.lay(thing);
             examples.push_back(&thing.example);
         }
     }
-    columns.close();
-    const std::vector<double> holds = columns.holds();
-    return weights::Fit(examples, holds).run();
+    Weights found = weights::Fit<kChoices>(examples, numbers.names().size()).run();
+    for (auto& row : found) {
+        for (float& weight : row) {
+            weight = std::abs(weight) < kFaint ? 0.0F : weight;
+        }
+    }
+    return found;
 }
 
 void judgeByOthers(std::vector<Talk>& talks) {
     for (std::size_t part = 0; part < weights::kParts; ++part) {
         std::vector<Talk*> others;
-        std::vector<const Talk*> seen;
+        std::vector<Talk*> left;
         for (Talk& talk : talks) {
-            if (weights::partOf(talk.name) != part) {
-                others.push_back(&talk);
-                seen.push_back(&talk);
-            }
+            (weights::partOf(talk.name) == part ? left : others).push_back(&talk);
         }
-        Columns columns(seen);
-        const std::vector<double> found = fit(others, columns);
-        for (Talk& talk : talks) {
-            if (weights::partOf(talk.name) != part) {
-                continue;
-            }
-            for (Thing& thing : talk.things) {
-                columns.lay(thing);
-                thing.chances = weights::chancesOf(thing.example, found);
+        const Numbers numbers(others);
+        const Weights found = fit(others, numbers);
+        for (Talk* talk : left) {
+            for (Thing& thing : talk->things) {
+                numbers.lay(thing);
+                thing.chances = weights::judge(thing.example, found).chances;
             }
         }
     }
@@ -287,11 +252,11 @@ void printFloors(const char* title, const std::vector<const Talk*>& talks) {
             int right = 0;
             for (const Thing& thing : talk->things) {
                 if (floor == 0) {  // what the rules alone make
-                    for (const auto& [treatment, clues] : thing.made) {
+                    for (const std::size_t treatment : thing.made) {
                         ++made;
                         right += thing.wanted.contains(treatment) ? 1 : 0;
                     }
-                } else if (thing.chances[bestOf(thing)] * 100 >= floor) {
+                } else if (100.0 * thing.chances[bestOf(thing)] >= floor) {
                     ++made;
                     right += thing.wanted.contains(bestOf(thing)) ? 1 : 0;
                 }
@@ -316,7 +281,7 @@ void printCalibration(const std::vector<const Talk*>& talks) {
     std::array<int, kFrom.size()> right{};
     for (const Talk* talk : talks) {
         for (const Thing& thing : talk->things) {
-            const double chance = thing.chances[bestOf(thing)] * 100;
+            const double chance = 100.0 * thing.chances[bestOf(thing)];
             for (std::size_t i = 0; i < kFrom.size(); ++i) {
                 if (chance >= kFrom[i]) {
                     ++made[i];
@@ -369,44 +334,36 @@ std::array<double, 2> drawnIn(const std::vector<const Talk*>& talks) {
 void drawIn(std::vector<Talk>& talks, const std::array<double, 2>& line) {
     for (Talk& talk : talks) {
         for (Thing& thing : talk.things) {
-            for (double& chance : thing.chances) {
-                const double x = std::log(std::max(chance, 1e-9) / std::max(1 - chance, 1e-6));
-                chance = 1.0 / (1.0 + std::exp(-(line[0] + line[1] * x)));
+            for (float& chance : thing.chances) {
+                const double x = std::log(std::max<double>(chance, 1e-9) /
+                                          std::max(1 - static_cast<double>(chance), 1e-6));
+                chance = static_cast<float>(1.0 / (1.0 + std::exp(-(line[0] + line[1] * x))));
             }
         }
     }
 }
 
-void writeTable(const Columns& columns, const std::vector<double>& found, int floor,
+void writeTable(const Numbers& numbers, const Weights& found, int floor,
                 const std::array<double, 2>& line) {
-    constexpr long kFaint = 60;
-    std::map<std::string, std::string> rows;
     const auto words = ledgerboard::model::wordsOf<Treatment>();
-    std::vector<std::size_t> order(found.size());
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        order[i] = i;
-    }
-    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return columns.names()[a] < columns.names()[b];
-    });
-    for (const std::size_t i : order) {
-        const auto& [clue, treatment] = columns.names()[i];
-        const long weight = std::lround(found[i] * 1000);
-        if (std::abs(weight) < kFaint || clue == kStudied) {
-            continue;
-        }
-        std::string& row = rows[clue];
-        row += row.empty() ? "" : " ";
-        row += treatment == 0 ? "any" : std::string(words[treatment]);
-        row += '=' + std::to_string(weight);
-    }
     std::printf(
         "# What do the words around a thing tell of what is to be done with it? Written by\n"
-        "# tests/notes/weigh_leanings.cpp; not by hand. A clue, then its weights in thousandths.\n"
-        "least\tpercent=%d\nsure shift\tany=%ld\nsure slope\tany=%ld\n",
-        floor, std::lround(line[0] * 1000), std::lround(line[1] * 1000));
-    for (const auto& [clue, row] : rows) {
-        std::printf("%s\t%s\n", clue.c_str(), row.c_str());
+        "# tests/notes/weigh_leanings.cpp; not by hand. A clue, then its weights in hundredths:");
+    for (std::size_t k = 1; k < kChoices; ++k) {
+        std::printf(" %s", std::string(words[k]).c_str());
+    }
+    std::printf("\nleast\t%d\nsure shift\t%ld\nsure slope\t%ld\n", floor,
+                std::lround(line[0] * 100), std::lround(line[1] * 100));
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        std::string row;
+        for (std::size_t k = 1; k < kChoices; ++k) {
+            row += (k == 1 ? "" : " ") + std::to_string(std::lround(found[i][k] * 100));
+        }
+        const bool told =
+            std::any_of(found[i].begin(), found[i].end(), [](float weight) { return weight != 0; });
+        if (told && !numbers.names()[i].starts_with(kStudied)) {
+            std::printf("%s\t%s\n", numbers.names()[i].c_str(), row.c_str());
+        }
     }
 }
 
@@ -448,17 +405,9 @@ int main(int argc, char** argv) {
     std::vector<const Talk*> fresh;
     std::vector<const Talk*> known;
     std::vector<Talk*> all;
-    std::vector<const Talk*> seen;
     for (Talk& talk : talks) {
-        const bool isKnown =
-            std::any_of(talk.things.begin(), talk.things.end(), [](const Thing& t) {
-                return std::any_of(t.made.begin(), t.made.end(), [](const auto& made) {
-                    return !made.second.empty() && made.second.back() == kStudied;
-                });
-            });
-        (talk.passage ? passages : isKnown ? known : fresh).push_back(&talk);
+        (talk.passage ? passages : talk.studied ? known : fresh).push_back(&talk);
         all.push_back(&talk);
-        seen.push_back(&talk);
     }
     const std::array<double, 2> line = drawnIn(fresh);
     drawIn(talks, line);
@@ -466,9 +415,7 @@ int main(int argc, char** argv) {
     printFloors("Studied notes", known);
     printFloors("Notes that nobody studied", fresh);
     printCalibration(fresh);
-    Columns columns(seen);
-    const std::vector<double> found = fit(all, columns);
-    std::fprintf(stderr, "\n%zu weights\n", found.size());
-    writeTable(columns, found, floor, line);
+    const Numbers numbers(all);
+    writeTable(numbers, fit(all, numbers), floor, line);
     return 0;
 }

@@ -22,8 +22,8 @@
 
 #include "core/intake/notes/read_notes.h"
 
+#include "tests/notes/fit.h"
 #include "tests/notes/lists.h"
-#include "tests/notes/ridge.h"
 
 namespace {
 
@@ -31,14 +31,13 @@ namespace intake = ledgerboard::intake;
 namespace lists = ledgerboard::notes_lists;
 namespace weights = ledgerboard::notes_weights;
 using nlohmann::json;
-using Example = weights::ExampleOf<2>;
+using Example = weights::Example<2>;
+using Weights = std::vector<weights::Weights<2>>;
 
 constexpr int kRounds = 3;
-constexpr int kLeastSeen = 8;      // a clue of fewer sentences is left out
-constexpr double kHold = 10;       // ridge of a weight
-constexpr double kHoldOfSign = 1;  // of what the rules say, and of the form of the sentence
+constexpr int kLeastSeen = 10;     // a clue of fewer sentences is left out
 constexpr double kOfRules = 0.42;  // of the least chance: what is enough where the rules say so too
-constexpr double kFaint = 0.03;    // what weighs less is left out
+constexpr float kFaint = 0.05F;    // what weighs less is left out
 constexpr std::size_t kSent = 2;   // sentences within which more is said of the same choice
 
 struct Place {
@@ -178,13 +177,14 @@ class Columns {
     }
 
     void lay(Place& place) const {
-        place.example.columns[1].clear();
+        std::vector<std::uint32_t> numbers;
         for (const std::string& clue : place.clues) {
             const auto at = byName_.find(clue);
             if (at != byName_.end()) {
-                place.example.columns[1].push_back(at->second);
+                numbers.push_back(at->second);
             }
         }
+        place.example.parts = {std::move(numbers)};
     }
 
     [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
@@ -212,24 +212,14 @@ void addExamples(Talk& talk, bool first, std::vector<const Example*>& examples) 
         const bool open =
             !place.of.empty() && (first || likeliest.contains(&place) || place.chance > 0.5);
         if (open || !place.unsure) {
-            place.example.right = {open ? 0.0 : 1.0, open ? 1.0 : 0.0};
+            place.example.right = {open ? 0.0F : 1.0F, open ? 1.0F : 0.0F};
             examples.push_back(&place.example);
         }
     }
 }
 
-bool isSign(const std::string& clue) {
-    return clue == "every" || clue.starts_with("is ") || clue.starts_with("cue ") ||
-           clue.starts_with("things ") || clue.starts_with("works ") ||
-           clue.starts_with("figures ") || clue.starts_with("length ");
-}
-
-std::vector<double> fit(const std::vector<Talk*>& talks, const Columns& columns) {
-    std::vector<double> holds;
-    for (const std::string& clue : columns.names()) {
-        holds.push_back(isSign(clue) ? kHoldOfSign : kHold);
-    }
-    std::vector<double> found;
+Weights fit(const std::vector<Talk*>& talks, const Columns& columns) {
+    Weights found;
     for (int round = 0; round < kRounds; ++round) {
         std::vector<const Example*> examples;
         for (Talk* talk : talks) {
@@ -237,15 +227,15 @@ std::vector<double> fit(const std::vector<Talk*>& talks, const Columns& columns)
                 if (round == 0) {
                     columns.lay(place);
                 } else {
-                    place.chance = weights::chancesOf(place.example, found)[1];
+                    place.chance = weights::judge(place.example, found).chances[1];
                 }
             }
             addExamples(*talk, round == 0, examples);
         }
-        found = weights::FitOf<2>(examples, holds).run();
+        found = weights::Fit<2>(examples, columns.names().size()).run();
     }
-    for (double& weight : found) {
-        weight = std::abs(weight) < kFaint ? 0 : weight;
+    for (auto& row : found) {
+        row[1] = std::abs(row[1]) < kFaint ? 0.0F : row[1];
     }
     return found;
 }
@@ -258,11 +248,11 @@ void judgeByOthers(std::vector<Talk>& talks) {
             (talk.part == part ? left : others).push_back(&talk);
         }
         const Columns columns(others);
-        const std::vector<double> found = fit(others, columns);
+        const Weights found = fit(others, columns);
         for (Talk* talk : left) {
             for (Place& place : talk->places) {
                 columns.lay(place);
-                place.judged = weights::chancesOf(place.example, found)[1];
+                place.judged = weights::judge(place.example, found).chances[1];
             }
         }
     }
@@ -310,14 +300,14 @@ void printLeast(const std::vector<Talk>& talks) {
     }
 }
 
-void writeTable(const Columns& columns, const std::vector<double>& found, int least) {
+void writeTable(const Columns& columns, const Weights& found, int least) {
     std::printf(
         "# What tells that a choice is left open? Written by tests/notes/weigh_openings.cpp; not\n"
         "# by hand. A clue, then its weight in thousandths.\nleast\t%d\nleast of rules\t%ld\n",
         least, std::lround(least * kOfRules));
     for (std::size_t i = 0; i < found.size(); ++i) {
-        if (found[i] != 0) {
-            std::printf("%s\t%ld\n", columns.names()[i].c_str(), std::lround(found[i] * 1000));
+        if (found[i][1] != 0) {
+            std::printf("%s\t%ld\n", columns.names()[i].c_str(), std::lround(found[i][1] * 1000));
         }
     }
 }
@@ -325,7 +315,7 @@ void writeTable(const Columns& columns, const std::vector<double>& found, int le
 }  // namespace
 
 int main(int argc, char** argv) {
-    int least = 60;
+    int least = 50;
     std::vector<std::filesystem::path> folders;
     for (int i = 1; i < argc; ++i) {
         const std::string argument = argv[i];

@@ -24,12 +24,28 @@ void mix(std::uint64_t& key, std::string_view text) {
 
 constexpr std::size_t kReach = 9;  // words on either side
 
+constexpr std::string_view kJoined = " & ";
+
+std::uint64_t keyOf(std::string_view clue) {
+    std::uint64_t key = kOffset;
+    mix(key, clue);
+    return key;
+}
+
+// The number of two clues together.
+std::uint64_t joined(std::uint64_t first, std::uint64_t second) {
+    constexpr std::uint64_t kSpread = 0x9E3779B97F4A7C15ULL;
+    const std::uint64_t key = first * kSpread + second;
+    return key ^ (key >> 32U);
+}
+
 }  // namespace
 
 std::uint64_t clueKey(std::string_view name) {
-    std::uint64_t key = kOffset;
-    mix(key, name);
-    return key;
+    const std::size_t at = name.find(kJoined);
+    return at == std::string_view::npos
+               ? keyOf(name)
+               : joined(keyOf(name.substr(0, at)), keyOf(name.substr(at + kJoined.size())));
 }
 
 void Clues::add(std::string_view kind, std::string_view first, std::string_view second,
@@ -55,12 +71,27 @@ void Clues::add(std::string_view kind, std::string_view first, std::string_view 
     }
 }
 
-void Clues::append(const Clues& others) {
-    keys_.insert(keys_.end(), others.keys_.begin(), others.keys_.end());
-    names_.insert(names_.end(), others.names_.begin(), others.names_.end());
+void Clues::addSaid(std::string_view kind, std::string_view sense) {
+    said_.push_back(keys_.size());
+    add(kind, sense);
+}
+
+void Clues::addSaidOf(std::string_view kind, std::string_view what) {
+    std::uint64_t key = kOffset;
+    mix(key, kind);
+    mix(key, " ");
+    mix(key, what);
+    for (const std::size_t at : said_) {
+        keys_.push_back(joined(key, keys_[at]));
+        if (named_) {
+            names_.push_back(std::string(kind) + " " + std::string(what) + std::string(kJoined) +
+                             names_[at]);
+        }
+    }
 }
 
 void Clues::settle() {
+    said_.clear();
     std::sort(keys_.begin(), keys_.end());
     keys_.erase(std::unique(keys_.begin(), keys_.end()), keys_.end());
     std::unordered_set<std::string> met;
@@ -134,12 +165,16 @@ void ClueReader::addActs(const Spots& spots, const Zone& zone, std::string_view 
 void ClueReader::addSenses(const Zone& zone, std::string_view kind, bool fromEnd,
                            Clues& clues) const {
     constexpr std::size_t kNear = 4;
+    const bool ofIt = !kind.starts_with("far") && !kind.starts_with("later");
+    const auto add = [&](std::string_view sense) {
+        ofIt ? clues.addSaid(kind, sense) : clues.add(kind, sense);
+    };
     std::vector<SenseSpot> told;
     for (const SenseSpot& spot : senses_) {
         if (spot.begin < zone.begin || spot.end > zone.end) {
             continue;
         }
-        clues.add(kind, spot.told());
+        add(spot.told());
         const std::size_t far = fromEnd ? zone.end - spot.end : spot.begin - zone.begin;
         if (far < kNear) {
             clues.add(kind, "near", spot.told());
@@ -150,7 +185,7 @@ void ClueReader::addSenses(const Zone& zone, std::string_view kind, bool fromEnd
         clues.add(kind, told[i].told(), told[i + 1].told());
     }
     if (told.empty()) {
-        clues.add(kind, "-");
+        add("-");
     }
     addSets(told, kind, clues);
 }
@@ -242,7 +277,7 @@ void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {
 
 void ClueReader::addBefore(Clues& clues) const {
     for (const std::string_view sense : idle_) {
-        clues.add("earlier says", sense);
+        clues.addSaid("earlier says", sense);
     }
 }
 

@@ -31,7 +31,12 @@ class Clues {
     void add(std::string_view kind, std::string_view first = {}, std::string_view second = {},
              std::string_view third = {});
 
-    void append(const Clues& others);
+    // A clue that says something of a thing: with what it is said of it may tell more.
+    void addSaid(std::string_view kind, std::string_view sense);
+
+    // Each clue that was added as said, together with `what` it is said of: "thing sink & after
+    // says rotten".
+    void addSaidOf(std::string_view kind, std::string_view what);
 
     // Leaves each clue once, however often it was added.
     void settle();
@@ -46,9 +51,10 @@ class Clues {
     bool named_ = false;
     std::vector<std::uint64_t> keys_;
     std::vector<std::string> names_;
+    std::vector<std::size_t> said_;  // indexes of keys, until settled
 };
 
-// The number of a clue by its name, as leanings.tsv writes it.
+// The number of a clue by its name, as leanings.tsv writes it: a clue, or two joined by " & ".
 [[nodiscard]] std::uint64_t clueKey(std::string_view name);
 
 // A thing where it is named.

@@ -22,10 +22,10 @@ constexpr std::size_t kLastHeard = 6;
 constexpr int kSureOfOwn = 95;        // percent: what the owner's own word says
 constexpr double kLeastLooked = 0.1;  // what is less likely is not even counted as left out
 
-// Of one clue, in thousandths, by treatment; under Unset for whichever the clue is found with.
+// Of one clue, in hundredths, by treatment.
 using Row = std::array<std::int16_t, kTreatments>;
 
-// leanings.tsv: a clue, a tab, "treatment=weight" for each that it has, parted by blanks.
+// leanings.tsv: a clue, a tab, its weights parted by blanks.
 class Weights {
   public:
     Weights() {
@@ -36,7 +36,7 @@ class Weights {
             text.remove_prefix(std::min(end + 1, text.size()));
             if (!row.empty() && row.front() != '#' && !take(row)) {
                 faults_.push_back("leanings.tsv:" + std::to_string(line) +
-                                  ": not a clue, a tab, and treatment=weight pairs");
+                                  ": not a clue, a tab, and a weight for each treatment");
             }
         }
     }
@@ -50,7 +50,7 @@ class Weights {
     [[nodiscard]] int sureOf(double chance) const {
         constexpr double kLeastOdds = 1e-6;
         const double odds = std::max(chance, kLeastOdds) / std::max(1 - chance, kLeastOdds);
-        const double drawn = (shift_ + slope_ * std::log(odds)) / 1000.0;
+        const double drawn = (shift_ + slope_ * std::log(odds)) / 100.0;
         const long percent = std::lround(100.0 / (1.0 + std::exp(-drawn)));
         return static_cast<int>(std::clamp(percent, 1L, 99L));
     }
@@ -63,64 +63,42 @@ class Weights {
         if (tab == std::string_view::npos) {
             return false;
         }
-        Row weights{};
         const std::string_view clue = row.substr(0, tab);
-        for (std::string_view rest = row.substr(tab + 1); !rest.empty();) {
+        Row weights{};
+        std::size_t count = 0;
+        for (std::string_view rest = row.substr(tab + 1); !rest.empty(); ++count) {
             const std::size_t end = std::min(rest.find(' '), rest.size());
-            const std::string_view pair = rest.substr(0, end);
-            rest.remove_prefix(std::min(end + 1, rest.size()));
-            const std::size_t equals = pair.find('=');
-            if (equals == std::string_view::npos) {
-                return false;
-            }
-            const std::string_view word = pair.substr(0, equals);
-            const std::optional<Treatment> treatment = model::fromWord<Treatment>(word);
+            const char* last = rest.data() + end;
             int weight = 0;
-            const char* last = pair.data() + pair.size();
-            const auto [stop, error] = std::from_chars(pair.data() + equals + 1, last, weight);
-            const bool any = word == "any" || word == "percent";
-            if (error != std::errc() || stop != last || (!treatment && !any) ||
-                std::abs(weight) > 30'000) {
+            const auto [stop, error] = std::from_chars(rest.data(), last, weight);
+            if (error != std::errc() || stop != last || std::abs(weight) > 3'000 ||
+                count + 1 == kTreatments) {
                 return false;
             }
-            weights[any ? 0 : static_cast<std::size_t>(*treatment)] =
-                static_cast<std::int16_t>(weight);
+            weights[count + 1] = static_cast<std::int16_t>(weight);
+            rest.remove_prefix(std::min(end + 1, rest.size()));
         }
-        if (clue == "least") {
-            least_ = weights[0];
-            return true;
+        const std::array<std::pair<std::string_view, int*>, 3> figures = {
+            {{"least", &least_}, {"sure shift", &shift_}, {"sure slope", &slope_}}};
+        for (const auto& [name, figure] : figures) {
+            if (clue == name) {
+                *figure = weights[1];
+                return count == 1;
+            }
         }
-        if (clue == "sure shift") {
-            shift_ = weights[0];
-            return true;
-        }
-        if (clue == "sure slope") {
-            slope_ = weights[0];
-            return true;
-        }
-        return rows_.add(clueKey(clue), weights);
+        return count + 1 == kTreatments && rows_.add(clueKey(clue), weights);
     }
 
     ClueTable<Row> rows_;
     std::vector<std::string> faults_;
     int least_ = 0;
-    int shift_ = 0;     // thousandths
-    int slope_ = 1000;  // thousandths
+    int shift_ = 0;    // hundredths
+    int slope_ = 100;  // hundredths
 };
 
 const Weights& weights() {
     static const Weights kWeights;
     return kWeights;
-}
-
-Clues signClues(const Found& found, bool named) {
-    Clues clues(named);
-    clues.add("made");
-    clues.add("made with weight", std::to_string(found.weight));
-    for (const Sign& sign : found.signs) {
-        clues.add("sign", kindName(sign.kind), valueName(sign));
-    }
-    return clues;
 }
 
 // What the thing is, and what the rules made of it.
@@ -139,15 +117,23 @@ void addThing(const Thing& thing, const std::vector<Found>& made, const Walk& wa
         clues.add("place", space->kind == SpaceKind::Outside ? "outdoors"
                            : space->kind == SpaceKind::Whole ? "whole"
                                                              : "room");
-        const std::string& key = space->key;
-        clues.add("room", key.substr(key.rfind(' ') + 1));
+        const std::string room = space->key.substr(space->key.rfind(' ') + 1);
+        clues.add("room", room);
+        clues.add("thing in", object.name, room);
     }
     if (thing.made.empty()) {
         clues.add("made", "nothing");
+        clues.add("thing made", object.name, "nothing");
     }
     for (const std::size_t i : thing.made) {
-        clues.add("made", model::wordOf(made[i].treatment));
-        clues.add("made", model::wordOf(made[i].treatment), std::to_string(made[i].weight));
+        const std::string_view treatment = model::wordOf(made[i].treatment);
+        clues.add("made", treatment);
+        clues.add("made", treatment, std::to_string(made[i].weight));
+        clues.add("thing made", object.name, treatment);
+        clues.add("family made", object.family, treatment);
+        for (const Sign& sign : made[i].signs) {
+            clues.add("sign", treatment, kindName(sign.kind), valueName(sign));
+        }
     }
 }
 
@@ -166,7 +152,7 @@ void addRivals(const std::vector<Thing>& things, const std::vector<Found>& made,
     constexpr std::size_t kMost = 8;
     for (const auto& [end, all] : byEnd) {
         for (std::size_t k = 0; k < all.size(); ++k) {
-            Clues& clues = evidence[all[k]].clues;
+            Clues& clues = evidence[all[k]].thing;
             for (std::size_t other = 0; other < all.size() && other < kMost; ++other) {
                 if (other == k) {
                     continue;
@@ -178,6 +164,21 @@ void addRivals(const std::vector<Thing>& things, const std::vector<Found>& made,
             }
         }
     }
+}
+
+// By treatment: the weights of the clues, added up.
+Chances scoresOf(const Clues& clues) {
+    std::array<int, kTreatments> sums{};  // hundredths
+    for (const Row* row : weights().rows().of(clues.keys())) {
+        for (std::size_t t = 1; t < kTreatments; ++t) {
+            sums[t] += (*row)[t];
+        }
+    }
+    Chances scores{};
+    for (std::size_t t = 1; t < kTreatments; ++t) {
+        scores[t] = sums[t] / 100.0;
+    }
+    return scores;
 }
 
 bool isExchange(Treatment treatment) {
@@ -261,7 +262,7 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
     all.reserve(things.size());
     for (const Thing& thing : things) {
         Evidence& one = all.emplace_back(Evidence{Clues(named), {}});
-        addThing(thing, made, walk, one.clues);
+        addThing(thing, made, walk, one.thing);
         // What only says where something is tells nothing where the thing is named otherwise too.
         // Of what is named again and again, the first and the last times tell enough.
         std::vector<std::size_t> told;
@@ -271,22 +272,20 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
             }
         }
         const std::vector<std::size_t>& heard = told.empty() ? thing.mentions : told;
+        const ObjectRow& object = tables().objects[thing.object];
         for (std::size_t k = 0; k < heard.size(); ++k) {
             if (k < kFirstHeard || k + kLastHeard >= heard.size()) {
-                one.clues.append(mentions[heard[k]].clues);
+                Clues& clues = one.mentions.emplace_back(mentions[heard[k]].clues);
+                clues.addSaidOf("thing", object.name);
+                clues.addSaidOf("family", object.family);
             }
-        }
-        for (const std::size_t i : thing.made) {
-            one.made.emplace_back(made[i].treatment, signClues(made[i], named));
         }
     }
     addRivals(things, made, all);
-    for (Evidence& one : all) {
-        if (named) {
-            one.clues.settle();
-        }
-        for (auto& [treatment, clues] : one.made) {
-            if (named) {
+    if (named) {
+        for (Evidence& one : all) {
+            one.thing.settle();
+            for (Clues& clues : one.mentions) {
                 clues.settle();
             }
         }
@@ -295,24 +294,28 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
 }
 
 Chances chancesOf(const Evidence& evidence) {
-    std::array<int, kTreatments> scores{};  // thousandths
-    for (const Row* row : weights().rows().of(evidence.clues.keys())) {
-        for (std::size_t t = 1; t < kTreatments; ++t) {
-            scores[t] += (*row)[t];
-        }
+    Chances scores = scoresOf(evidence.thing);
+    std::vector<Chances> told;
+    told.reserve(evidence.mentions.size());
+    for (const Clues& clues : evidence.mentions) {
+        told.push_back(scoresOf(clues));
     }
-    for (const auto& [treatment, clues] : evidence.made) {
-        const auto t = static_cast<std::size_t>(treatment);
-        for (const Row* row : weights().rows().of(clues.keys())) {
-            scores[t] += (*row)[0] + (*row)[t];
+    for (std::size_t t = 1; t < kTreatments && !told.empty(); ++t) {
+        double most = told.front()[t];
+        for (const Chances& one : told) {
+            most = std::max(most, one[t]);
         }
+        double sum = 0;
+        for (const Chances& one : told) {
+            sum += std::exp(one[t] - most);
+        }
+        scores[t] += most + std::log(sum / static_cast<double>(told.size()));
     }
-    scores[0] = 0;
-    const int most = *std::max_element(scores.begin(), scores.end());
+    const double most = *std::max_element(scores.begin(), scores.end());
     Chances chances{};
     double sum = 0;
     for (std::size_t t = 0; t < kTreatments; ++t) {
-        chances[t] = std::exp((scores[t] - most) / 1000.0);
+        chances[t] = std::exp(scores[t] - most);
         sum += chances[t];
     }
     for (double& chance : chances) {

@@ -1,13 +1,14 @@
 // What is to be done with each thing, judged from all that was said of it?
 //
 // The rules make items of phrases that the tables hold; the words around a thing tell more. For
-// each thing in a place every treatment has a score: the weights of the clues at its mentions and
-// of the signs of what the rules made of it, added up. Its chance is that of one choice among all
-// treatments and none: e to its score, over one plus the sum of e to the scores of all.
+// each thing in a place every treatment has a score: the weights of the clues of the thing itself
+// and of what the rules made of it, added up; and where it is named, the logarithm of the mean of e
+// to the sums of the clues there, so that the mention that tells most decides. The chance of a
+// treatment is that of one choice among all treatments and none: e to its score, over one plus the
+// sum of e to the scores of all.
 //
-// Source: multinomial logistic regression, each weight held near nought in proportion to its square
-// (ridge), on the labelled talk in tests/notes, by tests/notes/weigh_leanings.cpp, which tells how
-// it is done and how to do it again.
+// Source: multinomial logistic regression on the labelled talk in tests/notes, by
+// tests/notes/weigh_leanings.cpp, which tells how it is done and how to do it again.
 // Threads: the functions may be called by several threads.
 #pragma once
 
@@ -38,8 +39,8 @@ struct Thing {
 
 // What of a thing bears on its treatment.
 struct Evidence {
-    Clues clues;                                           // for any treatment
-    std::vector<std::pair<model::Treatment, Clues>> made;  // signs of what the rules made
+    Clues thing;                  // what it is, where, and what the rules made of it
+    std::vector<Clues> mentions;  // what stands around it where it is named
 };
 
 // Of all things, in their order. With the names of the clues where `named`.

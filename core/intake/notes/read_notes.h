@@ -44,19 +44,14 @@ struct ExplainedSentence {
     std::vector<StageWords> stages;
 };
 
-// What the rules made of a thing, and what can be seen of how.
-struct NamedMade {
-    std::string treatment;
-    std::vector<std::string> clues;
-};
-
 // A thing in a place with all that bears on its treatment, as core/intake/tables/leanings.tsv
 // names it.
 struct NamedThing {
     std::string space;
     std::string object;
-    std::vector<std::string> clues;
-    std::vector<NamedMade> made;
+    std::vector<std::string> clues;                  // of the thing itself
+    std::vector<std::vector<std::string>> mentions;  // of each time it was named
+    std::vector<std::string> made;                   // the treatments that the rules made
 };
 
 // A sentence, and all that bears on whether a choice is left open in it.

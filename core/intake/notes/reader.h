@@ -136,7 +136,7 @@ class Reader {
     void sortItems(std::vector<DraftItem>& items) const;
     void tellLeaning(const std::string& object, const Chances& chances, std::size_t sentence);
     void nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence,
-                    const std::vector<Chances>& chances);
+                    const std::vector<Chances>& chances, const std::vector<Found>& made);
     void nameItem(const std::string& place, std::uint32_t object, model::Treatment treatment,
                   DraftItem& item) const;
     void addPlaceClues(Mention& mention) const;

@@ -75,14 +75,17 @@ void Reader::tellLeaning(const std::string& object, const Chances& chances, std:
 }
 
 void Reader::nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence,
-                        const std::vector<Chances>& chances) {
+                        const std::vector<Chances>& chances, const std::vector<Found>& made) {
     for (std::size_t i = 0; i < things.size(); ++i) {
         NamedThing& named = reading_.things.emplace_back();
         named.space = shownAs(things[i].place);
         named.object = tables().objects[things[i].object].name;
-        named.clues = evidence[i].clues.names();
-        for (const auto& [treatment, clues] : evidence[i].made) {
-            named.made.push_back({std::string(model::wordOf(treatment)), clues.names()});
+        named.clues = evidence[i].thing.names();
+        for (const Clues& clues : evidence[i].mentions) {
+            named.mentions.push_back(clues.names());
+        }
+        for (const std::size_t k : things[i].made) {
+            named.made.emplace_back(model::wordOf(made[k].treatment));
         }
         for (const std::size_t k : things[i].mentions) {
             tellLeaning(named.object, chances[i], mentions_[k].explained);
@@ -158,7 +161,7 @@ void Reader::makeItems() {
     }
     sortItems(draft.items);
     if (options_.explain) {
-        nameThings(things, evidence, chances);
+        nameThings(things, evidence, chances, made);
     }
 }
 

@@ -48,16 +48,41 @@ TEST(NotesLeanings, ChancesOfNothingKnownAreEven) {
 
 TEST(NotesLeanings, ChancesAddUpToOne) {
     Evidence evidence;
-    evidence.clues.add("every");
-    evidence.clues.add("made", "replace");
-    evidence.clues.add("no such clue");
-    evidence.made.emplace_back(Treatment::Replace, Clues());
-    evidence.made.back().second.add("made");
+    evidence.thing.add("every");
+    evidence.thing.add("made", "replace");
+    evidence.thing.add("no such clue");
+    evidence.mentions.resize(2);
+    evidence.mentions.front().add("after says", "rotten");
     const Chances chances = chancesOf(evidence);
     EXPECT_NEAR(std::accumulate(chances.begin(), chances.end(), 0.0), 1.0, 1e-12);
     for (const double chance : chances) {
         EXPECT_GE(chance, 0.0);
     }
+}
+
+// Named five times in passing and once with what is to be done: the one time decides.
+TEST(NotesLeanings, TheMentionThatTellsMostDecides) {
+    const auto surest = [](int times) {
+        Evidence evidence;
+        evidence.mentions.resize(static_cast<std::size_t>(times));
+        evidence.mentions.back().add("after says", "rotten");
+        evidence.mentions.back().add("act before", "replace", "3");
+        const Chances chances = chancesOf(evidence);
+        return std::max_element(chances.begin() + 1, chances.end()) - chances.begin();
+    };
+    EXPECT_EQ(surest(1), static_cast<int>(Treatment::Replace));
+    EXPECT_EQ(surest(6), surest(1));
+}
+
+TEST(NotesLeanings, WhatIsSaidIsKnownByItsThingToo) {
+    Clues clues(true);
+    clues.addSaid("after says", "rotten");
+    clues.add("right after", "is");
+    clues.addSaidOf("thing", "window sill");
+    clues.settle();
+    ASSERT_EQ(clues.names().size(), 3U);
+    EXPECT_EQ(clues.names().back(), "thing window sill & after says rotten");
+    EXPECT_THAT(clues.keys(), Contains(clueKey("thing window sill & after says rotten")));
 }
 
 TEST(NotesLeanings, AClueIsKnownByItsWords) {

@@ -26,7 +26,11 @@ std::vector<std::string> cluesOf(const std::string& notes, const std::string& ob
     EXPECT_TRUE(reading.ok());
     for (const NamedThing& thing : reading.value().things) {
         if (thing.object == object) {
-            return thing.clues;
+            std::vector<std::string> clues = thing.clues;
+            for (const std::vector<std::string>& mention : thing.mentions) {
+                clues.insert(clues.end(), mention.begin(), mention.end());
+            }
+            return clues;
         }
     }
     ADD_FAILURE() << "no " << object;
