@@ -66,7 +66,7 @@ std::string_view ChoiceClues::stemOf(const Token& token) {
 // Things, stuffs, works and figures stand for all of their sort: "paint or tile" is "~work or
 // ~stuff".
 void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clues& clues) {
-    std::vector<std::string_view> sorts{"^"};
+    std::vector<ClueWord> sorts{ClueWord("^")};
     const std::size_t size = std::min(sentence.tokens.size(), kMostWords);
     for (std::size_t i = 0; i < size;) {
         std::size_t end = i;
@@ -103,7 +103,7 @@ void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clue
         const std::string_view stem = stemOf(sentence.tokens[i]);
         if (end > i) {
             clues.add("word", stem);
-            sorts.push_back(sort);
+            sorts.emplace_back(sort);
             i = end;
         } else {
             sorts.emplace_back(stem);
@@ -111,13 +111,14 @@ void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clue
         }
     }
     sorts.emplace_back("$");
+    const ClueWord says("says");
     for (std::size_t i = 0; i < sorts.size(); ++i) {
-        clues.add("says", sorts[i]);
+        clues.add({says, sorts[i]});
         if (i + 1 < sorts.size()) {
-            clues.add("says", sorts[i], sorts[i + 1]);
+            clues.add({says, sorts[i], sorts[i + 1]});
         }
         if (i + 2 < sorts.size()) {
-            clues.add("says", sorts[i], sorts[i + 1], sorts[i + 2]);
+            clues.add({says, sorts[i], sorts[i + 1], sorts[i + 2]});
         }
     }
 }
@@ -129,23 +130,26 @@ void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, Clue
         return;
     }
     const std::size_t size = std::min(sentence->tokens.size(), kMostWords);
-    std::string_view last = "^";
-    std::string_view before;
-    for (std::size_t i = 0; i <= size; ++i) {
-        const std::string_view stem = i < size ? stemOf(sentence->tokens[i]) : "$";
-        if (i < size) {
-            clues.add("near", stem);
+    std::vector<ClueWord> words{ClueWord("^")};
+    words.reserve(size + 2);
+    for (std::size_t i = 0; i < size; ++i) {
+        words.emplace_back(stemOf(sentence->tokens[i]));
+    }
+    words.emplace_back("$");
+    const ClueWord near("near");
+    const ClueWord there(kind);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        if (i <= size) {
+            clues.add({near, words[i]});
         }
-        clues.add("near", last, stem);
+        clues.add({near, words[i - 1], words[i]});
         if (!kind.empty()) {
-            clues.add(kind, stem);
-            clues.add(kind, last, stem);
+            clues.add({there, words[i]});
+            clues.add({there, words[i - 1], words[i]});
         }
-        if (!before.empty()) {
-            clues.add("near", before, last, stem);
+        if (i > 1) {
+            clues.add({near, words[i - 2], words[i - 1], words[i]});
         }
-        before = last;
-        last = stem;
     }
 }
 

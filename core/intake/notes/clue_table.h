@@ -2,8 +2,8 @@
 #pragma once
 
 #include <algorithm>
+#include <cstddef>
 #include <cstdint>
-#include <unordered_map>
 #include <vector>
 
 #include "core/intake/notes/likely.h"
@@ -16,8 +16,17 @@ class ClueTable {
   public:
     // False where the clue has a row already.
     bool add(std::uint64_t clue, const Row& row) {
+        if ((rows_.size() + 1) * 2 > slots_.size()) {
+            widen();
+        }
+        Slot& slot = slots_[slotOf(clue)];
+        if (slot.row != kFree) {
+            return false;
+        }
+        slot = {clue, static_cast<std::uint32_t>(rows_.size())};
+        rows_.push_back(row);
         likely_.add(clue);
-        return rows_.emplace(clue, row).second;
+        return true;
     }
 
     // The rows of the clues that have one, each once, in no particular order. Most clues have none.
@@ -27,8 +36,8 @@ class ClueTable {
             if (!likely_.mayHave(clue)) {
                 continue;
             }
-            if (const auto at = rows_.find(clue); at != rows_.end()) {
-                found.push_back(&at->second);
+            if (const Slot& slot = slots_[slotOf(clue)]; slot.row != kFree) {
+                found.push_back(&rows_[slot.row]);
             }
         }
         std::sort(found.begin(), found.end());
@@ -37,8 +46,35 @@ class ClueTable {
     }
 
   private:
+    static constexpr std::uint32_t kFree = 0xFFFFFFFF;
+
+    struct Slot {
+        std::uint64_t clue = 0;
+        std::uint32_t row = kFree;
+    };
+
+    // Where the clue is, or else the first free slot from its own on.
+    [[nodiscard]] std::size_t slotOf(std::uint64_t clue) const {
+        std::size_t at = clue & (slots_.size() - 1);
+        while (slots_[at].row != kFree && slots_[at].clue != clue) {
+            at = (at + 1) & (slots_.size() - 1);
+        }
+        return at;
+    }
+
+    void widen() {
+        std::vector<Slot> before(std::max<std::size_t>(1024, slots_.size() * 2));
+        before.swap(slots_);
+        for (const Slot& slot : before) {
+            if (slot.row != kFree) {
+                slots_[slotOf(slot.clue)] = slot;
+            }
+        }
+    }
+
     Likely likely_;
-    std::unordered_map<std::uint64_t, Row> rows_;
+    std::vector<Slot> slots_;  // a power of two, at most half of them taken
+    std::vector<Row> rows_;
 };
 
 }  // namespace ledgerboard::intake

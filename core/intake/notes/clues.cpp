@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstring>
+#include <initializer_list>
 #include <span>
 #include <unordered_set>
 
@@ -12,62 +14,103 @@ namespace ledgerboard::intake {
 
 namespace {
 
-constexpr std::uint64_t kOffset = 14695981039346656037ULL;
-constexpr std::uint64_t kPrime = 1099511628211ULL;
+constexpr std::uint64_t kSpread = 0x9E3779B97F4A7C15ULL;
 
-// Fowler, Noll and Vo's hash, variant 1a, 64 bits.
-void mix(std::uint64_t& key, std::string_view text) {
-    for (const char c : text) {
-        key = (key ^ static_cast<unsigned char>(c)) * kPrime;
+// Spreads each of two numbers over all bits (Fibonacci hashing). What is made of it lives no longer
+// than the program.
+std::uint64_t folded(std::uint64_t key, std::uint64_t next) {
+    key = (key ^ next) * kSpread;
+    return key ^ (key >> 29U);
+}
+
+template <class Piece>
+std::uint64_t pieceAt(const char* from) {
+    Piece piece = 0;
+    std::memcpy(&piece, from, sizeof piece);
+    return piece;
+}
+
+// Eight bytes at a time; the last piece may overlap the one before it.
+std::uint64_t keyOfWord(std::string_view word) {
+    const std::size_t size = word.size();
+    const char* at = word.data();
+    if (size >= sizeof(std::uint64_t)) {
+        const char* last = at + size - sizeof(std::uint64_t);
+        std::uint64_t key = size;
+        for (; at < last; at += sizeof(std::uint64_t)) {
+            key = folded(key, pieceAt<std::uint64_t>(at));
+        }
+        return folded(key, pieceAt<std::uint64_t>(last));
+    }
+    if (size >= sizeof(std::uint32_t)) {
+        const std::uint64_t last = pieceAt<std::uint32_t>(at + size - sizeof(std::uint32_t));
+        return folded(size, pieceAt<std::uint32_t>(at) | last << 32U);
+    }
+    const auto byte = [&](std::size_t i) {
+        return std::uint64_t{static_cast<unsigned char>(word[i])} << (8 * i);
+    };
+    return folded(size, size == 0   ? 0
+                        : size == 1 ? byte(0)
+                        : size == 2 ? byte(0) | byte(1)
+                                    : byte(0) | byte(1) | byte(2));
+}
+
+// `words` are parted by blanks.
+std::uint64_t folded(std::uint64_t key, std::string_view words) {
+    std::size_t begin = 0;
+    for (std::size_t i = 0; i <= words.size() && !words.empty(); ++i) {
+        if (i == words.size() || words[i] == ' ') {
+            key = folded(key, keyOfWord(words.substr(begin, i - begin)));
+            begin = i + 1;
+        }
+    }
+    return key;
+}
+
+void write(std::string& name, std::string_view words) {
+    if (!words.empty()) {
+        name += name.empty() ? "" : " ";
+        name += words;
     }
 }
 
 constexpr std::size_t kReach = 9;  // words on either side
 
-constexpr std::string_view kJoined = " & ";
-
-std::uint64_t keyOf(std::string_view clue) {
-    std::uint64_t key = kOffset;
-    mix(key, clue);
-    return key;
-}
-
-// The number of two clues together.
-std::uint64_t joined(std::uint64_t first, std::uint64_t second) {
-    constexpr std::uint64_t kSpread = 0x9E3779B97F4A7C15ULL;
-    const std::uint64_t key = first * kSpread + second;
-    return key ^ (key >> 32U);
-}
+constexpr std::string_view kJoined = " && ";
 
 }  // namespace
+
+ClueWord::ClueWord(std::string_view word) : text(word), key(keyOfWord(word)) {}
 
 std::uint64_t clueKey(std::string_view name) {
     const std::size_t at = name.find(kJoined);
     return at == std::string_view::npos
-               ? keyOf(name)
-               : joined(keyOf(name.substr(0, at)), keyOf(name.substr(at + kJoined.size())));
+               ? folded(0, name)
+               : folded(folded(0, name.substr(0, at)), folded(0, name.substr(at + kJoined.size())));
 }
 
 void Clues::add(std::string_view kind, std::string_view first, std::string_view second,
                 std::string_view third) {
-    std::uint64_t key = kOffset;
-    mix(key, kind);
-    for (const std::string_view part : {first, second, third}) {
-        if (!part.empty()) {
-            mix(key, " ");
-            mix(key, part);
+    keys_.push_back(folded(folded(folded(folded(0, kind), first), second), third));
+    if (named_) {
+        std::string& name = names_.emplace_back(kind);
+        for (const std::string_view part : {first, second, third}) {
+            write(name, part);
         }
+    }
+}
+
+void Clues::add(std::initializer_list<ClueWord> words) {
+    std::uint64_t key = 0;
+    for (const ClueWord& word : words) {
+        key = folded(key, word.key);
     }
     keys_.push_back(key);
     if (named_) {
-        std::string name(kind);
-        for (const std::string_view part : {first, second, third}) {
-            if (!part.empty()) {
-                name += ' ';
-                name += part;
-            }
+        std::string& name = names_.emplace_back();
+        for (const ClueWord& word : words) {
+            write(name, word.text);
         }
-        names_.push_back(std::move(name));
     }
 }
 
@@ -77,15 +120,13 @@ void Clues::addSaid(std::string_view kind, std::string_view sense) {
 }
 
 void Clues::addSaidOf(std::string_view kind, std::string_view what) {
-    std::uint64_t key = kOffset;
-    mix(key, kind);
-    mix(key, " ");
-    mix(key, what);
+    const std::uint64_t key = folded(folded(0, kind), what);
     for (const std::size_t at : said_) {
-        keys_.push_back(joined(key, keys_[at]));
+        keys_.push_back(folded(key, keys_[at]));
         if (named_) {
-            names_.push_back(std::string(kind) + " " + std::string(what) + std::string(kJoined) +
-                             names_[at]);
+            std::string name(kind);
+            write(name, what);
+            names_.push_back(name + std::string(kJoined) + names_[at]);
         }
     }
 }
@@ -226,6 +267,10 @@ void ClueReader::addMeant(const Zone& zone, std::string_view kind, Clues& clues)
 // The kinds of work spoken of taken together, and which came last; where there is none, what the
 // thing is said to be like.
 void ClueReader::addSets(std::span<const SenseSpot> told, std::string_view kind, Clues& clues) {
+    if (told.empty()) {
+        clues.add(kind, "in all", "only");
+        return;
+    }
     static const std::vector<std::uint8_t> kWork =
         sensesNamed({"stay", "out", "in", "mend", "coat", "wash", "look"});
     static const std::vector<std::uint8_t> kState = sensesNamed(
@@ -338,8 +383,6 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
         addSenses({right.end, size}, "far after says", false, clues);
         addActs(spots, left, "act before", clues);
         addActs(spots, right, "act after", clues);
-        addActs(spots, {0, left.begin}, "act far before", clues);
-        addActs(spots, {right.end, size}, "act far after", clues);
         if (low != high) {
             clues.add("listed");
         }

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <cstdint>
+#include <initializer_list>
 #include <span>
 #include <string>
 #include <string_view>
@@ -20,21 +21,31 @@
 
 namespace ledgerboard::intake {
 
+// One word of a clue with its number, for words that many clues have. It holds no blank.
+struct ClueWord {
+    explicit ClueWord(std::string_view word);
+
+    std::string_view text;
+    std::uint64_t key = 0;
+};
+
 // Clues are known by a number made of their words; the words themselves are kept on request.
 class Clues {
   public:
     Clues() = default;
 
-    explicit Clues(bool named) : named_(named) {}
+    explicit Clues(bool named) : named_(named) { keys_.reserve(kUsual); }
 
     // The words that are not empty, one after the other, make the clue.
     void add(std::string_view kind, std::string_view first = {}, std::string_view second = {},
              std::string_view third = {});
 
+    void add(std::initializer_list<ClueWord> words);
+
     // A clue that says something of a thing: with what it is said of it may tell more.
     void addSaid(std::string_view kind, std::string_view sense);
 
-    // Each clue that was added as said, together with `what` it is said of: "thing sink & after
+    // Each clue that was added as said, together with `what` it is said of: "thing sink && after
     // says rotten".
     void addSaidOf(std::string_view kind, std::string_view what);
 
@@ -48,13 +59,15 @@ class Clues {
     [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
 
   private:
+    static constexpr std::size_t kUsual = 64;
+
     bool named_ = false;
     std::vector<std::uint64_t> keys_;
     std::vector<std::string> names_;
     std::vector<std::size_t> said_;  // indexes of keys, until settled
 };
 
-// The number of a clue by its name, as leanings.tsv writes it: a clue, or two joined by " & ".
+// The number of a clue by its name, as leanings.tsv writes it: a clue, or two joined by " && ".
 [[nodiscard]] std::uint64_t clueKey(std::string_view name);
 
 // A thing where it is named.

@@ -162,8 +162,8 @@ namespace {
 // Where a name with the time beside it ends, as messages are saved: "Nora, 9:41: ", "Pat [10:02] ".
 // Nothing where the text opens otherwise.
 LeadingName nameAndTime(std::string_view text) {
-    const std::size_t end = text.find_first_of(",[(");
-    if (end == std::string_view::npos || end == 0 || end > kLongestName) {
+    const std::size_t end = text.substr(0, kLongestName + 1).find_first_of(",[(");
+    if (end == std::string_view::npos || end == 0) {
         return {};
     }
     std::size_t at = text.find_first_not_of(" ,[(", end);
@@ -180,22 +180,26 @@ LeadingName nameAndTime(std::string_view text) {
 }  // namespace
 
 LeadingName leadingName(std::string_view text) {
-    if (const LeadingName timed = nameAndTime(text); timed.length > 0 && isUpper(text.front())) {
+    if (text.empty() || !isUpper(text.front())) {
+        return {};
+    }
+    if (const LeadingName timed = nameAndTime(text); timed.length > 0) {
         return timed;
     }
     constexpr std::array<std::string_view, 4> kMarks = {":", " - ", " \xE2\x80\x93 ",
                                                         " \xE2\x80\x94 "};
+    const std::string_view head = text.substr(0, kLongestName + kMarks.back().size());
     std::size_t end = std::string_view::npos;
     std::size_t length = 0;
     for (const std::string_view mark : kMarks) {
-        const std::size_t at = text.find(mark);
+        const std::size_t at = head.find(mark);
         if (at < end) {
             end = at;
             length = mark.size();
         }
     }
     if (end == std::string_view::npos || end == 0 || end > kLongestName ||
-        end + length >= text.size() || !isUpper(text.front())) {
+        end + length >= text.size()) {
         return {};
     }
     const std::string_view name = text.substr(0, end);

@@ -45,9 +45,13 @@ std::string nameOf(const std::string& word) {
 // Hands the place of each word of `text` that begins like one of the words looked for.
 template <typename Use>
 void eachStart(std::string_view text, std::string_view firsts, const Use& use) {
+    std::array<bool, 256> looked{};
+    for (const char first : firsts) {
+        looked[static_cast<unsigned char>(first)] = true;
+    }
     for (std::size_t i = 0; i < text.size(); ++i) {
-        const char small = static_cast<char>(text[i] | 0x20);
-        if (firsts.find(small) != std::string_view::npos && (i == 0 || !isLetter(text[i - 1]))) {
+        if (looked[static_cast<unsigned char>(text[i] | 0x20)] &&
+            (i == 0 || !isLetter(text[i - 1]))) {
             use(i);
         }
     }

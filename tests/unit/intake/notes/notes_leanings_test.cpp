@@ -81,8 +81,8 @@ TEST(NotesLeanings, WhatIsSaidIsKnownByItsThingToo) {
     clues.addSaidOf("thing", "window sill");
     clues.settle();
     ASSERT_EQ(clues.names().size(), 3U);
-    EXPECT_EQ(clues.names().back(), "thing window sill & after says rotten");
-    EXPECT_THAT(clues.keys(), Contains(clueKey("thing window sill & after says rotten")));
+    EXPECT_EQ(clues.names().back(), "thing window sill && after says rotten");
+    EXPECT_THAT(clues.keys(), Contains(clueKey("thing window sill && after says rotten")));
 }
 
 TEST(NotesLeanings, AClueIsKnownByItsWords) {
