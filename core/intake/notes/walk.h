@@ -116,6 +116,8 @@ class Walk {
                               std::size_t index) const;
     [[nodiscard]] bool opensSentence(const Sentence& sentence, const Spots& spots,
                                      std::size_t index) const;
+    [[nodiscard]] Role roleWithThing(const Sentence& sentence, const Spots& spots,
+                                     std::size_t index, const ObjectSpot& object, bool first) const;
     [[nodiscard]] std::optional<Role> roleByObject(const Sentence& sentence, const Spots& spots,
                                                    std::size_t index, bool first) const;
     [[nodiscard]] std::optional<Role> roleEntering(const Sentence& sentence, const Spots& spots,

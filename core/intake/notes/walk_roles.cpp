@@ -280,6 +280,40 @@ bool Walk::opensSentence(const Sentence& sentence, const Spots& spots, std::size
     return first;
 }
 
+// "the kitchen sink", "bath vent": the space stands right before the thing or opens its name.
+Walk::Role Walk::roleWithThing(const Sentence& sentence, const Spots& spots, std::size_t index,
+                               const ObjectSpot& object, bool first) const {
+    const SpaceSpot& spot = spots.spaces[index];
+    const std::size_t begin = spot.span.begin;
+    const bool inside = object.span.begin <= begin;
+    if (opensInBreath(sentence, spots, spot, inside)) {
+        return Role::Move;
+    }
+    const bool article = begin > 0 && wordIs(sentence, begin - 1, "the");
+    const bool opens =
+        spot.kind == SpaceKind::Room && !sentence.bullet &&
+        (index == 0 || (first && lastMoved_ == index)) && !sentence.alone &&
+        std::none_of(spots.acts.begin(), spots.acts.end(),
+                     [&](const ActSpot& act) {
+                         return act.span.begin < begin && tables().acts[act.row].weight > 1;
+                     }) &&
+        spots.objects.front().span.end > begin && sentence.tokens.size() > 12;
+    // "The bath vent pipe ends up here", under a heading: listed where the speaker stands.
+    const bool stands = spot.kind == SpaceKind::Room && headingIndent_ >= 0 && !current_.empty() &&
+                        current_.front() != "whole house";
+    if (headingIndent_ < 0 && turnsByThing(sentence, spots, spot, object)) {
+        return Role::Move;
+    }
+    const bool compound = inside && find(spot.key) == nullptr;
+    if (!opensParagraph(sentence, spot) && !(opens && !inside && !article) &&
+        ((stands && !inside) || compound)) {
+        return Role::Ignored;
+    }
+    const bool moves = (opens && !article) || opensParagraph(sentence, spot);
+    // "The bathroom suite is peach.": what a paragraph begins with is where it stands.
+    return moves && (!inside || sentence.opensParagraph) ? Role::Move : Role::OfObject;
+}
+
 // "kitchen sink": the space of an object, or the first word of a room.
 std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spots& spots,
                                              std::size_t index, bool first) const {
@@ -321,32 +355,7 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
             return Role::Move;
         }
         if ((inside && object.span.end > spot.span.end) || next) {
-            if (opensInBreath(sentence, spots, spot, inside)) {
-                return Role::Move;
-            }
-            const bool article = begin > 0 && wordIs(sentence, begin - 1, "the");
-            const bool opens =
-                spot.kind == SpaceKind::Room && !sentence.bullet &&
-                (index == 0 || (first && lastMoved_ == index)) && !sentence.alone &&
-                std::none_of(spots.acts.begin(), spots.acts.end(),
-                             [&](const ActSpot& act) {
-                                 return act.span.begin < begin && tables().acts[act.row].weight > 1;
-                             }) &&
-                spots.objects.front().span.end > begin && sentence.tokens.size() > 12;
-            // "The bath vent pipe ends up here", under a heading: listed where the speaker stands.
-            const bool stands = spot.kind == SpaceKind::Room && headingIndent_ >= 0 &&
-                                !current_.empty() && current_.front() != "whole house";
-            if (headingIndent_ < 0 && turnsByThing(sentence, spots, spot, object)) {
-                return Role::Move;
-            }
-            const bool compound = inside && find(spot.key) == nullptr;
-            if (!opensParagraph(sentence, spot) && !(opens && !inside && !article) &&
-                ((stands && !inside) || compound)) {
-                return Role::Ignored;
-            }
-            const bool moves = (opens && !article) || opensParagraph(sentence, spot);
-            // "The bathroom suite is peach.": what a paragraph begins with is where it stands.
-            return moves && (!inside || sentence.opensParagraph) ? Role::Move : Role::OfObject;
+            return roleWithThing(sentence, spots, index, object, first);
         }
         if (inside && !first) {
             const bool alone = std::none_of(
