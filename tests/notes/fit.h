@@ -18,6 +18,7 @@
 #include <cstdint>
 #include <random>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 namespace ledgerboard::notes_weights {
@@ -34,11 +35,45 @@ inline std::size_t partOf(const std::string& name) {
     return sum % kParts;
 }
 
+// Numbers the clues that were seen often enough, in the order of their names.
+class Numbers {
+  public:
+    Numbers(const std::unordered_map<std::string, int>& seen, int least) {
+        for (const auto& [clue, count] : seen) {
+            if (count >= least) {
+                names_.push_back(clue);
+            }
+        }
+        std::sort(names_.begin(), names_.end());
+        for (std::size_t i = 0; i < names_.size(); ++i) {
+            byName_.emplace(names_[i], static_cast<std::uint32_t>(i));
+        }
+    }
+
+    // Those of `clues` that have one.
+    [[nodiscard]] std::vector<std::uint32_t> of(const std::vector<std::string>& clues) const {
+        std::vector<std::uint32_t> numbers;
+        for (const std::string& clue : clues) {
+            if (const auto at = byName_.find(clue); at != byName_.end()) {
+                numbers.push_back(at->second);
+            }
+        }
+        return numbers;
+    }
+
+    [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
+
+  private:
+    std::vector<std::string> names_;
+    std::unordered_map<std::string, std::uint32_t> byName_;
+};
+
 // One choice that was made: the clues by their numbers, and how far each way was right.
 template <std::size_t kWays>
 struct Example {
-    std::vector<std::vector<std::uint32_t>> parts;  // the first is of the whole; none is empty
-    std::array<float, kWays> right{};               // adds up to 1
+    std::vector<std::vector<std::uint32_t>>
+        parts;                         // the first is of the whole; there is one at least
+    std::array<float, kWays> right{};  // adds up to 1
 };
 
 // The weights of a clue, by way; that of the first way is nought.

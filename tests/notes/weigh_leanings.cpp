@@ -150,61 +150,38 @@ std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders,
     return talks;
 }
 
-// Numbers the clues.
-class Numbers {
-  public:
-    explicit Numbers(const std::vector<Talk*>& talks) {
-        std::unordered_map<std::string, int> seen;
-        for (const Talk* talk : talks) {
-            for (const Thing& thing : talk->things) {
-                std::set<std::string_view> met;
-                for (const std::vector<std::string>& part : thing.clues) {
-                    met.insert(part.begin(), part.end());
-                }
-                for (const std::string_view clue : met) {
-                    ++seen[std::string(clue)];
-                }
+weights::Numbers numbersOf(const std::vector<Talk*>& talks) {
+    std::unordered_map<std::string, int> seen;
+    for (const Talk* talk : talks) {
+        for (const Thing& thing : talk->things) {
+            std::set<std::string_view> met;
+            for (const std::vector<std::string>& part : thing.clues) {
+                met.insert(part.begin(), part.end());
             }
-        }
-        for (const auto& [clue, count] : seen) {
-            if (count >= kLeastSeen) {
-                names_.push_back(clue);
+            for (const std::string_view clue : met) {
+                ++seen[std::string(clue)];
             }
-        }
-        std::sort(names_.begin(), names_.end());
-        for (std::size_t i = 0; i < names_.size(); ++i) {
-            byName_.emplace(names_[i], static_cast<std::uint32_t>(i));
         }
     }
+    return weights::Numbers(seen, kLeastSeen);
+}
 
-    void lay(Thing& thing) const {
-        thing.example = {};
-        for (const std::vector<std::string>& part : thing.clues) {
-            std::vector<std::uint32_t>& numbers = thing.example.parts.emplace_back();
-            for (const std::string& clue : part) {
-                if (const auto at = byName_.find(clue); at != byName_.end()) {
-                    numbers.push_back(at->second);
-                }
-            }
-        }
-        for (const std::size_t meant : thing.meant) {
-            thing.example.right[meant] = 1.0F / static_cast<float>(thing.meant.size());
-        }
-        thing.example.right[0] = thing.meant.empty() ? 1.0F : 0.0F;
+void lay(Thing& thing, const weights::Numbers& numbers) {
+    thing.example = {};
+    for (const std::vector<std::string>& part : thing.clues) {
+        thing.example.parts.push_back(numbers.of(part));
     }
+    for (const std::size_t meant : thing.meant) {
+        thing.example.right[meant] = 1.0F / static_cast<float>(thing.meant.size());
+    }
+    thing.example.right[0] = thing.meant.empty() ? 1.0F : 0.0F;
+}
 
-    [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
-
-  private:
-    std::vector<std::string> names_;
-    std::unordered_map<std::string, std::uint32_t> byName_;
-};
-
-Weights fit(const std::vector<Talk*>& talks, const Numbers& numbers) {
+Weights fit(const std::vector<Talk*>& talks, const weights::Numbers& numbers) {
     std::vector<const Example*> examples;
     for (Talk* talk : talks) {
         for (Thing& thing : talk->things) {
-            numbers.lay(thing);
+            lay(thing, numbers);
             examples.push_back(&thing.example);
         }
     }
@@ -224,11 +201,11 @@ void judgeByOthers(std::vector<Talk>& talks) {
         for (Talk& talk : talks) {
             (weights::partOf(talk.name) == part ? left : others).push_back(&talk);
         }
-        const Numbers numbers(others);
+        const weights::Numbers numbers = numbersOf(others);
         const Weights found = fit(others, numbers);
         for (Talk* talk : left) {
             for (Thing& thing : talk->things) {
-                numbers.lay(thing);
+                lay(thing, numbers);
                 thing.chances = weights::judge(thing.example, found).chances;
             }
         }
@@ -343,7 +320,7 @@ void drawIn(std::vector<Talk>& talks, const std::array<double, 2>& line) {
     }
 }
 
-void writeTable(const Numbers& numbers, const Weights& found, int floor,
+void writeTable(const weights::Numbers& numbers, const Weights& found, int floor,
                 const std::array<double, 2>& line) {
     const auto words = ledgerboard::model::wordsOf<Treatment>();
     std::printf(
@@ -415,7 +392,7 @@ int main(int argc, char** argv) {
     printFloors("Studied notes", known);
     printFloors("Notes that nobody studied", fresh);
     printCalibration(fresh);
-    const Numbers numbers(all);
+    const weights::Numbers numbers = numbersOf(all);
     writeTable(numbers, fit(all, numbers), floor, line);
     return 0;
 }

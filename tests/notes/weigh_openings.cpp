@@ -153,46 +153,17 @@ std::vector<Talk> talksIn(const std::vector<std::filesystem::path>& folders) {
     return talks;
 }
 
-// Numbers the clues.
-class Columns {
-  public:
-    explicit Columns(const std::vector<Talk*>& talks) {
-        std::unordered_map<std::string, int> seen;
-        for (const Talk* talk : talks) {
-            for (const Place& place : talk->places) {
-                for (const std::string& clue : place.clues) {
-                    ++seen[clue];
-                }
+weights::Numbers numbersOf(const std::vector<Talk*>& talks) {
+    std::unordered_map<std::string, int> seen;
+    for (const Talk* talk : talks) {
+        for (const Place& place : talk->places) {
+            for (const std::string& clue : place.clues) {
+                ++seen[clue];
             }
-        }
-        for (const auto& [clue, count] : seen) {
-            if (count >= kLeastSeen) {
-                names_.push_back(clue);
-            }
-        }
-        std::sort(names_.begin(), names_.end());
-        for (std::size_t i = 0; i < names_.size(); ++i) {
-            byName_.emplace(names_[i], static_cast<std::uint32_t>(i));
         }
     }
-
-    void lay(Place& place) const {
-        std::vector<std::uint32_t> numbers;
-        for (const std::string& clue : place.clues) {
-            const auto at = byName_.find(clue);
-            if (at != byName_.end()) {
-                numbers.push_back(at->second);
-            }
-        }
-        place.example.parts = {std::move(numbers)};
-    }
-
-    [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
-
-  private:
-    std::vector<std::string> names_;
-    std::unordered_map<std::string, std::uint32_t> byName_;
-};
+    return weights::Numbers(seen, kLeastSeen);
+}
 
 // Which sentences the choices of the list are said in, as far as can be told; the others of their
 // space tell nothing.
@@ -218,21 +189,21 @@ void addExamples(Talk& talk, bool first, std::vector<const Example*>& examples) 
     }
 }
 
-Weights fit(const std::vector<Talk*>& talks, const Columns& columns) {
+Weights fit(const std::vector<Talk*>& talks, const weights::Numbers& numbers) {
     Weights found;
     for (int round = 0; round < kRounds; ++round) {
         std::vector<const Example*> examples;
         for (Talk* talk : talks) {
             for (Place& place : talk->places) {
                 if (round == 0) {
-                    columns.lay(place);
+                    place.example.parts = {numbers.of(place.clues)};
                 } else {
                     place.chance = weights::judge(place.example, found).chances[1];
                 }
             }
             addExamples(*talk, round == 0, examples);
         }
-        found = weights::Fit<2>(examples, columns.names().size()).run();
+        found = weights::Fit<2>(examples, numbers.names().size()).run();
     }
     for (auto& row : found) {
         row[1] = std::abs(row[1]) < kFaint ? 0.0F : row[1];
@@ -247,11 +218,11 @@ void judgeByOthers(std::vector<Talk>& talks) {
         for (Talk& talk : talks) {
             (talk.part == part ? left : others).push_back(&talk);
         }
-        const Columns columns(others);
-        const Weights found = fit(others, columns);
+        const weights::Numbers numbers = numbersOf(others);
+        const Weights found = fit(others, numbers);
         for (Talk* talk : left) {
             for (Place& place : talk->places) {
-                columns.lay(place);
+                place.example.parts = {numbers.of(place.clues)};
                 place.judged = weights::judge(place.example, found).chances[1];
             }
         }
@@ -300,14 +271,14 @@ void printLeast(const std::vector<Talk>& talks) {
     }
 }
 
-void writeTable(const Columns& columns, const Weights& found, int least) {
+void writeTable(const weights::Numbers& numbers, const Weights& found, int least) {
     std::printf(
         "# What tells that a choice is left open? Written by tests/notes/weigh_openings.cpp; not\n"
         "# by hand. A clue, then its weight in thousandths.\nleast\t%d\nleast of rules\t%ld\n",
         least, std::lround(least * kOfRules));
     for (std::size_t i = 0; i < found.size(); ++i) {
         if (found[i][1] != 0) {
-            std::printf("%s\t%ld\n", columns.names()[i].c_str(), std::lround(found[i][1] * 1000));
+            std::printf("%s\t%ld\n", numbers.names()[i].c_str(), std::lround(found[i][1] * 1000));
         }
     }
 }
@@ -339,7 +310,7 @@ int main(int argc, char** argv) {
     for (Talk& talk : talks) {
         all.push_back(&talk);
     }
-    const Columns columns(all);
-    writeTable(columns, fit(all, columns), least);
+    const weights::Numbers numbers = numbersOf(all);
+    writeTable(numbers, fit(all, numbers), least);
     return 0;
 }
