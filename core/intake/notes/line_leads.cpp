@@ -4,6 +4,7 @@
 #include <array>
 #include <map>
 
+#include "core/intake/notes/characters.h"
 #include "core/intake/notes/tables.h"
 #include "core/intake/notes/tokens.h"
 
@@ -12,18 +13,6 @@ namespace ledgerboard::intake {
 namespace {
 
 constexpr std::size_t kLongestName = 24;
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
-bool isLetter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-
-bool isUpper(char c) {
-    return c >= 'A' && c <= 'Z';
-}
 
 // The length of "am", " PM" at the start, a narrow space before it allowed; 0 if none.
 std::size_t halfLength(std::string_view text) {

@@ -5,6 +5,7 @@
 #include <set>
 #include <string>
 
+#include "core/intake/notes/characters.h"
 #include "core/intake/notes/line_leads.h"
 #include "core/intake/notes/tokens.h"
 
@@ -15,10 +16,6 @@ namespace {
 // A line at least this long that breaks off without a full stop goes on in the next one.
 constexpr std::size_t kWrappedFrom = 48;
 constexpr std::size_t kNeverWrapped = 130;
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 bool onlyOf(std::string_view text, std::string_view allowed) {
     return text.find_first_not_of(allowed) == std::string_view::npos;
@@ -305,7 +302,7 @@ bool opensWithLabel(std::string_view text) {
     constexpr std::size_t kLongest = 26;
     constexpr std::size_t kMostGaps = 2;
     const char first = text.empty() ? '\0' : text.front();
-    if (!((first >= 'a' && first <= 'z') || (first >= 'A' && first <= 'Z'))) {
+    if (!isLetter(first)) {
         return false;
     }
     std::size_t gaps = 0;
@@ -372,9 +369,7 @@ bool isRest(const std::string_view before, const RawLine& line) {
 // Takes the bullet or the box off the front, also in "-kitchen- cabs stay".
 void takeListMark(std::string_view& text, NoteLine& made) {
     constexpr std::size_t kLabel = 20;
-    const bool letter = text.size() > 2 &&
-                        ((text[1] >= 'a' && text[1] <= 'z') || (text[1] >= 'A' && text[1] <= 'Z'));
-    if (letter && text[0] == '-' && text.find("- ") < kLabel) {
+    if (text.size() > 2 && isLetter(text[1]) && text[0] == '-' && text.find("- ") < kLabel) {
         text.remove_prefix(1);
     }
     std::string_view boxed = text;

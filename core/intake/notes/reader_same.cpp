@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
 
@@ -19,10 +20,6 @@ std::size_t butAfter(const Sentence& sentence, std::size_t at) {
         }
     }
     return sentence.tokens.size();
-}
-
-bool isMark(const Token& token, std::string_view marks) {
-    return token.kind == TokenKind::Mark && marks.find(token.mark) != std::string_view::npos;
 }
 
 std::string singular(const std::string& name) {

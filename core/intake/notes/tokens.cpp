@@ -3,17 +3,15 @@
 #include <algorithm>
 #include <string>
 
+#include "core/intake/notes/characters.h"
+
 namespace ledgerboard::intake {
 
 namespace {
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
-bool isLetter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-           (static_cast<unsigned char>(c) >= 0x80);
+// Letters of other alphabets too: each byte of theirs is above ASCII.
+bool isWordLetter(char c) {
+    return isLetter(c) || static_cast<unsigned char>(c) >= 0x80;
 }
 
 struct Sign {
@@ -123,15 +121,16 @@ class Cutter {
             cutFraction(whole, thousandths);
         }
         const std::string_view tail = text_.substr(at_, 2);
-        if ((tail == "st" || tail == "nd" || tail == "rd" || tail == "th") && !isLetter(peek(2))) {
+        if ((tail == "st" || tail == "nd" || tail == "rd" || tail == "th") &&
+            !isWordLetter(peek(2))) {
             at_ += 2;
             pushWords(text_.substr(begin, at_ - begin));
             return;
         }
         // "1F", "2fl": a storey.
         const bool storey = (tail == "fl" || tail == "FL" || tail == "Fl")
-                                ? !isLetter(peek(2))
-                                : (peek(0) == 'F' && !isLetter(peek(1)) && peek(1) != '\'');
+                                ? !isWordLetter(peek(2))
+                                : (peek(0) == 'F' && !isWordLetter(peek(1)) && peek(1) != '\'');
         if (storey && whole > 0 && whole < 5 && thousandths % 1000 == 0) {
             at_ += tail.size() == 2 && (tail[1] == 'l' || tail[1] == 'L') ? 2 : 1;
             pushWords(text_.substr(begin, at_ - begin));
@@ -173,8 +172,8 @@ class Cutter {
             return at;
         }
         const bool inside = at > begin;
-        const bool apostrophe = c == '\'' && at + 1 < text_.size() && isLetter(text_[at + 1]);
-        if (isLetter(c) || (inside && (isDigit(c) || apostrophe))) {
+        const bool apostrophe = c == '\'' && at + 1 < text_.size() && isWordLetter(text_[at + 1]);
+        if (isWordLetter(c) || (inside && (isDigit(c) || apostrophe))) {
             return at + 1;
         }
         return inside && (c == '/' || c == '&') ? joinedEnd(begin, at) : at;
@@ -214,7 +213,7 @@ class Cutter {
     // "w/d", "k&t", "w/": one word where the table of words holds it whole.
     [[nodiscard]] std::size_t joinedEnd(std::size_t begin, std::size_t at) const {
         std::size_t end = at + 1;
-        while (end < text_.size() && isLetter(text_[end])) {
+        while (end < text_.size() && isWordLetter(text_[end])) {
             ++end;
         }
         const std::string whole = plainWord(text_.substr(begin, end - begin));

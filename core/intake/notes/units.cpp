@@ -5,13 +5,11 @@
 #include <set>
 #include <string>
 
+#include "core/intake/notes/characters.h"
+
 namespace ledgerboard::intake {
 
 namespace {
-
-bool isLetter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
 
 // The next word or figure from `at` on, in small letters; `at` is moved behind it.
 std::string nextWord(std::string_view text, std::size_t& at) {
