@@ -164,7 +164,8 @@ std::vector<std::string> Walk::membersOf(const std::string& key, int count) cons
             members.push_back(space.key);
         } else if (bedrooms && space.key.ends_with(" room") && space.key != "living room" &&
                    space.key != "dining room" && space.key != "family room" &&
-                   space.key != "laundry room" && space.key != "main room") {
+                   space.key != "laundry room" && space.key != "main room" &&
+                   space.key != "mechanical room") {
             maybe.push_back(space.key);
         }
     }
@@ -247,8 +248,11 @@ std::string Walk::resolve(const SpaceSpot& spot) {
             }
         }
         const bool sortsApart = head == "bath" || head == "bedroom";
-        const bool lesser = only == "primary bath" || only == "half bath";
-        if (count == 1 && !(sortsApart && lesser) && only != "primary bedroom") {
+        const bool lesser = only == "primary bath" || only == "half bath" ||
+                            (contains(current_, "basement") && only.starts_with("upstairs "));
+        // "Yard: …" after the front yard: the one that lies behind.
+        const bool front = only == "front yard" || only == "side yard";
+        if (count == 1 && !(sortsApart && lesser) && only != "primary bedroom" && !front) {
             return only;
         }
     }

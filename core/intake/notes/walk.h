@@ -126,6 +126,7 @@ class Walk {
                                    const SpaceSpot& spot) const;
     [[nodiscard]] bool isOnlyShed(const Sentence& sentence, const Spots& spots,
                                   const SpaceSpot& spot) const;
+    [[nodiscard]] bool isPartHere(const Sentence& sentence, const SpaceSpot& spot) const;
     [[nodiscard]] bool isFirstRoom(const Sentence& sentence, const SpaceSpot& spot) const;
     [[nodiscard]] bool isAlias(const Sentence& sentence) const;
     [[nodiscard]] Role roleInClause(const Sentence& sentence, const Spots& spots,
@@ -161,6 +162,7 @@ class Walk {
     void settleIdle(const Sentence& sentence, const Spots& spots, Placed& placed);
 
     void dropOthers(const Sentence& sentence, Spots& spots) const;
+    static void hearShortNames(const Sentence& sentence, Spots& spots);
     void takeFixtures(const Sentence& sentence, Spots& spots) const;
     void openLine(const Sentence& sentence);
     [[nodiscard]] bool isAsideOfSection(const Sentence& sentence, const Spots& spots,

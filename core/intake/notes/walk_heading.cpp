@@ -75,7 +75,10 @@ Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
             sentence.tokens.begin() + static_cast<std::ptrdiff_t>(at), [](const Token& token) {
                 return token.kind == TokenKind::Mark || tables().is(token.word, "and");
             });
-        if (!begins(at) || (rooms && !joined)) {
+        // "MBA gdn tub": the label is done where the small letters begin.
+        const bool small = begins(at) && at == joint && isInCapitals(sentence, {at - 1, at}) &&
+                           !isInCapitals(sentence, spots.spaces[spaces].span);
+        if (!begins(at) || (rooms && !joined) || small) {
             at = joint;
             break;
         }
@@ -134,8 +137,18 @@ bool isLabelInCapitals(const Sentence& sentence, const Spots& spots, std::size_t
            sentence.tokens[at].kind == TokenKind::Word && !sentence.tokens[at].capital;
 }
 
+// "Living / carpet / replace 250": the first column of a row, up to token `at`.
+bool isColumn(const Sentence& sentence, std::size_t at) {
+    return sentence.opensLine && at > 0 && at + 1 < sentence.tokens.size() &&
+           isMark(sentence.tokens[at], "/|") && !sentence.tokens[at].glued &&
+           !sentence.tokens[at + 1].glued;
+}
+
 // Where a heading ends whose spaces end at token `at`; 0 where the sentence is none.
 std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    if (isColumn(sentence, at)) {
+        return at + 1;
+    }
     // A size or a remark in brackets may follow: "Kitchen 12x14:", "BR3 (up)".
     std::size_t end = at;
     int other = 0;
@@ -189,9 +202,9 @@ bool isSaid(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot)
         !isInCapitals(sentence, spot.span)) {
         return true;
     }
-    // "MECH: furnace 2009, any good?"
+    // "MECH: furnace 2009, any good?", "DR - cpt out, match??"
     const bool label = spot.span.begin == 0 && spot.span.end < sentence.tokens.size() &&
-                       isMark(sentence.tokens[spot.span.end], ":");
+                       isMark(sentence.tokens[spot.span.end], ":-");
     if (spot.headingOnly && !label && !sentence.tokens.empty() &&
         isMark(sentence.tokens.back(), "?")) {
         return true;
@@ -206,6 +219,25 @@ bool isSaid(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot)
     return false;
 }
 
+// "Your brother's study: …", "bk/kit: …": a label whose last word is the room.
+bool isLabelOfRoom(const Sentence& sentence, const Spots& spots) {
+    constexpr std::size_t kFew = 3;
+    const SpaceSpot& room = spots.spaces.front();
+    const std::size_t at = room.span.begin;
+    const bool closed = room.span.end + 1 < sentence.tokens.size() &&
+                        isMark(sentence.tokens[room.span.end], ":") && sentence.opensLine;
+    if (!closed || at > kFew || room.kind != SpaceKind::Room || room.headingOnly ||
+        afterPreposition(sentence, spots, at)) {
+        return false;
+    }
+    const auto before = [&](const auto& spot) { return spot.span.begin < at; };
+    const bool words = std::all_of(
+        sentence.tokens.begin(), sentence.tokens.begin() + static_cast<std::ptrdiff_t>(at),
+        [](const Token& token) { return token.kind == TokenKind::Word || isMark(token, "/'&"); });
+    return words && std::none_of(spots.acts.begin(), spots.acts.end(), before) &&
+           std::none_of(spots.objects.begin(), spots.objects.end(), before);
+}
+
 // Where a heading ends: "Kitchen:", "Living room / dining room", "BR1 - ". 0 if there is none.
 std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     if (spots.spaces.empty()) {
@@ -215,7 +247,9 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     const Span& first = spots.spaces.front().span;
     const std::size_t at = std::min(skipSmall(sentence, spots, 0), first.begin);
     if (first.begin != at) {
-        return isStrangeRoom(sentence, spots) ? sentence.tokens.size() : 0;
+        return isStrangeRoom(sentence, spots)   ? sentence.tokens.size()
+               : isLabelOfRoom(sentence, spots) ? first.end + 1
+                                                : 0;
     }
     const Row row = rowOfSpaces(sentence, spots, at);
     const bool label = row.count > 0 && isLabelInCapitals(sentence, spots, row.end);
@@ -356,6 +390,11 @@ void dropFirstName(const Sentence& sentence, Named& named) {
                          named[1]->span.begin <= named[0]->span.end + 2;
     const bool under = named[0]->key == "crawl space" && named[1]->key == "basement" &&
                        !sentence.alone && named[1]->span.begin > named[0]->span.end + 1;
+    // "Patio, out the back.": where it is.
+    if (comma && named[1]->key == "exterior" && named[0]->kind == SpaceKind::Outside) {
+        named.pop_back();
+        return;
+    }
     if (primary || under) {
         named.erase(named.begin());
     }
@@ -497,7 +536,11 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
                         spots.spaces.front().span.end < sentence.tokens.size() &&
                         isMark(sentence.tokens[spots.spaces.front().span.end], "-");
     const bool shed = !spots.spaces.empty() && isOnlyShed(sentence, spots, spots.spaces.front());
-    const std::size_t end = within || shed ? 0 : headingEnd(sentence, spots);
+    // "Deck. Off the living."
+    const bool where = sinceMove_ == 1 && !spots.spaces.empty() && !sentence.opensLine &&
+                       saysWhereItIs(sentence, spots.spaces.front().span.begin);
+    const bool part = !spots.spaces.empty() && isPartHere(sentence, spots.spaces.front());
+    const std::size_t end = within || shed || where || part ? 0 : headingEnd(sentence, spots);
     if (end == 0) {
         takeLabel(sentence, spots, placed);
         return;

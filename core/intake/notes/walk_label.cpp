@@ -129,7 +129,10 @@ SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
         if (spot.span.end <= label.end && !spot.headingOnly) {
             space = spot;
             space.key = space.shown = nameOf(sentence, label);
-            return spot.span.begin > label.begin ? space : spot;
+            // "bk/kit": two names of one room.
+            const std::size_t begin = spot.span.begin;
+            const bool named = begin > label.begin && !isMark(sentence.tokens[begin - 1], "/");
+            return named ? space : spot;
         }
     }
     const std::uint32_t row = label.end == 1   ? spaceShortened(sentence.tokens[0].plain)

@@ -73,7 +73,10 @@ bool goesThere(const Sentence& sentence, const Spots& spots) {
     const std::string word = sentence.tokens.size() > 1 ? sentence.tokens[1].plain : std::string();
     const bool goes = std::find(kGo.begin(), kGo.end(), word) != kGo.end();
     const std::size_t begin = spots.spaces.front().span.begin;
-    const std::size_t at = begin > 0 && wordIs(sentence, begin - 1, "the") ? begin - 1 : begin;
+    const bool article =
+        begin > 0 && (wordIs(sentence, begin - 1, "the") || wordIs(sentence, begin - 1, "a") ||
+                      wordIs(sentence, begin - 1, "an"));
+    const std::size_t at = article ? begin - 1 : begin;
     return somebody && goes && at > 0 &&
            (wordIs(sentence, at - 1, "to") || wordIs(sentence, at - 1, "into") ||
             wordIs(sentence, at - 1, "in"));
@@ -204,6 +207,12 @@ bool Walk::isCupboardHere(const Sentence& sentence, const Spots& spots, std::siz
         "airing cupboard", "cloak cupboard", "hall closet", "primary closet", "storage room"};
     const SpaceSpot& spot = spots.spaces[index];
     const KnownSpace* here = current_.size() == 1 ? find(current_.front()) : nullptr;
+    // "There's a breakfast nook at the end with a table and benches.", said in the kitchen.
+    const bool things = !spots.objects.empty() && spots.objects.back().span.begin > spot.span.end;
+    if (spot.key == "breakfast nook" && things && current_.size() == 1 &&
+        current_.front() == "kitchen" && thereIs(sentence, spot.span.begin)) {
+        return true;
+    }
     return std::find(kCupboards.begin(), kCupboards.end(), spot.key) != kCupboards.end() &&
            !sentence.opensLine && !sentence.bullet && !sentence.terse && here != nullptr &&
            here->kind == SpaceKind::Room && thereIs(sentence, spot.span.begin);

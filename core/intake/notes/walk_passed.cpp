@@ -185,6 +185,17 @@ bool isWhatRoomIs(const Sentence& sentence, const Spots& spots, std::size_t inde
 
 }  // namespace
 
+bool isWhatPlainRoomIs(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    if (index == 0 || !isWhatRoomIs(sentence, spots, index) || isBedroom(spots.spaces[index].key)) {
+        return false;
+    }
+    const std::string& key = spots.spaces[index - 1].key;
+    const std::string first = key.substr(0, key.find(' '));
+    const std::size_t begin = spots.spaces[index].span.begin;
+    return key.ends_with(" room") && (isSide(first) || namesRoom(first) || first == "other") &&
+           !wordIs(sentence, begin - 1, "a") && !spots.spaces[index].headingOnly;
+}
+
 bool saysWhereItIs(const Sentence& sentence, std::size_t at) {
     std::size_t from = beforeArticles(sentence, at);
     if (from == 0 ||

@@ -33,6 +33,11 @@ namespace ledgerboard::intake {
 // nothing was said yet.
 [[nodiscard]] bool isTurnedTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot);
 
+// "Back room's the dining room", "The big room is the schoolroom": what a room that had no name but
+// its side or size is.
+[[nodiscard]] bool isWhatPlainRoomIs(const Sentence& sentence, const Spots& spots,
+                                     std::size_t index);
+
 // Whether a part of the grounds holds the thing that names this space: "The decking's gone soft,
 // take it up", "Shed's a good one, leave it", said in the garden.
 [[nodiscard]] bool isThingOfGrounds(const Sentence& sentence, const Spots& spots,

@@ -11,7 +11,7 @@ namespace ledgerboard::intake {
 namespace {
 
 // What stands in one sort of room alone, wherever the speaker seems to be.
-enum class Fit { Any, Bath, Kitchen };
+enum class Fit { Any, Bath, Kitchen, Plant };
 
 Fit fitOf(const std::string& object) {
     static const std::vector<std::string_view> kBath = {
@@ -22,8 +22,11 @@ Fit fitOf(const std::string& object) {
     if (std::find(kBath.begin(), kBath.end(), object) != kBath.end()) {
         return Fit::Bath;
     }
+    static const std::vector<std::string_view> kPlant = {"furnace", "boiler", "water heater",
+                                                         "sump pump", "oil tank"};
     const bool kitchen = std::find(kKitchen.begin(), kKitchen.end(), object) != kKitchen.end();
-    return kitchen ? Fit::Kitchen : Fit::Any;
+    const bool plant = std::find(kPlant.begin(), kPlant.end(), object) != kPlant.end();
+    return kitchen ? Fit::Kitchen : plant ? Fit::Plant : Fit::Any;
 }
 
 // "Counters, quartz.", said in the breakfast nook: what only the kitchen beside it has.
@@ -36,6 +39,9 @@ Fit fitBeside(const std::string& object, const std::string& here) {
 }
 
 bool fits(const std::string& key, Fit fit) {
+    if (fit == Fit::Plant) {
+        return key == "basement" || key == "mechanical room";
+    }
     return fit == Fit::Kitchen ? key.starts_with("kitchen") : isBath(key) || key == "half bath";
 }
 
@@ -182,6 +188,10 @@ bool Walk::goBack(const Sentence& sentence, const Spots& spots) {
     const ObjectSpot& first = spots.objects.front();
     const std::string& here = current_.front();
     const Fit fit = fitBeside(tables().objects[first.object].name, here);
+    // A paragraph that begins with the furnace speaks of the house's systems.
+    if (fit == Fit::Plant && sentence.opensParagraph) {
+        return false;
+    }
     if (fit == Fit::Any || first.span.begin > kOpens || fits(here, fit) ||
         afterPreposition(sentence, spots, first.span.begin) ||
         !(isDry(here) || fits(here, Fit::Bath) || fits(here, Fit::Kitchen))) {

@@ -265,6 +265,16 @@ bool opensListLine(const Sentence& sentence, const SpaceSpot& spot, const Object
 
 }  // namespace
 
+// "So we're in the kitchen. Extension, flat roof, …", "Utility. That's the extension.": how the
+// room was built, and no other room.
+bool Walk::isPartHere(const Sentence& sentence, const SpaceSpot& spot) const {
+    constexpr int kLately = 3;
+    const KnownSpace* here = current_.size() == 1 ? find(current_.front()) : nullptr;
+    return spot.key == "extension" && sinceMove_ <= kLately && here != nullptr &&
+           here->kind == SpaceKind::Room && here->key != spot.key && !sentence.heading &&
+           !sentence.opensParagraph && !sentence.alone;
+}
+
 // Whether the sentence begins with the space.
 bool Walk::opensSentence(const Sentence& sentence, const Spots& spots, std::size_t index) const {
     const std::size_t begin = spots.spaces[index].span.begin;
@@ -526,6 +536,12 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return cue.cue == Cue::Stop && cue.span.begin < name.end && name.begin < cue.span.end &&
                (cue.span.begin < name.begin || cue.span.end > name.end);
     });
+    if (isWhatPlainRoomIs(sentence, spots, index)) {
+        return Role::Move;
+    }
+    if (isPartHere(sentence, spots.spaces[index])) {
+        return Role::Ignored;
+    }
     if (isSameAgain(sentence, spots, index) || isOnlyShed(sentence, spots, spots.spaces[index])) {
         return Role::Ignored;
     }

@@ -35,6 +35,11 @@ bool saysOnlyWhere(const Sentence& sentence, const Spots& spots, std::size_t at)
     while (at > 0 && spots.endOf(Cue::Small, at - 1) == at && !wordIs(sentence, at - 1, "of")) {
         --at;
     }
+    // "What about the kitchen?"
+    if (at > 1 && wordIs(sentence, at - 1, "about") &&
+        (wordIs(sentence, at - 2, "what") || wordIs(sentence, at - 2, "how"))) {
+        return false;
+    }
     for (const std::string_view word :
          {"from",    "about",  "of",      "like",    "than", "over",   "with", "without",
           "behind",  "beyond", "toward",  "under",   "off",  "across", "abov", "below",
@@ -395,6 +400,9 @@ void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, 
     const bool aside = role == Role::Move && (entry || isAsideOfSection(sentence, spots, index) ||
                                               isCupboardHere(sentence, spots, index));
     if (role == Role::Move && !aside) {
+        if (isWhatPlainRoomIs(sentence, spots, index)) {
+            parts_.emplace_back(spots.spaces[index - 1].key, spots.spaces[index].key);
+        }
         takeMove(spots, index, placed, clause);
     } else if (aside || (role == Role::Local && !isWhereSystemIs(spots, index))) {
         if (beginsClause(sentence, spots, index, clause.begin)) {
@@ -427,6 +435,7 @@ void Walk::noteHeading(const Sentence& sentence, const Placed& placed) {
 // What is dropped, heard and counted before the sentence is read.
 void Walk::beginSentence(const Sentence& sentence, Spots& spots) {
     dropOthers(sentence, spots);
+    hearShortNames(sentence, spots);
     leaveUnit();
     hearUnit(sentence, spots);
     nameInUnit(spots);
