@@ -9,7 +9,9 @@ bool contains(const std::vector<std::string>& keys, const std::string& key) {
 }
 
 bool isBedroom(const std::string& key) {
-    return key.find("bedroom") != std::string::npos || key == "nursery" || key == "box room";
+    const bool bath = key.ends_with(" bath");  // "bedroom 2 bath"
+    return (key.find("bedroom") != std::string::npos && !bath) || key == "nursery" ||
+           key == "box room";
 }
 
 bool isBath(const std::string& key) {

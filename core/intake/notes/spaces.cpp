@@ -1,45 +1,18 @@
 #include "core/intake/notes/spaces.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 #include "core/intake/notes/space_names.h"
+#include "core/intake/notes/space_rows.h"
+#include "core/intake/notes/space_which.h"
 
 namespace ledgerboard::intake {
 
 namespace {
 
 constexpr std::size_t kMostQualifiers = 3;
-
-struct Found {
-    std::size_t end = 0;
-    std::uint32_t row = kNone;
-    std::uint8_t flag = 0;
-};
-
-bool isHyphen(std::span<const Token> tokens, std::size_t at) {
-    return tokens[at].kind == TokenKind::Mark && tokens[at].mark == '-' && tokens[at].glued;
-}
-
-Found longest(std::span<const Token> tokens, std::size_t at, From from) {
-    Found found;
-    std::uint32_t node = 0;
-    for (std::size_t i = at; i < tokens.size(); ++i) {
-        if (i > at && isHyphen(tokens, i)) {
-            continue;
-        }
-        node = tokens[i].word == kUnknown ? 0 : tables().phrases.step(node, tokens[i].word);
-        if (node == 0) {
-            break;
-        }
-        for (const Meaning& meaning : tables().phrases.at(node)) {
-            if (meaning.from == from) {
-                found = {i + 1, meaning.row, meaning.flag};
-            }
-        }
-    }
-    return found;
-}
 
 class Finder {
   public:
@@ -69,10 +42,13 @@ class Finder {
         if (isFlatNumber(at)) {
             return at + 1;
         }
-        Found whole = longest(tokens_, at, From::Space);
+        if (const std::size_t end = takeSeveral(at); end > at) {
+            return end;
+        }
+        RowFound whole = longestRow(tokens_, at, From::Space);
         // "the roof space" is not the roof.
         if (whole.end == at + 2 && whole.end < tokens_.size() &&
-            longest(tokens_, at + 1, From::Space).end > whole.end) {
+            longestRow(tokens_, at + 1, From::Space).end > whole.end) {
             return at + 1;
         }
         if (whole.end == at + 1 && isWhatSomebodyDid(tokens_[at])) {
@@ -89,7 +65,7 @@ class Finder {
         std::size_t base = at;
         std::vector<std::string> names;
         for (std::size_t i = 0; i < kMostQualifiers; ++i) {
-            const Found qualifier = longest(tokens_, base, From::Qualifier);
+            const RowFound qualifier = longestRow(tokens_, base, From::Qualifier);
             if (qualifier.row == kNone) {
                 break;
             }
@@ -105,7 +81,7 @@ class Finder {
             if (base < tokens_.size() && (isHyphen(tokens_, base) || isApostrophe(base))) {
                 ++base;
             }
-            const Found room = longest(tokens_, base, From::Space);
+            const RowFound room = longestRow(tokens_, base, From::Space);
             // "1F DR": a short name that means a room in a heading alone.
             const bool alone = at == 0 && (room.end >= tokens_.size() ||
                                            tokens_[room.end].kind == TokenKind::Mark);
@@ -117,7 +93,11 @@ class Finder {
                 return makeRoom(at, base + 1, names);
             }
             if (at == 0 && isBedLabel(base) && base + 1 > whole.end) {
-                const std::size_t end = makeQualified(at, names, {base + 1, bedroomRow(), 0});
+                if (const int number = smallNumber(tokens_, base + 1); number > 0) {
+                    names.push_back(std::to_string(number));
+                }
+                const std::size_t end = base + (names.back().size() == 1 ? 2 : 1);
+                makeQualified(at, names, {end, bedroomRow(), 0});
                 spots_.back().shown = spots_.back().key;
                 return end;
             }
@@ -128,20 +108,49 @@ class Finder {
         return makePlain(at, whole);
     }
 
-    // "Front bed: sand the floor": before the mark of a label, a bedroom.
+    // Takes the rooms that stand at `at` in a row. Their end; `at` where there are none.
+    std::size_t takeSeveral(std::size_t at) {
+        std::vector<SpaceSpot> rooms = roomsInRow(tokens_, at);
+        if (rooms.empty() && !spots_.empty()) {
+            rooms = otherOfSort(tokens_, at, spots_.back());
+        }
+        const std::size_t end = rooms.empty() ? at : rooms.back().span.end;
+        std::move(rooms.begin(), rooms.end(), std::back_inserter(spots_));
+        return end;
+    }
+
+    // "Front bed: sand the floor", "Upstairs bed 3": before the mark of a label, a bedroom.
     [[nodiscard]] bool isBedLabel(std::size_t at) const {
         static const WordId kBed = tables().id("bed");
-        return at < tokens_.size() && tokens_[at].word == kBed && tokens_[at].plain == "bed" &&
-               (at + 1 >= tokens_.size() ||
-                (tokens_[at + 1].kind == TokenKind::Mark &&
-                 (tokens_[at + 1].mark == ':' || tokens_[at + 1].mark == '-')));
+        if (at >= tokens_.size() || tokens_[at].word != kBed || tokens_[at].plain != "bed") {
+            return false;
+        }
+        const std::size_t end = at + (smallNumber(tokens_, at + 1) > 0 ? 2 : 1);
+        return end >= tokens_.size() || (tokens_[end].kind == TokenKind::Mark &&
+                                         (tokens_[end].mark == ':' || tokens_[end].mark == '-' ||
+                                          (tokens_[end].mark == '/' && end == at + 2)));
+    }
+
+    // "Beds 1 to 4", "Beds 2 and 3"
+    [[nodiscard]] bool isRow(std::size_t at) const {
+        static const WordId kAnd = tables().id("and");
+        return at + 2 < tokens_.size() && smallNumber(tokens_, at + 2) > 0 &&
+               (isTo(at + 1) || tokens_[at + 1].word == kAnd);
+    }
+
+    // "1 to 4", "2-4", "two through five"
+    [[nodiscard]] bool isTo(std::size_t at) const {
+        static const WordId kTo = tables().id("to");
+        static const WordId kThrough = tables().id("through");
+        return at < tokens_.size() &&
+               (tokens_[at].word == kTo || tokens_[at].word == kThrough || isHyphen(tokens_, at));
     }
 
     // Which bedroom a label "b1" means; 0 where there is none.
     [[nodiscard]] int bedByLetter(std::size_t at) const {
         const std::string& word = tokens_[at].plain;
-        const bool label = at == 0 && word.size() == 2 && word[0] == 'b' && word[1] > '0' &&
-                           word[1] <= '9' && tokens_.size() > 1;
+        const bool label =
+            at == 0 && word.size() == 2 && word[0] == 'b' && word[1] > '0' && word[1] <= '9';
         return label ? word[1] - '0' : 0;
     }
 
@@ -170,10 +179,11 @@ class Finder {
                  bracket ? smallNumber(tokens_, next + 1) : 0);
             return next;
         }
-        if (const auto [name, end] =
-                at == 0 && tokens_[at].word == kBed ? whichOf(next) : std::pair(std::string(), at);
+        if (const auto [name, end] = at == 0 && tokens_[at].word == kBed
+                                         ? whichAfter(tokens_, at, next)
+                                         : std::pair(std::string(), at);
             !name.empty()) {
-            push(at, end, name + " bedroom", SpaceKind::Room, false);
+            push(at, end, roomNamed(name, "bedroom"), SpaceKind::Room, false);
             spots_.back().shown = spots_.back().key;
             return end;
         }
@@ -188,11 +198,8 @@ class Finder {
         // "Bed one carpet replaced, …": as a sentence begins, too.
         if (tokens_[at].word == kBed && smallNumber(tokens_, next) > 0 &&
             (next + 1 >= tokens_.size() || tokens_[next + 1].kind == TokenKind::Mark ||
-             (at == 0 && tokens_[next].kind == TokenKind::Word))) {
-            const std::string key = "bedroom " + std::to_string(smallNumber(tokens_, next));
-            push(at, next + 1, key, SpaceKind::Room, false);
-            spots_.back().shown = key;
-            return next + 1;
+             (at == 0 && (tokens_[next].kind == TokenKind::Word || isRow(next))))) {
+            return makeNumbered(at, next, tables().spaces[bedroomRow()]);
         }
         return next;
     }
@@ -206,8 +213,8 @@ class Finder {
             "nicest", "best",  "worst",  "one",  "remaining", "adjoining", "adjacent", "proper"};
         static const WordId kThe = tables().id("the");
         const bool article = at > 0 && tokens_[at - 1].word == kThe;
-        const Found room =
-            at + 1 < tokens_.size() ? longest(tokens_, at + 1, From::Space) : Found{};
+        const RowFound room =
+            at + 1 < tokens_.size() ? longestRow(tokens_, at + 1, From::Space) : RowFound{};
         const std::string& word = tokens_[at].plain;
         if (room.row == kNone || room.end != at + 2 || (!article && at > 0) ||
             tables().spaces[room.row].name != "bedroom" || word.ends_with("'s") ||
@@ -237,7 +244,7 @@ class Finder {
         const bool joint = !tokens_.empty() && std::find(kJoints.begin(), kJoints.end(),
                                                          tokens_[0].plain) != kJoints.end();
         const std::size_t at = in ? 2 : joint ? 1 : 0;
-        if (at < tokens_.size() && longest(tokens_, at, From::Space).row != kNone) {
+        if (at < tokens_.size() && longestRow(tokens_, at, From::Space).row != kNone) {
             return 0;
         }
         static const WordId kNext = tables().id("next");
@@ -342,7 +349,7 @@ class Finder {
 
     // "front left bedroom", "upstairs bath", "second bedroom".
     std::size_t makeQualified(std::size_t begin, const std::vector<std::string>& names,
-                              const Found& room) {
+                              const RowFound& room) {
         const SpaceRow& row = tables().spaces[room.row];
         std::string key;
         std::string number;
@@ -353,7 +360,7 @@ class Finder {
             if (name.size() == 1) {
                 number = row.name == "bedroom" || row.name == "bathroom" ? name : "";
             } else if ((!size && !isColor(name)) || row.name == "bedroom" ||
-                       (isColor(name) && row.name == "bathroom")) {
+                       ((isColor(name) || name == "other") && row.name == "bathroom")) {
                 key += name + " ";
             }
         }
@@ -424,7 +431,7 @@ class Finder {
         return all ? smallNumber(tokens_, at + 1) : 0;
     }
 
-    std::size_t makePlain(std::size_t begin, const Found& whole) {
+    std::size_t makePlain(std::size_t begin, const RowFound& whole) {
         const SpaceRow& row = tables().spaces[whole.row];
         const bool numbered = row.name == "bedroom" || row.name == "bathroom" ||
                               row.name == "bedrooms" || row.name == "bathrooms";
@@ -442,8 +449,11 @@ class Finder {
             at += sign || (kNumber != kUnknown && word) ? 1 : 0;
             const std::size_t end = makeNumbered(begin, at, row);
             if (end > at) {
-                return end;
+                return takeItsBath(end);
             }
+        }
+        if (const std::size_t end = takeFigure(begin, whole, row); end > whole.end) {
+            return end;
         }
         if (const std::string letter = letterAt(whole.end, row.name); !letter.empty()) {
             push(begin, whole.end + 1, row.name + letter, row.kind, false);
@@ -482,10 +492,10 @@ class Finder {
              (key == "living room" && whole.end < tokens_.size() &&
               tables().is(tokens_[whole.end].word, "upstair")));
         if (const auto [name, end] =
-                sort ? whichOf(whole.end) : std::pair(std::string(), whole.end);
+                sort ? whichAfter(tokens_, begin, whole.end) : std::pair(std::string(), whole.end);
             !name.empty()) {
-            push(begin, end, name + " " + key, kind, false, count);
-            spots_.back().shown = name + " " + key;
+            push(begin, end, roomNamed(name, key), kind, false, count);
+            spots_.back().shown = spots_.back().key;
             return end;
         }
         const bool heads = whole.flag != 0 && !isPrimaryAlone(begin, whole.end, key);
@@ -494,6 +504,32 @@ class Finder {
             spots_.back().shown = key;
         }
         return whole.end;
+    }
+
+    // "KITCHEN 2", "BEDROOM 1A": a heading or a label in a house that has several. Its end; that of
+    // the room where there is no figure.
+    std::size_t takeFigure(std::size_t begin, const RowFound& whole, const SpaceRow& row) {
+        const std::size_t at = whole.end;
+        const int number = begin == 0 && row.kind == SpaceKind::Room && whole.flag == 0
+                               ? smallNumber(tokens_, at)
+                               : 0;
+        if (number == 0 || tokens_[at].kind != TokenKind::Number) {
+            return at;
+        }
+        const bool letter = at + 1 < tokens_.size() && tokens_[at + 1].glued &&
+                            tokens_[at + 1].kind == TokenKind::Word &&
+                            tokens_[at + 1].plain.size() == 1;
+        const std::size_t end = at + (letter ? 2 : 1);
+        if (end < tokens_.size() &&
+            !(tokens_[end].kind == TokenKind::Mark &&
+              (tokens_[end].mark == ':' || tokens_[end].mark == '-' || tokens_[end].mark == '('))) {
+            return at;
+        }
+        push(begin, end,
+             row.name + " " + std::to_string(number) + (letter ? tokens_[at + 1].plain : ""),
+             row.kind, false);
+        spots_.back().shown = spots_.back().key;
+        return end;
     }
 
     // "Primary's on the ground floor", "her room, the primary": the bedroom, and not the first.
@@ -511,58 +547,22 @@ class Finder {
                (the || (begin == 0 && (is || said)));
     }
 
-    // "the bedroom at the front", "the bathroom upstairs": which of several, said after; and where
-    // that ends. Empty where it is not said.
-    [[nodiscard]] std::pair<std::string, std::size_t> whichOf(std::size_t at) const {
-        const auto is = [&](std::size_t i, std::string_view stem) {
-            return i < tokens_.size() && tables().is(tokens_[i].word, stem);
-        };
-        // "Bedroom's at the back": said of it, and no name.
-        if (at > 0 && tokens_[at - 1].text.ends_with("'s")) {
-            return {std::string(), at};
+    // "Bedroom 2 bath": the bath of the bedroom that ends before `at`. The end of it all.
+    std::size_t takeItsBath(std::size_t at) {
+        const RowFound bath =
+            at < tokens_.size() ? longestRow(tokens_, at, From::Space) : RowFound{};
+        SpaceSpot& room = spots_.back();
+        if (bath.row == kNone || tables().spaces[bath.row].name != "bathroom" ||
+            !isBedroom(room.key)) {
+            return at;
         }
-        // "BEDROOM FRONT", "bed back:": before the end of a heading or a label.
-        const bool ends = at + 1 >= tokens_.size() ||
-                          (tokens_[at + 1].kind == TokenKind::Mark &&
-                           (tokens_[at + 1].mark == ':' || tokens_[at + 1].mark == '-'));
-        if (at == 1 && ends) {
-            for (const std::string_view side : {"front", "back", "rear", "middl"}) {
-                if (is(at, side)) {
-                    const std::string name = side == "rear"    ? "back"
-                                             : side == "middl" ? "middle"
-                                                               : std::string(side);
-                    return {name, at + 1};
-                }
-            }
-        }
-        for (const std::string_view level : {"upstair", "downstair"}) {
-            if (is(at, level)) {
-                return {std::string(level) + "s", at + 1};
-            }
-        }
-        // "Bath up.", "Hall up here"
-        const bool here = is(at - 1, "hall") && is(at + 1, "here");
-        const bool closes =
-            at + 1 >= tokens_.size() || here || tokens_[at + 1].kind == TokenKind::Mark;
-        if (closes && (is(at, "up") || is(at, "down"))) {
-            return {is(at, "up") ? "upstairs" : "downstairs", at + 1};
-        }
-        if (!is(at, "at") && !is(at, "in") && !is(at, "on")) {
-            return {std::string(), at};
-        }
-        std::size_t next = at + 1;
-        next += is(next, "the") ? 1 : 0;
-        for (const std::string_view side : {"front", "back", "rear", "left", "right"}) {
-            const bool of = is(next + 1, "of") && !is(next + 3, "hous");
-            if (is(next, side) && !of) {
-                const std::size_t end = is(next + 1, "of") ? next + 4 : next + 1;
-                return {side == "rear" ? "back" : std::string(side), end};
-            }
-        }
-        return {std::string(), at};
+        room.key += " bath";
+        room.shown = room.key;
+        room.span.end = bath.end;
+        return bath.end;
     }
 
-    // "bedroom 2", "bedrooms 1, 2 and 3".
+    // "bedroom 2", "bedrooms 1, 2 and 3", "bedrooms 1 to 4".
     std::size_t makeNumbered(std::size_t begin, std::size_t at, const SpaceRow& row) {
         static const WordId kAnd = tables().id("and");
         const std::string base = row.name.starts_with("bed") ? "bedroom" : "bathroom";
@@ -578,6 +578,16 @@ class Finder {
                  SpaceKind::Room, false);
             spots_.back().shown = spots_.back().key;
             end = ++at;
+            const int last = isTo(at) ? smallNumber(tokens_, at + 1) : 0;
+            for (int i = number + 1; i < last; ++i) {
+                push(at, at, base + " " + std::to_string(i), SpaceKind::Room, false);
+                spots_.back().shown = spots_.back().key;
+            }
+            if (last > number) {
+                push(at, at + 2, base + " " + std::to_string(last), SpaceKind::Room, false);
+                spots_.back().shown = spots_.back().key;
+                end = at += 2;
+            }
             const bool comma = at < tokens_.size() && tokens_[at].kind == TokenKind::Mark &&
                                (tokens_[at].mark == ',' || tokens_[at].mark == '&');
             const bool joined = at < tokens_.size() && tokens_[at].word == kAnd && kAnd != kUnknown;

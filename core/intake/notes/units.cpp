@@ -55,6 +55,59 @@ void eachStart(std::string_view text, std::string_view firsts, const Use& use) {
     }
 }
 
+// The word or figure that ends before `at`, in small letters; `at` is moved before it. A fraction
+// ("1/2", ".5") is passed.
+std::string wordBefore(std::string_view text, std::size_t& at) {
+    const auto inWord = [](char c) { return isLetter(c) || (c >= '0' && c <= '9'); };
+    std::string word;
+    for (bool fraction = true; fraction;) {
+        while (at > 0 && (text[at - 1] == ' ' || text[at - 1] == '-' || text[at - 1] == '\'')) {
+            --at;
+        }
+        const std::size_t end = at;
+        while (at > 0 && inWord(text[at - 1])) {
+            --at;
+        }
+        word.assign(text.substr(at, end - at));
+        fraction = end - at == 1 && at > 1 && text[at - 1] == '/' && text[at - 2] == '1';
+        at -= fraction ? 2 : 0;
+        fraction = fraction || word == "s";  // "kid's"
+        // "2.5": the figure before the point
+        if (at > 1 && text[at - 1] == '.' && !isLetter(text[at]) && inWord(text[at - 2])) {
+            at -= 2;
+            word.assign(1, text[at]);
+        }
+    }
+    std::transform(word.begin(), word.end(), word.begin(), [](char c) {
+        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    });
+    return word;
+}
+
+// What the name of a bath at `at` tells: "two baths", "hall bath", "primary bath".
+void noteBath(std::string_view notes, std::size_t at, Units& units) {
+    static constexpr std::array<std::string_view, 8> kMore = {"2",   "3",     "4",    "5",
+                                                              "two", "three", "four", "five"};
+    static constexpr std::array<std::string_view, 13> kOther = {
+        "hall",     "hallway",    "guest",    "family", "kid",   "kids",  "other",
+        "upstairs", "downstairs", "basement", "second", "girls", "common"};
+    static constexpr std::array<std::string_view, 4> kOwn = {"primary", "master", "her", "owner"};
+    std::string word = wordBefore(notes, at);
+    if (word == "full") {
+        word = wordBefore(notes, at);
+    } else if (word == "half") {
+        // "two and a half baths"
+        for (int i = 0; i < 3 && (i == 0 || word == "a" || word == "and"); ++i) {
+            word = wordBefore(notes, at);
+        }
+    }
+    const auto is = [&](const auto& words) {
+        return std::find(words.begin(), words.end(), word) != words.end();
+    };
+    units.baths = units.baths || is(kMore) || is(kOther);
+    units.ownBath = units.ownBath || is(kOwn);
+}
+
 }  // namespace
 
 bool isUnitWord(std::string_view word) {
@@ -69,9 +122,14 @@ Units unitsIn(std::string_view notes) {
     static constexpr std::array<std::string_view, 3> kTwos = {"two", "2", "three"};
     Units units;
     std::set<std::string> names;
-    eachStart(notes, "uafshdt2", [&](std::size_t at) {
+    eachStart(notes, "uafshdt2be", [&](std::size_t at) {
+        const std::size_t begin = at;
         const std::string word = nextWord(notes, at);
-        if (std::find(kHouses.begin(), kHouses.end(), word) != kHouses.end()) {
+        if (word.starts_with("bath")) {
+            noteBath(notes, begin, units);
+        } else if (word == "ensuite" || (word == "en" && nextWord(notes, at) == "suite")) {
+            units.ownBath = true;
+        } else if (std::find(kHouses.begin(), kHouses.end(), word) != kHouses.end()) {
             units.stacked = true;
         } else if (std::find(kTwos.begin(), kTwos.end(), word) != kTwos.end()) {
             const std::string next = nextWord(notes, at);

@@ -1,4 +1,4 @@
-// Is the house parted into flats, each with rooms of its own?
+// Is the house parted into flats, each with rooms of its own? Has it more than one bath?
 #pragma once
 
 #include <string_view>
@@ -8,6 +8,8 @@ namespace ledgerboard::intake {
 struct Units {
     bool lettered = false;  // more than one goes by a letter or figure: "Unit A … unit B"
     bool stacked = false;   // spoken of as a duplex or the like: a storey may be a flat
+    bool baths = false;     // there are two and more, half baths apart
+    bool ownBath = false;  // one goes by the name of the primary bedroom: "primary bath", "ensuite"
 };
 
 // Looks through the whole notes once.

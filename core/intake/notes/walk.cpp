@@ -49,7 +49,7 @@ void Walk::learn(const std::string& key, const std::string& written, SpaceKind k
     }
     constexpr std::size_t kMostSpaces = 400;
     if (find(key) == nullptr && known_.size() < kMostSpaces) {
-        known_.push_back({key, shown.empty() ? key : shown, kind});
+        known_.push_back({key, shown.empty() ? key : shown, kind, storey_});
     }
 }
 
@@ -212,12 +212,17 @@ std::string Walk::resolve(const SpaceSpot& spot) {
         return key;
     }
     // "The bath" of the primary bedroom, where the house has another.
-    const bool another = std::any_of(known_.begin(), known_.end(), [](const KnownSpace& space) {
-        return isBath(space.key) && space.key != "primary bath";
-    });
+    const bool another = (houseUnits_.baths && !houseUnits_.ownBath) ||
+                         std::any_of(known_.begin(), known_.end(), [](const KnownSpace& space) {
+                             return isBath(space.key) && space.key != "primary bath";
+                         });
     if (headOf(key) == "bath" && another && (key == "bath" || key == "bathroom") &&
         contains(current_, "primary bedroom")) {
         return "primary bath";
+    }
+    if (const std::string own = key == "bathroom" ? ownBath() : std::string();
+        !own.empty() && find(own) != nullptr) {
+        return own;
     }
     if (find(key) != nullptr || spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
         return key;
@@ -231,6 +236,7 @@ std::string Walk::resolve(const SpaceSpot& spot) {
     const bool bare = key.find(' ') == std::string::npos;
     if (bare) {
         const std::string head = headOf(key);
+        const bool sortsApart = head == "bath" || head == "bedroom";
         std::string only;
         int count = 0;
         for (const KnownSpace& space : known_) {
@@ -239,7 +245,10 @@ std::string Walk::resolve(const SpaceSpot& spot) {
                                 headOf(space.shown) == head &&
                                 space.shown.find(" the ") == std::string::npos;
             const bool landing = spot.shown == "landing" && space.key == "entry";
-            if (!landing && (headOf(space.key) == head || called)) {
+            // "I could put a second bathroom in here": the bathroom is another.
+            const bool numbered =
+                sortsApart && hasDigit(space.key) && !contains(current_, space.key);
+            if (!landing && !numbered && (headOf(space.key) == head || called)) {
                 if (contains(current_, space.key) && space.key != "half bath") {
                     return space.key;
                 }
@@ -247,7 +256,6 @@ std::string Walk::resolve(const SpaceSpot& spot) {
                 ++count;
             }
         }
-        const bool sortsApart = head == "bath" || head == "bedroom";
         const bool lesser = only == "primary bath" || only == "half bath" ||
                             (contains(current_, "basement") && only.starts_with("upstairs "));
         // "Yard: …" after the front yard: the one that lies behind.
@@ -259,6 +267,45 @@ std::string Walk::resolve(const SpaceSpot& spot) {
     return key;
 }
 
+// The bath that belongs to the bedroom where the speaker stands; empty where that has none or gives
+// no name to it.
+std::string Walk::ownBath() const {
+    if (current_.size() != 1 || !isBedroom(current_.front())) {
+        return {};
+    }
+    const std::string& room = current_.front();
+    if (room == "primary bedroom") {
+        return "primary bath";
+    }
+    if (hasDigit(room)) {
+        return room + " bath";
+    }
+    for (const std::string_view which :
+         {"guest", "kids", "boys", "girls", "upstairs", "downstairs", "basement"}) {
+        if (room == std::string(which) + " bedroom") {
+            return std::string(which) + " bathroom";
+        }
+    }
+    return {};
+}
+
+// "Third floor. Front bedroom, …", where the second floor has one: two rooms, and each goes by its
+// storey.
+void Walk::nameByStorey(std::string& key, std::string& shown) {
+    const auto known = std::find_if(known_.begin(), known_.end(),
+                                    [&](const KnownSpace& space) { return space.key == key; });
+    const bool several = isBedroom(key) || isBath(key) || key == "kitchen" || key == "living room";
+    if (known == known_.end() || !several || storey_.empty() || known->storey.empty() ||
+        known->storey == storey_ || key == "primary bedroom" || key == "primary bath") {
+        return;
+    }
+    if (!known->shown.starts_with(known->storey)) {
+        known->shown = known->storey + " " + known->shown;
+    }
+    key = storey_ + " " + key;
+    shown = storey_ + " " + shown;
+}
+
 void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
     std::vector<std::string> keys;
     for (const SpaceSpot* spot : spots) {
@@ -267,8 +314,10 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
         std::string shown = key == "primary bath" && key != spot->key ? key : spot->shown;
         if (spot->kind == SpaceKind::Level) {
             level_ = key;
+            storey_ = spot->shown;
         } else if (spot->kind == SpaceKind::Outside || key == "basement") {
             level_.clear();
+            storey_.clear();
         }
         if (key == "bathroom" && level_ == "upstairs" && find(key) == nullptr && saysStairs_) {
             key = "upstairs bathroom";
@@ -280,6 +329,7 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
             groupLoose_ = false;
             continue;
         }
+        nameByStorey(key, shown);
         if (!isBedroom(key) && !isBath(key)) {
             group_.clear();
         }

@@ -20,6 +20,7 @@ struct KnownSpace {
     std::string key;
     std::string shown;
     SpaceKind kind = SpaceKind::Room;
+    std::string storey = {};  // as it was called where the room was named first; empty if unsaid
 };
 
 // The spaces that hold for a run of tokens.
@@ -100,6 +101,9 @@ class Walk {
     enum class Role { Ignored, Move, Local, OfObject };
 
     std::string resolve(const SpaceSpot& spot);
+    [[nodiscard]] std::string ownBath() const;
+    void nameOwnBath(const Sentence& sentence, SpaceSpot& spot);
+    void nameByStorey(std::string& key, std::string& shown);
 
     // A room that was named, or left, in the sentence of that number.
     struct Lately {
@@ -129,6 +133,7 @@ class Walk {
     [[nodiscard]] bool isPartHere(const Sentence& sentence, const SpaceSpot& spot) const;
     [[nodiscard]] bool isFirstRoom(const Sentence& sentence, const SpaceSpot& spot) const;
     [[nodiscard]] bool isAlias(const Sentence& sentence) const;
+    [[nodiscard]] bool isSameRoom(const Sentence& sentence, const SpaceSpot& spot) const;
     [[nodiscard]] Role roleInClause(const Sentence& sentence, const Spots& spots,
                                     std::size_t index) const;
     void closeClause(Placed& placed, Clause& clause, std::size_t end);
@@ -193,6 +198,7 @@ class Walk {
     std::vector<std::string> current_;
     std::vector<std::string> trail_;  // where the speaker has been, latest last
     std::string level_;
+    std::string storey_;  // the same as the speaker called it
     Units houseUnits_;
     std::string unit_;        // the flat the speaker is in, "unit b" or "downstairs"; empty if none
     std::string bathStorey_;  // of the bathroom, where that was only said after its name

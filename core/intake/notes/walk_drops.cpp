@@ -47,9 +47,14 @@ void dropAbsent(const Sentence& sentence, Spots& spots) {
         if (at > 0 && wordIs(sentence, at - 1, "no")) {
             return true;
         }
-        at -= at > 0 && (wordIs(sentence, at - 1, "a") || wordIs(sentence, at - 1, "the")) ? 1 : 0;
+        static const std::vector<std::string_view> kLeads = {"a",   "the",   "his", "her",
+                                                             "our", "their", "my",  "an"};
+        const bool led = at > 0 && std::find(kLeads.begin(), kLeads.end(),
+                                             sentence.tokens[at - 1].plain) != kLeads.end();
+        at -= led ? 1 : 0;
         // "The bath was once the pantry."
         at -= at > 1 && wordIs(sentence, at - 1, "onc") ? 1 : 0;
+        // "third bedroom this was his hobby room"
         const bool other = !spots.spaces.empty() && spots.spaces.front().span.end < at &&
                            spots.spaces.front().span.end + 2 >= at;
         return (at == 1 || at == 2 || other) && at > 0 && sentence.tokens[at - 1].plain == "was";

@@ -75,7 +75,10 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
         }
         const bool article =
             spot.span.end == spot.span.begin + 2 && wordIs(sentence, spot.span.begin, "the");
-        const bool shaped = spot.span.end == spot.span.begin + 2 && word == "bath" &&
+        // "In the small bath …": nobody stands in a tub.
+        const bool in = spot.span.begin > 1 && wordIs(sentence, spot.span.begin - 2, "in") &&
+                        wordIs(sentence, spot.span.begin - 1, "the");
+        const bool shaped = spot.span.end == spot.span.begin + 2 && word == "bath" && !in &&
                             find(spot.key) == nullptr && tellsShape(sentence, spot.span.begin);
         const bool tub = word == "bath" && (spot.key == "bathroom" || shaped);
         const auto overlaps = [&](const ObjectSpot& object) {

@@ -535,12 +535,13 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
     const bool within = labelled_ && !sentence.opensLine && !spots.spaces.empty() &&
                         spots.spaces.front().span.end < sentence.tokens.size() &&
                         isMark(sentence.tokens[spots.spaces.front().span.end], "-");
-    const bool shed = !spots.spaces.empty() && isOnlyShed(sentence, spots, spots.spaces.front());
+    const bool none = !spots.spaces.empty() && (isOnlyShed(sentence, spots, spots.spaces.front()) ||
+                                                isSameRoom(sentence, spots.spaces.front()));
     // "Deck. Off the living."
     const bool where = sinceMove_ == 1 && !spots.spaces.empty() && !sentence.opensLine &&
                        saysWhereItIs(sentence, spots.spaces.front().span.begin);
     const bool part = !spots.spaces.empty() && isPartHere(sentence, spots.spaces.front());
-    const std::size_t end = within || shed || where || part ? 0 : headingEnd(sentence, spots);
+    const std::size_t end = within || none || where || part ? 0 : headingEnd(sentence, spots);
     if (end == 0) {
         takeLabel(sentence, spots, placed);
         return;

@@ -96,8 +96,14 @@ bool isThingOfHall(const Sentence& sentence, const Spots& spots, const SpaceSpot
 // "There's a powder room": one that is there, in long talk or where no order is given.
 bool thereIsSuch(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     const std::size_t begin = spot.span.begin;
-    const bool thereIs =
-        begin > 2 && (wordIs(sentence, begin - 3, "there") || wordIs(sentence, begin - 2, "there"));
+    std::size_t lead = begin;
+    while (lead > 0 && (wordIs(sentence, lead - 1, "one") || wordIs(sentence, lead - 1, "just") ||
+                        wordIs(sentence, lead - 1, "onli"))) {
+        --lead;
+    }
+    const bool only = lead < begin && lead > 1 && wordIs(sentence, lead - 2, "there");
+    const bool thereIs = only || (begin > 2 && (wordIs(sentence, begin - 3, "there") ||
+                                                wordIs(sentence, begin - 2, "there")));
     const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
         return tables().acts[act.row].weight > 1 && tables().acts[act.row].side != Side::Edge;
     });
@@ -542,7 +548,8 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     if (isPartHere(sentence, spots.spaces[index])) {
         return Role::Ignored;
     }
-    if (isSameAgain(sentence, spots, index) || isOnlyShed(sentence, spots, spots.spaces[index])) {
+    if (isSameAgain(sentence, spots, index) || isOnlyShed(sentence, spots, spots.spaces[index]) ||
+        isSameRoom(sentence, spots.spaces[index])) {
         return Role::Ignored;
     }
     // "The bathroom's downstairs in the old coal store": where that is.

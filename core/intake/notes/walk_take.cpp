@@ -85,13 +85,31 @@ bool beginsClause(const Sentence& sentence, const Spots& spots, std::size_t inde
     return parted && subject && before;
 }
 
-// "Bath off of it, …", "the bathroom here": a room of the one where the speaker stands.
+// "Bath off of it, …", "the bathroom here", "the bath that goes with it": a room of the one where
+// the speaker stands.
 bool isBesideHere(const Sentence& sentence, std::size_t at) {
-    const std::size_t off = at + (wordIs(sentence, at + 1, "of") ? 2 : 1);
-    return wordIs(sentence, at, "here") ||
-           (wordIs(sentence, at, "off") &&
-            (wordIs(sentence, off, "it") || wordIs(sentence, off, "here") ||
-             wordIs(sentence, off, "that")));
+    if (wordIs(sentence, at, "here") ||
+        (wordIs(sentence, at, "in") && wordIs(sentence, at + 1, "here"))) {
+        return true;
+    }
+    at += wordIs(sentence, at, "that") && wordIs(sentence, at + 1, "go") ? 1 : 0;
+    for (const std::string_view joint : {"off", "next", "besid", "go"}) {
+        if (wordIs(sentence, at, joint)) {
+            const bool more = wordIs(sentence, at + 1, "of") || wordIs(sentence, at + 1, "to") ||
+                              wordIs(sentence, at + 1, "with");
+            const std::size_t to = at + (more ? 2 : 1);
+            return wordIs(sentence, to, "it") || wordIs(sentence, to, "here") ||
+                   wordIs(sentence, to, "that");
+        }
+    }
+    return false;
+}
+
+// "Its own bath", "her bath": whose the room is that begins at `at`.
+bool isItsOwn(const Sentence& sentence, std::size_t at) {
+    at -= at > 0 && sentence.tokens[at - 1].plain == "own" ? 1 : 0;
+    return at > 0 && (wordIs(sentence, at - 1, "her") || wordIs(sentence, at - 1, "his") ||
+                      wordIs(sentence, at - 1, "it"));
 }
 
 // "paint in here, and plank everywhere downstairs": where the part of the sentence begins that
@@ -228,7 +246,9 @@ const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, s
             spot.headingOnly && !(spot.kind == SpaceKind::Room && isNamed(sentence, spots, begin));
         const bool with =
             wordIs(sentence, spot.span.end, "with") && wordIs(sentence, spot.span.end + 1, "it");
-        if (begin < from || !room || with || isUsedAs(sentence, begin) || short2 ||
+        // "It's got its own bath. Carpet, paint.": still in the bedroom.
+        const bool own = begin > 0 && sentence.tokens[begin - 1].plain == "own";
+        if (begin < from || !room || with || own || isUsedAs(sentence, begin) || short2 ||
             isOnlyNamed(sentence, spots, i) || adverb || counted || first ||
             saysOnlyWhere(sentence, spots, begin)) {
             continue;
@@ -265,7 +285,8 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
     // "There's a deck off it."
     const bool beside = spot != nullptr && spot->kind == SpaceKind::Outside &&
                         wordIs(sentence, spot->span.end, "off");
-    if (spot != nullptr && (beside || tellsSort(sentence, spot->span.begin))) {
+    if (spot != nullptr &&
+        (beside || tellsSort(sentence, spot->span.begin) || isSameRoom(sentence, *spot))) {
         return;
     }
     const bool named = spot != nullptr && isNamed(sentence, spots, spot->span.begin);
@@ -355,21 +376,32 @@ void Walk::takeRow(const Spots& spots, Placed& placed) {
     }
 }
 
+// "Her bath", said in the primary bedroom; "our bath" is not the one in the hall.
+void Walk::nameOwnBath(const Sentence& sentence, SpaceSpot& spot) {
+    const std::size_t at = spot.span.begin;
+    if (spot.key != "bathroom") {
+        return;
+    }
+    const bool ours = at > 0 && (wordIs(sentence, at - 1, "our") || wordIs(sentence, at - 1, "my"));
+    if (!ours && !isItsOwn(sentence, at) && !isBesideHere(sentence, spot.span.end)) {
+        return;
+    }
+    const std::string own = ownBath();
+    if (!own.empty() && (!ours || own == "primary bath")) {
+        spot.key = spot.shown = own;
+        learn(own, own, SpaceKind::Room);
+        noteNamed(own);
+    } else if (ours && find("hall bath") != nullptr) {
+        spot.key = spot.shown = "our bath";
+    }
+}
+
 // "Same as the lake bedroom": a name that a heading gave.
 void Walk::useOwnNames(const Sentence& sentence, Spots& spots) {
     hearOwnRooms(sentence, spots);
     for (SpaceSpot& spot : spots.spaces) {
         namePlainly(sentence, spot);
-        // "Her bath", said in the primary bedroom.
-        const bool whose = spot.span.begin > 0 && (wordIs(sentence, spot.span.begin - 1, "her") ||
-                                                   wordIs(sentence, spot.span.begin - 1, "his") ||
-                                                   wordIs(sentence, spot.span.begin - 1, "it"));
-        if ((whose || isBesideHere(sentence, spot.span.end)) && spot.key == "bathroom" &&
-            contains(current_, "primary bedroom")) {
-            spot.key = "primary bath";
-            spot.shown = spot.key;
-            continue;
-        }
+        nameOwnBath(sentence, spot);
         if (spot.kind != SpaceKind::Room || spot.span.begin == 0) {
             continue;
         }
@@ -487,7 +519,9 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         }
         if (closesClause(sentence.tokens[i])) {
             closeClause(placed, clause, i + 1);
-        } else if (next < spots.spaces.size() && spots.spaces[next].span.begin == i) {
+        }
+        // "Bedrooms 1 to 4" names several at one place.
+        for (; next < spots.spaces.size() && spots.spaces[next].span.begin == i; ++next) {
             takeSpace(sentence, spots, next, placed, clause);
         }
     }

@@ -49,9 +49,20 @@ bool isSaidOf(const Sentence& sentence, std::size_t at) {
     if (at >= sentence.tokens.size()) {
         return false;
     }
-    return isMark(sentence.tokens[at], ",:-.") || wordIs(sentence, at, "have") ||
-           wordIs(sentence, at, "is") || wordIs(sentence, at, "need") ||
-           wordIs(sentence, at, "i") || wordIs(sentence, at, "you") || wordIs(sentence, at, "we");
+    return isMark(sentence.tokens[at], ",:-.?") || wordIs(sentence, at, "have") ||
+           wordIs(sentence, at, "has") || wordIs(sentence, at, "is") ||
+           wordIs(sentence, at, "need") || wordIs(sentence, at, "want") ||
+           wordIs(sentence, at, "get") || wordIs(sentence, at, "i") ||
+           wordIs(sentence, at, "you") || wordIs(sentence, at, "we");
+}
+
+// 2 to 9 said in words at `at`; 0 if none.
+int cardinalAt(const Sentence& sentence, std::size_t at) {
+    if (at >= sentence.tokens.size() || sentence.tokens[at].kind != TokenKind::Word) {
+        return 0;
+    }
+    const int number = smallNumber(sentence.tokens, at);
+    return number > 1 ? number : 0;
 }
 
 // 2 to 9 said at token `at` as which of several: "the second", "two's"; 0 if none.
@@ -82,33 +93,32 @@ bool isListed(const Sentence& sentence, std::size_t at, std::size_t from) {
 
 }  // namespace
 
-// "The second's much the same", "two's got a hole in the door": after a bedroom that goes by its
-// number.
+// "The second's much the same", "Two, same.", "Third one, …", "in four there's …": after a bedroom
+// that goes by its number.
 bool Walk::takeNumbered(const Sentence& sentence) {
-    std::size_t at = wordIs(sentence, 0, "in") || wordIs(sentence, 0, "and") ? 1 : 0;
+    const bool in = wordIs(sentence, 0, "in");
+    std::size_t at = in || wordIs(sentence, 0, "and") ? 1 : 0;
     const bool the = wordIs(sentence, at, "the");
     at += the ? 1 : 0;
     if (at >= sentence.tokens.size()) {
         return false;
     }
     const bool is = sentence.tokens[at].text.ends_with("'s");
-    // "Third, paint." right after the second bedroom.
-    const bool next = !the && at == 0 && sentence.tokens.size() > 1 &&
-                      isMark(sentence.tokens[1], ",:") && ordinalAt(sentence, 0) > 1 &&
-                      contains(current_, "bedroom " + std::to_string(ordinalAt(sentence, 0) - 1));
-    int number = the || next ? ordinalAt(sentence, at) : 0;
-    if (number == 0 && is && !the) {
-        const NumberRow row = tables().number(sentence.tokens[at].word);
-        number = row.kind == NumberKind::Unit && row.value < 10'000
-                     ? static_cast<int>(row.value / 1000)
-                     : 0;
-        // "One's got a crack": anything's.
-        number = number > 1 && find("bedroom " + std::to_string(number)) != nullptr ? number : 0;
-    }
-    const bool follows = find("bedroom " + std::to_string(number - 1)) != nullptr ||
-                         find("bedroom " + std::to_string(number)) != nullptr;
+    const int ordinal = ordinalAt(sentence, at);
+    int number = ordinal > 0 ? ordinal : the ? 0 : cardinalAt(sentence, at);
+    const auto known = [&](int which) {
+        return find("bedroom " + std::to_string(which)) != nullptr;
+    };
+    std::size_t end = at + 1;
+    end += ordinal > 0 && (wordIs(sentence, end, "one") || wordIs(sentence, end, "room")) ? 1 : 0;
+    // "Third, paint." right after the second bedroom, "One's got a crack" of anything.
+    const bool next = at == 0 && contains(current_, "bedroom " + std::to_string(number - 1)) &&
+                      (end > at + 1 || ordinal > 0 ||
+                       (end < sentence.tokens.size() && isMark(sentence.tokens[end], ",:.")));
+    const bool named = (the && ordinal > 0) || ((is || in) && ordinal == 0 && known(number));
     const bool here = !current_.empty() && isBedroom(current_.front());
-    if (number < 2 || !follows || !here || !isSaidOf(sentence, at + 1)) {
+    if (number < 2 || !(next || named) || !(known(number - 1) || known(number)) || !here ||
+        !isSaidOf(sentence, end)) {
         return false;
     }
     if (current_.size() > 1) {
@@ -269,8 +279,12 @@ void Walk::hearOwnRooms(const Sentence& sentence, Spots& spots) {
 // tells which, as long as no other goes by it.
 void Walk::namePlainly(const Sentence& sentence, SpaceSpot& spot) {
     // "Bath upstairs.": the bath, as long as there is no other.
-    const std::string& said = sentence.tokens[spot.span.end - 1].plain;
+    const bool here = wordIs(sentence, spot.span.end - 1, "here");
+    const std::string& said = sentence.tokens[spot.span.end - (here ? 2 : 1)].plain;
     const std::string last = said == "up" || said == "down" ? said + "stairs" : said;
+    if (houseUnits_.baths && isBath(spot.key)) {
+        return;
+    }
     if (last + " bathroom" == spot.key && find(spot.key) == nullptr) {
         const bool another = std::any_of(known_.begin(), known_.end(), [](const KnownSpace& known) {
             return isBath(known.key) && known.key != "primary bath";
@@ -356,6 +370,15 @@ bool Walk::isAlias(const Sentence& sentence) const {
     const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
     return sinceMove_ <= 1 && here != nullptr && here->kind == SpaceKind::Level &&
            wordIs(sentence, 0, "this");
+}
+
+// "Hall bath first. This is the kids' bath.": the same once more.
+bool Walk::isSameRoom(const Sentence& sentence, const SpaceSpot& spot) const {
+    const std::string here = current_.size() == 1 ? current_.front() : std::string();
+    const bool thisIs = wordIs(sentence, 0, "this") || wordIs(sentence, 0, "that");
+    return sinceMove_ <= 1 && thisIs && spot.kind == SpaceKind::Room && spot.span.begin <= 4 &&
+           (isBath(here) || isBedroom(here)) && here.find(' ') != std::string::npos &&
+           headOf(spot.key) == headOf(here) && find(spot.key) == nullptr;
 }
 
 // Whether the space is a thing of the garden where the speaker stands.

@@ -1,0 +1,84 @@
+// Protects: of several rooms of one sort each goes by its own name: several named in one breath,
+// the bath of a bedroom, the same room on another storey. How: short invented notes with the items
+// a reader would list.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/unit/intake/notes/notes_text.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::IsSupersetOf;
+using testing::Not;
+
+TEST(NotesWalkNames, SeveralRoomsInOneBreath) {
+    EXPECT_THAT(itemsOf("Front and back bedrooms: new carpet in both.\n"),
+                IsSupersetOf({"front bedroom: replace carpet", "back bedroom: replace carpet"}));
+    EXPECT_THAT(itemsOf("Beds 2 to 4\n- new carpet\n"),
+                ElementsAre("bedroom 2: replace carpet", "bedroom 3: replace carpet",
+                            "bedroom 4: replace carpet"));
+    EXPECT_THAT(itemsOf("The front bedroom and the middle one need new carpet."),
+                IsSupersetOf({"front bedroom: replace carpet", "middle bedroom: replace carpet"}));
+    // Not a row: a hall and a bedroom.
+    EXPECT_THAT(itemsOf("The hall and front bedroom get new carpet."),
+                Contains("front bedroom: replace carpet"));
+}
+
+TEST(NotesWalkNames, WhichOfSeveralInAHeading) {
+    EXPECT_THAT(itemsOf("BATH (hall)\n- new toilet\n\nBEDROOM LEFT\n- new carpet\n\n"
+                        "Upstairs bed 3\n- new carpet\n"),
+                ElementsAre("hall bath: replace toilet", "left bedroom: replace carpet",
+                            "upstairs bedroom 3: replace carpet"));
+    // A storey in brackets says only where the room is.
+    EXPECT_THAT(itemsOf("BATHROOM (up)\n- new toilet\n"), ElementsAre("bathroom: replace toilet"));
+    EXPECT_THAT(itemsOf("KITCHEN 2\n- new sink\n"), ElementsAre("kitchen 2: replace sink"));
+}
+
+TEST(NotesWalkNames, WhichOfSeveralSaidAfter) {
+    EXPECT_THAT(itemsOf("Next, bedroom, the small one. Replace the carpet. Bedroom on the lake "
+                        "side: patch the ceiling."),
+                ElementsAre("small bedroom: replace carpet", "lake side bedroom: repair ceiling"));
+}
+
+TEST(NotesWalkNames, TheBathOfABedroom) {
+    EXPECT_THAT(itemsOf("Three bedrooms, two baths. Primary bedroom. New carpet. The bathroom. "
+                        "New toilet."),
+                ElementsAre("primary bedroom: replace carpet", "primary bath: replace toilet"));
+    EXPECT_THAT(itemsOf("Three bedrooms, one bath. Primary bedroom. New carpet. The bathroom. "
+                        "New toilet."),
+                ElementsAre("primary bedroom: replace carpet", "bathroom: replace toilet"));
+    EXPECT_THAT(itemsOf("Bedroom two. It's got its own bath. New carpet. Bath, new toilet."),
+                ElementsAre("bedroom 2: replace carpet", "bedroom 2 bath: replace toilet"));
+    EXPECT_THAT(itemsOf("Hall bath. New sink. Our bath, replace the toilet."),
+                ElementsAre("hall bath: replace sink", "our bath: replace toilet"));
+}
+
+TEST(NotesWalkNames, AnotherBath) {
+    EXPECT_THAT(itemsOf("Hall bath: new sink. Other bath: new toilet."),
+                ElementsAre("hall bath: replace sink", "other bath: replace toilet"));
+    EXPECT_THAT(itemsOf("Hall bath. This is the kids' bath. New toilet."),
+                ElementsAre("hall bath: replace toilet"));
+    EXPECT_THAT(itemsOf("Fourth bedroom. You could put a second bathroom in here. Bathroom. New "
+                        "toilet."),
+                Contains("bathroom: replace toilet"));
+}
+
+TEST(NotesWalkNames, TheNextByItsNumberAlone) {
+    EXPECT_THAT(itemsOf("Bedroom one, new carpet. Two, new carpet. Three, patch the ceiling. In "
+                        "two, the window's cracked, new window."),
+                IsSupersetOf({"bedroom 2: replace carpet", "bedroom 3: repair ceiling",
+                              "bedroom 2: replace windows"}));
+}
+
+TEST(NotesWalkNames, TheSameNameOnAnotherStorey) {
+    EXPECT_THAT(itemsOf("Second floor. Front bedroom: new carpet. Third floor. Front bedroom: "
+                        "patch the ceiling."),
+                ElementsAre("second floor front bedroom: replace carpet",
+                            "third floor front bedroom: repair ceiling"));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
