@@ -23,7 +23,31 @@ std::vector<std::string> placedIn(Walk& walk, const KnownSpace& space) {
 
 // A part of the grounds from which the house is seen.
 bool isYard(const std::string& key) {
-    return key.ends_with("yard") || key == "garden" || key == "deck" || key == "patio";
+    return key.ends_with("yard") || key == "garden" || key == "deck" || key == "patio" ||
+           key == "dock" || key == "pool area" || key == "lane" || key == "alley";
+}
+
+// "Siding's good.", said on the porch: what hangs on the walls of the house. An outbuilding has
+// walls of its own.
+bool isOfWalls(const ObjectRow& object, const KnownSpace* here) {
+    static const std::vector<std::string_view> kThings = {
+        "siding", "stucco", "gutters", "downspouts", "fascia", "exterior soffit"};
+    static const std::vector<std::string_view> kBuildings = {
+        "shed", "barn", "greenhouse", "chicken house", "smokehouse", "machine shed",
+        "pool house", "bunkhouse", "granary", "stable", "potting shed", "wood shed"};
+    return here != nullptr && here->kind == SpaceKind::Outside &&
+           std::find(kThings.begin(), kThings.end(), object.name) != kThings.end() &&
+           std::find(kBuildings.begin(), kBuildings.end(), here->key) == kBuildings.end();
+}
+
+// "The chimney needs a cap.", said where no fireplace is.
+bool isOfStack(const ObjectRow& object, const std::string& here) {
+    static const std::vector<std::string_view> kRooms = {
+        "basement", "hall",    "entry", "laundry room", "half bath", "garage",
+        "barn",     "carport", "shed",  "stoop",        "stairs",    "balcony"};
+    return object.name == "chimney" &&
+           (isBath(here) || here.ends_with("porch") ||
+            std::find(kRooms.begin(), kRooms.end(), here) != kRooms.end());
 }
 
 // "Stairs and upstairs hall": the treads are the stairs', the walls the hall's.
@@ -91,7 +115,7 @@ bool isOfGrounds(const ObjectRow& object, const std::string& here) {
         "fence", "fence panel", "gate", "lawn", "trees", "shrubs", "brush", "sprinklers"};
     static const std::vector<std::string_view> kLookouts = {
         "deck",    "balcony", "shed",       "barn",  "boathouse", "dock",
-        "carport", "garage",  "greenhouse", "stoop", "workshop"};
+        "carport", "garage",  "greenhouse", "stoop", "workshop",  "patio"};
     const bool lookout = here.ends_with("porch") ||
                          std::find(kLookouts.begin(), kLookouts.end(), here) != kLookouts.end();
     return lookout && std::find(kThings.begin(), kThings.end(), object.name) != kThings.end();
@@ -190,9 +214,13 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
         return walk_.groundsBefore();
     }
     // What is the house's own outdoors, seen from the yard or the porch.
-    if (object.home == Home::Outside || isOfOutdoors(object, here) ||
-        (object.home == Home::House && isYard(here))) {
+    if (object.home == Home::Outside || isOfOutdoors(object, here) || isOfWalls(object, space) ||
+        isOfStack(object, here) || (object.home == Home::House && isYard(here))) {
         return exterior();
+    }
+    // "Upstairs. There's no rail.": a storey has none of its own.
+    if (storey && object.home == Home::Stairs) {
+        return KnownSpace{"stairs", "stairs", SpaceKind::Room};
     }
     // "Porch steps", "porch ceiling": the porch's.
     const std::string porch =
