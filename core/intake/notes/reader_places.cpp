@@ -121,6 +121,11 @@ bool isOfGrounds(const ObjectRow& object, const std::string& here) {
     return lookout && std::find(kThings.begin(), kThings.end(), object.name) != kThings.end();
 }
 
+// "The pantry's good.", said of a cupboard of the kitchen by the name of which one stands in it.
+bool isPantryItself(const ObjectRow& object, const std::string& here) {
+    return here == "pantry" && object.name == here;
+}
+
 // "The shed's sound.": it stands about the grounds, and is not in itself.
 bool isHutItself(const ObjectRow& object, const ActRow* act, const std::string& here) {
     const bool hut = here == "shed" || here == "privy" || here == "dock" || here == "greenhouse";
@@ -128,6 +133,14 @@ bool isHutItself(const ObjectRow& object, const ActRow* act, const std::string& 
            (object.name == here || (here == "shed" && object.name == "outbuilding") ||
             (here == "privy" && object.name == "outhouse")) &&
            (act->treatment == Treatment::Keep || act->treatment == Treatment::Remove);
+}
+
+// "The brick's fine.", said where a fireplace stands.
+bool isBrickOfRoom(const ObjectRow& object, const KnownSpace* here) {
+    static const std::vector<std::string_view> kRooms = {"living room", "family room", "great room",
+                                                         "main room", "big room"};
+    return object.name == "brickwork" && here != nullptr &&
+           std::find(kRooms.begin(), kRooms.end(), here->key) != kRooms.end();
 }
 
 void dropStairs(std::vector<std::string>& keys) {
@@ -209,6 +222,10 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     }
     if (isOfNoRoom(object, walk_, here)) {
         return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
+    }
+    if (const KnownSpace* kitchen = walk_.find("kitchen");
+        kitchen != nullptr && isPantryItself(object, here)) {
+        return *kitchen;
     }
     if (isOfGrounds(object, here) || isHutItself(object, act, here)) {
         return walk_.groundsBefore();
@@ -292,7 +309,11 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     if (said.object == kDecking && !keys.empty() && keys.front() == "attic") {
         return keys;
     }
-    if (object.place == Place::Outside && (keys.empty() || !isOutdoors(keys.front()))) {
+    // "Sleeping porch": a room by its name, and a porch by its floor and ceiling.
+    const bool porch = here != nullptr && here->key.ends_with("porch") &&
+                       object.name.starts_with("porch ");
+    if (object.place == Place::Outside && !porch && !isBrickOfRoom(object, here) &&
+        (keys.empty() || !isOutdoors(keys.front()))) {
         return placedIn(walk_, exterior());
     }
     if (keys.empty()) {
