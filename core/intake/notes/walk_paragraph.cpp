@@ -22,7 +22,8 @@ bool isSystem(const std::string& object) {
 bool beginsWithSystem(const Sentence& sentence, const Spots& spots) {
     static const std::vector<std::string_view> kWords = {
         "electricity", "electrics", "electrical", "electric", "power",
-        "wiring",      "wires",     "heating",    "plumbing", "hvac"};
+        "wiring",      "wires",     "heating",    "plumbing", "hvac",
+        "mechanicals", "systems",   "utilities"};
     const std::size_t at = skipSmall(sentence, spots, 0);
     constexpr std::size_t kLead = 4;
     for (std::size_t i = 0; i < std::min(sentence.tokens.size(), kLead); ++i) {
@@ -116,7 +117,8 @@ void Walk::takeSystems(const Sentence& sentence, const Spots& spots, Placed& pla
     if (spots.has(Cue::Here)) {
         return;
     }
-    const bool uttered = sentence.spoken && sentence.tokens.size() > kName;
+    // "New cylinder.", one answers in the box room: said of it there.
+    const bool uttered = sentence.spoken && (sentence.tokens.size() > kName || !spots.acts.empty());
     if (!isProse(sentence) || uttered || placed.moved || !placed.parts.empty() ||
         speaksOfRoom(spots) || current_.size() != 1 || headingIndent_ >= 0 || sinceMove_ < 2 ||
         !(isLivedIn(current_.front()) ||

@@ -493,8 +493,10 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
             stands->kind == SpaceKind::Outside) {
             return Role::Ignored;
         }
-        // "Paneling everywhere.", said in a room: all over the room.
-        const bool inRoom = stands != nullptr && stands->kind == SpaceKind::Room;
+        // "Paneling everywhere.", said in a room: all over the room; "trim's peeling everywhere",
+        // said outside: all round.
+        const bool inRoom = stands != nullptr && (stands->kind == SpaceKind::Room ||
+                                                  stands->kind == SpaceKind::Outside);
         const bool every = wordIs(sentence, begin, "everywher") || wordIs(sentence, begin, "top") ||
                            (wordIs(sentence, begin, "all") && wordIs(sentence, begin + 1, "over"));
         return inRoom && every && spot.span.end <= begin + 3 ? Role::Ignored : Role::Local;

@@ -303,8 +303,12 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
         placed.parts.clear();
         return;
     }
-    const bool with = wordIs(sentence, sentence.tokens.size() - 2, "it") &&
-                      wordIs(sentence, sentence.tokens.size() - 3, "with");
+    // "And the dining room with it, 130.": that too, and the talk goes on where it was.
+    const bool with =
+        std::any_of(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& other) {
+            return wordIs(sentence, other.span.end, "with") &&
+                   wordIs(sentence, other.span.end + 1, "it");
+        });
     const bool one = !with && placed.parts.size() == 1 && placed.parts.front().keys.size() == 1 &&
                      placed.parts.front().keys.front() != "whole house";
     if (one && spots.objects.empty() && spots.acts.empty() && sentence.tokens.size() <= 11 &&
