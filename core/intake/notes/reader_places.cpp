@@ -93,11 +93,17 @@ bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& he
                        here == "living room" || here == "dining room" || here == "family room" ||
                        here == "laundry room";
     // "And a new panel.", said anywhere in talk: no panel is in a bedroom or on a porch.
-    const bool panel =
-        object.name == "electrical panel" && !walk.underHeading() &&
-        ((lived && here != "laundry room") || here.ends_with("porch") || here == "deck");
-    return panel || (lived && walk.hasLeftParagraph() &&
-                     std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end());
+    const bool apart = lived && here != "laundry room";
+    const bool panel = object.name == "electrical panel" && !walk.underHeading() &&
+                       (apart || here == "attic" || here.ends_with("porch") || here == "deck");
+    const bool furnace = object.name == "furnace" && (apart || here == "kitchen");
+    const bool cooling =
+        object.name == "air conditioner" && (isBath(here) || here == "half bath");
+    if (panel || furnace || cooling) {
+        return true;
+    }
+    return lived && walk.hasLeftParagraph() &&
+           std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end();
 }
 
 // What is outdoors where no room is spoken of, or on the roof over a porch.

@@ -22,8 +22,9 @@ Fit fitOf(const std::string& object) {
     if (std::find(kBath.begin(), kBath.end(), object) != kBath.end()) {
         return Fit::Bath;
     }
-    static const std::vector<std::string_view> kPlant = {"furnace", "boiler", "water heater",
-                                                         "sump pump", "oil tank"};
+    static const std::vector<std::string_view> kPlant = {
+        "furnace",  "boiler",   "water heater", "sump pump",
+        "oil tank", "ductwork", "floor drain",  "electrical panel"};
     const bool kitchen = std::find(kKitchen.begin(), kKitchen.end(), object) != kKitchen.end();
     const bool plant = std::find(kPlant.begin(), kPlant.end(), object) != kPlant.end();
     return kitchen ? Fit::Kitchen : plant ? Fit::Plant : Fit::Any;
@@ -40,7 +41,7 @@ Fit fitBeside(const std::string& object, const std::string& here) {
 
 bool fits(const std::string& key, Fit fit) {
     if (fit == Fit::Plant) {
-        return key == "basement" || key == "mechanical room";
+        return key == "basement" || key == "mechanical room" || key == "crawl space";
     }
     return fit == Fit::Kitchen ? key.starts_with("kitchen") : isBath(key) || key == "half bath";
 }
@@ -194,7 +195,8 @@ bool Walk::goBack(const Sentence& sentence, const Spots& spots) {
     }
     if (fit == Fit::Any || first.span.begin > kOpens || fits(here, fit) ||
         afterPreposition(sentence, spots, first.span.begin) ||
-        !(isDry(here) || fits(here, Fit::Bath) || fits(here, Fit::Kitchen))) {
+        !(isDry(here) || fits(here, Fit::Bath) ||
+          (fits(here, Fit::Kitchen) && fit != Fit::Plant))) {
         return false;
     }
     for (std::size_t i = named_.size(); i-- > 0;) {
