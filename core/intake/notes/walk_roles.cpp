@@ -38,6 +38,23 @@ bool isAdverb(const Sentence& sentence, const Spots& spots, std::size_t index) {
     return true;
 }
 
+// "What about the lounge walls?", "What's with the porch?": what one of several turns the talk to.
+bool isAskedAbout(const Sentence& sentence, const SpaceSpot& spot) {
+    std::size_t at = spot.span.begin;
+    while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "that") ||
+                      wordIs(sentence, at - 1, "this"))) {
+        --at;
+    }
+    const bool about = at > 1 && wordIs(sentence, at - 1, "about") &&
+                       (wordIs(sentence, at - 2, "what") || wordIs(sentence, at - 2, "how"));
+    const bool with = at > 1 && wordIs(sentence, at - 1, "with") &&
+                      (sentence.tokens[at - 2].text.ends_with("'s") ||
+                       (at > 2 && wordIs(sentence, at - 2, "is"))) &&
+                      wordIs(sentence, 0, "what");
+    return (about || with) && !spot.headingOnly && isMark(sentence.tokens.back(), "?") &&
+           (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside);
+}
+
 // "then you drop down into the …", "we come through to the …": somebody goes there.
 bool goesThere(const Sentence& sentence, std::size_t at) {
     constexpr std::size_t kFar = 7;
@@ -549,6 +566,9 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     }
     if (isPartHere(sentence, spots.spaces[index])) {
         return Role::Ignored;
+    }
+    if (isAskedAbout(sentence, spots.spaces[index])) {
+        return Role::Move;
     }
     if (isSameAgain(sentence, spots, index) || isOnlyShed(sentence, spots, spots.spaces[index]) ||
         isSameRoom(sentence, spots.spaces[index])) {
