@@ -33,8 +33,8 @@ bool isOfWalls(const ObjectRow& object, const KnownSpace* here) {
     static const std::vector<std::string_view> kThings = {
         "siding", "stucco", "gutters", "downspouts", "fascia", "exterior soffit"};
     static const std::vector<std::string_view> kBuildings = {
-        "shed", "barn", "greenhouse", "chicken house", "smokehouse", "machine shed",
-        "pool house", "bunkhouse", "granary", "stable", "potting shed", "wood shed"};
+        "shed",       "barn",      "greenhouse", "chicken house", "smokehouse",   "machine shed",
+        "pool house", "bunkhouse", "granary",    "stable",        "potting shed", "wood shed"};
     return here != nullptr && here->kind == SpaceKind::Outside &&
            std::find(kThings.begin(), kThings.end(), object.name) != kThings.end() &&
            std::find(kBuildings.begin(), kBuildings.end(), here->key) == kBuildings.end();
@@ -97,8 +97,7 @@ bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& he
     const bool panel = object.name == "electrical panel" && !walk.underHeading() &&
                        (apart || here == "attic" || here.ends_with("porch") || here == "deck");
     const bool furnace = object.name == "furnace" && (apart || here == "kitchen");
-    const bool cooling =
-        object.name == "air conditioner" && (isBath(here) || here == "half bath");
+    const bool cooling = object.name == "air conditioner" && (isBath(here) || here == "half bath");
     if (panel || furnace || cooling) {
         return true;
     }
@@ -316,8 +315,8 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
         return keys;
     }
     // "Sleeping porch": a room by its name, and a porch by its floor and ceiling.
-    const bool porch = here != nullptr && here->key.ends_with("porch") &&
-                       object.name.starts_with("porch ");
+    const bool porch =
+        here != nullptr && here->key.ends_with("porch") && object.name.starts_with("porch ");
     if (object.place == Place::Outside && !porch && !isBrickOfRoom(object, here) &&
         (keys.empty() || !isOutdoors(keys.front()))) {
         return placedIn(walk_, exterior());

@@ -21,9 +21,8 @@ bool isSystem(const std::string& object) {
 // "Electricity: …", "Now, the wires.", "As to the heating, …"
 bool beginsWithSystem(const Sentence& sentence, const Spots& spots) {
     static const std::vector<std::string_view> kWords = {
-        "electricity", "electrics", "electrical", "electric", "power",
-        "wiring",      "wires",     "heating",    "plumbing", "hvac",
-        "mechanicals", "systems",   "utilities"};
+        "electricity", "electrics", "electrical", "electric",    "power",   "wiring",   "wires",
+        "heating",     "plumbing",  "hvac",       "mechanicals", "systems", "utilities"};
     const std::size_t at = skipSmall(sentence, spots, 0);
     constexpr std::size_t kLead = 4;
     for (std::size_t i = 0; i < std::min(sentence.tokens.size(), kLead); ++i) {

@@ -344,7 +344,8 @@ bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index
 
 bool isThingOfGrounds(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     const bool hut = spot.key == "shed" || spot.key == "greenhouse" || spot.key == "carport";
-    if ((!hut && spot.key != "deck") || sentence.heading ||
+    const bool patio = spot.key == "patio";
+    if ((!hut && !patio && spot.key != "deck") || sentence.heading ||
         (spot.span.end < sentence.tokens.size() && isMark(sentence.tokens[spot.span.end], ".:-"))) {
         return false;
     }
@@ -354,7 +355,8 @@ bool isThingOfGrounds(const Sentence& sentence, const Spots& spots, const SpaceS
         std::all_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
             return object.span.begin >= spot.span.begin && object.span.end <= spot.span.end;
         });
-    return alone || std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+    return alone || patio ||
+           std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
                const ActRow& row = tables().acts[act.row];
                const bool goes = row.treatment == Treatment::Remove && row.weight > 1;
                const bool stays = row.treatment == Treatment::Keep && row.weight > 1;

@@ -87,6 +87,40 @@ bool opensInBreath(const Sentence& sentence, const Spots& spots, const SpaceSpot
            isBreathless(sentence) && !afterPreposition(sentence, spots, begin);
 }
 
+// "The attic stairs, they're fine.": the ladder that comes down into the hall.
+bool isAtticLadder(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    static const std::uint32_t kLadder = tables().objectNamed("attic ladder");
+    return spot.key == "attic stairs" && !sentence.heading && !spots.acts.empty() &&
+           std::any_of(spots.objects.begin(), spots.objects.end(),
+                       [](const ObjectSpot& object) { return object.object == kLadder; });
+}
+
+// "So second floor gets rewired.", "the kitchen and the bath get new wire": what runs to them is
+// spoken of where it begins, in the cellar.
+bool isServed(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
+              const std::string& here) {
+    static const std::vector<std::string_view> kPlant = {"basement", "mechanical room", "attic",
+                                                         "crawl space", "whole house"};
+    static const std::vector<std::string_view> kRuns = {"wiring", "water supply", "supply pipe",
+                                                        "ductwork", "drain"};
+    static const std::uint32_t kWiring = tables().objectNamed("wiring");
+    const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Level;
+    if (!stands || sentence.heading || spot.span.end >= sentence.tokens.size() ||
+        sentence.tokens[spot.span.end].kind != TokenKind::Word ||
+        std::find(kPlant.begin(), kPlant.end(), here) == kPlant.end()) {
+        return false;
+    }
+    const bool runs =
+        std::all_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
+            const std::string& name = tables().objects[object.object].name;
+            return std::find(kRuns.begin(), kRuns.end(), name) != kRuns.end();
+        });
+    const bool rewired = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].object == kWiring;
+    });
+    return runs && (rewired || !spots.objects.empty());
+}
+
 // Stairs that are a thing of the hall they stand in.
 bool isThingOfHall(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     // Where a paragraph begins with them, they are what it is about.
@@ -407,8 +441,12 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
                                              std::size_t index, bool first) const {
     const SpaceSpot& spot = spots.spaces[index];
     const std::size_t begin = spot.span.begin;
-    if (!current_.empty() && ((isThingOfHall(sentence, spots, spot) && !sentence.opensParagraph) ||
-                              isOnGrounds(sentence, spots, spot))) {
+    if (!current_.empty() && isServed(sentence, spots, spot, current_.front())) {
+        return Role::Local;
+    }
+    if (!current_.empty() &&
+        ((isThingOfHall(sentence, spots, spot) && !sentence.opensParagraph) ||
+         isOnGrounds(sentence, spots, spot) || isAtticLadder(sentence, spots, spot))) {
         return Role::Ignored;
     }
     if (thereIsSuch(sentence, spots, spot)) {
@@ -512,8 +550,8 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
         }
         // "Paneling everywhere.", said in a room: all over the room; "trim's peeling everywhere",
         // said outside: all round.
-        const bool inRoom = stands != nullptr && (stands->kind == SpaceKind::Room ||
-                                                  stands->kind == SpaceKind::Outside);
+        const bool inRoom = stands != nullptr &&
+                            (stands->kind == SpaceKind::Room || stands->kind == SpaceKind::Outside);
         const bool every = wordIs(sentence, begin, "everywher") || wordIs(sentence, begin, "top") ||
                            (wordIs(sentence, begin, "all") && wordIs(sentence, begin + 1, "over"));
         return inRoom && every && spot.span.end <= begin + 3 ? Role::Ignored : Role::Local;

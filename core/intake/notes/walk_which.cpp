@@ -383,10 +383,10 @@ bool Walk::isSameRoom(const Sentence& sentence, const SpaceSpot& spot) const {
 
 // Whether the space is a thing of the garden where the speaker stands.
 bool Walk::isOnGrounds(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) const {
-    const bool deck = spot.key == "deck";
+    const bool part = spot.key == "deck" || spot.key == "patio";
     const std::string& here = current_.front();
     const bool garden = here.ends_with("yard") || here == "garden";
-    return (garden || !deck) && isThingOfGrounds(sentence, spots, spot);
+    return (garden || !part) && isThingOfGrounds(sentence, spots, spot);
 }
 
 }  // namespace ledgerboard::intake
