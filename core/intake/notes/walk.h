@@ -176,7 +176,9 @@ class Walk {
                                       std::size_t index) const;
     [[nodiscard]] bool isWhereSystemIs(const Spots& spots, std::size_t index) const;
     void leaveRooms(const Sentence& sentence, const Spots& spots, const Placed& placed);
-    [[nodiscard]] Clause firstClause(const Spots& spots, std::size_t from);
+    [[nodiscard]] Clause firstClause(const Sentence& sentence, const Spots& spots,
+                                     std::size_t from);
+    [[nodiscard]] std::string thatPlace(const Sentence& sentence) const;
     void moveTo(const std::vector<const SpaceSpot*>& spots);
     [[nodiscard]] std::pair<std::string, std::size_t> unitAt(const Sentence& sentence,
                                                              const Spots& spots,

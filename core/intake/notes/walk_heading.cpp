@@ -541,7 +541,10 @@ void Walk::takeHeading(const Sentence& sentence, const Spots& spots, Placed& pla
     const bool where = sinceMove_ == 1 && !spots.spaces.empty() && !sentence.opensLine &&
                        saysWhereItIs(sentence, spots.spaces.front().span.begin);
     const bool part = !spots.spaces.empty() && isPartHere(sentence, spots.spaces.front());
-    const std::size_t end = within || none || where || part ? 0 : headingEnd(sentence, spots);
+    const bool served = !spots.spaces.empty() && !current_.empty() &&
+                        isServed(sentence, spots, spots.spaces.front(), current_.front());
+    const std::size_t end =
+        within || none || where || part || served ? 0 : headingEnd(sentence, spots);
     if (end == 0) {
         takeLabel(sentence, spots, placed);
         return;

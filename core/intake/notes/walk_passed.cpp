@@ -342,6 +342,61 @@ bool isOnlyNamed(const Sentence& sentence, const Spots& spots, std::size_t index
     return to && thing && way && !goes;
 }
 
+bool isAskedAbout(const Sentence& sentence, const SpaceSpot& spot) {
+    std::size_t at = spot.span.begin;
+    while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "that") ||
+                      wordIs(sentence, at - 1, "this"))) {
+        --at;
+    }
+    const bool about = at > 1 && wordIs(sentence, at - 1, "about") &&
+                       (wordIs(sentence, at - 2, "what") || wordIs(sentence, at - 2, "how"));
+    const bool with = at > 1 && wordIs(sentence, at - 1, "with") &&
+                      (sentence.tokens[at - 2].text.ends_with("'s") ||
+                       (at > 2 && wordIs(sentence, at - 2, "is"))) &&
+                      wordIs(sentence, 0, "what");
+    return (about || with) && !spot.headingOnly && isMark(sentence.tokens.back(), "?") &&
+           (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside);
+}
+
+bool isServed(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
+              const std::string& here) {
+    static const std::vector<std::string_view> kPlant = {"basement", "mechanical room", "attic",
+                                                         "crawl space", "whole house"};
+    static const std::vector<std::string_view> kRuns = {"wiring", "water supply", "supply pipe",
+                                                        "ductwork", "drain"};
+    static const std::uint32_t kWiring = tables().objectNamed("wiring");
+    const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Level;
+    if (!stands || sentence.heading || spot.span.end >= sentence.tokens.size() ||
+        sentence.tokens[spot.span.end].kind != TokenKind::Word ||
+        std::find(kPlant.begin(), kPlant.end(), here) == kPlant.end()) {
+        return false;
+    }
+    const bool runs =
+        std::all_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
+            const std::string& name = tables().objects[object.object].name;
+            return std::find(kRuns.begin(), kRuns.end(), name) != kRuns.end();
+        });
+    const bool rewired = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].object == kWiring;
+    });
+    return runs && (rewired || !spots.objects.empty());
+}
+
+bool isLaundryIn(const Sentence& sentence, const Spots& spots) {
+    if (spots.spaces.size() < 2 || spots.spaces[0].key != "laundry room" ||
+        spots.spaces[0].span.begin > 1 || spots.spaces[1].kind == SpaceKind::Level) {
+        return false;
+    }
+    std::size_t at = spots.spaces[0].span.end;
+    const bool is = sentence.tokens[at - 1].text.ends_with("'s") || wordIs(sentence, at, "is");
+    at += wordIs(sentence, at, "is") ? 1 : 0;
+    at += wordIs(sentence, at, "out") || wordIs(sentence, at, "down") ? 1 : 0;
+    const bool in = wordIs(sentence, at, "in");
+    at += in ? 1 : 0;
+    at += wordIs(sentence, at, "the") || wordIs(sentence, at, "this") ? 1 : 0;
+    return is && in && at == spots.spaces[1].span.begin;
+}
+
 bool isThingOfGrounds(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     const bool hut = spot.key == "shed" || spot.key == "greenhouse" || spot.key == "carport";
     const bool patio = spot.key == "patio";

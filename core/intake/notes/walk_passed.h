@@ -38,6 +38,17 @@ namespace ledgerboard::intake {
 [[nodiscard]] bool isWhatPlainRoomIs(const Sentence& sentence, const Spots& spots,
                                      std::size_t index);
 
+// "What about the lounge walls?", "What's with the porch?": what one of several turns the talk to.
+[[nodiscard]] bool isAskedAbout(const Sentence& sentence, const SpaceSpot& spot);
+
+// "So second floor gets rewired.", "the kitchen and the bath get new wire": what runs to them is
+// spoken of where it begins, in the cellar.
+[[nodiscard]] bool isServed(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
+                            const std::string& here);
+
+// "Laundry's in the sunroom.": which room serves for it.
+[[nodiscard]] bool isLaundryIn(const Sentence& sentence, const Spots& spots);
+
 // Whether a part of the grounds holds the thing that names this space: "The decking's gone soft,
 // take it up", "Shed's a good one, leave it", said in the garden.
 [[nodiscard]] bool isThingOfGrounds(const Sentence& sentence, const Spots& spots,

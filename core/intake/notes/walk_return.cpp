@@ -66,6 +66,27 @@ void Walk::noteNamed(const std::string& key) {
     }
 }
 
+// "The heater's down there too": the crawl space that was named a little before; empty where none
+// was, or where the speaker is in it.
+std::string Walk::thatPlace(const Sentence& sentence) const {
+    constexpr int kLately = 3;
+    for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
+        if (!wordIs(sentence, i, "there")) {
+            continue;
+        }
+        const bool down = wordIs(sentence, i - 1, "down") || wordIs(sentence, i - 1, "under");
+        const bool up = wordIs(sentence, i - 1, "up");
+        for (std::size_t k = named_.size(); (down || up) && k-- > 0;) {
+            const std::string& key = named_[k].key;
+            const bool fits = down ? key == "basement" || key == "crawl space" : key == "attic";
+            if (fits && named_[k].sentence + kLately >= sentences_ && !contains(current_, key)) {
+                return key;
+            }
+        }
+    }
+    return {};
+}
+
 // "You come in by a little lobby": the first room there is, where the talk was of none.
 bool Walk::isFirstRoom(const Sentence& sentence, const SpaceSpot& spot) const {
     if (!current_.empty() || spot.kind != SpaceKind::Room || spot.headingOnly) {

@@ -38,23 +38,6 @@ bool isAdverb(const Sentence& sentence, const Spots& spots, std::size_t index) {
     return true;
 }
 
-// "What about the lounge walls?", "What's with the porch?": what one of several turns the talk to.
-bool isAskedAbout(const Sentence& sentence, const SpaceSpot& spot) {
-    std::size_t at = spot.span.begin;
-    while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "that") ||
-                      wordIs(sentence, at - 1, "this"))) {
-        --at;
-    }
-    const bool about = at > 1 && wordIs(sentence, at - 1, "about") &&
-                       (wordIs(sentence, at - 2, "what") || wordIs(sentence, at - 2, "how"));
-    const bool with = at > 1 && wordIs(sentence, at - 1, "with") &&
-                      (sentence.tokens[at - 2].text.ends_with("'s") ||
-                       (at > 2 && wordIs(sentence, at - 2, "is"))) &&
-                      wordIs(sentence, 0, "what");
-    return (about || with) && !spot.headingOnly && isMark(sentence.tokens.back(), "?") &&
-           (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside);
-}
-
 // "then you drop down into the …", "we come through to the …": somebody goes there.
 bool goesThere(const Sentence& sentence, std::size_t at) {
     constexpr std::size_t kFar = 7;
@@ -93,32 +76,6 @@ bool isAtticLadder(const Sentence& sentence, const Spots& spots, const SpaceSpot
     return spot.key == "attic stairs" && !sentence.heading && !spots.acts.empty() &&
            std::any_of(spots.objects.begin(), spots.objects.end(),
                        [](const ObjectSpot& object) { return object.object == kLadder; });
-}
-
-// "So second floor gets rewired.", "the kitchen and the bath get new wire": what runs to them is
-// spoken of where it begins, in the cellar.
-bool isServed(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot,
-              const std::string& here) {
-    static const std::vector<std::string_view> kPlant = {"basement", "mechanical room", "attic",
-                                                         "crawl space", "whole house"};
-    static const std::vector<std::string_view> kRuns = {"wiring", "water supply", "supply pipe",
-                                                        "ductwork", "drain"};
-    static const std::uint32_t kWiring = tables().objectNamed("wiring");
-    const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Level;
-    if (!stands || sentence.heading || spot.span.end >= sentence.tokens.size() ||
-        sentence.tokens[spot.span.end].kind != TokenKind::Word ||
-        std::find(kPlant.begin(), kPlant.end(), here) == kPlant.end()) {
-        return false;
-    }
-    const bool runs =
-        std::all_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
-            const std::string& name = tables().objects[object.object].name;
-            return std::find(kRuns.begin(), kRuns.end(), name) != kRuns.end();
-        });
-    const bool rewired = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
-        return tables().acts[act.row].object == kWiring;
-    });
-    return runs && (rewired || !spots.objects.empty());
 }
 
 // Stairs that are a thing of the hall they stand in.
@@ -537,6 +494,11 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
             return Role::Local;
         }
     }
+    // "Half the posts under the house", "the tank out back"
+    if (begin > 0 && (wordIs(sentence, begin, "under") || wordIs(sentence, begin, "behind") ||
+                      wordIs(sentence, begin, "out"))) {
+        return Role::Local;
+    }
     if (spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
         // "Stain the whole house", said out in the yard: all its sides.
         const KnownSpace* stands = current_.empty() ? nullptr : find(current_.front());
@@ -607,6 +569,9 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     }
     if (isAskedAbout(sentence, spots.spaces[index])) {
         return Role::Move;
+    }
+    if (index < 2 && isLaundryIn(sentence, spots)) {
+        return index == 0 ? Role::Ignored : Role::Move;
     }
     if (isSameAgain(sentence, spots, index) || isOnlyShed(sentence, spots, spots.spaces[index]) ||
         isSameRoom(sentence, spots.spaces[index])) {

@@ -337,7 +337,7 @@ void Walk::openLine(const Sentence& sentence) {
 }
 
 // The clause that a sentence begins with may already speak of other spaces.
-Walk::Clause Walk::firstClause(const Spots& spots, std::size_t from) {
+Walk::Clause Walk::firstClause(const Sentence& sentence, const Spots& spots, std::size_t from) {
     Clause clause{from, {}};
     const auto rooms = std::find_if(spots.cues.begin(), spots.cues.end(),
                                     [](const CueSpot& cue) { return cue.cue == Cue::Rooms; });
@@ -351,6 +351,8 @@ Walk::Clause Walk::firstClause(const Spots& spots, std::size_t from) {
     } else if (whole_) {
         clause.keys = {"whole house"};
         learn("whole house", "whole house", SpaceKind::Whole);
+    } else if (const std::string place = thatPlace(sentence); !place.empty()) {
+        clause.keys = {place};
     }
     return clause;
 }
@@ -515,7 +517,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     if (sentence.opensLine || placed.moved) {
         whole_ = false;
     }
-    Clause clause = firstClause(spots, placed.from);
+    Clause clause = firstClause(sentence, spots, placed.from);
     std::size_t next = 0;
     for (std::size_t i = placed.from; i < sentence.tokens.size(); ++i) {
         while (next < spots.spaces.size() && spots.spaces[next].span.begin < i) {

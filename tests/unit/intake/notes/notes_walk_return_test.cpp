@@ -134,8 +134,8 @@ TEST(NotesWalkReturn, OneRoomUnderTwoNamesInItsHeading) {
 
 TEST(NotesWalkReturn, WhatTheTalkTurnsTo) {
     EXPECT_THAT(itemsOf("Outside. The roof's good. My part's the patio, the pavers have heaved. "
-                        "Replace the fence."),
-                Contains("patio: replace fence"));
+                        "Add a pergola."),
+                Contains("patio: add pergola"));
 }
 
 TEST(NotesWalkReturn, ACarpetOnTheStairs) {
