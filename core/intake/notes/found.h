@@ -17,14 +17,15 @@ struct Found {
     std::string place;  // key of a space; "bedrooms*3" stands for all three bedrooms
     model::Treatment treatment = model::Treatment::Unset;
     std::uint32_t object = kNone;
-    int weight = 0;           // as ActRow::weight
-    bool fresh = false;       // a new one was asked for
-    bool own = false;         // the owner says what the phrase means
-    bool fromNo = false;      // read from a negation: "not replacing the windows"
-    bool rest = false;        // kept apart from the part that gets work: "leave the rest"
-    bool takenOut = false;    // said to go, no more: what every house has is then replaced
-    std::vector<Sign> signs;  // how it came about
-    DraftItem item;           // note, quantity, unit, cost, days, lead, source
+    int weight = 0;            // as ActRow::weight
+    bool fresh = false;        // a new one was asked for
+    bool own = false;          // the owner says what the phrase means
+    bool fromNo = false;       // read from a negation: "not replacing the windows"
+    bool rest = false;         // kept apart from the part that gets work: "leave the rest"
+    std::size_t sentence = 0;  // of the notes, by its number
+    bool takenOut = false;     // said to go, no more: what every house has is then replaced
+    std::vector<Sign> signs;   // how it came about
+    DraftItem item;            // note, quantity, unit, cost, days, lead, source
 };
 
 // Whether anything is done to the thing.

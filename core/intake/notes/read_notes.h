@@ -54,6 +54,21 @@ struct NamedThing {
     std::vector<std::string> made;                   // the treatments that the rules made
 };
 
+// A place that a thing may be in, with all that bears on it as core/intake/tables/places.tsv names
+// it.
+struct NamedPlace {
+    std::string space;
+    std::vector<std::string> clues;
+};
+
+// A thing where it is named, where the rules put it and the places it may be in, that of the rules
+// first; none where it stays there whatever the clues say.
+struct NamedWhereabouts {
+    std::string object;
+    std::vector<std::string> ruled;
+    std::vector<NamedPlace> places;
+};
+
 // A sentence, and all that bears on whether a choice is left open in it.
 struct NamedChoice {
     std::string space;
@@ -63,9 +78,10 @@ struct NamedChoice {
 
 struct Reading {
     Draft draft;
-    std::vector<ExplainedSentence> explained;  // empty unless asked for
-    std::vector<NamedThing> things;            // likewise, whether made items or not
-    std::vector<NamedChoice> choices;          // likewise, whether made alternates or not
+    std::vector<ExplainedSentence> explained;   // empty unless asked for
+    std::vector<NamedThing> things;             // likewise, whether made items or not
+    std::vector<NamedWhereabouts> whereabouts;  // likewise
+    std::vector<NamedChoice> choices;           // likewise, whether made alternates or not
 };
 
 // Notes without any work in them give an empty draft.

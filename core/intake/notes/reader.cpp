@@ -100,6 +100,7 @@ void Reader::take(Sentence& sentence, const Around& around) {
     const bool onlyDeal = deal && spots.acts.empty() && !turnsToGroup(sentence, spots);
     const std::vector<std::string> stood = walk_.current();
     const Placed placed = onlyDeal ? Placed{} : walk_.take(sentence, spots);
+    placeClues_.begin(sentence, spots, placed, stood, walk_, static_cast<std::size_t>(sentences_));
     if (placed.onlyPlace && spreads(sentence, stood)) {
         copyLast(walk_.current());
         walk_.stand(stood);
@@ -118,6 +119,10 @@ void Reader::take(Sentence& sentence, const Around& around) {
         const std::vector<ObjectSpot> heard = spots.objects;
         linked = takeWork(sentence, spots, placed, deal, around);
         noteMentions(sentence, spots, heard, placed, foundBefore);
+    }
+    placeClues_.end();
+    for (std::size_t i = std::min(foundBefore, found_.size()); i < found_.size(); ++i) {
+        found_[i].sentence = static_cast<std::size_t>(sentences_);
     }
     // "Roof. It's rubber, it's good.": the place is named by the thing.
     if (placed.onlyPlace && !spots.objects.empty() &&

@@ -14,6 +14,7 @@
 #include "core/intake/notes/leanings.h"
 #include "core/intake/notes/links.h"
 #include "core/intake/notes/own_words.h"
+#include "core/intake/notes/place_clues.h"
 #include "core/intake/notes/read_notes.h"
 #include "core/intake/notes/sentences.h"
 #include "core/intake/notes/walk.h"
@@ -29,7 +30,8 @@ class Reader {
         : options_(options),
           own_(options.ownWords),
           clues_(tables().lexicon),
-          choiceClues_(tables().lexicon) {}
+          choiceClues_(tables().lexicon),
+          placeClues_(options.explain) {}
 
     void setUnits(const Units& units) { walk_.setUnits(units); }
 
@@ -130,10 +132,13 @@ class Reader {
     static void takeTroubles(Spots& spots, Linked& linked);
     static void takeYears(const Sentence& sentence, Spots& spots, Linked& linked);
     void makeItems();
+    void settlePlaces();
+    void nameWhereabouts();
     [[nodiscard]] DraftItem itemOf(const Thing& thing, const Leaning& leaning,
                                    const std::vector<Found>& made) const;
     void listSpaces();
     void sortItems(std::vector<DraftItem>& items) const;
+    void tell(std::size_t sentence, const std::string& stage, const std::string& made);
     void tellLeaning(const std::string& object, const Chances& chances, std::size_t sentence);
     void nameThings(const std::vector<Thing>& things, const std::vector<Evidence>& evidence,
                     const std::vector<Chances>& chances, const std::vector<Found>& made);
@@ -193,6 +198,7 @@ class Reader {
     std::vector<Found> found_;
     ClueReader clues_;
     ChoiceClues choiceClues_;
+    PlaceClues placeClues_;
     std::vector<Mention> mentions_;
     std::size_t spoken_ = 0;          // spaces known before items were made
     std::set<std::string> unspoken_;  // those of them that only a thing belongs to

@@ -48,9 +48,6 @@ DraftItem Reader::itemOf(const Thing& thing, const Leaning& leaning,
 // "sink: replace 83 %, keep 9 %", at the sentence that names it.
 void Reader::tellLeaning(const std::string& object, const Chances& chances, std::size_t sentence) {
     constexpr double kFaint = 0.05;
-    if (sentence >= reading_.explained.size()) {
-        return;
-    }
     std::vector<std::size_t> order;
     for (std::size_t t = 1; t < chances.size(); ++t) {
         if (chances[t] >= kFaint) {
@@ -66,11 +63,19 @@ void Reader::tellLeaning(const std::string& object, const Chances& chances, std:
                 std::to_string(std::lround(chances[t] * 100)) + " %";
     }
     told += order.empty() ? " nothing" : "";
+    tell(sentence, "leanings", told);
+}
+
+// Adds to what a stage made of the sentence, where that is kept.
+void Reader::tell(std::size_t sentence, const std::string& stage, const std::string& made) {
+    if (sentence >= reading_.explained.size()) {
+        return;
+    }
     std::vector<StageWords>& stages = reading_.explained[sentence].stages;
-    if (!stages.empty() && stages.back().stage == "leanings") {
-        stages.back().made += "; " + told;
+    if (!stages.empty() && stages.back().stage == stage) {
+        stages.back().made += "; " + made;
     } else {
-        stages.push_back({"leanings", told});
+        stages.push_back({stage, made});
     }
 }
 
@@ -123,9 +128,62 @@ void Reader::listSpaces() {
     }
 }
 
+void Reader::nameWhereabouts() {
+    std::size_t next = 0;
+    const std::vector<Whereabouts>& all = placeClues_.all();
+    for (std::size_t i = 0; i < mentions_.size(); ++i) {
+        NamedWhereabouts& named = reading_.whereabouts.emplace_back();
+        named.object = tables().objects[mentions_[i].object].name;
+        for (const std::string& place : mentions_[i].places) {
+            named.ruled.push_back(shownAs(place));
+        }
+        if (next < all.size() && all[next].mention == i) {
+            for (const MaybePlace& maybe : all[next].places) {
+                const bool known = walk_.find(maybe.space.key) != nullptr;
+                named.places.push_back(
+                    {known ? shownAs(maybe.space.key) : maybe.space.shown, maybe.clues.names()});
+            }
+            ++next;
+        }
+    }
+}
+
+// Puts each thing that was named, and what the rules made of it there, where it is likeliest.
+void Reader::settlePlaces() {
+    placeClues_.finish(mentions_);
+    if (options_.explain) {
+        nameWhereabouts();
+    }
+    for (const Whereabouts& where : placeClues_.all()) {
+        const KnownSpace& ruled = where.places.front().space;
+        const KnownSpace& likeliest = where.places[likeliestPlace(where)].space;
+        if (likeliest.key == ruled.key) {
+            continue;
+        }
+        walk_.learn(likeliest.key, likeliest.shown, likeliest.kind);
+        Mention& mention = mentions_[where.mention];
+        tell(mention.explained, "places",
+             tables().objects[mention.object].name + ": " + shownAs(likeliest.key) + ", not " +
+                 shownAs(ruled.key));
+        mention.places = {likeliest.key};
+        const auto after = [](const Found& found, std::size_t sentence) {
+            return found.sentence < sentence;
+        };
+        for (auto found = std::lower_bound(found_.begin(), found_.end(), where.sentence, after);
+             found != found_.end() && found->sentence == where.sentence; ++found) {
+            if (found->object == mention.object && found->place == ruled.key) {
+                found->place = likeliest.key;
+            }
+        }
+    }
+}
+
 void Reader::makeItems() {
     Draft& draft = reading_.draft;
     spoken_ = walk_.known().size();
+    if (!options_.rulesAlone) {
+        settlePlaces();
+    }
     const std::vector<Found> made = mergeFound(found_, walk_);
     if (options_.rulesAlone) {
         for (const Found& found : made) {

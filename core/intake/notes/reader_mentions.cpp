@@ -118,6 +118,7 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
         if (listNew_) {
             mention.clues.add("listnew");
         }
+        placeClues_.add(mentions_.size(), mention, heard, walk_);
         mentions_.push_back(std::move(mention));
     }
     clues_.read(sentence, spots, mentions_, first);
