@@ -194,6 +194,11 @@ std::optional<std::vector<std::string>> Reader::namedPlaces(const Spots& spots,
     }
     for (const Placing& part : placed.parts) {
         if (part.span.holds(said.at)) {
+            // "The larder is good, keep it.": a thing of the kitchen.
+            if (isPantryItself(tables().objects[said.object], part.keys.front()) &&
+                contains(walk_.current(), "kitchen")) {
+                return walk_.current();
+            }
             // "Paint the whole house", of its siding.
             if (tables().objects[said.object].place == Place::Outside &&
                 part.keys == std::vector<std::string>{"whole house"}) {

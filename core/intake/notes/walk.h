@@ -222,12 +222,15 @@ class Walk {
     int sinceMove_ = 99;       // sentences
     int joinedAge_ = 99;       // sentences since
     int sentences_ = 0;        // taken in
+    int roomLines_ = 0;        // lines of prose that began with a room
+    int otherLines_ = 0;       // and without one
     bool saysStairs_ = false;  // this sentence says "upstairs" or "at the top of the stairs"
     bool groupLoose_ = false;  // one such room was entered by itself: only "the … one" is meant
     bool leftParagraph_ = false;
-    bool listing_ = false;   // under a heading that names no space
-    bool labelled_ = false;  // this line opened with a label in capitals
-    bool whole_ = false;     // the rest of this line speaks of the whole house
+    bool listing_ = false;     // under a heading that names no space
+    bool labelled_ = false;    // this line opened with a label in capitals
+    bool whole_ = false;       // the rest of this line speaks of the whole house
+    bool cameWithin_ = false;  // in the middle of a line, to where the speaker is
 };
 
 }  // namespace ledgerboard::intake

@@ -103,6 +103,23 @@ bool saysOnlyWhere(const Sentence& sentence, std::size_t at) {
     return std::find(kWhere.begin(), kWhere.end(), sentence.tokens[at - 1].plain) != kWhere.end();
 }
 
+// "AC isn't cooling.": a line of prose, and no heading.
+bool isWholeSentence(const Sentence& sentence) {
+    constexpr std::size_t kLeast = 4;
+    return sentence.alone && sentence.tokens.size() >= kLeast &&
+           isMark(sentence.tokens.back(), ".!?");
+}
+
+// "The fireplace is stone.", "Toilet: fine.": the paragraph goes on about the room of the last.
+bool goesOn(const Sentence& sentence, const Spots& spots) {
+    if (spots.objects.empty() || spots.objects.front().span.begin > 1) {
+        return false;
+    }
+    const ObjectRow& object = tables().objects[spots.objects.front().object];
+    return (wordIs(sentence, 0, "the") || object.home == Home::Room) &&
+           object.place != Place::Outside && object.name != "windows" && !isSystem(object.name);
+}
+
 bool isProse(const Sentence& sentence) {
     return sentence.opensLine && !sentence.bullet && !sentence.heading && !sentence.terse;
 }
@@ -214,8 +231,14 @@ bool Walk::isCupboardHere(const Sentence& sentence, const Spots& spots, std::siz
         current_.front() == "kitchen" && thereIs(sentence, spot.span.begin)) {
         return true;
     }
+    if (sentence.opensLine || sentence.bullet || sentence.terse || here == nullptr) {
+        return false;
+    }
+    // "The larder's cool and we'd keep it. Lino up, …": in the kitchen all along.
+    if (here->key == "kitchen" && (spot.key == "pantry" || spot.key == "breakfast nook")) {
+        return true;
+    }
     return std::find(kCupboards.begin(), kCupboards.end(), spot.key) != kCupboards.end() &&
-           !sentence.opensLine && !sentence.bullet && !sentence.terse && here != nullptr &&
            here->kind == SpaceKind::Room && thereIs(sentence, spot.span.begin);
 }
 
@@ -229,12 +252,30 @@ bool Walk::isWhereSystemIs(const Spots& spots, std::size_t index) const {
            });
 }
 
-// "Roof, the tin's rusted …": a paragraph that begins with what is on the outside of the house, and
-// with no room, has left the last one.
+// "All walls and ceilings painted.", "Mini splits, two heads, I'd guess.": a paragraph that begins
+// with no room has left the last one, where that was only come to in the middle of a paragraph or
+// where most paragraphs begin with rooms. "Roof, the tin's rusted …" has left any.
 void Walk::leaveRooms(const Sentence& sentence, const Spots& spots, const Placed& placed) {
+    constexpr int kFew = 3;
     constexpr std::size_t kOpens = 3;
-    if (!sentence.opensParagraph || headingIndent_ >= 0 || placed.moved || speaksOfRoom(spots) ||
-        spots.objects.empty()) {
+    const bool prose = isProse(sentence) && !sentence.spoken && headingIndent_ < 0 &&
+                       (!sentence.alone || isWholeSentence(sentence));
+    const bool roomless = !placed.moved && !speaksOfRoom(spots);
+    const bool byRooms = roomLines_ >= std::max(kFew, otherLines_);
+    if (prose) {
+        ++(roomless ? otherLines_ : roomLines_);
+    }
+    const bool within = cameWithin_;
+    cameWithin_ = placed.moved ? !sentence.opensLine : cameWithin_;
+    if (!roomless || headingIndent_ >= 0) {
+        return;
+    }
+    const bool begins = prose && (sentence.opensParagraph || sentence.alone);
+    if (begins && placed.parts.empty() && !spots.has(Cue::Here) && (within || byRooms) &&
+        !goesOn(sentence, spots)) {
+        stand({});
+    }
+    if (!sentence.opensParagraph || spots.objects.empty()) {
         return;
     }
     const ObjectSpot& first = spots.objects.front();

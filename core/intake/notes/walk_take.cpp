@@ -435,8 +435,12 @@ void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, 
     const bool label = name.begin == 0 && name.end < sentence.tokens.size() &&
                        isMark(sentence.tokens[name.end], ":");
     const bool entry = labelled_ && !sentence.opensLine && !current_.empty() && !label;
-    const bool aside = role == Role::Move && (entry || isAsideOfSection(sentence, spots, index) ||
-                                              isCupboardHere(sentence, spots, index));
+    const bool cupboard = role == Role::Move && isCupboardHere(sentence, spots, index);
+    const bool aside =
+        cupboard || (role == Role::Move && (entry || isAsideOfSection(sentence, spots, index)));
+    if (cupboard) {
+        dropNamesake(spots, spots.spaces[index]);
+    }
     if (role == Role::Move && !aside) {
         if (isWhatPlainRoomIs(sentence, spots, index)) {
             parts_.emplace_back(spots.spaces[index - 1].key, spots.spaces[index].key);

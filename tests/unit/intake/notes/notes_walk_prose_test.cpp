@@ -87,6 +87,27 @@ TEST(NotesWalkProse, AParagraphIsAboutTheRoomThatIsLeftAlone) {
                 Contains("outside: replace gutters"));
 }
 
+TEST(NotesWalkProse, AParagraphWithoutARoomHasLeftTheLast) {
+    // The bathroom was only come to within a paragraph.
+    EXPECT_THAT(
+        itemsOf("New carpet in the den. The bathroom has tile that we're keeping.\n\n"
+                "All interior doors painted. All trim painted too.\n"),
+        IsSupersetOf({"whole house: refinish interior doors", "whole house: refinish trim"}));
+    // Most paragraphs begin with rooms.
+    EXPECT_THAT(itemsOf("Kitchen: new sink. New stove.\n\nDen: new carpet. Paint.\n\n"
+                        "Hall: new carpet. Paint.\n\nMini split, one head. Add it.\n"),
+                Contains("whole house: add mini split"));
+    EXPECT_THAT(itemsOf("Kitchen: new sink. New stove.\n\nDen: new carpet. Paint.\n\n"
+                        "Hall: new carpet. Paint.\n\nThe closet door sticks. Replace it.\n"),
+                Contains("hall: replace closet doors"));
+}
+
+TEST(NotesWalkProse, ThePantryIsOfTheKitchen) {
+    EXPECT_THAT(itemsOf("The hall gets paint.\n\nKitchen. New sink. The larder is good and cool "
+                        "and we'd keep it. New vinyl floor.\n"),
+                IsSupersetOf({"kitchen: keep pantry", "kitchen: replace vinyl floor"}));
+}
+
 TEST(NotesWalkProse, BedroomsOnTheirStoreyGoByTheirSides) {
     EXPECT_THAT(itemsOf("A house of three bedrooms.\n\nStairs: add a railing.\n\n"
                         "Three bedrooms upstairs. The north one needs carpet. Replace the window "
