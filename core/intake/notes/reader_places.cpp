@@ -117,7 +117,8 @@ bool isOfOutdoors(const ObjectRow& object, const std::string& here) {
 // What stands about the grounds and not on the deck or in the barn from which it is seen.
 bool isOfGrounds(const ObjectRow& object, const std::string& here) {
     static const std::vector<std::string_view> kThings = {
-        "fence", "fence panel", "gate", "lawn", "trees", "shrubs", "brush", "sprinklers"};
+        "fence",  "fence panel", "gate",       "lawn",       "trees",
+        "shrubs", "brush",       "sprinklers", "greenhouse", "pond"};
     static const std::vector<std::string_view> kLookouts = {
         "deck",    "balcony", "shed",       "barn",  "boathouse", "dock",
         "carport", "garage",  "greenhouse", "stoop", "workshop",  "patio"};

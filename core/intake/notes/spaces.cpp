@@ -498,6 +498,12 @@ class Finder {
             spots_.back().shown = spots_.back().key;
             return end;
         }
+        // "Stairs down.": the way they go is part of the name.
+        if (key == "stairs" && isWay(whole.end)) {
+            push(begin, whole.end + 1, key, kind, false);
+            spots_.back().shown = key;
+            return whole.end + 1;
+        }
         const bool heads = whole.flag != 0 && !isPrimaryAlone(begin, whole.end, key);
         push(begin, whole.end, key, kind, heads, count);
         if (whole.flag != 0 && !heads) {
@@ -530,6 +536,12 @@ class Finder {
              row.kind, false);
         spots_.back().shown = spots_.back().key;
         return end;
+    }
+
+    // "up", "down", and nothing behind it.
+    [[nodiscard]] bool isWay(std::size_t at) const {
+        return at < tokens_.size() && (tokens_[at].plain == "up" || tokens_[at].plain == "down") &&
+               (at + 1 >= tokens_.size() || tokens_[at + 1].kind == TokenKind::Mark);
     }
 
     // "Primary's on the ground floor", "her room, the primary": the bedroom, and not the first.

@@ -14,7 +14,7 @@ std::size_t skipSmall(const Sentence& sentence, const Spots& spots, std::size_t 
         for (const Cue cue : {Cue::Move, Cue::Enter, Cue::Small, Cue::Filler, Cue::Split}) {
             next = std::max(next, spots.endOf(cue, at));
         }
-        if (next == at && isMark(sentence.tokens[at], ",-.:()*#&+/\"'")) {
+        if (next == at && isMark(sentence.tokens[at], ",-.:()*#&+/|\"'")) {
             next = at + 1;
         }
         if (next == at) {

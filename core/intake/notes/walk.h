@@ -159,8 +159,8 @@ class Walk {
     void noteHeading(const Sentence& sentence, const Placed& placed);
     void takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause);
     void takeOfObject(Spots& spots, std::size_t index);
-    [[nodiscard]] static const SpaceSpot* broughtUp(const Sentence& sentence, const Spots& spots,
-                                                    std::size_t from);
+    [[nodiscard]] const SpaceSpot* broughtUp(const Sentence& sentence, const Spots& spots,
+                                             std::size_t from) const;
     void takeSystems(const Sentence& sentence, const Spots& spots, Placed& placed);
     void takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& placed);
     void takeRow(const Spots& spots, Placed& placed);

@@ -48,6 +48,11 @@ struct Row {
     std::size_t end = 0;
 };
 
+// "Mudroom slash laundry": the mark, said aloud.
+bool isSlash(const Sentence& sentence, std::size_t at) {
+    return isMark(sentence.tokens[at], "/") || sentence.tokens[at].plain == "slash";
+}
+
 Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
     std::size_t spaces = 0;
     while (spaces < spots.spaces.size() && spots.spaces[spaces].span.begin == at) {
@@ -63,7 +68,7 @@ Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
         };
         while (at < sentence.tokens.size() && !begins(at) &&
                (isMark(sentence.tokens[at], ",/&+") || wordIs(sentence, at, "and") ||
-                spots.endOf(Cue::Small, at) > at)) {
+                isSlash(sentence, at) || spots.endOf(Cue::Small, at) > at)) {
             at = std::max(at + 1, spots.endOf(Cue::Small, at));
         }
         // "The three kids' rooms are down the hall.": where they are.
@@ -73,7 +78,8 @@ Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
         const bool joined = std::any_of(
             sentence.tokens.begin() + static_cast<std::ptrdiff_t>(joint),
             sentence.tokens.begin() + static_cast<std::ptrdiff_t>(at), [](const Token& token) {
-                return token.kind == TokenKind::Mark || tables().is(token.word, "and");
+                return token.kind == TokenKind::Mark || tables().is(token.word, "and") ||
+                       token.plain == "slash";
             });
         // "MBA gdn tub": the label is done where the small letters begin.
         const bool small = begins(at) && at == joint && isInCapitals(sentence, {at - 1, at}) &&
@@ -219,13 +225,15 @@ bool isSaid(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot)
     return false;
 }
 
-// "Your brother's study: …", "bk/kit: …": a label whose last word is the room.
+// "Your brother's study: …", "bk/kit: …", "Eaves / attic": a label whose last word is the room.
 bool isLabelOfRoom(const Sentence& sentence, const Spots& spots) {
     constexpr std::size_t kFew = 3;
     const SpaceSpot& room = spots.spaces.front();
     const std::size_t at = room.span.begin;
-    const bool closed = room.span.end + 1 < sentence.tokens.size() &&
-                        isMark(sentence.tokens[room.span.end], ":") && sentence.opensLine;
+    const bool label = room.span.end + 1 < sentence.tokens.size() &&
+                       isMark(sentence.tokens[room.span.end], ":") && sentence.opensLine;
+    const bool closed = label || (sentence.alone && room.span.end >= sentence.tokens.size() &&
+                                  isMark(sentence.tokens[at - 1], "/"));
     if (!closed || at > kFew || room.kind != SpaceKind::Room || room.headingOnly ||
         afterPreposition(sentence, spots, at)) {
         return false;
@@ -248,7 +256,7 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     const std::size_t at = std::min(skipSmall(sentence, spots, 0), first.begin);
     if (first.begin != at) {
         return isStrangeRoom(sentence, spots)   ? sentence.tokens.size()
-               : isLabelOfRoom(sentence, spots) ? first.end + 1
+               : isLabelOfRoom(sentence, spots) ? std::min(first.end + 1, sentence.tokens.size())
                                                 : 0;
     }
     const Row row = rowOfSpaces(sentence, spots, at);
@@ -266,7 +274,7 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     const bool any =
         first.begin > 1 && wordIs(sentence, first.begin - 2, "in") &&
         (wordIs(sentence, first.begin - 1, "a") || wordIs(sentence, first.begin - 1, "an"));
-    if ((beginsThing(spots, first) || none || any || isUsedAs(sentence, first.begin) ||
+    if (((beginsThing(spots, first) && !label) || none || any || isUsedAs(sentence, first.begin) ||
          isSaid(sentence, spots, spots.spaces.front())) &&
         !sentence.heading) {
         return 0;
@@ -342,7 +350,7 @@ bool isThingToo(const Sentence& sentence, const Spots& spots, const Named& named
 // "LIVING / DINING", "Back room/kitchen": one open room, which goes by its first plain name.
 // "LR/DR" are two.
 void dropOpenPart(const Sentence& sentence, Named& named) {
-    if (named.size() != 2 || !isMark(sentence.tokens[named[0]->span.end], "/")) {
+    if (named.size() != 2 || !isSlash(sentence, named[0]->span.end)) {
         return;
     }
     const auto open = [&](const SpaceSpot* spot) {

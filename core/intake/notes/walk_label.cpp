@@ -22,6 +22,12 @@ struct Label {
 Label labelOf(const Sentence& sentence) {
     constexpr std::size_t kMostWords = 5;
     Label label;
+    // "OUT roof '14 ok", "UNDER belly wrap torn": without a mark.
+    if ((wordIs(sentence, 0, "out") || wordIs(sentence, 0, "under")) &&
+        isInCapitals(sentence, {0, 1}) && sentence.tokens.size() > 1 &&
+        sentence.tokens[1].kind == TokenKind::Word && !isInCapitals(sentence, {1, 2})) {
+        return {{0, 1}, 1};
+    }
     bool bracket = false;
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         const Token& token = sentence.tokens[i];
@@ -147,6 +153,11 @@ SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
         space.kind = SpaceKind::Outside;
         space.key = "exterior";
         space.shown = "outside";
+        return space;
+    }
+    if (label.end == 1 && wordIs(sentence, 0, "under")) {
+        space.key = "crawl space";
+        space.shown = "under the house";
         return space;
     }
     if (const std::optional<SpaceSpot> thing = spaceOfThing(spots, label)) {

@@ -40,6 +40,12 @@ bool isFirstWord(const Sentence& sentence, const SpaceSpot& spot) {
            std::string_view(spot.key).starts_with(word);
 }
 
+// "Under the house, there's no insulation."
+bool isUnderHouse(const Sentence& sentence, const SpaceSpot& spot) {
+    return spot.key == "crawl space" && !sentence.bullet && spot.span.end > spot.span.begin + 1 &&
+           wordIs(sentence, spot.span.begin, "under");
+}
+
 bool isThing(const Spots& spots, const Span& span) {
     return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
         return object.span.begin <= span.end && object.span.end > span.begin;
@@ -61,11 +67,11 @@ void Walk::hearShortNames(const Sentence& sentence, Spots& spots) {
     const auto isNamed = [&](std::size_t i) {
         const SpaceSpot& spot = spaces[i];
         if (!spot.headingOnly || spot.kind != SpaceKind::Room || isThing(spots, spot.span) ||
-            !closesName(sentence, spots, spot.span.end)) {
+            !(closesName(sentence, spots, spot.span.end) || isUnderHouse(sentence, spot))) {
             return false;
         }
-        const bool opens =
-            isFirstWord(sentence, spot) && spot.span.begin <= skipSmall(sentence, spots, 0);
+        const bool opens = (isFirstWord(sentence, spot) || isUnderHouse(sentence, spot)) &&
+                           spot.span.begin <= skipSmall(sentence, spots, 0);
         return opens || (i > 0 && besides(i, i - 1)) ||
                (i + 1 < spaces.size() && besides(i, i + 1));
     };

@@ -32,7 +32,9 @@ void dropNamesake(Spots& spots, const SpaceSpot& space) {
 
 // "the bits about the loft", "a view of the garden": no one goes there.
 bool saysOnlyWhere(const Sentence& sentence, const Spots& spots, std::size_t at) {
-    while (at > 0 && spots.endOf(Cue::Small, at - 1) == at && !wordIs(sentence, at - 1, "of")) {
+    // "Off the end of it is a sunroom.": there it is.
+    while (at > 0 && spots.endOf(Cue::Small, at - 1) == at && !wordIs(sentence, at - 1, "of") &&
+           !wordIs(sentence, at - 1, "is")) {
         --at;
     }
     // "What about the kitchen?"
@@ -228,7 +230,8 @@ void Walk::takeOfObject(Spots& spots, std::size_t index) {
 
 // The space that a sentence without work brings up: "Across the hall is the son's room", "a tiny
 // half bath off the entry". nullptr where there is none or more than one.
-const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, std::size_t from) {
+const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots,
+                                 std::size_t from) const {
     const SpaceSpot* only = nullptr;
     for (std::size_t i = 0; i < spots.spaces.size(); ++i) {
         const SpaceSpot& spot = spots.spaces[i];
@@ -248,9 +251,9 @@ const SpaceSpot* Walk::broughtUp(const Sentence& sentence, const Spots& spots, s
             wordIs(sentence, spot.span.end, "with") && wordIs(sentence, spot.span.end + 1, "it");
         // "It's got its own bath. Carpet, paint.": still in the bedroom.
         const bool own = begin > 0 && sentence.tokens[begin - 1].plain == "own";
-        if (begin < from || !room || with || own || isUsedAs(sentence, begin) || short2 ||
-            isOnlyNamed(sentence, spots, i) || adverb || counted || first ||
-            saysOnlyWhere(sentence, spots, begin)) {
+        if (begin < from || !room || with || own || isPartHere(sentence, spot) ||
+            isUsedAs(sentence, begin) || short2 || isOnlyNamed(sentence, spots, i) || adverb ||
+            counted || first || saysOnlyWhere(sentence, spots, begin)) {
             continue;
         }
         if (only != nullptr) {

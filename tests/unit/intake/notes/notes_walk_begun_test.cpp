@@ -85,5 +85,39 @@ TEST(NotesWalkBegun, ALabelEndsWithTheRoom) {
                 Contains("primary bath: replace toilet"));
 }
 
+TEST(NotesWalkBegun, StairsAreBegunWhicheverWayTheyGo) {
+    EXPECT_THAT(itemsOf("Back bedroom. Paint.\n\nStairs down. Pull up the carpet.\n\n"
+                        "Family room. Paint.\n\nGoing up the stairs. Repair the railing."),
+                IsSupersetOf({"stairs: remove carpet", "stairs: repair railing"}));
+}
+
+TEST(NotesWalkBegun, UnderTheHouseIsAPlace) {
+    EXPECT_THAT(itemsOf("Bathroom. New toilet. Under the house, there's no insulation, add it."),
+                Contains("crawl space: add insulation"));
+}
+
+TEST(NotesWalkBegun, WhatLiesOffARoomIsEntered) {
+    EXPECT_THAT(itemsOf("The living room has a good floor, leave it.\n\n"
+                        "Off the end of it is a sunroom. The ceiling fan is new. Replace the "
+                        "drywall."),
+                Contains("sunroom: replace drywall"));
+}
+
+TEST(NotesWalkBegun, APatioInTheGardenIsAThingOfIt) {
+    EXPECT_THAT(
+        itemsOf("Garden. New fence. Patio, sunk in the middle, relay it. Trim the trees."),
+        IsSupersetOf({"garden: replace fence", "garden: repair patio", "garden: clean trees"}));
+}
+
+TEST(NotesWalkBegun, APantryThatStaysIsAThingOfTheKitchen) {
+    EXPECT_THAT(itemsOf("Kitchen. New sink. The pantry's good."), Contains("kitchen: keep pantry"));
+}
+
+TEST(NotesWalkBegun, ALabelInCapitalsNeedsNoMark) {
+    EXPECT_THAT(itemsOf("LR cpt new\nKIT snk new\nBR2 cpt new, pnt\nUNDER joist rot, fix\n"
+                        "OUT gutt new\n"),
+                Contains("outside: replace gutters"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
