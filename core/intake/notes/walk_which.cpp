@@ -386,12 +386,6 @@ bool Walk::isOnGrounds(const Sentence& sentence, const Spots& spots, const Space
     const bool part = spot.key == "deck" || spot.key == "patio";
     const std::string& here = current_.front();
     const bool garden = here.ends_with("yard") || here == "garden";
-    // "Garden. … Patio, sunk in the middle, wants lifting."
-    if (spot.key == "patio") {
-        const KnownSpace* known = find(here);
-        return known != nullptr && known->shown.ends_with("garden") && !sentence.heading &&
-               !sentence.opensLine;
-    }
     return (garden || !part) && isThingOfGrounds(sentence, spots, spot);
 }
 
