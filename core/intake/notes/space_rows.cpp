@@ -102,7 +102,8 @@ std::vector<SpaceSpot> otherOfSort(std::span<const Token> tokens, std::size_t at
                                    const SpaceSpot& before) {
     static const WordId kOne = tables().id("one");
     const std::string sort = headOf(before.key);
-    if (before.span.end + 2 != at || !isThe(tokens[at - 1]) || !joins(tokens[at - 2]) ||
+    if (before.span.end + 2 != at || !isThe(tokens[at - 1]) ||
+        tokens[at - 2].kind == TokenKind::Mark || !joins(tokens[at - 2]) ||
         before.kind != SpaceKind::Room || (sort != "bedroom" && sort != "bath")) {
         return {};
     }

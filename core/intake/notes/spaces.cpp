@@ -198,7 +198,8 @@ class Finder {
         // "Bed one carpet replaced, …": as a sentence begins, too.
         if (tokens_[at].word == kBed && smallNumber(tokens_, next) > 0 &&
             (next + 1 >= tokens_.size() || tokens_[next + 1].kind == TokenKind::Mark ||
-             (at == 0 && (tokens_[next].kind == TokenKind::Word || isRow(next))))) {
+             (at == 0 && (tokens_[next].kind == TokenKind::Word || isRow(next) ||
+                          (tokens_[at].plain == "bed" && !tokens_[next + 1].glued))))) {
             return makeNumbered(at, next, tables().spaces[bedroomRow()]);
         }
         return next;

@@ -96,6 +96,7 @@ void noteBath(std::string_view notes, std::size_t at, Units& units) {
     if (word == "full") {
         word = wordBefore(notes, at);
     } else if (word == "half") {
+        units.halfBath = true;
         // "two and a half baths"
         for (int i = 0; i < 3 && (i == 0 || word == "a" || word == "and"); ++i) {
             word = wordBefore(notes, at);

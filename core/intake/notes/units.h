@@ -9,6 +9,7 @@ struct Units {
     bool lettered = false;  // more than one goes by a letter or figure: "Unit A … unit B"
     bool stacked = false;   // spoken of as a duplex or the like: a storey may be a flat
     bool baths = false;     // there are two and more, half baths apart
+    bool halfBath = false;  // there is a half bath
     bool ownBath = false;  // one goes by the name of the primary bedroom: "primary bath", "ensuite"
 };
 

@@ -208,6 +208,11 @@ std::string Walk::resolve(const SpaceSpot& spot) {
             return whole;
         }
     }
+    // "The second bath is down there": of the two the one below.
+    if ((key == "bathroom" || key == "bathroom 2") && houseUnits_.baths &&
+        contains(current_, "basement")) {
+        return "basement bathroom";
+    }
     if (key == "bathroom 1" || key == "bathroom 2") {
         return key;
     }
@@ -311,7 +316,8 @@ void Walk::moveTo(const std::vector<const SpaceSpot*>& spots) {
     for (const SpaceSpot* spot : spots) {
         std::string key = resolve(*spot);
         // "The bath" of the primary bedroom is its own, whatever it is called.
-        std::string shown = key == "primary bath" && key != spot->key ? key : spot->shown;
+        const bool named = key == "primary bath" || key == "basement bathroom";
+        std::string shown = named && key != spot->key ? key : spot->shown;
         if (spot->kind == SpaceKind::Level) {
             level_ = key;
             storey_ = spot->shown;

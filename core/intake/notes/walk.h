@@ -103,6 +103,7 @@ class Walk {
     std::string resolve(const SpaceSpot& spot);
     [[nodiscard]] std::string ownBath() const;
     void nameOwnBath(const Sentence& sentence, SpaceSpot& spot);
+    static void nameAsBedroom(const Sentence& sentence, Spots& spots);
     void nameByStorey(std::string& key, std::string& shown);
 
     // A room that was named, or left, in the sentence of that number.
@@ -215,6 +216,7 @@ class Walk {
     std::vector<Lately> named_;               // lately, latest last
     std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
     int stairsAge_ = 99;         // sentences since the stairs were named
+    int bedroomsAge_ = 99;       // sentences since the bedrooms were spoken of together
     int placesAge_ = 0;          // sentences since they were named
     int lineIndent_ = 0;
     int headingIndent_ = -1;   // of the heading the lines stand under; -1 if none

@@ -61,8 +61,25 @@ void dropAbsent(const Sentence& sentence, Spots& spots) {
     });
 }
 
+// "Toilet (separate)", "the toilet's in a separate room": a room of its own.
+bool isSeparate(const Sentence& sentence, const SpaceSpot& space) {
+    constexpr std::size_t kNear = 4;
+    if (space.key != "half bath" || space.span.begin > 1) {
+        return false;
+    }
+    for (std::size_t i = space.span.end; i < space.span.end + kNear; ++i) {
+        if (wordIs(sentence, i, "separ")) {
+            return true;
+        }
+    }
+    return false;
+}
+
 // "Toilet: rocks", "the pool is green": a thing that gives its name to a place in a heading alone.
 void dropThings(const Sentence& sentence, Spots& spots) {
+    for (SpaceSpot& space : spots.spaces) {
+        space.headingOnly = space.headingOnly && !isSeparate(sentence, space);
+    }
     std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
         const bool plain = !space.headingOnly || space.key == "exterior" ||
                            space.key == "dining room" || space.kind == SpaceKind::Whole;

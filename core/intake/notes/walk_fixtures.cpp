@@ -78,8 +78,12 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
         // "In the small bath …": nobody stands in a tub.
         const bool in = spot.span.begin > 1 && wordIs(sentence, spot.span.begin - 2, "in") &&
                         wordIs(sentence, spot.span.begin - 1, "the");
+        // "The small bath" of a house that has more than one.
+        const bool small = houseUnits_.baths && (wordIs(sentence, spot.span.begin, "small") ||
+                                                 wordIs(sentence, spot.span.begin, "little"));
         const bool shaped = spot.span.end == spot.span.begin + 2 && word == "bath" && !in &&
-                            find(spot.key) == nullptr && tellsShape(sentence, spot.span.begin);
+                            !small && find(spot.key) == nullptr &&
+                            tellsShape(sentence, spot.span.begin);
         const bool tub = word == "bath" && (spot.key == "bathroom" || shaped);
         const auto overlaps = [&](const ObjectSpot& object) {
             return object.span.begin < spot.span.end + 1 && spot.span.begin < object.span.end;
@@ -89,7 +93,9 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
         // "The loo's fine": the toilet was seen as well.
         const bool same =
             taken && over->span.begin == spot.span.begin && over->span.end == spot.span.end;
-        if (taken && over->object == kToilet && over->span.end >= spot.span.end &&
+        // "Toilet (separate)"
+        const bool apart = word == "toilet" && !spot.headingOnly;
+        if (taken && !apart && over->object == kToilet && over->span.end >= spot.span.end &&
             (article || same || isOneOfFixtures(sentence, spots, spot.span)) &&
             !liesElsewhere(sentence, spot.span.end)) {
             return true;

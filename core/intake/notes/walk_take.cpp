@@ -408,6 +408,7 @@ void Walk::nameOwnBath(const Sentence& sentence, SpaceSpot& spot) {
 // "Same as the lake bedroom": a name that a heading gave.
 void Walk::useOwnNames(const Sentence& sentence, Spots& spots) {
     hearOwnRooms(sentence, spots);
+    nameAsBedroom(sentence, spots);
     for (SpaceSpot& spot : spots.spaces) {
         namePlainly(sentence, spot);
         nameOwnBath(sentence, spot);

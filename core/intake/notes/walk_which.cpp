@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/space_names.h"
+#include "core/intake/notes/space_which.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
 #include "core/intake/notes/walk_passed.h"
@@ -34,7 +35,8 @@ std::string storeyOf(const std::vector<std::string>& keys, const std::string& si
         const bool sided =
             keys.size() == 1 && keys.front().starts_with(storey) && isBedroom(keys.front());
         const std::string rest = sided ? keys.front().substr(storey.size()) : std::string();
-        if (sided && isSide(side) && isSide(rest.substr(0, rest.find(' ')))) {
+        if (sided && isSide(side) &&
+            (rest == "bedroom" || isSide(rest.substr(0, rest.find(' '))))) {
             return std::string(storey);
         }
     }
@@ -81,6 +83,17 @@ int ordinalAt(const Sentence& sentence, std::size_t at) {
     return 0;
 }
 
+// Where "The one on the" ends, before the side; 0 where the sentence opens otherwise.
+std::size_t endOfTheOne(const Sentence& sentence) {
+    const bool where = wordIs(sentence, 2, "on") || wordIs(sentence, 2, "in") ||
+                       wordIs(sentence, 2, "at") || wordIs(sentence, 2, "to");
+    if (!wordIs(sentence, 0, "the") || !wordIs(sentence, 1, "one") || !where) {
+        return 0;
+    }
+    const std::size_t at = wordIs(sentence, 3, "the") ? 4 : 3;
+    return at < sentence.tokens.size() && isSide(sentence.tokens[at].plain) ? at : 0;
+}
+
 // ", front, middle and back,": a side by itself in a list behind the group that ends at token
 // `from`.
 bool isListed(const Sentence& sentence, std::size_t at, std::size_t from) {
@@ -118,7 +131,7 @@ bool Walk::takeNumbered(const Sentence& sentence) {
     const bool named = (the && ordinal > 0) || ((is || in) && ordinal == 0 && known(number));
     const bool here = !current_.empty() && isBedroom(current_.front());
     if (number < 2 || !(next || named) || !(known(number - 1) || known(number)) || !here ||
-        !isSaidOf(sentence, end)) {
+        !(isSaidOf(sentence, end) || (next && end > at + 1))) {
         return false;
     }
     if (current_.size() > 1) {
@@ -136,13 +149,19 @@ bool Walk::takeQualified(const Sentence& sentence) {
     if (takeNumbered(sentence)) {
         return true;
     }
-    if (group_.empty()) {
+    // "Two more bedrooms. Paint both. The one on the left, …"
+    constexpr int kLately = 6;
+    std::size_t at = endOfTheOne(sentence);
+    const bool theOne = at > 0;
+    if (group_.empty() && !(theOne && bedroomsAge_ < kLately)) {
         return false;
     }
+    const std::size_t lead = at + 4;
+    const std::string group = group_.empty() ? "bedroom" : group_;
     std::string key;
     std::size_t words = 0;
-    std::size_t at = 0;
-    while (at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word && at < 4) {
+    while (at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Word &&
+           at < lead) {
         const std::uint32_t node = tables().phrases.step(0, sentence.tokens[at].word);
         std::string name;
         for (const Meaning& meaning : tables().phrases.at(node)) {
@@ -151,7 +170,8 @@ bool Walk::takeQualified(const Sentence& sentence) {
                 name = tables().qualifiers[meaning.row];
             }
         }
-        if (name.empty()) {
+        // "Main first.": the order, and no number.
+        if (name.empty() || (name.size() == 1 && words > 0)) {
             const bool leads =
                 wordIs(sentence, at, "the") || (at == 0 && wordIs(sentence, at, "in"));
             if (at < 2 && key.empty() && leads) {
@@ -165,9 +185,9 @@ bool Walk::takeQualified(const Sentence& sentence) {
         ++at;
     }
     const bool the = wordIs(sentence, 0, "the") || wordIs(sentence, 1, "the");
-    const bool one = wordIs(sentence, at, "one") &&
+    const bool one = !theOne && wordIs(sentence, at, "one") &&
                      ((at > 1 && the) || (words == 1 && at == 1 && isSaidOf(sentence, at + 1)));
-    if (one) {
+    if (one || (words > 0 && (wordIs(sentence, at, "first") || wordIs(sentence, at, "next")))) {
         ++at;
     }
     // "Front right, purple" after "front left bedroom": named by the same two words.
@@ -176,7 +196,7 @@ bool Walk::takeQualified(const Sentence& sentence) {
     const bool next = words == 1 && at == 1 && at < sentence.tokens.size() &&
                       isMark(sentence.tokens[at], ",") && current_.size() == 1 &&
                       isSide(key.substr(0, key.size() - 1)) && isOfSide(current_.front());
-    if (groupLoose_ && !one && !corner && !next) {
+    if (groupLoose_ && !one && !corner && !next && !theOne) {
         return false;
     }
     const bool closes = one || (words > 0 && isSaidOf(sentence, at));
@@ -190,7 +210,9 @@ bool Walk::takeQualified(const Sentence& sentence) {
     if (key.empty() || !closes || space) {
         return false;
     }
-    key = storeyOf(current_, alone) + roomOf(key.substr(0, key.size() - 1), group_);
+    key.pop_back();
+    key =
+        key.size() == 1 ? roomOf(key, group_) : storeyOf(current_, alone) + roomNamed(key, group_);
     // "Left front bedroom and left back bedroom. … Back one, no."
     for (const KnownSpace& known : known_) {
         if (known.key.ends_with(" " + key) && find(key) == nullptr) {
@@ -275,14 +297,41 @@ void Walk::hearOwnRooms(const Sentence& sentence, Spots& spots) {
     }
 }
 
+// "Front right room's a bedroom.", "Back right room, other bedroom.": what the room of that side
+// is.
+void Walk::nameAsBedroom(const Sentence& sentence, Spots& spots) {
+    constexpr std::string_view kRoom = " room";
+    if (spots.spaces.size() < 2) {
+        return;
+    }
+    SpaceSpot& room = spots.spaces[0];
+    const SpaceSpot& sort = spots.spaces[1];
+    const std::size_t end = room.span.end;
+    const bool is = sentence.tokens[end - 1].text.ends_with("'s") || wordIs(sentence, end, "is");
+    const bool said =
+        is && sort.span.begin <= end + 2 && wordIs(sentence, sort.span.begin - 1, "a");
+    if (room.span.begin > 1 || !room.key.ends_with(kRoom) || sort.key != "bedroom" || !said ||
+        !isSide(room.key.substr(0, room.key.find(' ')))) {
+        return;
+    }
+    room.key.replace(room.key.size() - kRoom.size(), kRoom.size(), " bedroom");
+    room.shown = room.key;
+    spots.spaces.erase(spots.spaces.begin() + 1);
+}
+
 // "Little front bedroom", "… upstairs front bedroom it's got …" in speech without marks: the side
 // tells which, as long as no other goes by it.
 void Walk::namePlainly(const Sentence& sentence, SpaceSpot& spot) {
     // "Bath upstairs.": the bath, as long as there is no other.
-    const bool here = wordIs(sentence, spot.span.end - 1, "here");
+    const bool here =
+        wordIs(sentence, spot.span.end - 1, "here") || wordIs(sentence, spot.span.end - 1, "there");
     const std::string& said = sentence.tokens[spot.span.end - (here ? 2 : 1)].plain;
     const std::string last = said == "up" || said == "down" ? said + "stairs" : said;
-    if (houseUnits_.baths && isBath(spot.key)) {
+    if ((houseUnits_.baths || houseUnits_.halfBath) && isBath(spot.key)) {
+        // "The bathroom down there", said of the basement.
+        if (here && spot.key == "downstairs bathroom" && contains(current_, "basement")) {
+            spot.key = spot.shown = "basement bathroom";
+        }
         return;
     }
     if (last + " bathroom" == spot.key && find(spot.key) == nullptr) {
@@ -321,6 +370,7 @@ void Walk::learnOnes(const Sentence& sentence, const Spots& spots) {
     const bool group = std::any_of(
         spots.spaces.begin(), spots.spaces.end(),
         [](const SpaceSpot& spot) { return spot.key == "bedrooms" || spot.key == "bathrooms"; });
+    bedroomsAge_ = group && spots.spaces.front().key != "bathrooms" ? 0 : bedroomsAge_ + 1;
     if (!group && group_.empty()) {
         return;
     }

@@ -66,6 +66,33 @@ TEST(NotesWalkNames, AnotherBath) {
                 Contains("bathroom: replace toilet"));
 }
 
+TEST(NotesWalkNames, TheBathDownThere) {
+    EXPECT_THAT(itemsOf("Two baths. Basement. The bathroom down there has a rusted shower. New "
+                        "toilet."),
+                Contains("basement bathroom: replace toilet"));
+    EXPECT_THAT(itemsOf("One and a half baths. Bath upstairs. New toilet."),
+                ElementsAre("upstairs bathroom: replace toilet"));
+}
+
+TEST(NotesWalkNames, AToiletOfItsOwn) {
+    EXPECT_THAT(itemsOf("Bathroom. New tub. The toilet's in a separate room. New vinyl floor in "
+                        "there."),
+                ElementsAre("bathroom: replace bathtub", "half bath: replace vinyl floor"));
+}
+
+TEST(NotesWalkNames, TheOneOnTheLeft) {
+    EXPECT_THAT(itemsOf("Upstairs. Two more bedrooms. The one on the left, new carpet. The one on "
+                        "the right, patch "
+                        "the ceiling."),
+                ElementsAre("left bedroom: replace carpet", "right bedroom: repair ceiling"));
+    EXPECT_THAT(itemsOf("Downstairs bedrooms. The front one needs new carpet."),
+                ElementsAre("downstairs front bedroom: replace carpet"));
+    EXPECT_THAT(itemsOf("Now bedrooms. Main first. New carpet."),
+                ElementsAre("primary bedroom: replace carpet"));
+    EXPECT_THAT(itemsOf("Front right room's a bedroom. New carpet."),
+                ElementsAre("front right bedroom: replace carpet"));
+}
+
 TEST(NotesWalkNames, TheNextByItsNumberAlone) {
     EXPECT_THAT(itemsOf("Bedroom one, new carpet. Two, new carpet. Three, patch the ceiling. In "
                         "two, the window's cracked, new window."),
