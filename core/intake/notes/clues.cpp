@@ -114,6 +114,10 @@ void Clues::add(std::initializer_list<ClueWord> words) {
     }
 }
 
+void Clues::addNames(const Clues& more) {
+    names_.insert(names_.end(), more.names_.begin(), more.names_.end());
+}
+
 void Clues::addSaid(std::string_view kind, std::string_view sense) {
     said_.push_back(keys_.size());
     add(kind, sense);

@@ -49,6 +49,9 @@ class Clues {
     // says rotten".
     void addSaidOf(std::string_view kind, std::string_view what);
 
+    // The names of more, where they are kept.
+    void addNames(const Clues& more);
+
     // Leaves each clue once, however often it was added.
     void settle();
 

@@ -109,6 +109,9 @@ void PlaceClues::begin(const Sentence& sentence, const Spots& spots, const Place
     here_ = spacesOf(walk.current(), walk);
     stood_ = spacesOf(stood, walk);
     for (const KnownSpace& space : stood_) {
+        if (!trail_.empty() && trail_.front().key == space.key) {
+            continue;
+        }
         std::erase_if(trail_, [&](const KnownSpace& one) { return one.key == space.key; });
         trail_.insert(trail_.begin(), space);
         walked_.insert(space.key);
@@ -267,6 +270,14 @@ void PlaceClues::addUsual(MaybePlace& maybe, const Mention& mention,
     clues.add("place", maybe.space.key, main);
 }
 
+// Adds what the clues weigh; of long notes they would fill much memory, and are not kept.
+void PlaceClues::weigh(MaybePlace& maybe) const {
+    maybe.weight += weights().sumOf(maybe.clues.keys());
+    if (!named_) {
+        maybe.clues = Clues();
+    }
+}
+
 void PlaceClues::add(std::size_t index, const Mention& mention,
                      const std::vector<ObjectSpot>& heard, const Walk& walk) {
     const KnownSpace* rule =
@@ -294,6 +305,7 @@ void PlaceClues::add(std::size_t index, const Mention& mention,
     const std::string ruled = sortOf(*rule);
     for (MaybePlace& maybe : where.places) {
         addUsual(maybe, mention, ruled);
+        weigh(maybe);
     }
     all_.push_back(std::move(where));
 }
@@ -327,24 +339,22 @@ void PlaceClues::finish(const std::vector<Mention>& mentions) {
             const std::size_t itself = &maybe == &where.places.front() ? 1 : 0;
             const std::string_view others = farOf(within[key] - itself);
             const std::string_view again = farOf(same[{key, object}] - itself);
-            maybe.clues.add("others", others);
-            maybe.clues.add("others", others, main);
-            maybe.clues.add(walked_.contains(key) ? "walked" : "unwalked", main);
-            maybe.clues.add("again", again);
-            maybe.clues.add("again", again, main);
+            Clues late = named_ ? Clues(true) : Clues();
+            late.add("others", others);
+            late.add("others", others, main);
+            late.add(walked_.contains(key) ? "walked" : "unwalked", main);
+            late.add("again", again);
+            late.add("again", again, main);
+            maybe.weight += weights().sumOf(late.keys());
+            maybe.clues.addNames(late);
         }
     }
 }
 
 std::size_t likeliestPlace(const Whereabouts& where) {
     std::size_t best = 0;
-    int most = 0;
-    for (std::size_t i = 0; i < where.places.size(); ++i) {
-        const int sum = weights().sumOf(where.places[i].clues.keys());
-        if (i == 0 || sum > most) {
-            best = i;
-            most = sum;
-        }
+    for (std::size_t i = 1; i < where.places.size(); ++i) {
+        best = where.places[i].weight > where.places[best].weight ? i : best;
     }
     return best;
 }

@@ -28,7 +28,8 @@ namespace ledgerboard::intake {
 struct MaybePlace {
     KnownSpace space;
     std::vector<std::string_view> roles;  // how it came to be one, what tells most first
-    Clues clues;
+    Clues clues;                          // kept where they are named
+    int weight = 0;                       // of all its clues, thousandths
 };
 
 // Where a mention may be; the first is where the rules put it.
@@ -82,6 +83,7 @@ class PlaceClues {
     void addAfter(MaybePlace& maybe, const SpaceSpot& spot, const Mention& mention,
                   const std::vector<ObjectSpot>& heard, std::string_view role) const;
     void addEarlier(Whereabouts& where) const;
+    void weigh(MaybePlace& maybe) const;
     void addUsual(MaybePlace& maybe, const Mention& mention, const std::string& ruled) const;
 
     bool named_ = false;
@@ -100,7 +102,7 @@ class PlaceClues {
     std::string_view since_;
 };
 
-// Of these whereabouts the place whose clues weigh most, by index.
+// Of these whereabouts the place that weighs most, by index; of equals the first.
 [[nodiscard]] std::size_t likeliestPlace(const Whereabouts& where);
 
 // Rows of places.tsv that cannot be used, each with its line; a test keeps this empty.
