@@ -160,6 +160,9 @@ class Walk {
     void noteHeading(const Sentence& sentence, const Placed& placed);
     void takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause);
     void takeOfObject(Spots& spots, std::size_t index);
+    // Whether most lines of prose so far began with a room.
+    [[nodiscard]] bool opensByRooms() const;
+    [[nodiscard]] bool opensWithLabel(const Sentence& sentence, const Spots& spots) const;
     [[nodiscard]] const SpaceSpot* broughtUp(const Sentence& sentence, const Spots& spots,
                                              std::size_t from) const;
     void takeSystems(const Sentence& sentence, const Spots& spots, Placed& placed);

@@ -76,7 +76,7 @@ bool isSeparate(const Sentence& sentence, const SpaceSpot& space) {
 }
 
 // "Toilet: rocks", "the pool is green": a thing that gives its name to a place in a heading alone.
-void dropThings(const Sentence& sentence, Spots& spots) {
+void dropThings(const Sentence& sentence, Spots& spots, bool label) {
     for (SpaceSpot& space : spots.spaces) {
         space.headingOnly = space.headingOnly && !isSeparate(sentence, space);
     }
@@ -84,7 +84,7 @@ void dropThings(const Sentence& sentence, Spots& spots) {
         const bool plain = !space.headingOnly || space.key == "exterior" ||
                            space.key == "dining room" || space.kind == SpaceKind::Whole;
         const bool heads = sentence.opensLine && space.span.begin == 0 && !sentence.spoken &&
-                           (sentence.heading || isInCapitals(sentence, space.span) ||
+                           (label || sentence.heading || isInCapitals(sentence, space.span) ||
                             (sentence.alone && !sentence.bullet && space.key != "pool area" &&
                              space.span.end == sentence.tokens.size()));
         return !plain && !heads &&
@@ -109,7 +109,7 @@ void dropShortDoors(const Sentence& sentence, Spots& spots) {
 // Leaves out what only looks like a space.
 void Walk::dropOthers(const Sentence& sentence, Spots& spots) const {
     dropDoors(spots);
-    dropThings(sentence, spots);
+    dropThings(sentence, spots, opensWithLabel(sentence, spots));
     dropBoards(sentence, spots);
     dropKits(sentence, spots);
     dropAbsent(sentence, spots);

@@ -65,8 +65,9 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     if (!(here || opens) || (words < 2 && sentence.tokens.size() < 3) || sentence.heading) {
         return;
     }
+    const bool labelled = opensWithLabel(sentence, spots);
     std::erase_if(spots.spaces, [&](const SpaceSpot& spot) {
-        if (opens && spot.span.begin == 0) {
+        if ((opens || labelled) && spot.span.begin == 0) {
             return false;
         }
         std::string word = sentence.tokens[spot.span.end - 1].plain;

@@ -337,7 +337,7 @@ bool isThingToo(const Sentence& sentence, const Spots& spots, const Named& named
     // "DR: …" is the dining room, "dr new" in a list a door.
     const bool label =
         (named.front()->kind == SpaceKind::Room || named.front()->key == "pool area") &&
-        name.end < sentence.tokens.size() && isMark(sentence.tokens[name.end], ":-.");
+        name.end < sentence.tokens.size() && isMark(sentence.tokens[name.end], ":-.(");
     // "- DR light fixture": in a list a room by its letters.
     const bool letters = named.front()->kind == SpaceKind::Room && sentence.opensLine &&
                          (sentence.bullet || sentence.labelled) && isInCapitals(sentence, name);

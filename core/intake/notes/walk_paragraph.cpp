@@ -252,16 +252,30 @@ bool Walk::isWhereSystemIs(const Spots& spots, std::size_t index) const {
            });
 }
 
+bool Walk::opensByRooms() const {
+    constexpr int kFew = 3;
+    return roomLines_ >= std::max(kFew, otherLines_);
+}
+
+// "Toilet: new pan. Paint.", in a letter whose lines open with rooms.
+bool Walk::opensWithLabel(const Sentence& sentence, const Spots& spots) const {
+    if (!isProse(sentence) || sentence.spoken || spots.spaces.empty() || !opensByRooms()) {
+        return false;
+    }
+    const SpaceSpot& spot = spots.spaces.front();
+    return spot.kind == SpaceKind::Room && spot.span.begin == 0 &&
+           spot.span.end < sentence.tokens.size() && isMark(sentence.tokens[spot.span.end], ":(-");
+}
+
 // "All walls and ceilings painted.", "Mini splits, two heads, I'd guess.": a paragraph that begins
 // with no room has left the last one, where that was only come to in the middle of a paragraph or
 // where most paragraphs begin with rooms. "Roof, the tin's rusted …" has left any.
 void Walk::leaveRooms(const Sentence& sentence, const Spots& spots, const Placed& placed) {
-    constexpr int kFew = 3;
     constexpr std::size_t kOpens = 3;
     const bool prose = isProse(sentence) && !sentence.spoken && headingIndent_ < 0 &&
                        (!sentence.alone || isWholeSentence(sentence));
     const bool roomless = !placed.moved && !speaksOfRoom(spots);
-    const bool byRooms = roomLines_ >= std::max(kFew, otherLines_);
+    const bool byRooms = opensByRooms();
     if (prose) {
         ++(roomless ? otherLines_ : roomLines_);
     }

@@ -351,11 +351,20 @@ void Walk::namePlainly(const Sentence& sentence, SpaceSpot& spot) {
         return;
     }
     const std::size_t gap = spot.key.find(' ');
-    if (gap == std::string::npos || !isBedroom(spot.key) || find(spot.key) != nullptr) {
+    if (gap == std::string::npos || find(spot.key) != nullptr) {
         return;
     }
     const std::string first = spot.key.substr(0, gap);
     const std::string rest = spot.key.substr(gap + 1);
+    // "Downstairs family room": a house has one, where it has no flats.
+    if (unit_.empty() && (first == "downstairs" || first == "upstairs") &&
+        (rest == "family room" || rest == "bonus room") && find(rest) == nullptr) {
+        spot.key = spot.shown = rest;
+        return;
+    }
+    if (!isBedroom(spot.key)) {
+        return;
+    }
     const bool size = first == "small" || first == "big";
     const bool storey = (first == "upstairs" || first == "downstairs") && isBreathless(sentence);
     const KnownSpace* other = find(rest);

@@ -102,6 +102,21 @@ TEST(NotesWalkProse, AParagraphWithoutARoomHasLeftTheLast) {
                 Contains("hall: replace closet doors"));
 }
 
+TEST(NotesWalkProse, ALabelIsARoomWhereTheLinesOpenWithRooms) {
+    const std::string rooms =
+        "Kitchen: new sink. New stove.\n\nHall: new carpet. Paint.\n\n"
+        "Den: new carpet. Paint.\n\nBathroom: new tub. New vanity.\n\n";
+    EXPECT_THAT(itemsOf(rooms + "Toilet: new vinyl floor. Paint.\n"),
+                IsSupersetOf({"half bath: replace vinyl floor", "half bath: refinish walls"}));
+    EXPECT_THAT(itemsOf(rooms + "Toilet is fine. New vinyl floor.\n"),
+                Contains("bathroom: replace vinyl floor"));
+}
+
+TEST(NotesWalkProse, AHouseHasOneFamilyRoom) {
+    EXPECT_THAT(itemsOf("Downstairs family room: new carpet. Paint.\n"),
+                IsSupersetOf({"family room: replace carpet", "family room: refinish walls"}));
+}
+
 TEST(NotesWalkProse, ThePantryIsOfTheKitchen) {
     EXPECT_THAT(itemsOf("The hall gets paint.\n\nKitchen. New sink. The larder is good and cool "
                         "and we'd keep it. New vinyl floor.\n"),
