@@ -275,12 +275,12 @@ std::string Walk::resolve(const SpaceSpot& spot) {
 // The bath that belongs to the bedroom where the speaker stands; empty where that has none or gives
 // no name to it.
 std::string Walk::ownBath() const {
-    if (current_.size() != 1 || !isBedroom(current_.front())) {
-        return {};
-    }
-    const std::string& room = current_.front();
-    if (room == "primary bedroom") {
+    const std::string room = current_.size() == 1 ? current_.front() : std::string();
+    if (room == "primary bedroom" || room == "our room" || room == "my room") {
         return "primary bath";
+    }
+    if (!isBedroom(room)) {
+        return {};
     }
     if (hasDigit(room)) {
         return room + " bath";

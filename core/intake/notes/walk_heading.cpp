@@ -385,17 +385,18 @@ void dropStorey(Named& named) {
     }
 }
 
-// "Downstairs bedroom, the primary.": two names of one room. "Underneath, there's a cellar.": the
-// first says where the second is.
+// "Downstairs bedroom, the primary.", "back bed = primary": two names of one room. "Underneath,
+// there's a cellar.": the first says where the second is.
 void dropFirstName(const Sentence& sentence, Named& named) {
     if (named.size() != 2) {
         return;
     }
-    const bool comma = isMark(sentence.tokens[named[0]->span.end], ",");
-    const bool primary = comma && named[1]->key == "primary bedroom" &&
-                         named[0]->kind == SpaceKind::Room &&
-                         wordIs(sentence, named[0]->span.end + 1, "the") &&
-                         named[1]->span.begin <= named[0]->span.end + 2;
+    const std::size_t at = named[0]->span.end;
+    const bool comma = isMark(sentence.tokens[at], ",");
+    const bool same =
+        (comma && wordIs(sentence, at + 1, "the")) || isMark(sentence.tokens[at], "=");
+    const bool primary = same && named[1]->key == "primary bedroom" &&
+                         named[0]->kind == SpaceKind::Room && named[1]->span.begin <= at + 2;
     const bool under = named[0]->key == "crawl space" && named[1]->key == "basement" &&
                        !sentence.alone && named[1]->span.begin > named[0]->span.end + 1;
     // "Patio, out the back.": where it is.

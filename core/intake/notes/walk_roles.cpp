@@ -119,6 +119,14 @@ bool thereIsSuch(const Sentence& sentence, const Spots& spots, const SpaceSpot& 
            !afterPreposition(sentence, spots, begin);
 }
 
+// "It has its own bath with a cracked tub, …": what follows is in it.
+bool isOwnWith(const Sentence& sentence, const SpaceSpot& spot) {
+    std::size_t at = spot.span.end;
+    at += at < sentence.tokens.size() && isMark(sentence.tokens[at], ",") ? 1 : 0;
+    return spot.span.begin > 0 && sentence.tokens[spot.span.begin - 1].plain == "own" &&
+           spot.kind == SpaceKind::Room && wordIs(sentence, at, "with");
+}
+
 // "a powder room", "another bath": one that is not there yet. "a dentist's office": somebody's.
 bool isYetToBe(const Sentence& sentence, const SpaceSpot& spot) {
     const std::size_t begin = spot.span.begin;
@@ -406,7 +414,7 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
          isOnGrounds(sentence, spots, spot) || isAtticLadder(sentence, spots, spot))) {
         return Role::Ignored;
     }
-    if (thereIsSuch(sentence, spots, spot)) {
+    if (thereIsSuch(sentence, spots, spot) || isOwnWith(sentence, spot)) {
         return Role::Move;
     }
     // "And the dining room with it, 130.": both.

@@ -90,12 +90,19 @@ bool beginsClause(const Sentence& sentence, const Spots& spots, std::size_t inde
 // "Bath off of it, …", "the bathroom here", "the bath that goes with it": a room of the one where
 // the speaker stands.
 bool isBesideHere(const Sentence& sentence, std::size_t at) {
+    // "Bath two, it's in there."
+    if (at < sentence.tokens.size() && isMark(sentence.tokens[at], ",") &&
+        wordIs(sentence, at + 1, "it") && wordIs(sentence, at + 2, "is") &&
+        wordIs(sentence, at + 3, "in") &&
+        (wordIs(sentence, at + 4, "here") || wordIs(sentence, at + 4, "there"))) {
+        return true;
+    }
     if (wordIs(sentence, at, "here") ||
         (wordIs(sentence, at, "in") && wordIs(sentence, at + 1, "here"))) {
         return true;
     }
     at += wordIs(sentence, at, "that") && wordIs(sentence, at + 1, "go") ? 1 : 0;
-    for (const std::string_view joint : {"off", "next", "besid", "go"}) {
+    for (const std::string_view joint : {"off", "next", "besid", "go", "attach"}) {
         if (wordIs(sentence, at, joint)) {
             const bool more = wordIs(sentence, at + 1, "of") || wordIs(sentence, at + 1, "to") ||
                               wordIs(sentence, at + 1, "with");
@@ -396,7 +403,7 @@ void Walk::nameOwnBath(const Sentence& sentence, SpaceSpot& spot) {
         return;
     }
     const std::string own = ownBath();
-    if (!own.empty() && (!ours || own == "primary bath")) {
+    if (!own.empty() && (!ours || contains(current_, "primary bedroom"))) {
         spot.key = spot.shown = own;
         learn(own, own, SpaceKind::Room);
         noteNamed(own);

@@ -56,6 +56,17 @@ TEST(NotesWalkNames, TheBathOfABedroom) {
                 ElementsAre("hall bath: replace sink", "our bath: replace toilet"));
 }
 
+TEST(NotesWalkNames, ABathOfItsOwnIsSpokenOfInIt) {
+    EXPECT_THAT(itemsOf("Two baths. Downstairs bedroom. Paint the walls. It has its own bath with "
+                        "a cracked tub. Replace the tub."),
+                IsSupersetOf({"downstairs bedroom: refinish walls",
+                              "downstairs bathroom: replace bathtub"}));
+    EXPECT_THAT(itemsOf("Our room. New carpet. The bath in here, new toilet."),
+                ElementsAre("our room: replace carpet", "primary bath: replace toilet"));
+    EXPECT_THAT(itemsOf("Downstairs bedroom = primary\n- new carpet\nits bath:\n- new toilet\n"),
+                ElementsAre("primary bedroom: replace carpet", "primary bath: replace toilet"));
+}
+
 TEST(NotesWalkNames, AnotherBath) {
     EXPECT_THAT(itemsOf("Hall bath: new sink. Other bath: new toilet."),
                 ElementsAre("hall bath: replace sink", "other bath: replace toilet"));
