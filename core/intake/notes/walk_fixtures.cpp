@@ -45,6 +45,20 @@ bool isOneOfFixtures(const Sentence& sentence, const Spots& spots, const Span& n
     });
 }
 
+// "MBA van ok, wc new": the line opens with the room.
+bool opensWithBath(const Spots& spots) {
+    return !spots.spaces.empty() && spots.spaces.front().span.begin == 0 &&
+           spots.spaces.front().key.find("bath") != std::string::npos;
+}
+
+// Whether the sentence is more than a name: "WC > 240" is said of the fixture.
+bool saysMore(const Sentence& sentence) {
+    const auto words =
+        std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
+                      [](const Token& token) { return token.kind == TokenKind::Word; });
+    return words > 1 || sentence.tokens.size() > 2;
+}
+
 }  // namespace
 
 // "Bath, basin and WC all out", said in a bathroom: fixtures, not rooms.
@@ -54,15 +68,8 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     const std::vector<std::string>& keys =
         lineKeys_.empty() || sentence.opensLine ? current_ : lineKeys_;
     const bool here = !keys.empty() && keys.front().find("bath") != std::string::npos;
-    const auto words =
-        std::count_if(sentence.tokens.begin(), sentence.tokens.end(),
-                      [](const Token& token) { return token.kind == TokenKind::Word; });
-    // "MBA van ok, wc new": the line opens with the room.
-    const bool opens = !here && sentence.terse && !spots.spaces.empty() &&
-                       spots.spaces.front().span.begin == 0 &&
-                       spots.spaces.front().key.find("bath") != std::string::npos;
-    // "WC > 240": said of the fixture.
-    if (!(here || opens) || (words < 2 && sentence.tokens.size() < 3) || sentence.heading) {
+    const bool opens = !here && sentence.terse && opensWithBath(spots);
+    if (!(here || opens) || !saysMore(sentence) || sentence.heading) {
         return;
     }
     const bool labelled = opensWithLabel(sentence, spots);
