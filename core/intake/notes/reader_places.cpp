@@ -105,20 +105,32 @@ bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& he
            std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end();
 }
 
-// What is outdoors where no room is spoken of, or on the roof over a porch.
+// What is outdoors where no room is spoken of.
 bool isOfOutdoors(const ObjectRow& object, const std::string& here) {
     const bool roomless = here.empty() || here == "whole house";
     static const std::vector<std::string_view> kOut = {"chimney", "chimney cap", "water tank",
                                                        "front door", "storm door"};
-    const bool out = std::find(kOut.begin(), kOut.end(), object.name) != kOut.end();
-    return (roomless && out) || (object.name == "gutters" && here.ends_with("porch"));
+    return roomless && std::find(kOut.begin(), kOut.end(), object.name) != kOut.end();
+}
+
+// "AC's good.", said on the deck: what serves the house and stands outside.
+bool isServant(const ObjectRow& object, const std::string& here) {
+    static const std::vector<std::string_view> kThings = {"air conditioner", "heat pump",
+                                                          "well pump", "well water", "seawall"};
+    static const std::vector<std::string_view> kOil = {"oil tank", "propane tank", "shutters",
+                                                       "generator"};
+    const bool lookout = here == "deck" || here == "dock" || here == "patio" || here == "stoop" ||
+                         here.ends_with("porch");
+    return ((lookout || isYard(here)) &&
+            std::find(kThings.begin(), kThings.end(), object.name) != kThings.end()) ||
+           (lookout && std::find(kOil.begin(), kOil.end(), object.name) != kOil.end());
 }
 
 // What stands about the grounds and not on the deck or in the barn from which it is seen.
 bool isOfGrounds(const ObjectRow& object, const std::string& here) {
     static const std::vector<std::string_view> kThings = {
-        "fence",  "fence panel", "gate",       "lawn",       "trees",
-        "shrubs", "brush",       "sprinklers", "greenhouse", "pond"};
+        "fence", "fence panel", "gate",       "lawn", "trees",  "shrubs",
+        "brush", "sprinklers",  "greenhouse", "pond", "gravel", "clothesline"};
     static const std::vector<std::string_view> kLookouts = {
         "deck",    "balcony", "shed",       "barn",  "boathouse", "dock",
         "carport", "garage",  "greenhouse", "stoop", "workshop",  "patio"};
@@ -243,7 +255,8 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     }
     // What is the house's own outdoors, seen from the yard or the porch.
     if (object.home == Home::Outside || isOfOutdoors(object, here) || isOfWalls(object, space) ||
-        isOfStack(object, here) || (object.home == Home::House && isYard(here))) {
+        isOfStack(object, here) || isServant(object, here) ||
+        (object.home == Home::House && isYard(here))) {
         return exterior();
     }
     // "Upstairs. There's no rail.": a storey has none of its own.

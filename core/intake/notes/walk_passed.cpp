@@ -183,6 +183,21 @@ bool isWhatRoomIs(const Sentence& sentence, const Spots& spots, std::size_t inde
            (to == from + 1 && (wordIs(sentence, from, "is") || wordIs(sentence, from, "was")));
 }
 
+// "The AC outside is old", "the panel's outside on the back wall": right behind the thing.
+bool isOutThere(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    const std::size_t begin = spot.span.begin;
+    const std::size_t end = spot.span.end;
+    if (!wordIs(sentence, begin, "outsid") || end != begin + 1 ||
+        anyWord(sentence, end, end + 1, {"the", "a", "my", "your", "of"})) {
+        return false;
+    }
+    const bool is = begin > 0 && wordIs(sentence, begin - 1, "is");
+    const std::size_t at = begin - (is ? 1 : 0);
+    return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+        return object.span.end == at && object.span.begin < at;
+    });
+}
+
 }  // namespace
 
 bool isWhatPlainRoomIs(const Sentence& sentence, const Spots& spots, std::size_t index) {
@@ -259,6 +274,9 @@ bool isTurnedTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& s
 }
 
 bool isWhereThingIs(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    if (isOutThere(sentence, spots, spot)) {
+        return true;
+    }
     if (spot.kind != SpaceKind::Room || spot.headingOnly) {
         return false;
     }

@@ -611,7 +611,9 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     if (house) {
         return Role::Local;
     }
-    if (spots.spaces[index].headingOnly || stopped || isAdverb(sentence, spots, index)) {
+    const bool there = !sentence.terse && isWhereThingIs(sentence, spots, spots.spaces[index]);
+    if (spots.spaces[index].headingOnly || stopped ||
+        (!there && isAdverb(sentence, spots, index))) {
         return Role::Ignored;
     }
     // "knock through to the dining room": the wall goes, not the speaker.
@@ -628,7 +630,7 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         (sinceMove_ == 1 && saysWhereItIs(sentence, name.begin))) {
         return Role::Ignored;
     }
-    if (!sentence.terse && isWhereThingIs(sentence, spots, spots.spaces[index])) {
+    if (there) {
         return Role::Local;
     }
     if (isExteriorOfParagraph(sentence, spots, index)) {
