@@ -165,6 +165,7 @@ class Walk {
     [[nodiscard]] bool opensWithLabel(const Sentence& sentence, const Spots& spots) const;
     [[nodiscard]] const SpaceSpot* broughtUp(const Sentence& sentence, const Spots& spots,
                                              std::size_t from) const;
+    void takeEveryOne(const Sentence& sentence, Spots& spots);
     void takeSystems(const Sentence& sentence, const Spots& spots, Placed& placed);
     void takeBroughtUp(const Sentence& sentence, const Spots& spots, Placed& placed);
     void takeRow(const Spots& spots, Placed& placed);

@@ -120,6 +120,30 @@ bool goesOn(const Sentence& sentence, const Spots& spots) {
            object.place != Place::Outside && object.name != "windows" && !isSystem(object.name);
 }
 
+// "All the windows are getting replaced.", "every outlet", "the windows were all done in '15"
+bool isEveryOne(const Sentence& sentence, const ObjectSpot& object) {
+    static const std::vector<std::string_view> kThings = {"windows",        "outlets", "switches",
+                                                          "interior doors", "trim",    "radiators"};
+    const std::string& name = tables().objects[object.object].name;
+    if (std::find(kThings.begin(), kThings.end(), name) == kThings.end()) {
+        return false;
+    }
+    std::size_t at = object.span.begin;
+    while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "of"))) {
+        --at;
+    }
+    if (at > 0 && (sentence.tokens[at - 1].plain == "every" ||
+                   (wordIs(sentence, at - 1, "all") && at < object.span.begin))) {
+        return true;
+    }
+    std::size_t end = object.span.end;
+    for (std::size_t i = 0; i < 2 && end < sentence.tokens.size(); ++i) {
+        const std::string& word = sentence.tokens[end].plain;
+        end += word == "are" || word == "were" || word == "have" || word == "been" ? 1 : 0;
+    }
+    return wordIs(sentence, end, "all");
+}
+
 bool isProse(const Sentence& sentence) {
     return sentence.opensLine && !sentence.bullet && !sentence.heading && !sentence.terse;
 }
@@ -145,6 +169,21 @@ void Walk::takeSystems(const Sentence& sentence, const Spots& spots, Placed& pla
     learn("whole house", "whole house", SpaceKind::Whole);
     stand({"whole house"});
     placed.moved = true;
+}
+
+// "All the windows are getting replaced.", said in a room: all of the house.
+void Walk::takeEveryOne(const Sentence& sentence, Spots& spots) {
+    const KnownSpace* here = current_.size() == 1 ? find(current_.front()) : nullptr;
+    if (here == nullptr || here->kind != SpaceKind::Room || headingIndent_ >= 0 ||
+        sentence.bullet || spots.has(Cue::Here) || speaksOfRoom(spots)) {
+        return;
+    }
+    for (ObjectSpot& object : spots.objects) {
+        if (object.place.empty() && isEveryOne(sentence, object)) {
+            learn("whole house", "whole house", SpaceKind::Whole);
+            object.place = "whole house";
+        }
+    }
 }
 
 // "I don't know how to be kind about the kitchen.", "I wouldn't do a thing to the living room

@@ -573,6 +573,7 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
         std::any_of(placed.parts.begin(), placed.parts.end(),
                     [](const Placing& part) { return contains(part.keys, "stairs"); });
     stairsAge_ = stairs ? 0 : stairsAge_;
+    takeEveryOne(sentence, spots);
     takeSystems(sentence, spots, placed);
     leaveRooms(sentence, spots, placed);
     return placed;
