@@ -122,8 +122,8 @@ bool goesOn(const Sentence& sentence, const Spots& spots) {
 
 // "All the windows are getting replaced.", "every outlet", "the windows were all done in '15"
 bool isEveryOne(const Sentence& sentence, const ObjectSpot& object) {
-    static const std::vector<std::string_view> kThings = {"windows",        "outlets", "switches",
-                                                          "interior doors", "trim",    "radiators"};
+    static const std::vector<std::string_view> kThings = {"windows", "outlets", "switches",
+                                                          "interior doors", "trim"};
     const std::string& name = tables().objects[object.object].name;
     if (std::find(kThings.begin(), kThings.end(), name) == kThings.end()) {
         return false;
@@ -141,7 +141,9 @@ bool isEveryOne(const Sentence& sentence, const ObjectSpot& object) {
         const std::string& word = sentence.tokens[end].plain;
         end += word == "are" || word == "were" || word == "have" || word == "been" ? 1 : 0;
     }
-    return wordIs(sentence, end, "all");
+    // "The window's all right."
+    return wordIs(sentence, end, "all") && end + 1 < sentence.tokens.size() &&
+           sentence.tokens[end + 1].plain != "right";
 }
 
 bool isProse(const Sentence& sentence) {

@@ -188,7 +188,7 @@ bool isOutThere(const Sentence& sentence, const Spots& spots, const SpaceSpot& s
     const std::size_t begin = spot.span.begin;
     const std::size_t end = spot.span.end;
     if (!wordIs(sentence, begin, "outsid") || end != begin + 1 ||
-        anyWord(sentence, end, end + 1, {"the", "a", "my", "your", "of"})) {
+        anyWord(sentence, end, end + 1, {"the", "a", "my", "your", "of", "that", "this"})) {
         return false;
     }
     const bool is = begin > 0 && wordIs(sentence, begin - 1, "is");
