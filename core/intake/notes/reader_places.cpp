@@ -153,6 +153,18 @@ bool isHutItself(const ObjectRow& object, const ActRow* act, const std::string& 
            (act->treatment == Treatment::Keep || act->treatment == Treatment::Remove);
 }
 
+// What is outdoors, and where it is seen from within: frost on the boards of the roof, the doors of
+// a bulkhead, the pump of a well.
+bool isSeenWithin(const ObjectRow& object, const std::string& here) {
+    if (object.name == "roof decking") {
+        return here == "attic";
+    }
+    const bool below = here == "basement" || here == "crawl space";
+    const bool plant = below || here == "mechanical room" || here == "laundry room";
+    return (object.name == "bulkhead door" && below) || (object.name == "well pump" && plant) ||
+           (object.name == "cistern" && below);
+}
+
 // "The brick's fine.", said where a fireplace stands.
 bool isBrickOfRoom(const ObjectRow& object, const KnownSpace* here) {
     static const std::vector<std::string_view> kRooms = {"living room", "family room", "great room",
@@ -328,9 +340,7 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     if (indoor && !keys.empty() && isOutdoors(keys.front()) && !walk_.lastRoom().empty()) {
         return {walk_.lastRoom()};
     }
-    // Frost on the boards of the roof is seen from the attic.
-    static const std::uint32_t kDecking = tables().objectNamed("roof decking");
-    if (said.object == kDecking && !keys.empty() && keys.front() == "attic") {
+    if (here != nullptr && isSeenWithin(object, here->key)) {
         return keys;
     }
     // "Sleeping porch": a room by its name, and a porch by its floor and ceiling.

@@ -183,6 +183,7 @@ class Walk {
     void leaveRooms(const Sentence& sentence, const Spots& spots, const Placed& placed);
     [[nodiscard]] Clause firstClause(const Sentence& sentence, const Spots& spots,
                                      std::size_t from);
+    void keepPair();
     [[nodiscard]] std::string thatPlace(const Sentence& sentence) const;
     void moveTo(const std::vector<const SpaceSpot*>& spots);
     [[nodiscard]] std::pair<std::string, std::size_t> unitAt(const Sentence& sentence,

@@ -353,6 +353,9 @@ Walk::Clause Walk::firstClause(const Sentence& sentence, const Spots& spots, std
                                     [](const CueSpot& cue) { return cue.cue == Cue::Rooms; });
     const bool named = rooms != spots.cues.end() && !spots.spaces.empty() &&
                        spots.spaces.front().span.begin < rooms->span.begin;
+    if (rooms != spots.cues.end() && wordIs(sentence, rooms->span.end - 1, "both") && !named) {
+        keepPair();
+    }
     constexpr int kLongAgo = 12;
     if (spots.has(Cue::Rooms) && !lastPlaces_.empty() && placesAge_ < kLongAgo && !named) {
         clause.keys = lastPlaces_;

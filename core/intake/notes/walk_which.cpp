@@ -225,6 +225,21 @@ bool Walk::takeQualified(const Sentence& sentence) {
     return true;
 }
 
+// "Bedroom two, the carpet's bad. … Paint in both.": this one and the one before it, where no two
+// were named together.
+void Walk::keepPair() {
+    constexpr std::size_t kTwo = 2;
+    if (lastPlaces_.size() == kTwo || current_.size() != 1 || trail_.empty()) {
+        return;
+    }
+    const std::string& here = current_.front();
+    const std::string& last = trail_.back();
+    if (last != here && ((isBedroom(here) && isBedroom(last)) || (isBath(here) && isBath(last)))) {
+        lastPlaces_ = {last, here};
+        placesAge_ = 0;
+    }
+}
+
 // "Bedroom 2 is pink, bedroom 3 is black.": which rooms "both" will mean.
 void Walk::keepRow(const Spots& spots, const Placed& placed) {
     std::vector<std::string> rooms;
