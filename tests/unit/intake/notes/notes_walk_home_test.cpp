@@ -55,6 +55,38 @@ TEST(NotesWalkHome, TheWiresOfAnotherRoom) {
                 Contains("basement: replace water heater"));
 }
 
+TEST(NotesWalkHome, TheThingOutside) {
+    EXPECT_THAT(itemsOf("Laundry. Paint the walls. The AC outside is dead, replace it. New floor "
+                        "tile."),
+                IsSupersetOf({"outside: replace air conditioner", "laundry: replace floor tile"}));
+    EXPECT_THAT(itemsOf("Deck. Replace the deck boards. The AC's good."),
+                Contains("outside: keep air conditioner"));
+    EXPECT_THAT(itemsOf("Basement. New sump pump. The bulkhead door is rusted out, new one."),
+                Contains("basement: replace bulkhead door"));
+}
+
+TEST(NotesWalkHome, AllTheWindowsAreTheHouses) {
+    EXPECT_THAT(itemsOf("Living room. Paint the walls. All the windows are getting replaced. New "
+                        "carpet."),
+                IsSupersetOf({"whole house: replace windows", "living room: replace carpet"}));
+    EXPECT_THAT(itemsOf("Living room. Paint the walls. The windows are all right."),
+                Contains("living room: keep windows"));
+}
+
+TEST(NotesWalkHome, BothOfTheBedrooms) {
+    EXPECT_THAT(itemsOf("Bedroom one. The carpet's good. Bedroom two. Replace the carpet. Paint "
+                        "the walls in both."),
+                IsSupersetOf({"bedroom 1: refinish walls", "bedroom 2: refinish walls"}));
+}
+
+TEST(NotesWalkHome, WhatIsSaidToBeThere) {
+    EXPECT_THAT(itemsOf("Laundry's in the sunroom. New ceiling fan."),
+                Contains("sunroom: replace ceiling fan"));
+    EXPECT_THAT(itemsOf("Attic. Add insulation. Water comes through a pump in the crawl space, "
+                        "the pump's fine. The water heater's down there too, replace it."),
+                Contains("crawl space: replace water heater"));
+}
+
 TEST(NotesWalkHome, EverywhereOutside) {
     EXPECT_THAT(itemsOf("Outside. Trim's peeling everywhere, scrape it and paint it. The steps are "
                         "loose, fix them."),
