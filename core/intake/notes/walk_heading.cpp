@@ -143,6 +143,22 @@ bool isLabelInCapitals(const Sentence& sentence, const Spots& spots, std::size_t
            sentence.tokens[at].kind == TokenKind::Word && !sentence.tokens[at].capital;
 }
 
+// "off", "between": a word that leads on to where something is.
+bool leadsWhere(const Token& token) {
+    static const std::vector<std::string_view> kWhere = {
+        "over", "above", "below", "under", "off",     "behind", "beside",
+        "by",   "near",  "at",    "in",    "between", "betw",   "btwn"};
+    return std::find(kWhere.begin(), kWhere.end(), token.plain) != kWhere.end();
+}
+
+// Whether a token only tells where the room of a label lies: "Util betw kit/gar:".
+bool isPartOfWhere(const Sentence& sentence, const Spots& spots, std::size_t from, std::size_t at) {
+    const bool where = leadsWhere(sentence.tokens[from]);
+    return where && (at == from || wordIs(sentence, at, "the") || wordIs(sentence, at, "and") ||
+                     std::any_of(spots.spaces.begin(), spots.spaces.end(),
+                                 [&](const SpaceSpot& spot) { return spot.span.holds(at); }));
+}
+
 // "Living / carpet / replace 250": the first column of a row, up to token `at`.
 bool isColumn(const Sentence& sentence, std::size_t at) {
     return sentence.opensLine && at > 0 && at + 1 < sentence.tokens.size() &&
@@ -160,7 +176,8 @@ std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_
     int other = 0;
     while (end < sentence.tokens.size() && !isMark(sentence.tokens[end], ":-.") &&
            !(end + 1 == sentence.tokens.size() && isMark(sentence.tokens[end], ","))) {
-        other += sentence.tokens[end].kind == TokenKind::Word ? 1 : 0;
+        const bool word = sentence.tokens[end].kind == TokenKind::Word;
+        other += word && !isPartOfWhere(sentence, spots, at, end) ? 1 : 0;
         ++end;
     }
     const bool closed = end < sentence.tokens.size();
@@ -288,10 +305,8 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
 
 // Whether a word from `begin` to `end` leads on to where something is.
 bool saysWhere(const Sentence& sentence, std::size_t begin, std::size_t end) {
-    static const std::vector<std::string_view> kWhere = {
-        "over", "above", "below", "under", "off", "behind", "beside", "by", "near", "at", "in"};
     for (std::size_t i = begin; i < end; ++i) {
-        if (std::find(kWhere.begin(), kWhere.end(), sentence.tokens[i].plain) != kWhere.end()) {
+        if (leadsWhere(sentence.tokens[i])) {
             return true;
         }
     }
@@ -516,7 +531,11 @@ void Walk::enterNamed(const Sentence& sentence, const Spots& spots,
     if (enterOnStorey(sentence, named)) {
         return;
     }
-    if (isOneName(named)) {
+    // "Kitchen extension": how the room was built.
+    const bool built = isOneName(named) && (named[1]->key == "extension" || named[1]->key == "ell");
+    if (built) {
+        moveTo({named[0]});
+    } else if (isOneName(named)) {
         SpaceSpot whole = *named[1];
         whole.span.begin = named[0]->span.begin;
         whole.key = named[0]->shown + " " + named[1]->shown;

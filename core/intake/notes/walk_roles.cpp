@@ -140,6 +140,20 @@ bool isYetToBe(const Sentence& sentence, const SpaceSpot& spot) {
            (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside);
 }
 
+// "The garage was turned into a den.": what the room is now, its article before token `begin`.
+bool isMadeInto(const Sentence& sentence, const SpaceSpot& spot) {
+    const std::size_t begin = spot.span.begin;
+    if (begin < 4 || spot.kind != SpaceKind::Room || spot.headingOnly ||
+        !(wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an")) ||
+        !wordIs(sentence, begin - 2, "into")) {
+        return false;
+    }
+    const std::string& made = sentence.tokens[begin - 3].plain;
+    const std::string& was = sentence.tokens[begin - 4].plain;
+    return (made == "turned" || made == "made" || made == "converted") &&
+           (was == "was" || was == "been" || was == "is" || was == "got" || was == "were");
+}
+
 // "the french windows onto the garden": what a thing before token `begin` leads to.
 bool isBeyond(const Sentence& sentence, const Spots& spots, std::size_t begin) {
     return std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
@@ -426,7 +440,8 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     if (isUsedAs(sentence, begin) && sinceMove_ <= 1 && !current_.empty()) {
         return Role::Ignored;
     }
-    if (isFirstRoom(sentence, spot) || isStoreyTurnedTo(sentence, spot)) {
+    if (isFirstRoom(sentence, spot) || isStoreyTurnedTo(sentence, spot) ||
+        isMadeInto(sentence, spot)) {
         return Role::Move;
     }
     if (isYetToBe(sentence, spot)) {

@@ -119,5 +119,16 @@ TEST(NotesWalkBegun, ALabelInCapitalsNeedsNoMark) {
                 Contains("outside: replace gutters"));
 }
 
+TEST(NotesWalkBegun, WhatARoomWasMadeIntoIsEntered) {
+    EXPECT_THAT(itemsOf("Kitchen. New sink. The garage was turned into a den. Replace the carpet."),
+                Contains("den: replace carpet"));
+}
+
+TEST(NotesWalkBegun, WhereTheRoomOfALabelLiesIsNoOther) {
+    EXPECT_THAT(itemsOf("Office: paint.\nUtility between kitchen and garage: replace the water "
+                        "heater.\n"),
+                Contains("laundry room: replace water heater"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
