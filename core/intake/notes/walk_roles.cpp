@@ -299,6 +299,31 @@ bool opensListLine(const Sentence& sentence, const SpaceSpot& spot, const Object
            (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside);
 }
 
+// Whether a phrase that only looks like a space reaches over the name.
+bool isStopped(const Spots& spots, const Span& name) {
+    return std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& cue) {
+        return cue.cue == Cue::Stop && cue.span.begin < name.end && name.begin < cue.span.end &&
+               (cue.span.begin < name.begin || cue.span.end > name.end);
+    });
+}
+
+// Whether a wall goes between here and the space.
+bool isKnockedThrough(const Sentence& sentence, const Spots& spots, const Span& name) {
+    return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        return act.span.end > act.span.begin + 1 && act.span.end <= name.begin &&
+               act.span.end + 3 >= name.begin && tables().acts[act.row].weight > 1 &&
+               wordIs(sentence, act.span.end - 1, "through");
+    });
+}
+
+// "I have boards in my barn": not of this house.
+bool isSpeakersOwn(const Sentence& sentence, const SpaceSpot& spot) {
+    const std::size_t at = spot.span.begin;
+    return at > 1 && wordIs(sentence, at - 1, "my") &&
+           (wordIs(sentence, at - 2, "in") || wordIs(sentence, at - 2, "at")) &&
+           spot.kind == SpaceKind::Outside;
+}
+
 }  // namespace
 
 // "So we're in the kitchen. Extension, flat roof, …", "Utility. That's the extension.": how the
@@ -580,10 +605,7 @@ bool Walk::isOnlyShed(const Sentence& sentence, const Spots& spots, const SpaceS
 Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_t index) const {
     // "the remnant yard" is none of the house's.
     const Span& name = spots.spaces[index].span;
-    const bool stopped = std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& cue) {
-        return cue.cue == Cue::Stop && cue.span.begin < name.end && name.begin < cue.span.end &&
-               (cue.span.begin < name.begin || cue.span.end > name.end);
-    });
+    const bool stopped = isStopped(spots, name);
     if (isWhatPlainRoomIs(sentence, spots, index)) {
         return Role::Move;
     }
@@ -614,10 +636,7 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         wordIs(sentence, name.begin, "terrac")) {
         return Role::Ignored;
     }
-    // "I have boards in my barn": not of this house.
-    if (name.begin > 1 && wordIs(sentence, name.begin - 1, "my") &&
-        (wordIs(sentence, name.begin - 2, "in") || wordIs(sentence, name.begin - 2, "at")) &&
-        spots.spaces[index].kind == SpaceKind::Outside) {
+    if (isSpeakersOwn(sentence, spots.spaces[index])) {
         return Role::Ignored;
     }
     // "rewiring the house", "through the house"
@@ -632,11 +651,7 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         return Role::Ignored;
     }
     // "knock through to the dining room": the wall goes, not the speaker.
-    const bool reached = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-        return act.span.end > act.span.begin + 1 && act.span.end <= name.begin &&
-               act.span.end + 3 >= name.begin && tables().acts[act.row].weight > 1 &&
-               wordIs(sentence, act.span.end - 1, "through");
-    });
+    const bool reached = isKnockedThrough(sentence, spots, name);
     const bool side = wordIs(sentence, name.end, "side") || wordIs(sentence, name.end, "end");
     if (reached || (side && name.begin > 0)) {
         return Role::Ignored;

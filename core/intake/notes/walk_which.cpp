@@ -104,6 +104,23 @@ bool isListed(const Sentence& sentence, std::size_t at, std::size_t from) {
            (isMark(sentence.tokens[at + 1], ",.);:") || wordIs(sentence, at + 1, "and"));
 }
 
+// Whether the tables have a room of that name.
+bool isRoomRow(const std::string& name) {
+    return std::any_of(tables().spaces.begin(), tables().spaces.end(), [&](const SpaceRow& row) {
+        return row.name == name && row.kind == SpaceKind::Room;
+    });
+}
+
+// "Left front bedroom and left back bedroom. … Back one, no."
+std::string fullNameOf(const std::vector<KnownSpace>& known, const std::string& key) {
+    const bool named = std::any_of(known.begin(), known.end(),
+                                   [&](const KnownSpace& space) { return space.key == key; });
+    const auto longer = std::find_if(known.begin(), known.end(), [&](const KnownSpace& space) {
+        return space.key.ends_with(" " + key);
+    });
+    return named || longer == known.end() ? key : longer->key;
+}
+
 }  // namespace
 
 // "The second's much the same", "Two, same.", "Third one, …", "in four there's …": after a bedroom
@@ -202,24 +219,14 @@ bool Walk::takeQualified(const Sentence& sentence) {
     const bool closes = one || (words > 0 && isSaidOf(sentence, at));
     // "Basement, water's getting in.": a space of its own.
     const std::string alone = words == 1 ? key.substr(0, key.size() - 1) : std::string();
-    const bool space =
-        !one &&
-        std::any_of(tables().spaces.begin(), tables().spaces.end(), [&](const SpaceRow& row) {
-            return row.name == alone && row.kind == SpaceKind::Room;
-        });
+    const bool space = !one && isRoomRow(alone);
     if (key.empty() || !closes || space) {
         return false;
     }
     key.pop_back();
     key =
         key.size() == 1 ? roomOf(key, group_) : storeyOf(current_, alone) + roomNamed(key, group_);
-    // "Left front bedroom and left back bedroom. … Back one, no."
-    for (const KnownSpace& known : known_) {
-        if (known.key.ends_with(" " + key) && find(key) == nullptr) {
-            key = known.key;
-            break;
-        }
-    }
+    key = fullNameOf(known_, key);
     learn(key, key, SpaceKind::Room);
     stand({key});
     return true;
