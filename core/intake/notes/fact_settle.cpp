@@ -51,6 +51,7 @@ class Settler {
         fillDays();
         fillBegin();
         fillOther("built", Of::Year);
+        fillLateYear();
         fillOther("area_sqft", Of::Area);
         std::vector<DraftFact> facts;
         facts.reserve(told_.size());
@@ -301,6 +302,16 @@ class Settler {
             } else if (figure.text > walked && farFromFacts(figure.at) <= kNear) {
                 add("begin", figure, figure.text);
                 return;
+            }
+        }
+    }
+
+    // A year by itself, told beside what the house cost or has.
+    void fillLateYear() {
+        constexpr int kNear = 2;
+        for (const LooseFigure& figure : loose_) {
+            if (!has("built") && figure.of == Of::LateYear && farFromFacts(figure.at) <= kNear) {
+                add("built", figure, std::to_string(figure.value));
             }
         }
     }

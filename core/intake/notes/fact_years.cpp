@@ -127,13 +127,20 @@ void FactReader::takeOtherYear(const Sentence& sentence, const Spots& spots) {
     }
 }
 
-// A year told where the notes open, for want of a better one: "It's the tri-level, 1964, …".
-void FactReader::addLooseYear(const Sentence& sentence, const Amount& amount, int year) {
+// A year told where the notes open, for want of a better one: "It's the tri-level, 1964, …". One
+// that is told later counts among other facts: "Two ten for it. 1899.", "1960. I gave 455."
+void FactReader::addLooseYear(const Sentence& sentence, const Spots& spots, const Amount& amount,
+                              int year) {
     constexpr int kOpening = 10;
     constexpr int kNew = 2015;
     const std::string_view before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
-    if (taken_ <= kOpening && year < kNew && before != "since" && before != "until") {
+    if (year >= kNew || before == "since" || before == "until") {
+        return;
+    }
+    if (taken_ <= kOpening) {
         addLoose(sentence, LooseFigure::Of::Year, year);
+    } else if (spots.objects.empty() && spots.acts.empty()) {
+        addLoose(sentence, LooseFigure::Of::LateYear, year);
     }
 }
 
@@ -184,7 +191,7 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
             add(sentence, "built", std::to_string(year), built ? 95 : 85);
             last = amount.end;
         } else if (!told && (spots.acts.empty() || taken_ <= 6 || isSetOff(sentence, amount))) {
-            addLooseYear(sentence, amount, year);
+            addLooseYear(sentence, spots, amount, year);
         }
     }
     return has("built");

@@ -19,7 +19,7 @@ struct ToldFact {
 
 // A figure of the deal without a phrase that says what it is of.
 struct LooseFigure {
-    enum class Of : std::uint8_t { Sum, Date, Days, Year, Area };
+    enum class Of : std::uint8_t { Sum, Date, Days, Year, LateYear, Area };
     Of of = Of::Sum;
     std::int64_t value = 0;  // thousandths; of a year the year, of days the days
     std::string text;        // of a date: ISO 8601
@@ -84,7 +84,7 @@ class FactReader {
     [[nodiscard]] static const Amount* countOf(const Sentence& sentence, const Spots& spots,
                                                std::size_t at);
     void takeOtherYear(const Sentence& sentence, const Spots& spots);
-    void addLooseYear(const Sentence& sentence, const Amount& amount, int year);
+    void addLooseYear(const Sentence& sentence, const Spots& spots, const Amount& amount, int year);
     bool takeYear(const Sentence& sentence, const Spots& spots);
     bool takeTimes(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] std::string dateAt(const Sentence& sentence, const Spots& spots, std::size_t at,

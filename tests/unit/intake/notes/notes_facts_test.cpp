@@ -26,6 +26,16 @@ TEST(NotesFacts, Shorthand) {
                                      "resale 182000.00"));
 }
 
+TEST(NotesFacts, AYearByItselfAmongTheFactsAtTheEnd) {
+    const std::string walk =
+        "Kitchen. New sink. New faucet. Cabinets stay. Hall. Paint the walls. New light.\n"
+        "Bath. New tub. New toilet. The vanity stays. Porch. Fix the steps. Paint the rail.\n";
+    EXPECT_THAT(factsOf(walk + "We paid $210,000 for it. 1899.\n"),
+                UnorderedElementsAre("purchase 210000.00", "built 1899"));
+    // Far from any fact it may be of anything.
+    EXPECT_THAT(factsOf(walk + "Attic. How old? 1988.\nYard. Mow the lawn.\n"), IsEmpty());
+}
+
 TEST(NotesFacts, SquareMetresBecomeFeet) {
     // 118 x 10.764 = 1270.15
     EXPECT_THAT(factsOf("Built 1985, 118 m2 inside."),
