@@ -176,13 +176,17 @@ std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_
     // A size or a remark in brackets may follow: "Kitchen 12x14:", "BR3 (up)".
     std::size_t end = at;
     int other = 0;
+    int where = 0;
     while (end < sentence.tokens.size() && !isMark(sentence.tokens[end], ":-.") &&
            !(end + 1 == sentence.tokens.size() && isMark(sentence.tokens[end], ","))) {
         const bool word = sentence.tokens[end].kind == TokenKind::Word;
-        other += word && !isPartOfWhere(sentence, spots, at, end) ? 1 : 0;
+        (isPartOfWhere(sentence, spots, at, end) ? where : other) += word ? 1 : 0;
         ++end;
     }
     const bool closed = end < sentence.tokens.size();
+    // "Laundry's in the sunroom." is no heading.
+    const bool label = closed && !isMark(sentence.tokens[end], ".");
+    other += label ? 0 : where;
     const bool bracket = at < sentence.tokens.size() && isMark(sentence.tokens[at], "(");
     const bool more = end + 1 < sentence.tokens.size();  // "Kitchen: new cabinets"
     // "Pantry door rubs" is no heading, whatever it begins with.
@@ -202,7 +206,6 @@ std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_
         return sentence.heading ? sentence.tokens.size() : at;
     }
     // "Bathroom. …" opens it, "Bathroom works." and "it all goes" do not.
-    const bool label = closed && !isMark(sentence.tokens[end], ".");
     const bool strict = !label || spots.spaces.front().headingOnly;
     if (closed && other <= (strict ? 0 : 1) && end - at <= 4) {
         return end + 1;
