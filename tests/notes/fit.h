@@ -37,6 +37,19 @@ inline std::size_t partOf(const std::string& name) {
     return sum % kParts;
 }
 
+// Calls use(others, left) for each part: the talk that is left out, and all other.
+template <class Talk, class PartOf, class Use>
+void eachPart(std::vector<Talk>& talks, PartOf part, Use use) {
+    for (std::size_t i = 0; i < kParts; ++i) {
+        std::vector<Talk*> others;
+        std::vector<Talk*> left;
+        for (Talk& talk : talks) {
+            (part(talk) == i ? left : others).push_back(&talk);
+        }
+        use(others, left);
+    }
+}
+
 // Numbers the clues that were seen often enough, in the order of their names.
 class Numbers {
   public:

@@ -78,6 +78,7 @@ Talk talkOf(const std::string& name, const std::string& text, const std::vector<
     talk.listed = static_cast<int>(items.size());
     intake::ReadOptions options;
     options.explain = true;
+    options.placesAsRuled = true;
     const auto reading = intake::explainNotes(text, options);
     if (!reading.ok()) {
         std::fprintf(stderr, "weigh-leanings: %s: %s\n", name.c_str(),
@@ -195,12 +196,8 @@ Weights fit(const std::vector<Talk*>& talks, const weights::Numbers& numbers) {
 }
 
 void judgeByOthers(std::vector<Talk>& talks) {
-    for (std::size_t part = 0; part < weights::kParts; ++part) {
-        std::vector<Talk*> others;
-        std::vector<Talk*> left;
-        for (Talk& talk : talks) {
-            (weights::partOf(talk.name) == part ? left : others).push_back(&talk);
-        }
+    const auto part = [](const Talk& talk) { return weights::partOf(talk.name); };
+    const auto judge = [](const std::vector<Talk*>& others, const std::vector<Talk*>& left) {
         const weights::Numbers numbers = numbersOf(others);
         const Weights found = fit(others, numbers);
         for (Talk* talk : left) {
@@ -209,7 +206,8 @@ void judgeByOthers(std::vector<Talk>& talks) {
                 thing.chances = weights::judge(thing.example, found).chances;
             }
         }
-    }
+    };
+    weights::eachPart(talks, part, judge);
 }
 
 std::size_t bestOf(const Thing& thing) {

@@ -212,12 +212,8 @@ Weights fit(const std::vector<Talk*>& talks, const weights::Numbers& numbers) {
 }
 
 void judgeByOthers(std::vector<Talk>& talks) {
-    for (std::size_t part = 0; part < weights::kParts; ++part) {
-        std::vector<Talk*> others;
-        std::vector<Talk*> left;
-        for (Talk& talk : talks) {
-            (talk.part == part ? left : others).push_back(&talk);
-        }
+    const auto part = [](const Talk& talk) { return talk.part; };
+    const auto judge = [](const std::vector<Talk*>& others, const std::vector<Talk*>& left) {
         const weights::Numbers numbers = numbersOf(others);
         const Weights found = fit(others, numbers);
         for (Talk* talk : left) {
@@ -226,7 +222,8 @@ void judgeByOthers(std::vector<Talk>& talks) {
                 place.judged = weights::judge(place.example, found).chances[1];
             }
         }
-    }
+    };
+    weights::eachPart(talks, part, judge);
 }
 
 struct Counts {

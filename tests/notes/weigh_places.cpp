@@ -155,12 +155,8 @@ Weights fit(const std::vector<Talk*>& talks, const weights::Numbers& numbers) {
 }
 
 void judgeByOthers(std::vector<Talk>& talks) {
-    for (std::size_t part = 0; part < weights::kParts; ++part) {
-        std::vector<Talk*> others;
-        std::vector<Talk*> left;
-        for (Talk& talk : talks) {
-            (weights::partOf(talk.name) == part ? left : others).push_back(&talk);
-        }
+    const auto part = [](const Talk& talk) { return weights::partOf(talk.name); };
+    const auto judge = [](const std::vector<Talk*>& others, const std::vector<Talk*>& left) {
         const weights::Numbers numbers = numbersOf(others);
         const Weights found = fit(others, numbers);
         for (Talk* talk : left) {
@@ -174,7 +170,8 @@ void judgeByOthers(std::vector<Talk>& talks) {
                     std::max_element(scores.begin(), scores.end()) - scores.begin());
             }
         }
-    }
+    };
+    weights::eachPart(talks, part, judge);
 }
 
 // Of the listed things, how many were named in their place, by the rules and by the weights; and

@@ -24,6 +24,9 @@ struct ReadOptions {
     bool explain = false;  // keep what each stage made of each sentence
     // Only what the rules make of phrases they know, whatever the weights say; `sure` is then 0.
     bool rulesAlone = false;
+    // Things stay where the rules put them, whatever the weights of places say. Notes that these
+    // were made with are placed better than a stranger's: what else is weighed must not see that.
+    bool placesAsRuled = false;
     // Percent: items less sure than this are not made. What the tables say, where not given.
     std::optional<int> leastSure;
     // What the owner means by words of their own: these win over the tables.

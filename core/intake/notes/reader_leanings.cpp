@@ -181,7 +181,7 @@ void Reader::settlePlaces() {
 void Reader::makeItems() {
     Draft& draft = reading_.draft;
     spoken_ = walk_.known().size();
-    if (!options_.rulesAlone) {
+    if (!options_.rulesAlone && !options_.placesAsRuled) {
         settlePlaces();
     }
     const std::vector<Found> made = mergeFound(found_, walk_);

@@ -153,9 +153,7 @@ bool leadsWhere(const Token& token) {
 
 // Whether a token only tells where the room of a label lies: "Util betw kit/gar:".
 bool isPartOfWhere(const Sentence& sentence, const Spots& spots, std::size_t from, std::size_t at) {
-    // "Laundry's in the sunroom." is said of it.
-    const bool said = from > 0 && sentence.tokens[from - 1].text.ends_with("'s");
-    const bool where = leadsWhere(sentence.tokens[from]) && !said;
+    const bool where = leadsWhere(sentence.tokens[from]);
     return where && (at == from || wordIs(sentence, at, "the") || wordIs(sentence, at, "and") ||
                      std::any_of(spots.spaces.begin(), spots.spaces.end(),
                                  [&](const SpaceSpot& spot) { return spot.span.holds(at); }));
