@@ -82,6 +82,22 @@ constexpr std::string_view kJoined = " && ";
 
 ClueWord::ClueWord(std::string_view word) : text(word), key(keyOfWord(word)) {}
 
+ClueWords::ClueWords(std::string_view words) : text_(words) {
+    while (count_ < kUsual && !words.empty()) {
+        const std::size_t end = std::min(words.find(' '), words.size());
+        keys_[count_++] = keyOfWord(words.substr(0, end));
+        words.remove_prefix(std::min(end + 1, words.size()));
+    }
+    rest_ = words;
+}
+
+std::uint64_t ClueWords::after(std::uint64_t key) const {
+    for (std::size_t i = 0; i < count_; ++i) {
+        key = folded(key, keys_[i]);
+    }
+    return folded(key, rest_);
+}
+
 std::uint64_t clueKey(std::string_view name) {
     const std::size_t at = name.find(kJoined);
     return at == std::string_view::npos
@@ -112,6 +128,26 @@ void Clues::add(std::initializer_list<ClueWord> words) {
             write(name, word.text);
         }
     }
+}
+
+void Clues::add(std::initializer_list<const ClueWords*> parts) {
+    std::uint64_t key = 0;
+    for (const ClueWords* part : parts) {
+        key = part->after(key);
+    }
+    keys_.push_back(key);
+    if (named_) {
+        std::string& name = names_.emplace_back();
+        for (const ClueWords* part : parts) {
+            write(name, part->text());
+        }
+    }
+}
+
+void Clues::clear() {
+    keys_.clear();
+    names_.clear();
+    said_.clear();
 }
 
 void Clues::addNames(const Clues& more) {

@@ -5,6 +5,7 @@
 // has a weight in core/intake/tables/leanings.tsv. core/intake/tables/README.md lists the kinds.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <initializer_list>
 #include <span>
@@ -29,6 +30,25 @@ struct ClueWord {
     std::uint64_t key = 0;
 };
 
+// Words that many clues have, parted by blanks, with their numbers: "wood floor".
+class ClueWords {
+  public:
+    explicit ClueWords(std::string_view words);
+
+    [[nodiscard]] std::string_view text() const { return text_; }
+
+    // The number of the words behind those that have the number `key`.
+    [[nodiscard]] std::uint64_t after(std::uint64_t key) const;
+
+  private:
+    static constexpr std::size_t kUsual = 4;
+
+    std::string_view text_;
+    std::string_view rest_;  // the words from kUsual on
+    std::array<std::uint64_t, kUsual> keys_{};
+    std::size_t count_ = 0;  // of keys
+};
+
 // Clues are known by a number made of their words; the words themselves are kept on request.
 class Clues {
   public:
@@ -42,6 +62,8 @@ class Clues {
 
     void add(std::initializer_list<ClueWord> words);
 
+    void add(std::initializer_list<const ClueWords*> parts);
+
     // A clue that says something of a thing: with what it is said of it may tell more.
     void addSaid(std::string_view kind, std::string_view sense);
 
@@ -51,6 +73,8 @@ class Clues {
 
     // The names of more, where they are kept.
     void addNames(const Clues& more);
+
+    void clear();
 
     // Leaves each clue once, however often it was added.
     void settle();

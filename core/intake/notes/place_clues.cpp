@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <unordered_map>
 
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
@@ -35,20 +36,25 @@ std::string_view kindOf(const KnownSpace& space) {
     return space.key == "whole house" ? "house" : space.key == "exterior" ? "outside" : "room";
 }
 
-std::string_view farOf(std::size_t count) {
-    return count == 0   ? "none"
-           : count == 1 ? "one"
-           : count <= 3 ? "few"
-           : count <= 7 ? "some"
-                        : "many";
+const ClueWords& manyOf(std::size_t count) {
+    static const std::array<ClueWords, 5> kMany = {ClueWords("none"), ClueWords("one"),
+                                                   ClueWords("few"), ClueWords("some"),
+                                                   ClueWords("many")};
+    return kMany.at(count == 0 ? 0 : count == 1 ? 1 : count <= 3 ? 2 : count <= 7 ? 3 : 4);
 }
 
-std::string_view sinceOf(int sentences) {
-    return sentences > 12  ? "long"
-           : sentences > 5 ? "far"
-           : sentences > 2 ? "some"
-           : sentences > 0 ? "few"
-                           : "now";
+std::string_view farOf(std::size_t count) {
+    return manyOf(count).text();
+}
+
+const ClueWords& sinceOf(int sentences) {
+    static const std::array<ClueWords, 5> kSince = {
+        ClueWords("now"), ClueWords("few"), ClueWords("some"), ClueWords("far"), ClueWords("long")};
+    return kSince.at(sentences > 12  ? 4
+                     : sentences > 5 ? 3
+                     : sentences > 2 ? 2
+                     : sentences > 0 ? 1
+                                     : 0);
 }
 
 std::vector<KnownSpace> spacesOf(const std::vector<std::string>& keys, const Walk& walk) {
@@ -119,25 +125,27 @@ void PlaceClues::begin(const Sentence& sentence, const Spots& spots, const Place
     for (const KnownSpace& space : here_) {
         walked_.insert(space.key);
     }
-    form_ = walk.underHeading() ? "headed" : sentence.terse ? "terse" : "plain";
-    since_ = sinceOf(walk.sinceMove());
+    static const std::array<ClueWords, 3> kForms = {ClueWords("headed"), ClueWords("terse"),
+                                                    ClueWords("plain")};
+    form_ = &kForms.at(walk.underHeading() ? 0 : sentence.terse ? 1 : 2);
+    since_ = &sinceOf(walk.sinceMove());
 }
 
 MaybePlace& PlaceClues::place(Whereabouts& where, const KnownSpace& space,
-                              std::string_view role) const {
+                              const ClueWords& role) const {
     const auto known =
         std::find_if(where.places.begin(), where.places.end(),
                      [&](const MaybePlace& maybe) { return maybe.space.key == space.key; });
     if (known != where.places.end()) {
-        known->roles.push_back(role);
+        known->roles.push_back(&role);
         return *known;
     }
-    where.places.push_back({space, {role}, Clues(named_)});
+    where.places.push_back({space, {&role}, Clues(named_)});
     return where.places.back();
 }
 
 void PlaceClues::addBefore(MaybePlace& maybe, const SpaceSpot& spot, const Mention& mention,
-                           const std::vector<ObjectSpot>& heard, std::string_view role) const {
+                           const std::vector<ObjectSpot>& heard, const ClueWords& role) const {
     const std::size_t end = spot.span.end;
     const Named named = namedAt(spot);
     bool mark = false;
@@ -153,7 +161,7 @@ void PlaceClues::addBefore(MaybePlace& maybe, const SpaceSpot& spot, const Menti
     clues.add("before then", named.next);
     clues.add("before far", far);
     clues.add("before far", far, named.one);
-    clues.add(role, mark ? "marked" : "unmarked");
+    clues.add(role.text(), mark ? "marked" : "unmarked");
     clues.add("before things", farOf(objectsWithin(heard, end, mention.begin)));
     clues.add("before joined", joined ? "and" : "not");
     clues.add("before at", farOf(named.begin));
@@ -166,7 +174,7 @@ void PlaceClues::addBefore(MaybePlace& maybe, const SpaceSpot& spot, const Menti
 }
 
 void PlaceClues::addAfter(MaybePlace& maybe, const SpaceSpot& spot, const Mention& mention,
-                          const std::vector<ObjectSpot>& heard, std::string_view role) const {
+                          const std::vector<ObjectSpot>& heard, const ClueWords& role) const {
     const Named named = namedAt(spot);
     bool mark = false;
     for (std::size_t i = mention.begin + 1; i < named.begin; ++i) {
@@ -177,20 +185,21 @@ void PlaceClues::addAfter(MaybePlace& maybe, const SpaceSpot& spot, const Mentio
     clues.add("after words", named.two);
     clues.add("after then", named.next);
     clues.add("after far", farOf(named.begin - mention.begin));
-    clues.add(role, mark ? "marked" : "unmarked");
+    clues.add(role.text(), mark ? "marked" : "unmarked");
     clues.add("after things", farOf(objectsWithin(heard, mention.begin + 1, named.begin)));
 }
 
 // What is named in the sentence itself.
 void PlaceClues::addNear(Whereabouts& where, const Mention& mention,
                          const std::vector<ObjectSpot>& heard) const {
-    constexpr std::array<std::string_view, 3> kBefore = {"before", "before that", "before that"};
-    constexpr std::array<std::string_view, 2> kAfter = {"after", "after that"};
+    static const std::array<ClueWords, 3> kBefore = {ClueWords("before"), ClueWords("before that"),
+                                                     ClueWords("before that")};
+    static const std::array<ClueWords, 2> kAfter = {ClueWords("after"), ClueWords("after that")};
     const std::vector<SpaceSpot>& spaces = spots_->spaces;
     std::size_t count = 0;
     for (std::size_t i = spaces.size(); i-- > 0 && count < kBefore.size();) {
         if (spaces[i].span.end <= mention.begin && spaces[i].kind != SpaceKind::Group) {
-            const std::string_view role = kBefore[count++];
+            const ClueWords& role = kBefore.at(count++);
             addBefore(place(where, namedAt(spaces[i]).space, role), spaces[i], mention, heard,
                       role);
         }
@@ -198,7 +207,7 @@ void PlaceClues::addNear(Whereabouts& where, const Mention& mention,
     count = 0;
     for (std::size_t i = 0; i < spaces.size() && count < kAfter.size(); ++i) {
         if (spaces[i].span.begin > mention.begin && spaces[i].kind != SpaceKind::Group) {
-            const std::string_view role = kAfter[count++];
+            const ClueWords& role = kAfter.at(count++);
             addAfter(place(where, namedAt(spaces[i]).space, role), spaces[i], mention, heard, role);
         }
     }
@@ -206,11 +215,13 @@ void PlaceClues::addNear(Whereabouts& where, const Mention& mention,
 
 // Where the speaker has been, and what was named in the sentences before.
 void PlaceClues::addEarlier(Whereabouts& where) const {
-    constexpr std::array<std::string_view, 2> kTrail = {"trail", "trail before"};
+    static const std::array<ClueWords, 2> kTrail = {ClueWords("trail"), ClueWords("trail before")};
+    static const std::array<ClueWords, 3> kNamed = {
+        ClueWords("named just before"), ClueWords("named before"), ClueWords("named earlier")};
     std::size_t count = 0;
     for (const KnownSpace& space : trail_) {
         if (count < kTrail.size() && !holds(here_, space.key)) {
-            place(where, space, kTrail[count++]);
+            place(where, space, kTrail.at(count++));
         }
     }
     constexpr std::array<std::string_view, 4> kRank = {"1", "2", "3", "4"};
@@ -221,9 +232,7 @@ void PlaceClues::addEarlier(Whereabouts& where) const {
         if (age > kLately) {
             return;
         }
-        const std::string_view role = age == 1   ? "named just before"
-                                      : age <= 3 ? "named before"
-                                                 : "named earlier";
+        const ClueWords& role = kNamed.at(age == 1 ? 0 : age <= 3 ? 1 : 2);
         Clues& clues = place(where, named.space, role).clues;
         clues.add("named word", named.one);
         clues.add("named words", named.two);
@@ -234,40 +243,85 @@ void PlaceClues::addEarlier(Whereabouts& where) const {
     }
 }
 
-// What is usually in such a place, and how it came to be one of those it may be in.
-void PlaceClues::addUsual(MaybePlace& maybe, const Mention& mention,
-                          const std::string& ruled) const {
-    const ObjectRow& object = tables().objects[mention.object];
-    const std::string sort = sortOf(maybe.space);
-    const std::string_view kind = kindOf(maybe.space);
-    const std::string_view main = maybe.roles.front();
-    Clues& clues = maybe.clues;
-    std::string roles;
-    for (const std::string_view role : maybe.roles) {
-        clues.add("is", role);
-        roles += (roles.empty() ? "" : " + ") + std::string(role);
+struct PlaceClues::ThingWords {
+    ThingWords(const ObjectRow& object, std::string_view ruledSort)
+        : name(object.name), trade(object.trade), home(homes(object)), ruled(ruledSort) {
+        const std::size_t blank = object.name.rfind(' ');
+        family = ClueWords(
+            std::string_view(object.name).substr(blank == std::string::npos ? 0 : blank + 1));
     }
-    clues.add("all", roles);
-    clues.add("all", roles, form_, since_);
-    clues.add("form", main, form_,
-              sentence_->alone ? (sentence_->bullet ? "bullet alone" : "alone")
-                               : (sentence_->bullet ? "bullet" : "prose"));
-    clues.add("line", main, sentence_->opensLine ? "opens" : "within");
-    clues.add("thing in", object.name, sort);
-    clues.add("family in", headOf(object.name), sort);
-    clues.add("trade in", object.trade, sort);
-    clues.add("thing at", object.name, maybe.space.key);
-    clues.add("thing", object.name, kind, main);
-    constexpr std::array<std::string_view, 8> kHomes = {"any",   "room", "stairs", "outside",
-                                                        "house", "deck", "garage", "self"};
-    constexpr std::array<std::string_view, 3> kWhere = {"in", "any", "out"};
-    const std::string home = std::string(kHomes.at(static_cast<std::size_t>(object.home))) + " " +
-                             std::string(kWhere.at(static_cast<std::size_t>(object.place)));
-    clues.add("home", home, kind);
-    clues.add("home", home, kind, main);
-    clues.add("sort", sort, main);
-    clues.add("instead", sort, "of", ruled);
-    clues.add("place", maybe.space.key, main);
+
+    ClueWords name;
+    ClueWords family{""};
+    ClueWords trade;
+    ClueWords home;
+    ClueWords ruled;  // the sort of place where the rules put it
+
+  private:
+    // To what it belongs, and whether it stands indoors: "room in".
+    static std::string_view homes(const ObjectRow& object) {
+        constexpr std::array<std::array<std::string_view, 3>, 8> kHomes = {
+            {{"any in", "any any", "any out"},
+             {"room in", "room any", "room out"},
+             {"stairs in", "stairs any", "stairs out"},
+             {"outside in", "outside any", "outside out"},
+             {"house in", "house any", "house out"},
+             {"deck in", "deck any", "deck out"},
+             {"garage in", "garage any", "garage out"},
+             {"self in", "self any", "self out"}}};
+        return kHomes.at(static_cast<std::size_t>(object.home))
+            .at(static_cast<std::size_t>(object.place));
+    }
+};
+
+// What is usually in such a place, and how it came to be one of those it may be in.
+void PlaceClues::addUsual(MaybePlace& maybe, const ThingWords& thing) const {
+    static const ClueWords kIs("is");
+    static const ClueWords kAll("all");
+    static const ClueWords kForm("form");
+    static const ClueWords kLine("line");
+    static const ClueWords kThingIn("thing in");
+    static const ClueWords kFamilyIn("family in");
+    static const ClueWords kTradeIn("trade in");
+    static const ClueWords kThingAt("thing at");
+    static const ClueWords kThing("thing");
+    static const ClueWords kHome("home");
+    static const ClueWords kSort("sort");
+    static const ClueWords kInstead("instead");
+    static const ClueWords kOf("of");
+    static const ClueWords kPlace("place");
+    static const std::array<ClueWords, 4> kForms = {ClueWords("prose"), ClueWords("alone"),
+                                                    ClueWords("bullet"), ClueWords("bullet alone")};
+    static const ClueWords kOpens("opens");
+    static const ClueWords kWithin("within");
+    const std::string sortName = sortOf(maybe.space);
+    const ClueWords sort(sortName);
+    const ClueWords key(maybe.space.key);
+    const ClueWords kind(kindOf(maybe.space));
+    const ClueWords& main = *maybe.roles.front();
+    Clues& clues = maybe.clues;
+    std::string all;
+    for (const ClueWords* role : maybe.roles) {
+        clues.add({&kIs, role});
+        all += all.empty() ? "" : " + ";
+        all += role->text();
+    }
+    const ClueWords roles(all);
+    clues.add({&kAll, &roles});
+    clues.add({&kAll, &roles, form_, since_});
+    const ClueWords& form = kForms.at((sentence_->alone ? 1U : 0U) + (sentence_->bullet ? 2U : 0U));
+    clues.add({&kForm, &main, form_, &form});
+    clues.add({&kLine, &main, sentence_->opensLine ? &kOpens : &kWithin});
+    clues.add({&kThingIn, &thing.name, &sort});
+    clues.add({&kFamilyIn, &thing.family, &sort});
+    clues.add({&kTradeIn, &thing.trade, &sort});
+    clues.add({&kThingAt, &thing.name, &key});
+    clues.add({&kThing, &thing.name, &kind, &main});
+    clues.add({&kHome, &thing.home, &kind});
+    clues.add({&kHome, &thing.home, &kind, &main});
+    clues.add({&kSort, &sort, &main});
+    clues.add({&kInstead, &sort, &kOf, &thing.ruled});
+    clues.add({&kPlace, &key, &main});
 }
 
 // Adds what the clues weigh; of long notes they would fill much memory, and are not kept.
@@ -289,22 +343,28 @@ void PlaceClues::add(std::size_t index, const Mention& mention,
     where.mention = index;
     where.sentence = number_;
     where.places.reserve(12);
-    place(where, *rule, "ruled");
+    static const ClueWords kRuled("ruled");
+    static const ClueWords kHere("here");
+    static const ClueWords kStood("stood");
+    static const ClueWords kHouse("house");
+    static const ClueWords kOutside("outside");
+    place(where, *rule, kRuled);
     for (const KnownSpace& space : here_) {
-        place(where, space, "here");
+        place(where, space, kHere);
     }
     for (const KnownSpace& space : stood_) {
         if (!holds(here_, space.key)) {
-            place(where, space, "stood");
+            place(where, space, kStood);
         }
     }
     addNear(where, mention, heard);
     addEarlier(where);
-    place(where, wholeHouse(), "house");
-    place(where, outside(), "outside");
+    place(where, wholeHouse(), kHouse);
+    place(where, outside(), kOutside);
     const std::string ruled = sortOf(*rule);
+    const ThingWords thing(tables().objects[mention.object], ruled);
     for (MaybePlace& maybe : where.places) {
-        addUsual(maybe, mention, ruled);
+        addUsual(maybe, thing);
         weigh(maybe);
     }
     all_.push_back(std::move(where));
@@ -323,28 +383,41 @@ void PlaceClues::end() {
 }
 
 void PlaceClues::finish(const std::vector<Mention>& mentions) {
-    std::map<std::string, std::size_t> within;
-    std::map<std::pair<std::string, std::uint32_t>, std::size_t> same;
+    std::unordered_map<std::string_view, std::uint32_t> numbers;
+    const auto numberOf = [&](const std::string& key) {
+        return numbers.try_emplace(key, static_cast<std::uint32_t>(numbers.size())).first->second;
+    };
+    const auto thingAt = [](std::uint32_t place, std::uint32_t object) {
+        return std::uint64_t{place} << 32U | object;
+    };
+    std::unordered_map<std::uint32_t, std::size_t> within;
+    std::unordered_map<std::uint64_t, std::size_t> same;
     for (const Mention& mention : mentions) {
         for (const std::string& key : mention.places) {
-            ++within[key];
-            ++same[{key, mention.object}];
+            const std::uint32_t place = numberOf(key);
+            ++within[place];
+            ++same[thingAt(place, mention.object)];
         }
     }
+    static const ClueWords kOthers("others");
+    static const ClueWords kWalked("walked");
+    static const ClueWords kUnwalked("unwalked");
+    static const ClueWords kAgain("again");
+    Clues late(named_);
     for (Whereabouts& where : all_) {
         const std::uint32_t object = mentions[where.mention].object;
         for (MaybePlace& maybe : where.places) {
-            const std::string& key = maybe.space.key;
-            const std::string_view main = maybe.roles.front();
+            const ClueWords& main = *maybe.roles.front();
+            const std::uint32_t place = numberOf(maybe.space.key);
             const std::size_t itself = &maybe == &where.places.front() ? 1 : 0;
-            const std::string_view others = farOf(within[key] - itself);
-            const std::string_view again = farOf(same[{key, object}] - itself);
-            Clues late = named_ ? Clues(true) : Clues();
-            late.add("others", others);
-            late.add("others", others, main);
-            late.add(walked_.contains(key) ? "walked" : "unwalked", main);
-            late.add("again", again);
-            late.add("again", again, main);
+            const ClueWords& others = manyOf(within[place] - itself);
+            const ClueWords& again = manyOf(same[thingAt(place, object)] - itself);
+            late.clear();
+            late.add({&kOthers, &others});
+            late.add({&kOthers, &others, &main});
+            late.add({walked_.contains(maybe.space.key) ? &kWalked : &kUnwalked, &main});
+            late.add({&kAgain, &again});
+            late.add({&kAgain, &again, &main});
             maybe.weight += weights().sumOf(late.keys());
             maybe.clues.addNames(late);
         }

@@ -12,7 +12,6 @@
 // labelled talk in tests/notes, by tests/notes/weigh_places.cpp, which tells how it is done.
 #pragma once
 
-#include <map>
 #include <set>
 #include <string>
 #include <vector>
@@ -27,7 +26,7 @@ namespace ledgerboard::intake {
 // A place that a mention may be of.
 struct MaybePlace {
     KnownSpace space;
-    std::vector<std::string_view> roles;  // how it came to be one, what tells most first
+    std::vector<const ClueWords*> roles;  // how it came to be one, what tells most first
     Clues clues;                          // kept where they are named
     int weight = 0;                       // of all its clues, thousandths
 };
@@ -73,18 +72,21 @@ class PlaceClues {
         bool last = false;  // it closes its sentence
     };
 
+    // What a mention's thing is, in words.
+    struct ThingWords;
+
     [[nodiscard]] std::string wordAt(std::size_t at) const;
     [[nodiscard]] Named namedAt(const SpaceSpot& spot) const;
-    MaybePlace& place(Whereabouts& where, const KnownSpace& space, std::string_view role) const;
+    MaybePlace& place(Whereabouts& where, const KnownSpace& space, const ClueWords& role) const;
     void addNear(Whereabouts& where, const Mention& mention,
                  const std::vector<ObjectSpot>& heard) const;
     void addBefore(MaybePlace& maybe, const SpaceSpot& spot, const Mention& mention,
-                   const std::vector<ObjectSpot>& heard, std::string_view role) const;
+                   const std::vector<ObjectSpot>& heard, const ClueWords& role) const;
     void addAfter(MaybePlace& maybe, const SpaceSpot& spot, const Mention& mention,
-                  const std::vector<ObjectSpot>& heard, std::string_view role) const;
+                  const std::vector<ObjectSpot>& heard, const ClueWords& role) const;
     void addEarlier(Whereabouts& where) const;
     void weigh(MaybePlace& maybe) const;
-    void addUsual(MaybePlace& maybe, const Mention& mention, const std::string& ruled) const;
+    void addUsual(MaybePlace& maybe, const ThingWords& thing) const;
 
     bool named_ = false;
     std::vector<Whereabouts> all_;
@@ -98,8 +100,8 @@ class PlaceClues {
     std::size_t from_ = 0;
     std::vector<KnownSpace> here_;
     std::vector<KnownSpace> stood_;
-    std::string form_;
-    std::string_view since_;
+    const ClueWords* form_ = nullptr;
+    const ClueWords* since_ = nullptr;
 };
 
 // Of these whereabouts the place that weighs most, by index; of equals the first.
