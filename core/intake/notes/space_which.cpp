@@ -165,7 +165,7 @@ std::pair<std::string, std::size_t> whichAfter(std::span<const Token> tokens, st
 }
 
 std::string roomNamed(const std::string& which, const std::string& room) {
-    const std::string name = which + " " + room;
+    std::string name = which + " " + room;
     std::uint32_t node = 0;
     for (std::size_t at = 0; at < name.size();) {
         const std::size_t end = std::min(name.find(' ', at), name.size());

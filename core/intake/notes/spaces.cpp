@@ -432,8 +432,8 @@ class Finder {
         return all ? smallNumber(tokens_, at + 1) : 0;
     }
 
-    std::size_t makePlain(std::size_t begin, const RowFound& whole) {
-        const SpaceRow& row = tables().spaces[whole.row];
+    // "Bedroom number 2", "bath 1": the end of a room that goes by its number; 0 where it has none.
+    std::size_t takeNumber(std::size_t begin, const RowFound& whole, const SpaceRow& row) {
         const bool numbered = row.name == "bedroom" || row.name == "bathroom" ||
                               row.name == "bedrooms" || row.name == "bathrooms";
         // "three bedrooms one bath": a count, not a name.
@@ -441,17 +441,23 @@ class Finder {
         const bool first = whole.end > begin + 1 && smallNumber(tokens_, begin) > 0 &&
                            (begin == 0 || tokens_[begin - 1].word != kBedroom);
         const bool counted = first || (begin > 0 && smallNumber(tokens_, begin - 1) > 0);
-        if (numbered && !counted) {
-            std::size_t at = whole.end;
-            static const WordId kNumber = tables().id("number");
-            const bool sign = at < tokens_.size() && tokens_[at].kind == TokenKind::Mark &&
-                              tokens_[at].mark == '#';
-            const bool word = at < tokens_.size() && tokens_[at].word == kNumber;
-            at += sign || (kNumber != kUnknown && word) ? 1 : 0;
-            const std::size_t end = makeNumbered(begin, at, row);
-            if (end > at) {
-                return takeItsBath(end);
-            }
+        if (!numbered || counted) {
+            return 0;
+        }
+        std::size_t at = whole.end;
+        static const WordId kNumber = tables().id("number");
+        const bool sign =
+            at < tokens_.size() && tokens_[at].kind == TokenKind::Mark && tokens_[at].mark == '#';
+        const bool word = at < tokens_.size() && tokens_[at].word == kNumber;
+        at += sign || (kNumber != kUnknown && word) ? 1 : 0;
+        const std::size_t end = makeNumbered(begin, at, row);
+        return end > at ? takeItsBath(end) : 0;
+    }
+
+    std::size_t makePlain(std::size_t begin, const RowFound& whole) {
+        const SpaceRow& row = tables().spaces[whole.row];
+        if (const std::size_t end = takeNumber(begin, whole, row); end != 0) {
+            return end;
         }
         if (const std::size_t end = takeFigure(begin, whole, row); end > whole.end) {
             return end;

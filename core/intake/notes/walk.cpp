@@ -225,7 +225,7 @@ std::string Walk::resolve(const SpaceSpot& spot) {
         contains(current_, "primary bedroom")) {
         return "primary bath";
     }
-    if (const std::string own = key == "bathroom" ? ownBath() : std::string();
+    if (std::string own = key == "bathroom" ? ownBath() : std::string();
         !own.empty() && find(own) != nullptr) {
         return own;
     }
