@@ -241,6 +241,7 @@ int main(int argc, char** argv) {
     judgeByOthers(talks);
     printPlaced(talks);
     std::vector<Talk*> all;
+    all.reserve(talks.size());
     for (Talk& talk : talks) {
         all.push_back(&talk);
     }
