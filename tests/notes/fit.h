@@ -150,6 +150,16 @@ Judged<kWays> judge(const Example<kWays>& example, const std::vector<Weights<kWa
     return judged;
 }
 
+// Leaves out what weighs less.
+template <std::size_t kWays>
+void dropFaint(std::vector<Weights<kWays>>& weights, float least) {
+    for (Weights<kWays>& row : weights) {
+        for (float& weight : row) {
+            weight = std::abs(weight) < least ? 0.0F : weight;
+        }
+    }
+}
+
 // How far and how often the weights are moved.
 struct Pace {
     int rounds = 4;

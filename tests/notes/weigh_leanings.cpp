@@ -187,11 +187,7 @@ Weights fit(const std::vector<Talk*>& talks, const weights::Numbers& numbers) {
         }
     }
     Weights found = weights::Fit<kChoices>(examples, numbers.names().size()).run();
-    for (auto& row : found) {
-        for (float& weight : row) {
-            weight = std::abs(weight) < kFaint ? 0.0F : weight;
-        }
-    }
+    weights::dropFaint(found, kFaint);
     return found;
 }
 

@@ -205,9 +205,7 @@ Weights fit(const std::vector<Talk*>& talks, const weights::Numbers& numbers) {
         }
         found = weights::Fit<2>(examples, numbers.names().size()).run();
     }
-    for (auto& row : found) {
-        row[1] = std::abs(row[1]) < kFaint ? 0.0F : row[1];
-    }
+    weights::dropFaint(found, kFaint);
     return found;
 }
 

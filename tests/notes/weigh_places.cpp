@@ -148,9 +148,7 @@ Weights fit(const std::vector<Talk*>& talks, const weights::Numbers& numbers) {
         }
     }
     Weights found = weights::RankFit(examples, numbers.names().size()).run();
-    for (auto& [weight] : found) {
-        weight = std::abs(weight) < kFaint ? 0.0F : weight;
-    }
+    weights::dropFaint(found, kFaint);
     return found;
 }
 

@@ -47,16 +47,6 @@ std::string_view farOf(std::size_t count) {
     return manyOf(count).text();
 }
 
-const ClueWords& sinceOf(int sentences) {
-    static const std::array<ClueWords, 5> kSince = {
-        ClueWords("now"), ClueWords("few"), ClueWords("some"), ClueWords("far"), ClueWords("long")};
-    return kSince.at(sentences > 12  ? 4
-                     : sentences > 5 ? 3
-                     : sentences > 2 ? 2
-                     : sentences > 0 ? 1
-                                     : 0);
-}
-
 std::vector<KnownSpace> spacesOf(const std::vector<std::string>& keys, const Walk& walk) {
     std::vector<KnownSpace> spaces;
     for (const std::string& key : keys) {
@@ -128,7 +118,7 @@ void PlaceClues::begin(const Sentence& sentence, const Spots& spots, const Place
     static const std::array<ClueWords, 3> kForms = {ClueWords("headed"), ClueWords("terse"),
                                                     ClueWords("plain")};
     form_ = &kForms.at(walk.underHeading() ? 0 : sentence.terse ? 1 : 2);
-    since_ = &sinceOf(walk.sinceMove());
+    since_ = &sinceMoveWords(walk.sinceMove());
 }
 
 MaybePlace& PlaceClues::place(Whereabouts& where, const KnownSpace& space,
@@ -422,6 +412,16 @@ void PlaceClues::finish(const std::vector<Mention>& mentions) {
             maybe.clues.addNames(late);
         }
     }
+}
+
+const ClueWords& sinceMoveWords(int sentences) {
+    static const std::array<ClueWords, 5> kSince = {
+        ClueWords("now"), ClueWords("few"), ClueWords("some"), ClueWords("far"), ClueWords("long")};
+    return kSince.at(sentences > 12  ? 4
+                     : sentences > 5 ? 3
+                     : sentences > 2 ? 2
+                     : sentences > 0 ? 1
+                                     : 0);
 }
 
 std::size_t likeliestPlace(const Whereabouts& where) {

@@ -104,6 +104,9 @@ class PlaceClues {
     const ClueWords* since_ = nullptr;
 };
 
+// How long ago the speaker moved, in sentences, as clues name it: from "now" to "long".
+[[nodiscard]] const ClueWords& sinceMoveWords(int sentences);
+
 // Of these whereabouts the place that weighs most, by index; of equals the first.
 [[nodiscard]] std::size_t likeliestPlace(const Whereabouts& where);
 

@@ -16,12 +16,7 @@ constexpr std::size_t kMostMentions = 20'000;
 // How surely it is known where the thing is.
 void Reader::addPlaceClues(Mention& mention) const {
     const std::vector<std::string>& here = walk_.current();
-    const int since = walk_.sinceMove();
-    mention.clues.add("since move", since > 12  ? "long"
-                                    : since > 5 ? "far"
-                                    : since > 2 ? "some"
-                                    : since > 0 ? "few"
-                                                : "now");
+    mention.clues.add("since move", sinceMoveWords(walk_.sinceMove()).text());
     if (walk_.underHeading()) {
         mention.clues.add("under heading");
     }

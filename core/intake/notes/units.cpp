@@ -13,7 +13,7 @@ namespace {
 
 // The next word or figure from `at` on, in small letters; `at` is moved behind it.
 std::string nextWord(std::string_view text, std::size_t& at) {
-    const auto inWord = [](char c) { return isLetter(c) || (c >= '0' && c <= '9'); };
+    const auto inWord = [](char c) { return isLetter(c) || isDigit(c); };
     while (at < text.size() && !inWord(text[at])) {
         ++at;
     }
