@@ -133,6 +133,7 @@ class Reader {
     static void takeYears(const Sentence& sentence, Spots& spots, Linked& linked);
     void makeItems();
     void settlePlaces();
+    void spellOutSets();
     void nameWhereabouts();
     [[nodiscard]] DraftItem itemOf(const Thing& thing, const Leaning& leaning,
                                    const std::vector<Found>& made) const;

@@ -178,12 +178,42 @@ void Reader::settlePlaces() {
     }
 }
 
+// "The suite stays": the tub, the toilet and the sink do.
+void Reader::spellOutSets() {
+    const auto spellOut = [](auto& told) {
+        const bool any = std::any_of(told.begin(), told.end(), [](const auto& one) {
+            return !tables().objects[one.object].members.empty();
+        });
+        if (!any) {
+            return;
+        }
+        auto all = std::move(told);
+        told.clear();
+        for (auto& one : all) {
+            const std::vector<std::uint32_t>& members = tables().objects[one.object].members;
+            if (members.empty()) {
+                told.push_back(std::move(one));
+                continue;
+            }
+            one.item.quantity.reset();
+            one.item.cost.reset();
+            for (const std::uint32_t member : members) {
+                told.push_back(one);
+                told.back().object = member;
+            }
+        }
+    };
+    spellOut(mentions_);
+    spellOut(found_);
+}
+
 void Reader::makeItems() {
     Draft& draft = reading_.draft;
     spoken_ = walk_.known().size();
     if (!options_.rulesAlone && !options_.placesAsRuled) {
         settlePlaces();
     }
+    spellOutSets();
     const std::vector<Found> made = mergeFound(found_, walk_);
     if (options_.rulesAlone) {
         for (const Found& found : made) {

@@ -67,6 +67,7 @@ class Loader {
         std::stable_sort(into_.kinds.begin(), into_.kinds.end(),
                          [](const KindRow& a, const KindRow& b) { return a.general < b.general; });
         rows("families", 2, [&](const auto& cells) { loadFamily(cells); });
+        rows("sets", 2, [&](const auto& cells) { loadSet(cells); });
         rows("units", 3, [&](const auto& cells) { loadUnit(cells); });
         rows("numbers", 3, [&](const auto& cells) { loadNumber(cells); });
         rows("cautions", 6, [&](const auto& cells) { loadCaution(cells); });
@@ -332,6 +333,18 @@ class Loader {
                 continue;
             }
             into_.objects[object].family = cells[0];
+        }
+    }
+
+    void loadSet(const Cells& cells) {
+        const std::uint32_t set = into_.objectNamed(cells[0]);
+        for (std::string_view name : split(cells[1], ';')) {
+            const std::uint32_t member = into_.objectNamed(name);
+            if (set == kNone || member == kNone || member == set) {
+                fault(where_ + "not a set and another object: " + std::string(name));
+                continue;
+            }
+            into_.objects[set].members.push_back(member);
         }
     }
 

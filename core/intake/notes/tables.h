@@ -46,6 +46,7 @@ struct ObjectRow {
     bool essential = false;  // every house has one: what is taken out is replaced
     std::string family;      // objects of one family stand in for each other: floor coverings
     std::vector<std::string> hazards;
+    std::vector<std::uint32_t> members;  // of a set, which is spoken of in place of them
 };
 
 // On which side of the phrase its objects stand.

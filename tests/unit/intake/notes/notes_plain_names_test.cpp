@@ -56,6 +56,16 @@ TEST(NotesPlainNames, SwitchesAndOutletsAreTwoThings) {
                 UnorderedElementsAre("hall: replace outlets", "hall: replace switches"));
 }
 
+TEST(NotesPlainNames, ASetIsEachOfItsThings) {
+    EXPECT_THAT(itemsOf("Bathroom. Replace the suite."),
+                UnorderedElementsAre("bathroom: replace bathtub", "bathroom: replace toilet",
+                                     "bathroom: replace sink"));
+    EXPECT_THAT(itemsOf("Laundry. The washer stays. Replace the dryer."),
+                UnorderedElementsAre("laundry: keep washer", "laundry: replace dryer"));
+    EXPECT_THAT(itemsOf("Laundry. W/D stay."),
+                UnorderedElementsAre("laundry: keep washer", "laundry: keep dryer"));
+}
+
 TEST(NotesPlainNames, WhatTheSentenceBeganWithGetsThePaint) {
     EXPECT_THAT(itemsOf("Hall. The front door's solid, just needs a coat of paint."),
                 Contains("hall: refinish front door"));
