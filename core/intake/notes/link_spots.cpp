@@ -302,11 +302,20 @@ class Preparer : SpottedWords {
                 sentence_.tokens[i].mark != '"') {
                 return false;
             }
-            if (sentence_.tokens[i].word == wanted && !span.holds(i)) {
+            if (sentence_.tokens[i].word == wanted && !span.holds(i) && !namesAnother(i)) {
                 return true;
             }
         }
         return false;
+    }
+
+    // "gas heater in the fireplace": a word of another thing's name says nothing of this one.
+    [[nodiscard]] bool namesAnother(std::size_t at) const {
+        return std::any_of(spots_.objects.begin(), spots_.objects.end(),
+                           [&](const ObjectSpot& object) {
+                               return object.span.holds(at) && !object.material &&
+                                      object.span.end > object.span.begin + 1;
+                           });
     }
 
     // Where the words that lead up to an object begin: "under | the old kitchen | sink".

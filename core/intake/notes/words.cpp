@@ -57,6 +57,12 @@ std::vector<std::string> Speller::stemsOf(std::string_view written) {
         word.resize(word.size() - 2);
         meaning = lexicon_.respelling(word);
     }
+    // "the range'll do"
+    if (meaning == nullptr && word.size() > 4 && word.ends_with("'ll")) {
+        std::vector<std::string> stems = stemsOf(word.substr(0, word.size() - 3));
+        stems.emplace_back("will");
+        return stems;
+    }
     if (meaning == nullptr) {
         return {stemOf(word)};
     }

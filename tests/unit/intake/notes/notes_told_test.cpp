@@ -89,7 +89,7 @@ TEST(NotesTold, RoomsInARow) {
 
 TEST(NotesTold, OnesInstead) {
     EXPECT_THAT(itemsOf("Kitchen. The wall tiles are brown. Off. White ones instead."),
-                ElementsAre("kitchen: replace wall tile"));
+                ElementsAre("kitchen: replace backsplash"));
     EXPECT_THAT(itemsOf("Porch. The light is a bare bulb. I want a proper lantern."),
                 ElementsAre("porch: replace exterior lights"));
 }
