@@ -162,7 +162,7 @@ void Reader::arrive(const Sentence& sentence) {
 // Links what the sentence says of things, and takes it as a choice or as items.
 Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& placed, bool deal,
                         const Around& around) {
-    takeSame(sentence, spots, placed.from);
+    takeSame(sentence, spots, placed);
     Openness open = opennessOf(sentence, spots);
     // "We could take it down. I'll ask my wife."
     open.surely = open.surely || (open.asks && thought_) || (open.otherwise && condition_);

@@ -53,6 +53,7 @@ class Reader {
     struct SameThings {
         std::vector<std::uint32_t> named;
         std::vector<std::uint32_t> others;
+        bool carpetAlone = false;  // "same carpet": not the boards below
     };
 
     static void dropHadDone(const Sentence& sentence, Spots& spots);
@@ -73,10 +74,11 @@ class Reader {
                                             const Span& cue);
     [[nodiscard]] static bool isLikeNothing(const Sentence& sentence, const Spots& spots,
                                             const Span& cue);
-    void takeSame(const Sentence& sentence, Spots& spots, std::size_t from);
+    void takeSame(const Sentence& sentence, Spots& spots, const Placed& placed);
     void copySame(const Sentence& sentence, const std::string& from, const std::string& here,
                   const SameThings& things);
-    [[nodiscard]] std::string sameAs(const Spots& spots, std::size_t after, const std::string& here,
+    [[nodiscard]] std::string sameAs(const Spots& spots, std::size_t after,
+                                     const std::vector<std::string>& places,
                                      const std::vector<std::uint32_t>& named) const;
     void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                    const Linked& linked, const Openness& open);
@@ -150,6 +152,8 @@ class Reader {
                       const std::vector<ObjectSpot>& heard, const Placed& placed,
                       std::size_t foundBefore);
     void placeAsMade(std::size_t foundBefore, Mention& mention) const;
+    void copyMention(std::uint32_t object, const std::string& from, const std::string& to,
+                     const Source& source);
     void keepTopic(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] std::vector<std::uint32_t> spokenOf(const Sentence& sentence, const Spots& spots,
                                                       const Linked& linked,

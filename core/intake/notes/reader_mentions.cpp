@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/space_names.h"
 
 namespace ledgerboard::intake {
 
@@ -42,6 +43,22 @@ void Reader::placeAsMade(std::size_t foundBefore, Mention& mention) const {
     });
     if (!made.empty() && !told) {
         mention.places = std::move(made);
+    }
+}
+
+// What was said last of the thing in one place holds in another.
+void Reader::copyMention(std::uint32_t object, const std::string& from, const std::string& to,
+                         const Source& source) {
+    for (std::size_t i = mentions_.size(); i-- > 0 && mentions_.size() < kMostMentions;) {
+        if (mentions_[i].object == object && contains(mentions_[i].places, from)) {
+            Mention copy = mentions_[i];
+            copy.places = {to};
+            copy.item = {};
+            copy.item.source = source;
+            copy.explained = reading_.explained.size();
+            mentions_.push_back(std::move(copy));
+            return;
+        }
     }
 }
 

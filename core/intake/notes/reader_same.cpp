@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -57,33 +58,117 @@ void nameCopied(const std::vector<std::uint32_t>& named, Found& copy) {
     }
 }
 
-}  // namespace
+// What rooms that are alike have in common.
+bool isFinish(std::uint32_t object) {
+    static const std::vector<std::string_view> kFinishes = {
+        "walls",   "ceiling",  "plaster",  "wallpaper",   "paneling",
+        "drywall", "subfloor", "wainscot", "drop ceiling"};
+    const ObjectRow& row = tables().objects[object];
+    return row.family == "floor" ||
+           std::find(kFinishes.begin(), kFinishes.end(), row.name) != kFinishes.end();
+}
 
-// "BED 2: same, 10 m2": a plain "same" at the start of a clause.
-void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
+// Whether what was found in one place is meant by "same" in another, of all that is there: its
+// walls and floors, and what is new in a bath.
+bool isAlike(const Found& found, const std::string& to) {
+    const bool fresh =
+        found.treatment == model::Treatment::Replace || found.treatment == model::Treatment::Add;
+    return isFinish(found.object) || (fresh && isBath(found.place) && isBath(to));
+}
+
+// "Same floor, same plan": all that was said is meant, and not of the floor alone.
+bool saysTwice(const Sentence& sentence, const Spots& spots, std::size_t after) {
     static const WordId kSame = tables().id("same");
-    // "The same, and patch the hole."
-    static const WordId kThe = tables().id("the");
-    const std::size_t first =
-        begin < sentence.tokens.size() && sentence.tokens[begin].word == kThe ? begin + 1 : begin;
-    const bool opens =
-        first < sentence.tokens.size() && kSame != kUnknown &&
-        sentence.tokens[first].word == kSame &&
-        (first + 1 == sentence.tokens.size() || sentence.tokens[first + 1].kind == TokenKind::Mark);
-    // "is to have the same carpet": what was said of the carpet before.
-    std::size_t at = begin;
-    bool thing = false;
-    for (const ObjectSpot& object : spots.objects) {
-        const std::size_t before = object.span.begin;
-        const bool same = before > 0 && kSame != kUnknown && !object.material &&
-                          sentence.tokens[before - 1].word == kSame;
-        if (same && !thing && !opens) {
-            at = before - 1;
-            thing = true;
+    for (std::size_t i = after; i < sentence.tokens.size(); ++i) {
+        const bool thing =
+            std::any_of(spots.objects.begin(), spots.objects.end(),
+                        [&](const ObjectSpot& object) { return object.span.begin == i + 1; });
+        if (sentence.tokens[i].word == kSame && kSame != kUnknown && !thing) {
+            return true;
         }
     }
-    if ((opens || thing) && !spots.has(Cue::Same)) {
-        at = opens ? first : at;
+    return false;
+}
+
+// "The three bedrooms have the same hardwood": as one another.
+bool isOfEachOther(const Sentence& sentence, std::size_t at) {
+    while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "all"))) {
+        --at;
+    }
+    return at > 0 && (wordIs(sentence, at - 1, "have") || wordIs(sentence, at - 1, "has") ||
+                      wordIs(sentence, at - 1, "share") || wordIs(sentence, at - 1, "got"));
+}
+
+// Whether "same" at token `at` stands by itself: behind what opens the clause, or behind "gets
+// the", and with nothing after it that would be the same.
+bool isPlainSame(const Sentence& sentence, const Spots& spots, std::size_t begin, std::size_t at) {
+    static const std::vector<std::string_view> kLeads = {
+        "the", "gets", "get", "is", "are", "it's", "needs", "wants", "much", "also", "exactly"};
+    static const std::vector<std::string_view> kEnds = {"and", "but",   "except", "plus",
+                                                        "too", "again", "minus"};
+    const auto isIn = [&](std::size_t i, const std::vector<std::string_view>& words) {
+        return std::find(words.begin(), words.end(), sentence.tokens[i].plain) != words.end();
+    };
+    const bool closes = at + 1 >= sentence.tokens.size() ||
+                        sentence.tokens[at + 1].kind == TokenKind::Mark || isIn(at + 1, kEnds);
+    std::size_t lead = at;
+    bool verb = false;
+    while (lead > begin && isIn(lead - 1, kLeads)) {
+        --lead;
+        verb = verb || sentence.tokens[lead].plain != "the";
+    }
+    verb = verb || (lead > begin && lead < at && sentence.tokens[lead - 1].text.ends_with("'s"));
+    const bool opens = lead == begin || sentence.tokens[lead - 1].kind == TokenKind::Mark;
+    // "Same in the hall and the dining room."
+    constexpr std::size_t kNear = 4;
+    const bool in =
+        at + 1 < sentence.tokens.size() &&
+        (wordIs(sentence, at + 1, "in") || wordIs(sentence, at + 1, "through")) &&
+        std::any_of(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& space) {
+            return space.span.begin > at + 1 && space.span.begin <= at + kNear;
+        });
+    return (closes && (opens || (verb && lead < at))) || (in && opens);
+}
+
+// Where what is said to be the same ends that begins behind token `at`: "same floor here | and a
+// crack".
+std::size_t endOfSame(const Sentence& sentence, std::size_t at) {
+    constexpr std::size_t kFar = 4;
+    const std::size_t end = std::min(sentence.tokens.size(), at + kFar);
+    // "Same with the plaster and the floor."
+    for (std::size_t i = at; i < end; ++i) {
+        const std::string& word = sentence.tokens[i].plain;
+        const bool with = i > at && sentence.tokens[at].plain == "with";
+        if (isMark(sentence.tokens[i], ".,;") || (word == "and" && !with) || word == "plus" ||
+            (word == "with" && i + 1 < end && sentence.tokens[i + 1].plain != "the")) {
+            return i;
+        }
+    }
+    return end;
+}
+
+}  // namespace
+
+// "BED 2: same, 10 m2", "Middle bedroom, same.", "this one gets the same": a plain "same" that no
+// thing follows.
+void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
+    static const WordId kSame = tables().id("same");
+    if (kSame == kUnknown || spots.has(Cue::Same)) {
+        return;
+    }
+    std::size_t at = sentence.tokens.size();
+    for (std::size_t i = begin; i < sentence.tokens.size() && at == sentence.tokens.size(); ++i) {
+        at = sentence.tokens[i].word == kSame && isPlainSame(sentence, spots, begin, i) ? i : at;
+    }
+    // "is to have the same carpet": what was said of the carpet before.
+    for (const ObjectSpot& object : spots.objects) {
+        const std::size_t before = object.span.begin;
+        if (before > 0 && before <= at && !object.material &&
+            sentence.tokens[before - 1].word == kSame) {
+            at = before - 1;
+        }
+    }
+    if (at < sentence.tokens.size()) {
         spots.cues.push_back({{at, at + 1}, Cue::Same});
         std::stable_sort(
             spots.cues.begin(), spots.cues.end(),
@@ -91,30 +176,47 @@ void Reader::hearSame(const Sentence& sentence, Spots& spots, std::size_t begin)
     }
 }
 
-// "Same again, paint and carpet": after the comma it is said what, and nothing else is meant.
+// "Same as the lounge, paint and carpet", "same floor, sand it": after the comma it is said what is
+// done to walls or floors, and nothing else is meant.
 bool Reader::saysWhatAgain(const Sentence& sentence, const Spots& spots, const Span& cue) {
-    constexpr std::size_t kLeast = 2;
-    if (cue.end >= sentence.tokens.size() || !isMark(sentence.tokens[cue.end], ",:-")) {
+    constexpr std::size_t kFar = 8;
+    std::size_t at = cue.end;
+    while (at < std::min(sentence.tokens.size(), cue.end + kFar) &&
+           !isMark(sentence.tokens[at], ",:;-")) {
+        ++at;
+    }
+    if (at + 1 >= sentence.tokens.size() || !isMark(sentence.tokens[at], ",:;-")) {
         return false;
     }
     // "The same, and patch the hole.", "same, plus a new fan": more than that.
-    if (cue.end + 1 < sentence.tokens.size()) {
-        const std::string& next = sentence.tokens[cue.end + 1].plain;
-        if (next == "and" || next == "plus" || next == "with" || next == "also") {
-            return false;
-        }
+    static const std::vector<std::string_view> kMore = {"and",  "plus", "with",
+                                                        "also", "but",  "except"};
+    if (std::find(kMore.begin(), kMore.end(), sentence.tokens[at + 1].plain) != kMore.end()) {
+        return false;
     }
-    std::size_t said = 0;
-    for (const ObjectSpot& object : spots.objects) {
-        said += object.span.begin > cue.end ? 1 : 0;
-    }
+    // "Same floor, sand it", but not "same floor, new lamp" nor "same floor, paint".
+    const bool named =
+        std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+            return object.span.begin < at && object.span.end + 1 >= cue.begin &&
+                   isFinish(object.object);
+        });
+    bool finish = std::any_of(spots.objects.begin(), spots.objects.end(),
+                              [](const ObjectSpot& object) { return isFinish(object.object); });
     bool orders = false;
     for (const ActSpot& act : spots.acts) {
-        const bool own = act.span.begin > cue.end && tables().acts[act.row].object != kNone;
-        said += own ? 1 : 0;
-        orders = orders || own;
+        const ActRow& row = tables().acts[act.row];
+        const bool other =
+            std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
+                return object.span.begin > at && object.span.begin <= act.span.end + 1 &&
+                       !isFinish(object.object);
+            });
+        const bool own =
+            row.object == kNone ? !other : tables().objects[row.object].family == "floor";
+        const bool after = act.span.begin > at && row.weight > 1 && (own || !named);
+        finish = finish || (after && row.object != kNone && isFinish(row.object));
+        orders = orders || after;
     }
-    return said >= kLeast && orders;
+    return finish && orders;
 }
 
 // "She lived on a street just like this one": a likeness to no space of the house.
@@ -129,18 +231,16 @@ bool Reader::isLikeNothing(const Sentence& sentence, const Spots& spots, const S
     });
 }
 
-// "Same in here", "same floor", "ditto": what was said of the space before holds here too.
-void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin) {
-    hearSame(sentence, spots, begin);
+// "Same in here", "same floor", "ditto", "same in the hall and the dining room": what was said of
+// the space before holds there too.
+void Reader::takeSame(const Sentence& sentence, Spots& spots, const Placed& placed) {
+    hearSame(sentence, spots, placed.from);
     // "Same in all three, paint and new carpet": it is said what.
     const bool said = spots.has(Cue::Rooms) &&
                       std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
                           return tables().acts[act.row].weight > 1;
                       });
-    if (said) {
-        return;
-    }
-    if (!spots.has(Cue::Same) || walk_.current().empty() || isDead(sentence, spots, 0, 3)) {
+    if (said || !spots.has(Cue::Same) || walk_.current().empty() || isDead(sentence, spots, 0, 3)) {
         return;
     }
     const Span cue = std::find_if(spots.cues.begin(), spots.cues.end(), [](const CueSpot& spot) {
@@ -151,31 +251,61 @@ void Reader::takeSame(const Sentence& sentence, Spots& spots, std::size_t begin)
     }
     // Named objects narrow what is copied; after "but" they are what is not.
     const std::size_t but = butAfter(sentence, cue.end);
-    std::vector<std::uint32_t> named;
-    std::vector<std::uint32_t> others;
+    const std::size_t end = endOfSame(sentence, cue.end);
+    static const std::uint32_t kCarpet = tables().objectNamed("carpet");
+    SameThings things;
     for (const ObjectSpot& object : spots.objects) {
+        // "Mike's room: same."
+        const bool place =
+            std::any_of(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& space) {
+                return space.span.begin <= object.span.begin && object.span.end <= space.span.end;
+            });
+        if (place) {
+            continue;
+        }
         if (object.span.begin > but) {
-            others.push_back(object.object);
-        } else if (object.span.begin <= cue.end + 4) {
-            named.push_back(object.object);
+            things.others.push_back(object.object);
+        } else if (object.span.begin < end) {
+            things.named.push_back(object.object);
+            things.carpetAlone = object.object == kCarpet && object.span.begin >= cue.end;
         }
     }
-    const std::string here = walk_.current().front();
-    const std::string from = sameAs(spots, cue.end, here, named);
     // They have had their say.
     std::erase_if(spots.objects, [&](const ObjectSpot& object) {
-        return object.span.begin <= cue.end + 4 && object.span.end > cue.begin &&
-               object.span.begin < but;
+        return object.span.begin < std::min(end, but) && object.span.end > cue.begin;
     });
-    copySame(sentence, from, here, {named, others});
+    std::vector<std::string> places = walk_.current();
+    for (const Placing& part : placed.parts) {
+        places = part.span.holds(cue.begin) ? part.keys : places;
+    }
+    // "Same story." said long after the speaker came here is like something else. "The three
+    // bedrooms have the same hardwood": as one another.
+    const bool placedHere = placed.moved || !placed.parts.empty() || walk_.sinceMove() <= 1;
+    const bool eachOther = places.size() > 1 && isOfEachOther(sentence, cue.begin);
+    if (things.named.empty() ? !placedHere && !spots.has(Cue::Here) : eachOther) {
+        return;
+    }
+    const std::string from = sameAs(spots, cue.end, places, things.named);
+    if (saysTwice(sentence, spots, cue.end)) {
+        things.named.clear();
+    }
+    for (const std::string& place : places) {
+        if (place != from) {
+            copySame(sentence, from, place, things);
+        }
+    }
 }
 
-// Where it was said that is meant: a space named after the word, else the one before this.
-std::string Reader::sameAs(const Spots& spots, std::size_t after, const std::string& here,
+// Where it was said that is meant: a space named after the word that is none of `places`, else
+// where the speaker stands, else the space before.
+std::string Reader::sameAs(const Spots& spots, std::size_t after,
+                           const std::vector<std::string>& places,
                            const std::vector<std::uint32_t>& named) const {
-    std::string from = walk_.before(here);
+    const std::string& here = walk_.current().front();
+    std::string from = contains(places, here) ? walk_.before(here) : here;
     for (const SpaceSpot& space : spots.spaces) {
-        if (space.span.begin >= after && space.key != here && walk_.find(space.key) != nullptr) {
+        if (space.span.begin >= after && !contains(places, space.key) &&
+            walk_.find(space.key) != nullptr) {
             from = space.key;
         }
     }
@@ -183,23 +313,31 @@ std::string Reader::sameAs(const Spots& spots, std::size_t after, const std::str
     const bool holds = std::any_of(found_.begin(), found_.end(), [&](const Found& found) {
         return found.place == from && found.weight > 1 && isOneOf(named, found.object);
     });
-    if (!named.empty() && !holds) {
-        for (std::size_t i = found_.size(); i-- > 0;) {
-            if (found_[i].place != here && found_[i].weight > 1 &&
-                isOneOf(named, found_[i].object)) {
-                return found_[i].place;
-            }
+    std::string family;
+    for (std::size_t i = found_.size(); i-- > 0 && !named.empty() && !holds;) {
+        if (contains(places, found_[i].place) || found_[i].weight <= 1 ||
+            !isOneOf(named, found_[i].object)) {
+            continue;
         }
+        if (std::find(named.begin(), named.end(), found_[i].object) != named.end()) {
+            return found_[i].place;
+        }
+        family = family.empty() ? found_[i].place : family;
     }
-    return from;
+    return family.empty() ? from : family;
 }
 
 void Reader::copySame(const Sentence& sentence, const std::string& from, const std::string& here,
                       const SameThings& things) {
+    static const std::uint32_t kCarpet = tables().objectNamed("carpet");
     const std::size_t saidBefore = found_.size();
     for (std::size_t k = 0; k < saidBefore && found_.size() < kMostItems; ++k) {
-        if (found_[k].place != from || found_[k].weight <= 1 ||
-            !(things.named.empty() || isOneOf(things.named, found_[k].object)) ||
+        const bool meant =
+            things.named.empty()
+                ? isAlike(found_[k], here)
+                : isOneOf(things.named, found_[k].object) &&
+                      !(things.carpetAlone && found_[k].object != kCarpet && !found_[k].fresh);
+        if (found_[k].place != from || found_[k].weight <= 1 || !meant ||
             isOneOf(things.others, found_[k].object)) {
             continue;
         }
@@ -210,6 +348,7 @@ void Reader::copySame(const Sentence& sentence, const std::string& from, const s
         copy.item.source = {sourceOf(sentence), sentence.line, 0};
         copy.item.quantity.reset();
         copy.item.cost.reset();
+        copyMention(found_[k].object, from, here, copy.item.source);
         found_.push_back(std::move(copy));
     }
 }

@@ -162,6 +162,33 @@ bool spaceAt(const std::vector<Token>& tokens, std::size_t at) {
            isOneOf(tokens[end], kWords2);
 }
 
+// "… sanded in the living room, | the dining room, the hall": whether the rooms in a row that ends
+// before the comma at `at` are where something is done, as the words before the first of them tell.
+bool inRowOfPlaces(const std::vector<Token>& tokens, std::size_t begin, std::size_t at) {
+    static const Ids kArticles = idsOf({"the", "both", "all", "our", "my"});
+    static const Ids kLeads = idsOf({"in", "for", "through", "throughout", "of", "to", "into"});
+    static const WordId kAnd = tables().id("and");
+    const std::span<const Token> said(tokens.data() + begin, at - begin);
+    std::size_t end = said.size();
+    const std::vector<SpaceSpot> spaces = spacesIn(said);
+    for (std::size_t i = spaces.size(); i-- > 0;) {
+        if (spaces[i].span.end != end) {
+            return false;
+        }
+        end = spaces[i].span.begin;
+        while (end > 0 && isOneOf(said[end - 1], kArticles)) {
+            --end;
+        }
+        if (end > 0 && isOneOf(said[end - 1], kLeads)) {
+            return true;
+        }
+        while (end > 0 && (isMark(said[end - 1], ',') || said[end - 1].word == kAnd)) {
+            --end;
+        }
+    }
+    return false;
+}
+
 // Whether the thing that begins at `at` is what something is said of: "tub's fine", "the cathedral
 // ceiling has a stain".
 bool subjectAt(const std::vector<Token>& tokens, std::size_t at) {
@@ -346,9 +373,11 @@ class Cutter {
             }
             if (!ends && !parts && isMark(block_[i], ',')) {
                 long_ = long_ || length + restOf(i) > kLongSentence;
-                parts = long_ && (spaceAt(block_, i + 1) || subjectAt(block_, i + 1) ||
-                                  (length < kLeastPart && spaceAt(block_, begin) &&
-                                   spaceEnd(block_, begin) == i));
+                parts = long_ &&
+                        (spaceAt(block_, i + 1) || subjectAt(block_, i + 1) ||
+                         (length < kLeastPart && spaceAt(block_, begin) &&
+                          spaceEnd(block_, begin) == i)) &&
+                        !(spaceAt(block_, i + 1) && inRowOfPlaces(block_, begin, i));
             }
             long_ = long_ && !ends;
             if (ends || parts) {

@@ -587,7 +587,11 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
                          wordIs(sentence, spot.span.end, "too") ||
                          wordIs(sentence, spot.span.end, "both");
     const bool passing = cueBefore(sentence, spots, Cue::Landmark, begin);
-    const bool follows = begin > 0 && isMark(sentence.tokens[begin - 1], ",-(");
+    // "LVP: living room 260, dining room 120": the first of a row behind its label.
+    const bool heads = begin > 0 && isMark(sentence.tokens[begin - 1], ":") &&
+                       index + 1 < spots.spaces.size() &&
+                       spots.spaces[index + 1].span.begin <= spot.span.end + 3;
+    const bool follows = heads || (begin > 0 && isMark(sentence.tokens[begin - 1], ",-("));
     return (joined || subject || follows) && !passing ? Role::Local : Role::Ignored;
 }
 

@@ -55,9 +55,11 @@ bool isThing(const Spots& spots, const Span& span) {
 }  // namespace
 
 void Walk::hearShortNames(const Sentence& sentence, Spots& spots) {
-    if (sentence.heading || sentence.terse || sentence.alone) {
+    if (sentence.heading || (sentence.terse && !sentence.bullet)) {
         return;
     }
+    // In a line of its own only a row of rooms tells: "living, hall, all 3 bedrooms - sand".
+    const bool rowsAlone = sentence.alone || sentence.terse;
     std::vector<SpaceSpot>& spaces = spots.spaces;
     const auto besides = [&](std::size_t one, std::size_t other) {
         return spaces[other].kind == SpaceKind::Room && !spaces[other].headingOnly &&
@@ -70,7 +72,8 @@ void Walk::hearShortNames(const Sentence& sentence, Spots& spots) {
             !(closesName(sentence, spots, spot.span.end) || isUnderHouse(sentence, spot))) {
             return false;
         }
-        const bool opens = (isFirstWord(sentence, spot) || isUnderHouse(sentence, spot)) &&
+        const bool opens = !rowsAlone &&
+                           (isFirstWord(sentence, spot) || isUnderHouse(sentence, spot)) &&
                            spot.span.begin <= skipSmall(sentence, spots, 0);
         return opens || (i > 0 && besides(i, i - 1)) ||
                (i + 1 < spaces.size() && besides(i, i + 1));

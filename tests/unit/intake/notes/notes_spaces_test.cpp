@@ -10,6 +10,7 @@
 namespace ledgerboard::intake {
 namespace {
 
+using testing::AllOf;
 using testing::Contains;
 using testing::ElementsAre;
 using testing::IsSupersetOf;
@@ -68,6 +69,35 @@ TEST(NotesSpaces, SameInHere) {
     EXPECT_THAT(itemsOf("Front bedroom. Paint the walls and replace the carpet. Back bedroom. Same "
                         "in here."),
                 IsSupersetOf({"back bedroom: refinish walls", "back bedroom: replace carpet"}));
+    EXPECT_THAT(itemsOf("Our room: paint and new carpet.\n\nMike's room: the same, and the closet "
+                        "door needs mending.\n\nAnn's room: same."),
+                IsSupersetOf({"mike's room: refinish walls", "mike's room: replace carpet",
+                              "ann's room: refinish walls", "ann's room: replace carpet"}));
+    EXPECT_THAT(itemsOf("In the living room the carpet goes. Same in the hall and the dining "
+                        "room."),
+                IsSupersetOf({"hall: remove carpet", "dining room: remove carpet"}));
+}
+
+TEST(NotesSpaces, SameIsWhatRoomsHaveInCommon) {
+    // What stands in one room is not in the next.
+    EXPECT_THAT(itemsOf("Front bedroom. Paint the walls. The fireplace stays. New radiator. Back "
+                        "bedroom, same."),
+                AllOf(Contains("back bedroom: refinish walls"),
+                      Not(Contains("back bedroom: keep fireplace")),
+                      Not(Contains("back bedroom: replace radiators"))));
+    // It is said what.
+    EXPECT_THAT(itemsOf("Front bedroom. Paint the walls and the ceiling. New carpet. Back bedroom, "
+                        "same as the front, paint the walls."),
+                Not(Contains("back bedroom: refinish ceiling")));
+}
+
+TEST(NotesSpaces, ARowOfRoomsIsNotCutInTwo) {
+    EXPECT_THAT(
+        itemsOf("The carpet on this floor is to be removed once we own it and the oak flooring "
+                "refinished in the living room, the dining room, the hall "
+                "and the front bedroom."),
+        IsSupersetOf({"living room: refinish wood floor", "dining room: refinish wood floor",
+                      "hall: refinish wood floor", "front bedroom: refinish wood floor"}));
 }
 
 TEST(NotesSpaces, OutdoorsAndWholeHouse) {
