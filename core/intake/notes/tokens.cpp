@@ -20,6 +20,12 @@ struct Sign {
     std::int64_t value;
 };
 
+// "2nd", and "2ND" in a heading.
+bool endsOrdinal(std::string_view tail) {
+    return tail == "st" || tail == "nd" || tail == "rd" || tail == "th" || tail == "ST" ||
+           tail == "ND" || tail == "RD" || tail == "TH";
+}
+
 // Signs outside ASCII that mean something here. The rest are letters.
 constexpr Sign kSigns[] = {
     {"\xE2\x80\x93", '-', 0},  {"\xE2\x80\x94", '-', 0}, {"\xE2\x86\x92", '>', 0},
@@ -121,8 +127,7 @@ class Cutter {
             cutFraction(whole, thousandths);
         }
         const std::string_view tail = text_.substr(at_, 2);
-        if ((tail == "st" || tail == "nd" || tail == "rd" || tail == "th") &&
-            !isWordLetter(peek(2))) {
+        if (endsOrdinal(tail) && !isWordLetter(peek(2))) {
             at_ += 2;
             pushWords(text_.substr(begin, at_ - begin));
             return;

@@ -5,6 +5,7 @@
 // not be read as of the room before only because its label is strange.
 #include <algorithm>
 
+#include "core/intake/notes/names.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
@@ -124,6 +125,12 @@ std::optional<SpaceSpot> spaceOfThing(const Spots& spots, const Span& label) {
     return std::nullopt;
 }
 
+// "2ND:", as a label by itself: a floor.
+bool isWhichFloor(const Sentence& sentence) {
+    return wordIs(sentence, 0, "first") || wordIs(sentence, 0, "second") ||
+           wordIs(sentence, 0, "third");
+}
+
 }  // namespace
 
 SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
@@ -140,6 +147,12 @@ SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
             const bool named = begin > label.begin && !isMark(sentence.tokens[begin - 1], "/");
             return named ? space : spot;
         }
+    }
+    if (label.end == 1 && isWhichFloor(sentence)) {
+        space.kind = SpaceKind::Level;
+        space.shown = nameOf(sentence, label) + " floor";
+        space.key = spaceName(space.shown);
+        return space;
     }
     const std::uint32_t row = label.end == 1   ? spaceShortened(sentence.tokens[0].plain)
                               : label.end == 2 ? spaceOfWords(sentence, label)

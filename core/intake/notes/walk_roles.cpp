@@ -414,8 +414,9 @@ std::optional<Walk::Role> Walk::roleByObject(const Sentence& sentence, const Spo
         if (named && ((inside && object.span.end > spot.span.end) || next)) {
             return Role::Ignored;
         }
-        const bool ofHouse =
-            headingIndent_ < 0 || current_.empty() || current_.front() == "whole house";
+        const KnownSpace* here = current_.empty() ? nullptr : find(current_.front());
+        const bool ofHouse = headingIndent_ < 0 || here == nullptr ||
+                             here->kind == SpaceKind::Whole || here->kind == SpaceKind::Level;
         if (first && index == 0 && ofHouse && opensListLine(sentence, spot, object)) {
             return Role::Move;
         }

@@ -12,6 +12,8 @@
 #include "core/intake/notes/read_notes.h"
 #include "core/intake/notes/senses.h"
 
+#include "tests/unit/intake/notes/notes_text.h"
+
 namespace ledgerboard::intake {
 namespace {
 
@@ -139,7 +141,7 @@ TEST(NotesLeanings, OneThingIsNotKeptAndWorkedOn) {
 }
 
 TEST(NotesLeanings, ExplainTellsHowLikelyEachTreatmentIs) {
-    const auto reading = explainNotes(kNotes, {.explain = true});
+    const auto reading = explained(kNotes);
     ASSERT_TRUE(reading.ok());
     std::string told;
     for (const ExplainedSentence& sentence : reading.value().explained) {

@@ -145,7 +145,7 @@ TEST(NotesOddInput, RandomBytesNeverCrash) {
         for (char& c : notes) {
             c = static_cast<char>(seed % 3 == 0 ? random() % 256 : 32 + random() % 95);
         }
-        const auto draft = explainNotes(notes, {.explain = true});
+        const auto draft = explained(notes);
         if (draft.ok()) {
             checkSources(draft.value().draft, notes);
         }
@@ -153,7 +153,7 @@ TEST(NotesOddInput, RandomBytesNeverCrash) {
 }
 
 TEST(NotesOddInput, ExplainTellsEachStage) {
-    const auto reading = explainNotes("Kitchen. Replace the sink.", {.explain = true});
+    const auto reading = explained("Kitchen. Replace the sink.");
     ASSERT_TRUE(reading.ok());
     ASSERT_EQ(reading.value().explained.size(), 2U);
     const ExplainedSentence& told = reading.value().explained[1];

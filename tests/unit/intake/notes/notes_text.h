@@ -17,6 +17,13 @@ inline Draft draftOf(std::string_view notes) {
     return draft.ok() ? draft.value() : Draft{};
 }
 
+// What each stage made of them, the weights with the rules.
+inline auto explained(std::string_view notes) {
+    ReadOptions options;
+    options.explain = true;
+    return explainNotes(notes, options);
+}
+
 // "kitchen: replace sink", in the draft's order.
 inline std::vector<std::string> itemsOf(std::string_view notes) {
     std::vector<std::string> items;
