@@ -56,6 +56,12 @@ void nameRenewed(const ActRow& row, Found& found) {
         (row.treatment == Treatment::Repair || row.treatment == Treatment::Replace)) {
         found.object = kCaulk;
     }
+    // Insulation is laid, on whatever it may be; a fan's duct is run, through whatever it may be.
+    static const std::uint32_t kInsulation = tables().objectNamed("insulation");
+    static const std::uint32_t kDuct = tables().objectNamed("exhaust duct");
+    if ((row.object == kInsulation && row.phrase == "insulate") || row.object == kDuct) {
+        found.object = row.object;
+    }
     static const std::uint32_t kStripping = tables().objectNamed("weatherstripping");
     if (row.object == kStripping && row.phrase.starts_with("weatherstrip")) {
         found.object = kStripping;

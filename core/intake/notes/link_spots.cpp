@@ -15,7 +15,10 @@ namespace {
 class Preparer : SpottedWords {
   public:
     Preparer(const Sentence& sentence, Spots& spots, const Context& context)
-        : SpottedWords(sentence, spots), before_(context.before), placeWord_(context.placeWord) {}
+        : SpottedWords(sentence, spots),
+          before_(context.before),
+          placeWord_(context.placeWord),
+          lately_(context.lately) {}
 
     void run() {
         dropAdjectives();
@@ -123,7 +126,9 @@ class Preparer : SpottedWords {
                 if (laid || sawn) {
                     continue;
                 }
-                if (kind.place ? kind.word == placeWord_ : nearWord(object.span, kind.word)) {
+                if (kind.lately  ? wasSaid(kind.word)
+                    : kind.place ? kind.word == placeWord_
+                                 : nearWord(object.span, kind.word)) {
                     object.object = kind.object;
                     break;
                 }
@@ -307,6 +312,13 @@ class Preparer : SpottedWords {
             }
         }
         return false;
+    }
+
+    // "The boiler is oil, 2011. The tank next to it is fine."
+    [[nodiscard]] bool wasSaid(WordId wanted) const {
+        return std::find(lately_.begin(), lately_.end(), wanted) != lately_.end() ||
+               std::any_of(sentence_.tokens.begin(), sentence_.tokens.end(),
+                           [&](const Token& token) { return token.word == wanted; });
     }
 
     // "gas heater in the fireplace": a word of another thing's name says nothing of this one.
@@ -505,6 +517,7 @@ class Preparer : SpottedWords {
 
     const std::vector<std::uint32_t>& before_;
     WordId placeWord_;
+    const std::vector<WordId>& lately_;
 };
 
 }  // namespace

@@ -33,6 +33,7 @@ struct Context {
     std::vector<std::string_view> words;  // of the sentence before, those that no table knows
     std::uint32_t lastAct = kNone;        // row of the treatment said last
     std::vector<std::string> heads;       // how what "it" may mean was last named: "tank"
+    std::vector<WordId> lately;           // of the two sentences before, those that kinds ask for
 };
 
 struct Linked {

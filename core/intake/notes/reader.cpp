@@ -32,7 +32,7 @@ bool turnsToGroup(const Sentence& sentence, const Spots& spots) {
 // "SHED: demo and haul": the place is a thing as well. kNone where it is none.
 std::uint32_t thingOfPlace(const std::vector<std::string>& here) {
     static const std::vector<std::string_view> kThings = {
-        "deck", "shed", "barn", "dock", "greenhouse", "carport", "patio", "garage"};
+        "deck", "shed", "barn", "dock", "greenhouse", "carport", "patio", "garage", "stairs"};
     const std::string head = here.size() == 1 ? headOf(here.front()) : std::string();
     return std::find(kThings.begin(), kThings.end(), head) == kThings.end()
                ? kNone
@@ -147,6 +147,7 @@ void Reader::arrive(const Sentence& sentence) {
     beforePlaces_.clear();
     absent_.clear();
     recent_.clear();
+    lately_.clear();
     if ((sentence.heading || (sentence.alone && !sentence.bullet)) && !walk_.inList()) {
         section_ = Section::Plain;
         sectionAct_ = kNone;
@@ -169,9 +170,9 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
     thought_ = open.thought;
     condition_ = open.condition;
     recall(sentence, spots);
-    Linked linked = linkSentence(
-        sentence, spots, placed.from,
-        {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_, lastAct_, heads_});
+    Linked linked = linkSentence(sentence, spots, placed.from,
+                                 {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_,
+                                  lastAct_, heads_, latelySaid()});
     takeHeaded(sentence, spots, linked);
     takeFragment(sentence, spots, placed, linked);
     takeOnes(sentence, spots, placed, linked);

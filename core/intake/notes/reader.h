@@ -69,6 +69,7 @@ class Reader {
                     const Around& around);
     void takeAnswer(const Sentence& sentence, const Spots& spots, std::size_t foundBefore);
     void keepLastWords(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] std::vector<WordId> latelySaid() const;
     static void hearSame(const Sentence& sentence, Spots& spots, std::size_t begin);
     [[nodiscard]] static bool saysWhatAgain(const Sentence& sentence, const Spots& spots,
                                             const Span& cue);
@@ -209,14 +210,15 @@ class Reader {
     std::set<std::string> unspoken_;  // those of them that only a thing belongs to
     std::vector<DraftAlternate> alternates_;
     std::vector<DraftCaution> cautions_;
-    std::vector<std::uint32_t> before_;        // objects an "it" may mean
-    std::vector<std::string> beforePlaces_;    // where they are, if not where the speaker stands
-    std::vector<std::uint32_t> absent_;        // objects just said to be missing
-    std::vector<std::uint32_t> recent_;        // objects named in this space, latest first
-    std::vector<std::string_view> lastWords_;  // of the sentence before, that no table knows
-    std::vector<std::string> heads_;           // how what "it" may mean was last named
-    std::uint32_t lastAct_ = kNone;            // row of what was said last in the sentence before
-    bool looseBefore_ = false;                 // nothing was said yet of what to do with before_
+    std::vector<std::uint32_t> before_;           // objects an "it" may mean
+    std::vector<std::string> beforePlaces_;       // where they are, if not where the speaker stands
+    std::vector<std::uint32_t> absent_;           // objects just said to be missing
+    std::vector<std::uint32_t> recent_;           // objects named in this space, latest first
+    std::vector<std::string_view> lastWords_;     // of the sentence before, that no table knows
+    std::vector<std::string> heads_;              // how what "it" may mean was last named
+    std::vector<std::pair<WordId, int>> lately_;  // words that kinds ask for, and their sentence
+    std::uint32_t lastAct_ = kNone;  // row of what was said last in the sentence before
+    bool looseBefore_ = false;       // nothing was said yet of what to do with before_
     int beforeAge_ = 0;
     std::uint32_t topic_ = kNone;  // "Cabinets: …": what the rest of a line is about
     Section section_ = Section::Plain;

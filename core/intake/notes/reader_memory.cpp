@@ -65,11 +65,24 @@ void Reader::keepLastWords(const Sentence& sentence, const Spots& spots) {
         }
     }
     lastWords_.clear();
+    constexpr int kLately = 2;  // sentences
+    std::erase_if(lately_, [&](const auto& one) { return one.second + kLately <= sentences_; });
+    const std::vector<WordId>& asked = tables().lately;
     for (const Token& token : sentence.tokens) {
         if (token.kind == TokenKind::Word && token.word == kUnknown) {
             lastWords_.push_back(token.text);
+        } else if (std::find(asked.begin(), asked.end(), token.word) != asked.end()) {
+            lately_.emplace_back(token.word, sentences_);
         }
     }
+}
+
+std::vector<WordId> Reader::latelySaid() const {
+    std::vector<WordId> words;
+    for (const auto& [word, sentence] : lately_) {
+        words.push_back(word);
+    }
+    return words;
 }
 
 // The things a sentence speaks of, and `act`, the treatment said of them last; kNone where they are

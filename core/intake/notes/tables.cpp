@@ -362,12 +362,16 @@ class Loader {
             return;
         }
         row.place = cells[1].starts_with('@');
-        const auto ids = learn(cells[1].substr(row.place ? 1 : 0));
+        row.lately = cells[1].starts_with('~');
+        const auto ids = learn(cells[1].substr(row.place || row.lately ? 1 : 0));
         if (row.general == kNone || row.object == kNone || ids.size() != 1) {
             fault(where_ + "not two objects and a word");
             return;
         }
         row.word = ids.front();
+        if (row.lately) {
+            into_.lately.push_back(row.word);
+        }
         into_.kinds.push_back(row);
     }
 

@@ -161,6 +161,7 @@ struct KindRow {
     std::uint32_t general = kNone;
     WordId word = kUnknown;
     bool place = false;           // the word is the last of a space's name: "floor" of a porch
+    bool lately = false;          // the word may also stand in the two sentences before
     std::uint32_t whole = kNone;  // of what it is a part, in place of a word: "doors" of cabinets
     std::uint32_t object = kNone;
 };
@@ -182,6 +183,7 @@ struct Tables {
     std::vector<KindRow> kinds;       // those of one thing together, in the order of the table
     std::vector<NumberRow> numbers;   // by word id
     std::vector<std::uint8_t> loose;  // by word id
+    std::vector<WordId> lately;       // words of kinds that may stand in a sentence before
     std::vector<std::string> faults;  // rows that could not be used; a test keeps this empty
 
     [[nodiscard]] std::uint32_t objectNamed(std::string_view name) const;  // kNone where unknown
