@@ -36,6 +36,13 @@ void layOn(const ActRow& row, Found& found) {
         found.object = tables().objectNamed("floor tile");
         return;
     }
+    // "Drywall that ceiling": a new ceiling.
+    static const std::uint32_t kCeiling = tables().objectNamed("ceiling");
+    static const std::uint32_t kDrywall = tables().objectNamed("drywall");
+    if (lays && row.object == kDrywall && found.object == kCeiling) {
+        found.treatment = Treatment::Replace;
+        return;
+    }
     const bool on = std::find(kSurfaces.begin(), kSurfaces.end(), found.object) != kSurfaces.end();
     if (!lays || !on || row.object == kWalls) {
         return;
