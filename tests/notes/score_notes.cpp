@@ -1,6 +1,6 @@
 // How well does the reader read? Scores drafts against a careful reader's lists.
 //
-//   score-notes [--bar R] [--misses] [--no-texts] [--all] FOLDER ...
+//   score-notes [--bar R] [--misses] [--no-texts] [--all] [--second LISTS] FOLDER ...
 //
 // Each FOLDER holds pairs NAME.txt and NAME.json (tests/notes/README.md tells their form). Items
 // match one to one when space, treatment and object agree, spaces and objects brought to one name
@@ -8,8 +8,10 @@
 // same by manner of speaking, alternates and facts, and how often items of each sureness are right.
 // --misses prints what was missed and what was invented; --no-texts forbids that, for notes that
 // must stay unseen. --all counts what was too unsure to be made as well. Where a folder holds
-// passages (NAME.jsonl), the alternates of these are counted, by file of passages. Exit status: 0;
-// 1 when a mean of items is below the bar; 2 for wrong use.
+// passages (NAME.jsonl), the alternates of these are counted, by file of passages. --second scores
+// the lists LISTS/open/NAME.json and the like in place of what the reader makes: how far a second
+// person agrees, which no reader can be asked to surpass; notes without such a list are left out.
+// Exit status: 0; 1 when a mean of items is below the bar; 2 for wrong use.
 #include <algorithm>
 #include <array>
 #include <cstdio>
@@ -17,6 +19,7 @@
 #include <filesystem>
 #include <fstream>
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -221,16 +224,60 @@ void scoreFacts(const json& truth, const intake::Draft& draft, Score& score, boo
     }
 }
 
-Score scoreFile(const std::filesystem::path& notes, bool misses, bool unsure) {
+struct Settings {
+    double bar = 0;
+    bool misses = false;
+    bool noTexts = false;
+    bool unsure = false;
+    std::filesystem::path second;  // a folder of lists
+    std::vector<std::filesystem::path> folders;
+};
+
+// A list as if the reader had made it.
+intake::Draft draftOf(const json& list) {
+    intake::Draft draft;
+    for (const json& item : list.at("items")) {
+        intake::DraftItem& made = draft.items.emplace_back();
+        made.space = item.at("space");
+        made.treatment = item.at("treatment");
+        made.object = item.at("object");
+    }
+    for (const json& alternate : list.at("alternates")) {
+        intake::DraftAlternate& made = draft.alternates.emplace_back();
+        made.space = alternate.at("space");
+        made.question = alternate.at("question");
+        for (const json& option : alternate.at("options")) {
+            made.options.emplace_back().name = option;
+        }
+    }
+    for (const auto& [name, values] : list.at("facts").items()) {
+        for (const json& value : values) {
+            intake::DraftFact& made = draft.facts.emplace_back();
+            made.name = name;
+            made.value = value;
+        }
+    }
+    return draft;
+}
+
+// The notes' other list: LISTS/open/NAME.json for open/NAME.txt.
+std::filesystem::path secondOf(const std::filesystem::path& notes, const Settings& settings) {
+    return settings.second / notes.parent_path().filename() / (notes.stem().string() + ".json");
+}
+
+Score scoreFile(const std::filesystem::path& notes, const Settings& settings) {
+    const bool misses = settings.misses && !settings.noTexts;
     const json truth = lists::listBeside(notes);
     Score score;
     score.name = notes.stem().string();
     score.manner = truth.at("manner").get<std::string>();
     intake::ReadOptions options;
-    if (unsure) {
+    if (settings.unsure) {
         options.leastSure = 0;
     }
-    const auto draft = intake::readNotes(lists::slurp(notes), options);
+    const ledgerboard::model::Result<intake::Draft> draft =
+        settings.second.empty() ? intake::readNotes(lists::slurp(notes), options)
+                                : draftOf(lists::listBeside(secondOf(notes, settings)));
     if (!draft.ok()) {
         std::printf("%s: %s\n", score.name.c_str(), draft.error().message.c_str());
         score.items.truths = static_cast<int>(truth.at("items").size());
@@ -405,47 +452,37 @@ void printPassages(std::map<std::string, Share> shares) {
     }
 }
 
-}  // namespace
-
-int main(int argc, char** argv) {
-    double bar = 0;
-    bool misses = false;
-    bool noTexts = false;
-    bool unsure = false;
-    std::vector<std::filesystem::path> folders;
-    for (int i = 1; i < argc; ++i) {
-        const std::string argument = argv[i];
-        if (argument == "--bar" && i + 1 < argc) {
-            bar = std::atof(argv[++i]);
+// Nothing where the arguments can't be used; why is printed.
+std::optional<Settings> settingsOf(const std::vector<std::string>& arguments) {
+    Settings settings;
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+        const std::string& argument = arguments[i];
+        if (argument == "--bar" && i + 1 < arguments.size()) {
+            settings.bar = std::atof(arguments[++i].c_str());
+        } else if (argument == "--second" && i + 1 < arguments.size()) {
+            settings.second = arguments[++i];
         } else if (argument == "--misses") {
-            misses = true;
+            settings.misses = true;
         } else if (argument == "--no-texts") {
-            noTexts = true;
+            settings.noTexts = true;
         } else if (argument == "--all") {
-            unsure = true;
+            settings.unsure = true;
         } else if (std::filesystem::is_directory(argument)) {
-            folders.emplace_back(argument);
+            settings.folders.emplace_back(argument);
         } else {
             std::fprintf(stderr, "score-notes: %s is no folder\n", argument.c_str());
-            return 2;
+            return std::nullopt;
         }
     }
-    const std::vector<std::filesystem::path> notes = lists::notesIn(folders);
-    const std::map<std::string, Share> passages = scorePassages(folders, misses && !noTexts);
-    if (!passages.empty()) {
-        printPassages(passages);
+    if (!settings.second.empty() && !std::filesystem::is_directory(settings.second)) {
+        std::fprintf(stderr, "score-notes: %s is no folder\n", settings.second.c_str());
+        return std::nullopt;
     }
-    if (notes.empty() && !passages.empty()) {
-        return 0;
-    }
-    if (notes.empty()) {
-        std::fprintf(stderr, "score-notes: no notes with a list beside them in the folders\n");
-        return 2;
-    }
-    std::vector<Score> scores;
-    for (const std::filesystem::path& path : notes) {
-        scores.push_back(scoreFile(path, misses && !noTexts, unsure));
-    }
+    return settings;
+}
+
+// Prints all of them; returns the lower of mean recall and mean precision.
+double printScores(const std::vector<Score>& scores) {
     std::map<std::string, std::vector<const Score*>> byManner;
     std::vector<const Score*> all;
     for (const Score& score : scores) {
@@ -468,8 +505,41 @@ int main(int argc, char** argv) {
     printTreatments(scores);
     printFacts(scores);
     printCalibration(scores);
-    if (bar > 0 && lower < bar) {
-        std::printf("Below the bar of %.2f.\n", bar);
+    return lower;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const std::optional<Settings> settings = settingsOf({argv + 1, argv + argc});
+    if (!settings) {
+        return 2;
+    }
+    std::vector<std::filesystem::path> notes = lists::notesIn(settings->folders);
+    if (!settings->second.empty()) {
+        std::erase_if(notes, [&](const std::filesystem::path& path) {
+            return !std::filesystem::exists(secondOf(path, *settings));
+        });
+    }
+    const std::map<std::string, Share> passages =
+        scorePassages(settings->folders, settings->misses && !settings->noTexts);
+    if (!passages.empty()) {
+        printPassages(passages);
+    }
+    if (notes.empty() && !passages.empty()) {
+        return 0;
+    }
+    if (notes.empty()) {
+        std::fprintf(stderr, "score-notes: no notes with a list beside them in the folders\n");
+        return 2;
+    }
+    std::vector<Score> scores;
+    for (const std::filesystem::path& path : notes) {
+        scores.push_back(scoreFile(path, *settings));
+    }
+    const double lower = printScores(scores);
+    if (settings->bar > 0 && lower < settings->bar) {
+        std::printf("Below the bar of %.2f.\n", settings->bar);
         return 1;
     }
     return 0;
