@@ -263,6 +263,58 @@
         <source>common practice, no source; 40 CFR 745 subpart F, from memory</source>
         <translation>práctica común, sin fuente; 40 CFR 745 subparte F, de memoria</translation>
     </message>
+    <message>
+        <source>In a house built before 1978 paint may hold lead. Paid work that disturbs it usually calls for a lead-safe certified firm; have it tested first. Follow local rules.</source>
+        <translation>En una casa construida antes de 1978 la pintura puede tener plomo. El trabajo pagado que la toca suele pedir una empresa certificada en plomo; mándela analizar primero. Siga las reglas locales.</translation>
+    </message>
+    <message>
+        <source>Test before touching. Leave it, seal it, or use licensed removal; some places want a survey before any renovation.</source>
+        <translation>Analice antes de tocar. Déjelo, séllelo o que lo saque gente con licencia; algunos lugares piden una revisión antes de cualquier obra.</translation>
+    </message>
+    <message>
+        <source>old wiring</source>
+        <translation>cableado viejo</translation>
+    </message>
+    <message>
+        <source>A licensed electrician&apos;s work: power off by the utility where needed, and a permit.</source>
+        <translation>Trabajo de electricista con licencia: corte de luz por la compañía donde haga falta, y un permiso.</translation>
+    </message>
+    <message>
+        <source>It may carry the house. Have an engineer or designer look, shore first, and get a permit.</source>
+        <translation>Puede cargar la casa. Que la vea un ingeniero o diseñador, apuntale primero y saque un permiso.</translation>
+    </message>
+    <message>
+        <source>Licensed work: leak test, vent and air check, carbon monoxide alarm.</source>
+        <translation>Trabajo con licencia: prueba de fugas, revisión del escape y del aire, alarma de monóxido de carbono.</translation>
+    </message>
+    <message>
+        <source>Falls hurt most: use fall protection on roofs, ladders and porch edges, as local rules ask.</source>
+        <translation>Las caídas son lo que más hiere: use protección contra caídas en techos, escaleras y orillas de porches, como pidan las reglas locales.</translation>
+    </message>
+    <message>
+        <source>Have lines located before digging; support trenches; a licensed plumber for the connection.</source>
+        <translation>Que le marquen las líneas enterradas antes de cavar; apuntale las zanjas; plomero con licencia para la conexión.</translation>
+    </message>
+    <message>
+        <source>Local code sets the size of windows that are a way out; ask the building office first.</source>
+        <translation>El código local fija el tamaño de las ventanas que son salida; pregunte primero a la oficina de construcción.</translation>
+    </message>
+    <message>
+        <source>Often required as soon as a permit is drawn; ask the building office.</source>
+        <translation>A menudo son obligatorias en cuanto se saca un permiso; pregunte a la oficina de construcción.</translation>
+    </message>
+    <message>
+        <source>Fumes and fire: air the rooms, put out pilot lights, keep others out while it dries.</source>
+        <translation>Vapores y fuego: ventile los cuartos, apague los pilotos y no deje entrar a nadie mientras seca.</translation>
+    </message>
+    <message>
+        <source>Cut wet or with a vacuum, and wear a fitted mask.</source>
+        <translation>Corte en mojado o con aspiradora, y use mascarilla ajustada.</translation>
+    </message>
+    <message>
+        <source>Wear protection and stop the water first; above a local size limit it is licensed work.</source>
+        <translation>Use protección y pare el agua primero; por encima de un tamaño que fija el lugar es trabajo con licencia.</translation>
+    </message>
 </context>
 <context>
     <name>Core</name>
@@ -4009,6 +4061,18 @@
     <message>
         <source>there is no scope to freeze: read walk notes or bring a scope first</source>
         <translation>no hay alcance que fijar: lea primero las notas o traiga un alcance</translation>
+    </message>
+    <message>
+        <source>owner&apos;s word</source>
+        <translation>palabra del dueño</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nada</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Veces</translation>
     </message>
 </context>
 <context>

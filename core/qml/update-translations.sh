@@ -21,6 +21,10 @@ trap 'rm -rf "$said"' EXIT
 END
 } | sed 's/QT_TRANSLATE_NOOP/\n&/g' >"$said/cautions.cpp"
 grep -q 'QT_TRANSLATE_NOOP' "$said/cautions.cpp"
+# Those that the reader of walk notes gives stand in a table of its own.
+awk -F '\t' '!/^#/ && NF == 6 { for (i = 2; i <= 6; i += 4) printf "QT_TRANSLATE_NOOP(\"Caution\", \"%s\")\n", $i }' \
+    core/intake/tables/cautions.tsv >"$said/walk.cpp"
+grep -q 'QT_TRANSLATE_NOOP' "$said/walk.cpp"
 core/qml/core_sentences.py >"$said/sentences.cpp"
 core/qml/core_sentences.py --list >core/qml/sentences.txt
 

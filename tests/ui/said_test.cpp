@@ -123,6 +123,22 @@ TEST_F(SaidTest, EveryCautionIsToldInSpanish) {
     }
 }
 
+// Those that are read out of walk notes have a table of their own: what it is about, and why.
+TEST_F(SaidTest, EveryCautionOfWalkNotesIsToldInSpanish) {
+    QFile table(QStringLiteral(LEDGERBOARD_SOURCES "/core/intake/tables/cautions.tsv"));
+    ASSERT_TRUE(table.open(QIODevice::ReadOnly));
+    int rows = 0;
+    while (!table.atEnd()) {
+        const QList<QByteArray> cells = table.readLine().trimmed().split('\t');
+        if (cells.size() == 6 && !cells[0].startsWith('#')) {
+            ++rows;
+            EXPECT_FALSE(spanish_.translate("Caution", cells[1]).isEmpty()) << cells[1].data();
+            EXPECT_FALSE(spanish_.translate("Caution", cells[5]).isEmpty()) << cells[5].data();
+        }
+    }
+    EXPECT_GE(rows, 12);
+}
+
 // 15 May 2026 is a Friday: so says the calendar.
 TEST_F(SaidTest, FiguresAreWrittenAsTheScreensWriteThem) {
     EXPECT_EQ(Said::told(saying("decide by %1", model::Date::parse("2026-05-15").value())),
