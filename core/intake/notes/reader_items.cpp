@@ -404,7 +404,10 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
              found.treatment == Treatment::Keep || found.treatment == Treatment::Relocate)) {
             continue;
         }
-        for (const std::string& place : placesFor(spots, placed, said)) {
+        // "Insulate the roof slopes": where the insulation goes, not where a roof is.
+        Said named = said;
+        named.object = found.object;
+        for (const std::string& place : placesFor(spots, placed, named)) {
             if (found_.size() < kMostItems) {
                 found.place = place;
                 found_.push_back(found);

@@ -23,8 +23,9 @@ bool liesElsewhere(const Sentence& sentence, std::size_t at) {
 // "corner bath", "pink bath": what a tub is like, and not which bathroom.
 bool tellsShape(const Sentence& sentence, std::size_t at) {
     static const std::vector<std::string_view> kShapes = {
-        "corner", "old",   "big",   "large", "small", "little", "blue",   "pink", "green",
-        "yellow", "white", "brown", "gray",  "grey",  "orange", "purple", "tiny", "red"};
+        "corner",  "old",   "big",   "large", "small", "little",  "blue",    "pink",  "green",
+        "yellow",  "white", "brown", "gray",  "grey",  "orange",  "purple",  "tiny",  "red",
+        "avocado", "peach", "cream", "steel", "iron",  "plastic", "acrylic", "enamel"};
     return std::find(kShapes.begin(), kShapes.end(), sentence.tokens[at].plain) != kShapes.end();
 }
 
@@ -45,10 +46,16 @@ bool isOneOfFixtures(const Sentence& sentence, const Spots& spots, const Span& n
     });
 }
 
-// "MBA van ok, wc new": the line opens with the room.
-bool opensWithBath(const Spots& spots) {
-    return !spots.spaces.empty() && spots.spaces.front().span.begin == 0 &&
-           spots.spaces.front().key.find("bath") != std::string::npos;
+// "MBA van ok, wc new", "Bathroom: the bath's fine": the line opens with the room.
+bool opensWithBath(const Sentence& sentence, const Spots& spots) {
+    if (spots.spaces.empty()) {
+        return false;
+    }
+    const SpaceSpot& room = spots.spaces.front();
+    const bool label =
+        room.span.end < sentence.tokens.size() && isMark(sentence.tokens[room.span.end], ":");
+    return room.span.begin == 0 && room.key.find("bath") != std::string::npos &&
+           (sentence.terse || label);
 }
 
 // Whether the sentence is more than a name: "WC > 240" is said of the fixture.
@@ -68,7 +75,7 @@ void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {
     const std::vector<std::string>& keys =
         lineKeys_.empty() || sentence.opensLine ? current_ : lineKeys_;
     const bool here = !keys.empty() && keys.front().find("bath") != std::string::npos;
-    const bool opens = !here && sentence.terse && opensWithBath(spots);
+    const bool opens = !here && opensWithBath(sentence, spots);
     if (!(here || opens) || !saysMore(sentence) || sentence.heading) {
         return;
     }

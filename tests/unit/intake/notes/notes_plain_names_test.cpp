@@ -66,6 +66,30 @@ TEST(NotesPlainNames, ASetIsEachOfItsThings) {
                 UnorderedElementsAre("laundry: keep washer", "laundry: keep dryer"));
 }
 
+TEST(NotesPlainNames, ATankIsNamedByWhatWasSaidAndWhereItIs) {
+    EXPECT_THAT(itemsOf("Basement. The boiler is oil, replace it. Take out the tank next to it."),
+                Contains("basement: remove oil tank"));
+    EXPECT_THAT(itemsOf("Loft. Take out the tank."), ElementsAre("loft: remove water tank"));
+    EXPECT_THAT(itemsOf("Furnace room. Replace the tank."),
+                ElementsAre("furnace room: replace water heater"));
+}
+
+TEST(NotesPlainNames, AWordOfAnotherThingTellsNothing) {
+    EXPECT_THAT(itemsOf("Living room. The fireplace is gas, replace it."),
+                Contains("living room: replace gas fireplace"));
+    EXPECT_THAT(itemsOf("Living room. The gas heater by the fireplace stays."),
+                Not(Contains("living room: keep gas fireplace")));
+}
+
+TEST(NotesPlainNames, InsulationIsLaidOnAnything) {
+    EXPECT_THAT(itemsOf("Attic. Insulate the roof slopes."), Contains("attic: add insulation"));
+}
+
+TEST(NotesPlainNames, ABathAfterTheNameOfItsRoomIsATub) {
+    EXPECT_THAT(itemsOf("Bathroom: the bath's fine. Replace the toilet."),
+                UnorderedElementsAre("bathroom: keep bathtub", "bathroom: replace toilet"));
+}
+
 TEST(NotesPlainNames, WhatTheSentenceBeganWithGetsThePaint) {
     EXPECT_THAT(itemsOf("Hall. The front door's solid, just needs a coat of paint."),
                 Contains("hall: refinish front door"));
