@@ -48,8 +48,10 @@ std::int64_t FactReader::looseArea(const Sentence& sentence, const Amount& amoun
     }
     const bool bare = amount.kind == AmountKind::Plain;
     // "Three bedroom two bath, fourteen hundred and fifty-six."
-    named = named || (taken_ <= kOpening / 2 && namesRooms(sentence) && !saysArea);
-    return (feet && taken_ <= kOpening) || (bare && named) ? amount.value : 0;
+    const bool rooms = namesRooms(sentence);
+    named = named || (taken_ <= kOpening / 2 && rooms && !saysArea);
+    // "Four bedrooms, two and a half baths, 2,700 feet.", where the notes close.
+    return (feet && (taken_ <= kOpening || rooms)) || (bare && named) ? amount.value : 0;
 }
 
 namespace {
@@ -109,6 +111,27 @@ std::int64_t FactReader::mendedArea(const Sentence& sentence, const Amount& amou
     return 0;
 }
 
+// "3/2 1,440.", "3-1.5. 1,310.", "1,690 feet": a figure of that size beside the rooms, without its
+// unit.
+void FactReader::addLooseArea(const Sentence& sentence, const Spots& spots) {
+    constexpr int kOpening = 8;
+    const bool figures = tellsFigures(sentence, spots);
+    if (!spots.objects.empty() || !spots.acts.empty() || (taken_ > kOpening && !figures)) {
+        return;
+    }
+    for (const Amount& amount : spots.amounts) {
+        const UnitRow* unit = unitOf(amount);
+        const bool feet = unit != nullptr && unit->name == "ft";
+        const bool bare = amount.kind == AmountKind::Plain && yearOf(sentence, amount) == 0;
+        const bool alone = feet || taken_ <= kOpening || spots.amounts.size() == 1;
+        if ((feet || bare) && alone && amount.value >= 500'000 && amount.value <= 5'000'000 &&
+            amount.value % 1000 == 0 && (feet || amount.value >= 1'000'000)) {
+            addLoose(sentence, LooseFigure::Of::Area, 0, countText(amount.value),
+                     wordsBesideFigures(sentence, spots));
+        }
+    }
+}
+
 bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
     bool any = takeOtherArea(sentence, spots);
     const bool saysArea =
@@ -121,11 +144,13 @@ bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
         const Amount& amount = spots.amounts[i];
         std::int64_t feet = has("area_sqft") ? 0 : looseArea(sentence, amount, saysArea);
         feet = feet == 0 && !has("area_sqft") ? mendedArea(sentence, amount) : feet;
-        if (feet > 0 && (spots.acts.empty() || (spots.objects.empty() && taken_ <= 8))) {
+        const bool work = !spots.acts.empty() || (taken_ > 16 && !spots.objects.empty());
+        if (feet > 0 && (!work || (spots.objects.empty() && taken_ <= 8))) {
             add(sentence, "area_sqft", countText(feet), 80);
             return true;
         }
     }
+    addLooseArea(sentence, spots);
     for (std::size_t i = 0; i < spots.amounts.size(); ++i) {
         const Amount& amount = spots.amounts[i];
         const UnitRow* unit = unitOf(amount);

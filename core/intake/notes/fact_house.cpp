@@ -23,6 +23,10 @@ std::int64_t FactReader::bathAndAHalf(const Sentence& sentence) {
             lower(sentence, i + 2) == "a" && lower(sentence, i + 3) == "half") {
             return 1500;
         }
+        if (word == "bath" && lower(sentence, i + 1) == "and" &&
+            lower(sentence, i + 2) == "three" && lower(sentence, i + 3) == "quarters") {
+            return 1750;
+        }
     }
     return 0;
 }
@@ -46,12 +50,13 @@ std::int64_t FactReader::bathsWithParts(const Sentence& sentence, const Amount& 
     for (std::size_t i = baths.end; i < sentence.tokens.size() && i < baths.end + kFar; ++i) {
         const std::string_view word = lower(sentence, i);
         const std::string_view next = lower(sentence, i + 1);
-        const bool half = (word == "half" &&
-                           (next.starts_with("bath") ||
-                            (lower(sentence, i - 1) == "one" && i + 1 < sentence.tokens.size() &&
-                             sentence.tokens[i + 1].kind == TokenKind::Mark))) ||
-                          word == "powder" || word == "cloakroom" ||
-                          (word == "downstairs" && next == "loo");
+        const bool half =
+            (word == "half" &&
+             (next.starts_with("bath") ||
+              (lower(sentence, i - 1) == "one" && i + 1 < sentence.tokens.size() &&
+               sentence.tokens[i + 1].kind == TokenKind::Mark))) ||
+            word == "powder" || word == "cloakroom" || (word == "downstairs" && next == "loo") ||
+            (word == "half" && lower(sentence, i - 1) == "a" && lower(sentence, i - 2) == "and");
         if (half && sentence.tokens[i - 1].kind == TokenKind::Word) {
             return baths.value + 500;
         }
@@ -59,16 +64,39 @@ std::int64_t FactReader::bathsWithParts(const Sentence& sentence, const Amount& 
     return baths.value;
 }
 
+namespace {
+
+// Whether "3/1", "4-2.5" or "3/2/2" (the last of them the garage) begins at `i`, and no date does.
+bool areRoomFigures(const Sentence& sentence, std::size_t i, bool opening) {
+    const auto number = [&](std::size_t at) {
+        return at < sentence.tokens.size() && sentence.tokens[at].kind == TokenKind::Number;
+    };
+    const bool stroke = markIs(sentence, i + 1, '/');
+    if (!number(i) || !number(i + 2) || !(stroke || (opening && markIs(sentence, i + 1, '-'))) ||
+        !sentence.tokens[i + 1].glued || !sentence.tokens[i + 2].glued) {
+        return false;
+    }
+    const std::int64_t first = sentence.tokens[i].value;
+    const std::int64_t second = sentence.tokens[i + 2].value;
+    const bool third = (markIs(sentence, i + 3, '/') || markIs(sentence, i + 3, '-')) &&
+                       sentence.tokens[i + 3].glued;
+    const bool garage = opening && third && number(i + 4) && sentence.tokens[i + 4].value <= 4000;
+    const bool before = i > 0 && sentence.tokens[i].glued && !markIs(sentence, i - 1, '(');
+    return first >= 1000 && first <= 9000 && first % 1000 == 0 && second >= 1000 &&
+           second <= 6000 && (!third || garage) && !before;
+}
+
+}  // namespace
+
 // "3/1" and "3/2.5" beside the area.
-bool FactReader::takeFigures(const Sentence& sentence) {
+bool FactReader::takeFigures(const Sentence& sentence, const Spots& spots) {
+    constexpr int kOpening = 12;
+    constexpr int kTop = 5;
+    const bool opens = taken_ <= kTop && spots.objects.empty();
+    const bool among = spots.objects.empty() && spots.acts.empty() && lastDeal_ + 1 >= taken_;
     for (std::size_t i = 0; i + 2 < sentence.tokens.size(); ++i) {
-        const bool figures = sentence.tokens[i].kind == TokenKind::Number &&
-                             markIs(sentence, i + 1, '/') &&
-                             sentence.tokens[i + 2].kind == TokenKind::Number &&
-                             sentence.tokens[i + 1].glued && sentence.tokens[i + 2].glued;
         const std::int64_t first = sentence.tokens[i].value;
-        if (figures && taken_ <= 12 && first >= 1000 && first <= 9000 &&
-            sentence.tokens[i + 2].value <= 6000 && !markIs(sentence, i + 3, '/')) {
+        if ((taken_ <= kOpening || among) && areRoomFigures(sentence, i, opens)) {
             const std::int64_t units =
                 ofEachUnit(sentence) && !markIs(sentence, i - 1, '=') ? 2 : 1;
             add(sentence, "bedrooms", countText(first * units), 85);
@@ -103,6 +131,9 @@ std::int64_t FactReader::sumOf(const Sentence& sentence) {
 std::int64_t FactReader::moreOf(const Sentence& sentence, std::size_t at) {
     constexpr std::size_t kFar = 7;
     for (std::size_t i = at; i + 1 < sentence.tokens.size() && i < at + kFar; ++i) {
+        if (lower(sentence, i).starts_with("bath")) {
+            break;  // the rest is of the baths
+        }
         const NumberRow row = tables().number(sentence.tokens[i].word);
         std::size_t next = i + 1;
         next += lower(sentence, next) == "more" ? 1 : 0;
@@ -243,6 +274,18 @@ FactReader::RoomCounts FactReader::countsOf(const Sentence& sentence, const Spot
     static const WordId kBathroom = tables().id("bathroom");
     static const WordId kRoom = tables().id("room");
     RoomCounts counts;
+    // "3b/1ba", "2b 1b": the first is of the bedrooms.
+    const auto isB = [&](std::size_t i) {
+        return lower(sentence, i) == "b" && sentence.tokens[i].glued;
+    };
+    for (std::size_t i = 1; i + 2 < sentence.tokens.size() && counts.beds == nullptr; ++i) {
+        const std::size_t other = markIs(sentence, i + 1, '/') ? i + 3 : i + 2;
+        const bool bath = other < sentence.tokens.size() && sentence.tokens[other].word == kBath;
+        if (isB(i) && (isB(other) || bath)) {
+            counts.beds = countOf(sentence, spots, i);
+            counts.baths = countOf(sentence, spots, other);
+        }
+    }
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         const WordId word = sentence.tokens[i].word;
         const Amount* count = word == kUnknown ? nullptr : countOf(sentence, spots, i);
@@ -275,6 +318,7 @@ std::int64_t FactReader::upAndDown(const Sentence& sentence, const Spots& spots)
 }
 
 bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
+    constexpr int kOpening = 16;
     const std::int64_t up = upAndDown(sentence, spots);
     if (up > 0 && taken_ <= 6 && !has("bedrooms") && !namesBedrooms(sentence)) {
         add(sentence, "bedrooms", countText(up), 80);
@@ -286,9 +330,20 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     const Amount* beds = counts.beds;
     const Amount* baths = counts.baths;
     const Amount* rooms = counts.rooms;
+    // "Three bed, two and a half."
+    for (const Amount& amount : spots.amounts) {
+        const bool closes = amount.end >= sentence.tokens.size() ||
+                            markIs(sentence, amount.end, '.') || markIs(sentence, amount.end, ',');
+        if (baths == nullptr && beds != nullptr && amount.kind == AmountKind::Plain && closes &&
+            amount.begin > beds->end && amount.begin <= beds->end + 2 &&
+            lower(sentence, beds->end).starts_with("bed") && amount.value >= 1000 &&
+            amount.value <= 5000 && amount.value % 500 == 0) {
+            baths = &amount;
+        }
+    }
     // "2bd/1ba each = 4/2": of each flat, not of the house.
     const bool figures = (beds == nullptr && baths == nullptr) || says(sentence, "each");
-    if (figures && takeFigures(sentence)) {
+    if (figures && takeFigures(sentence, spots)) {
         return true;
     }
     // "each side is two bedrooms and one bath"
@@ -304,11 +359,18 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
         }
         return false;
     }
+    // "Three beds.": of the house where the notes close.
+    if (taken_ > kOpening && (beds == nullptr || bathsSaid == 0) && tellsFigures(sentence, spots)) {
+        addLoose(sentence, beds != nullptr ? LooseFigure::Of::Beds : LooseFigure::Of::Baths, 0,
+                 countText(beds != nullptr ? beds->value : bathsSaid),
+                 wordsBesideFigures(sentence, spots));
+    }
     // Counts of rooms alone may be of rooms that want work: they must stand early, without any.
     const bool oneBath = beds != nullptr && bathsSaid == 0 && saysOneBath(sentence);
     const bool ofHouse = has("area_sqft") || has("built") || has("purchase");
-    const bool early = taken_ <= 16 && (spots.objects.empty() || ofHouse) &&
-                       (spots.acts.empty() || rooms != nullptr || lastDeal_ == taken_);
+    const bool among = lastDeal_ == taken_ && spots.objects.empty() && spots.acts.empty();
+    const bool early = among || (taken_ <= kOpening && (spots.objects.empty() || ofHouse) &&
+                                 (spots.acts.empty() || rooms != nullptr || lastDeal_ == taken_));
     if ((beds == nullptr || bathsSaid == 0) && !early) {
         return false;
     }

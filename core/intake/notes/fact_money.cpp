@@ -74,16 +74,17 @@ bool wasOnlyOffered(const Sentence& sentence, const Amount& amount) {
 
 // "in 412k / out 589-610k", "240k in, 365k out": the short way to say for how much it is bought and
 // sold.
-std::string inOrOut(const Sentence& sentence, const Amount& amount, int taken) {
+std::string inOrOut(const Sentence& sentence, const Spots& spots, const Amount& amount, int taken) {
     constexpr int kOpening = 14;
     // "589-610k": both ends are of one size.
     const bool range = amount.value >= 100'000 && markIs(sentence, amount.end, '-');
-    if (taken > kOpening || (amount.value < 20 * kThousand && !range)) {
+    const bool told = taken <= kOpening || tellsFigures(sentence, spots);
+    if (!told || (amount.value < 20 * kThousand && !range)) {
         return {};
     }
     const bool closes = amount.end + 1 >= sentence.tokens.size() ||
                         sentence.tokens[amount.end + 1].kind == TokenKind::Mark;
-    if (closes && amount.kind == AmountKind::Money) {
+    if (closes && (amount.kind == AmountKind::Money || amount.paired)) {
         const std::string_view next = lower(sentence, amount.end);
         if (next == "in" || next == "out") {
             return next == "in" ? "purchase" : "resale";
@@ -105,7 +106,8 @@ bool countsThings(const Sentence& sentence, const Amount& amount) {
     return amount.kind == AmountKind::Plain && next.size() > 4 && next.ends_with('s') &&
            !next.ends_with("'s") &&
            !isOneOf(next, {"bucks", "dollars", "pounds", "euros", "thousands", "always", "perhaps",
-                           "minus", "includes", "covers", "leaves", "makes", "sounds"});
+                           "minus", "includes", "covers", "leaves", "makes", "sounds", "plus",
+                           "less", "does", "gets"});
 }
 
 // "Comps 209 / 221", "nearby ones have gone for 390": of other houses.
@@ -114,6 +116,57 @@ bool isOfOthers(const Sentence& sentence) {
         return isOneOf(token.plain,
                        {"comps", "comp", "comparables", "nearby", "neighbours", "neighbors"});
     });
+}
+
+// "The one two doors down got 199", "houses on the street have gone for 95": what is told of
+// another house, up to where the talk turns to this one.
+bool isOfOtherHouse(const Sentence& sentence, const Amount& amount) {
+    struct Pair {
+        std::string_view first;
+        std::string_view second;
+    };
+
+    static constexpr std::array<Pair, 14> kElsewhere = {{{"next", "door"},
+                                                         {"doors", "down"},
+                                                         {"doors", "along"},
+                                                         {"the", "block"},
+                                                         {"the", "corner"},
+                                                         {"same", "house"},
+                                                         {"similar", "houses"},
+                                                         {"on", "the"},
+                                                         {"down", "the"},
+                                                         {"up", "the"},
+                                                         {"across", "the"},
+                                                         {"other", "half"},
+                                                         {"end", "house"},
+                                                         {"house", "next"}}};
+    bool other = false;
+    for (std::size_t i = 0; i < amount.begin; ++i) {
+        const std::string_view word = lower(sentence, i);
+        const std::string_view next = lower(sentence, i + 1);
+        if (isOneOf(word, {"so", "ours", "mine", "i", "we", "but", "this", "says", "thinks"}) ||
+            word.starts_with("we'") || word.starts_with("i'")) {
+            other = false;
+        }
+        for (const Pair& pair : kElsewhere) {
+            // "on the street", "down the road": the place that is gone to.
+            const bool way =
+                pair.second != "the" ||
+                isOneOf(lower(sentence, i + 2), {"street", "road", "lane", "beach", "gully"});
+            const bool best = i > 0 && isOneOf(lower(sentence, i - 1), {"best", "nicest", "of"});
+            other = other || (word == pair.first && next == pair.second && way && !best);
+        }
+    }
+    return other;
+}
+
+// "340 as is", "two ten as it sits": what it is worth before the work.
+bool isAsItStands(const Sentence& sentence, const Amount& amount) {
+    const std::string_view next = lower(sentence, amount.end);
+    const std::string_view then = lower(sentence, amount.end + 1);
+    const std::string_view last = lower(sentence, amount.end + 2);
+    return (next == "as" && (then == "is" || (then == "it" && isOneOf(last, {"is", "sits"})))) ||
+           (next == "the" && then == "way" && last == "it");
 }
 
 // "Sixty, no, sixty-five": what the next figure takes the place of.
@@ -170,6 +223,13 @@ double distanceOf(const Sentence& sentence, const Spots& spots, const RowSpot& c
     }
     const std::size_t begin = before ? cue.span.end : amount.end;
     const std::size_t end = before ? amount.begin : cue.span.begin;
+    // "I have forty", "I have about forty": what stands right behind it is had.
+    static const WordId kHave = tables().id("have");
+    const bool had = begin == end || (before && end == begin + 1 &&
+                                      isOneOf(lower(sentence, begin), {"about", "around", "only"}));
+    if (sentence.tokens[cue.span.end - 1].word == kHave && !had) {
+        return -1;
+    }
     double far = static_cast<double>(end - begin) + (before ? 0.0 : 1.5);
     // "82,000 for the work", "25,000 of profit", "90,000 to buy": plainly of the figure before.
     const bool own = !before && begin == end &&
@@ -211,19 +271,27 @@ bool isOfOther(const Sentence& sentence, const Amount& amount) {
     if (amount.kind != AmountKind::Plain) {
         return false;
     }
-    // "2/9/27", "285/mo"
+    // "2/9/27", "1-25-27", "285/mo"
+    const std::size_t mark = amount.begin == 0 ? 0 : amount.begin - 1;
+    const bool dashes =
+        markIs(sentence, mark, '-') &&
+        (markIs(sentence, amount.end, '-') || (mark > 1 && markIs(sentence, mark - 2, '-')));
     const bool date = amount.begin > 1 && amount.value < 100'000 &&
-                      markIs(sentence, amount.begin - 1, '/') &&
-                      sentence.tokens[amount.begin - 2].kind == TokenKind::Number;
+                      (markIs(sentence, mark, '/') || dashes) &&
+                      sentence.tokens[mark - 1].kind == TokenKind::Number &&
+                      sentence.tokens[mark - 1].value <= 31'000;
     const bool rate = markIs(sentence, amount.end, '/') &&
                       isOneOf(lower(sentence, amount.end + 1),
                               {"mo", "month", "wk", "week", "yr", "year", "sf", "ft", "m"});
-    return date || rate ||
+    // "a two hundred": a panel
+    const bool sort = amount.begin > 0 && lower(sentence, amount.begin - 1) == "a" &&
+                      !amount.paired && amount.value < kThousand;
+    return date || rate || sort ||
            (isOneOf(lower(sentence, amount.end),
-                    {"amp",   "amps",  "degrees", "degree",  "deg",  "percent", "volt",
-                     "volts", "watt",  "watts",   "mil",     "mm",   "cm",      "per",
-                     "btu",   "miles", "acres",   "people",  "bath", "baths",   "bathrooms",
-                     "bed",   "beds",  "bedroom", "bedrooms"}) ||
+                    {"amp",       "amps", "degrees", "degree",  "deg",     "percent", "volt",
+                     "volts",     "watt", "watts",   "mil",     "mm",      "cm",      "per",
+                     "btu",       "dom",  "miles",   "acres",   "people",  "bath",    "baths",
+                     "bathrooms", "bed",  "beds",    "bedroom", "bedrooms"}) ||
             markIs(sentence, amount.end, '%'));
 }
 
@@ -305,7 +373,9 @@ void inherit(const Sentence& sentence, const Spots& spots, std::vector<Figure>& 
         const Figure& last = figures[i - 1];
         Figure& next = figures[i];
         const std::size_t gap = next.amount->begin - last.amount->end;
-        const bool range = gap == 1 && markIs(sentence, last.amount->end, '-');
+        const bool range = gap == 1 && (markIs(sentence, last.amount->end, '-') ||
+                                        (lower(sentence, last.amount->end) == "to" &&
+                                         alike(last, next) && last.far <= next.far));
         const bool weak = next.fact.empty() || next.far > 4.0 || range;
         // Two readings of a price are nearer than the price and the sale.
         const std::int64_t a = last.amount->value;
@@ -323,7 +393,10 @@ void inherit(const Sentence& sentence, const Spots& spots, std::vector<Figure>& 
         Figure& first = figures[i - 1];
         const Figure& next = figures[i];
         const std::size_t gap = next.amount->begin - first.amount->end;
-        if (first.fact.empty() && !next.fact.empty() && gap <= kAtOnce && alike(first, next)) {
+        const bool range = gap == 1 && lower(sentence, first.amount->end) == "to" &&
+                           first.far > next.far && !next.inherited;
+        if ((first.fact.empty() || range) && !next.fact.empty() && gap <= kAtOnce &&
+            alike(first, next)) {
             first.fact = next.fact;
             first.far = next.far + 1.0;
         }
@@ -392,7 +465,8 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
     constexpr double kOutright = 3.0;
     const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
     const bool asked = isAsked(sentence, amount) || wasOnlyOffered(sentence, amount) ||
-                       (isOfOthers(sentence) && far > kOutright);
+                       (isOfOthers(sentence) && far > kOutright) ||
+                       isOfOtherHouse(sentence, amount) || isAsItStands(sentence, amount);
     if (fact.empty() || countsThings(sentence, amount) || (ofWork && far > kOutright) ||
         ((fact == "purchase" || fact == "resale") && asked) ||
         isTakenBack(sentence, spots, amount)) {
@@ -443,14 +517,18 @@ void FactReader::addLooseSum(const Sentence& sentence, const Spots& spots, const
         bare && amount.value < kThousand && (amount.value < 100'000 || amount.value % 100'000 == 0);
     const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
     const bool asks = markIs(sentence, sentence.tokens.size() - 1, '?');
-    if (round || ofWork || asks || countsThings(sentence, amount) || isOfOthers(sentence) ||
+    const bool figures = tellsFigures(sentence, spots);
+    if ((round && (!figures || !sentence.whole.empty())) || ofWork || asks ||
+        countsThings(sentence, amount) || isOfOthers(sentence) ||
+        isOfOtherHouse(sentence, amount) || isAsItStands(sentence, amount) ||
         spots.has(Cue::Open) || isAsked(sentence, amount) || wasOnlyOffered(sentence, amount) ||
         isTakenBack(sentence, spots, amount)) {
         return;
     }
     const std::int64_t value = wholePrice(sentence, spots, amount, amount.value);
     if (value >= 4 * kThousand && value <= 100'000 * kThousand) {
-        addLoose(sentence, LooseFigure::Of::Sum, value);
+        addLoose(sentence, LooseFigure::Of::Sum, value, {}, wordsBesideFigures(sentence, spots));
+        loose_.back().round = round;
     }
 }
 
@@ -464,7 +542,8 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
     std::vector<Figure> figures = figuresOf(sentence, spots);
     pairUp(sentence, spots, figures);
     for (Figure& figure : figures) {
-        if (const std::string way = inOrOut(sentence, *figure.amount, taken_); !way.empty()) {
+        if (const std::string way = inOrOut(sentence, spots, *figure.amount, taken_);
+            !way.empty()) {
             figure.fact = way;
             figure.far = 0.5;
         }

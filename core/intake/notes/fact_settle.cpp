@@ -27,10 +27,11 @@ bool within(std::int64_t value, std::int64_t low, std::int64_t high) {
 
 class Settler {
   public:
-    Settler(std::vector<ToldFact> told, const std::vector<LooseFigure>& loose)
-        : told_(std::move(told)), loose_(loose) {}
+    Settler(std::vector<ToldFact> told, const std::vector<LooseFigure>& loose, int last)
+        : told_(std::move(told)), loose_(loose), last_(last) {}
 
     std::vector<DraftFact> run() {
+        fillShortYear(true);
         keepOnePrice();
         if (first("purchase") == 0) {
             takePriceFromOthers();
@@ -52,7 +53,10 @@ class Settler {
         fillBegin();
         fillOther("built", Of::Year);
         fillLateYear();
+        fillShortYear(false);
         fillOther("area_sqft", Of::Area);
+        fillOther("bedrooms", Of::Beds);
+        fillOther("baths", Of::Baths);
         std::vector<DraftFact> facts;
         facts.reserve(told_.size());
         for (ToldFact& told : told_) {
@@ -91,8 +95,9 @@ class Settler {
             return told.fact.name == name && told.fact.value == value;
         });
         if (!known) {
-            told_.push_back(
-                {{name, value, figure.source}, figure.of == Of::Sum ? figure.value : 0, figure.at});
+            told_.push_back({{name, value, figure.source},
+                             name == "built" || figure.of != Of::Sum ? 0 : figure.value,
+                             figure.at});
         }
     }
 
@@ -106,9 +111,34 @@ class Settler {
         told.fact.source.sure = std::min(told.fact.source.sure, kSure);
     }
 
-    [[nodiscard]] bool isLooseSum(const LooseFigure& figure) const {
+    // Whether the figure is told among the facts, or where the notes close, with hardly a word.
+    [[nodiscard]] bool isAmongFacts(const LooseFigure& figure) const {
         constexpr int kNear = 2;
-        return figure.of == Of::Sum && farFromFacts(figure.at) <= kNear;
+        constexpr int kClosing = 6;
+        constexpr int kMostWords = 6;
+        const bool closes = figure.words <= kMostWords && figure.at + kClosing > last_ &&
+                            (figure.of == Of::Sum || hasCompany(figure));
+        return closes || farFromFacts(figure.at) <= (figure.round ? 1 : kNear);
+    }
+
+    // Whether another figure is told right beside it: "1991." "612 is the number."
+    [[nodiscard]] bool hasCompany(const LooseFigure& figure) const {
+        return std::any_of(loose_.begin(), loose_.end(), [&](const LooseFigure& other) {
+            return &other != &figure && other.value != figure.value &&
+                   std::abs(other.at - figure.at) <= 1;
+        });
+    }
+
+    [[nodiscard]] bool isLooseSum(const LooseFigure& figure) const {
+        return figure.of == Of::Sum && isAmongFacts(figure) && !(figure.round && isYear(figure));
+    }
+
+    // "Eighty three", of a house of 1983.
+    [[nodiscard]] bool isYear(const LooseFigure& figure) const {
+        const std::string two = std::to_string(figure.value / kThousand);
+        return std::any_of(told_.begin(), told_.end(), [&](const ToldFact& told) {
+            return told.fact.name == "built" && told.fact.value.ends_with(two);
+        });
     }
 
     // Of two quite different prices the first is the house's own.
@@ -155,15 +185,20 @@ class Settler {
         }
     }
 
+    // A round figure ("eighty three") may be a year as well: it is a price only beside other sums,
+    // and for want of a plainer one.
     void fillPrice() {
         const std::int64_t worth = first("resale");
         const std::int64_t work = first("budget");
-        for (const LooseFigure& figure : loose_) {
-            const bool fits = (worth == 0 || within(percentOf(figure.value, worth), 25, 97)) &&
-                              (work == 0 || figure.value > work / 10 * 11);
-            if (isLooseSum(figure) && fits && figure.value >= 20 * kThousand) {
-                addSum("purchase", figure);
-                return;
+        for (const bool round : {false, true}) {
+            for (const LooseFigure& figure : loose_) {
+                const bool fits = (worth == 0 || within(percentOf(figure.value, worth), 25, 97)) &&
+                                  (work == 0 || figure.value > work / 10 * 11);
+                if (figure.round == round && isLooseSum(figure) && fits &&
+                    figure.value >= 20 * kThousand && (!round || worth + work > 0)) {
+                    addSum("purchase", figure);
+                    return;
+                }
             }
         }
     }
@@ -179,6 +214,13 @@ class Settler {
                 }
             }
         }
+    }
+
+    // "He says it brings 399, and I'd be happy with 385": of the sale, and not left over.
+    [[nodiscard]] bool isLikeWorth(std::int64_t sum) const {
+        return std::any_of(told_.begin(), told_.end(), [&](const ToldFact& told) {
+            return told.fact.name == "resale" && within(percentOf(sum, told.sum), 85, 117);
+        });
     }
 
     // What contradicts the price is another fact, or none.
@@ -197,7 +239,12 @@ class Settler {
                 rename(told, work ? "" : "budget");
             } else if (told.fact.name == "budget" && share > 95 &&
                        told.sum > first("resale") - price) {
-                rename(told, worth || share < 105 ? "" : "resale");
+                // "We gave 61 for it. And 60 to spend.": for a ruin.
+                const bool ruin =
+                    told.fact.source.sure > 80 && !worth && share <= 160 && price < 120 * kThousand;
+                rename(told, ruin ? "budget" : worth || share < 105 ? "" : "resale");
+            } else if (told.fact.name == "profit" && isLikeWorth(told.sum)) {
+                rename(told, "resale");
             } else if (told.fact.name == "profit" && share > 100) {
                 rename(told, worth ? "" : "resale");
             }
@@ -306,11 +353,29 @@ class Settler {
         }
     }
 
+    // "Eighty three.", where the notes open or close and no sum is meant by it.
+    void fillShortYear(bool opening) {
+        constexpr int kOpening = 3;
+        constexpr int kMostWords = 1;
+        constexpr std::int64_t kCentury = 1900;
+        for (const LooseFigure& figure : loose_) {
+            const std::int64_t year = figure.value / kThousand;
+            const bool sum = std::any_of(told_.begin(), told_.end(), [&](const ToldFact& told) {
+                return told.sum == figure.value ||
+                       (opening && told.sum > 0 && told.at == figure.at);
+            });
+            const bool told = opening ? figure.at <= kOpening && figure.words <= kMostWords + 1
+                                      : figure.words <= kMostWords && isAmongFacts(figure);
+            if (!has("built") && figure.round && !sum && within(year, 20, 99) && told) {
+                add("built", figure, std::to_string(kCentury + year));
+            }
+        }
+    }
+
     // A year by itself, told beside what the house cost or has.
     void fillLateYear() {
-        constexpr int kNear = 2;
         for (const LooseFigure& figure : loose_) {
-            if (!has("built") && figure.of == Of::LateYear && farFromFacts(figure.at) <= kNear) {
+            if (!has("built") && figure.of == Of::LateYear && isAmongFacts(figure)) {
                 add("built", figure, std::to_string(figure.value));
             }
         }
@@ -318,22 +383,22 @@ class Settler {
 
     void fillOther(const std::string& name, Of of) {
         for (const LooseFigure& figure : loose_) {
-            if (!has(name) && figure.of == of) {
-                const std::int64_t value = of == Of::Area ? figure.value / 1000 : figure.value;
-                add(name, figure, std::to_string(value));
+            if (!has(name) && figure.of == of && (of == Of::Year || isAmongFacts(figure))) {
+                add(name, figure, of == Of::Year ? std::to_string(figure.value) : figure.text);
             }
         }
     }
 
     std::vector<ToldFact> told_;
     const std::vector<LooseFigure>& loose_;
+    int last_ = 0;
 };
 
 }  // namespace
 
 std::vector<DraftFact> settledFacts(std::vector<ToldFact> told,
-                                    const std::vector<LooseFigure>& loose) {
-    return Settler(std::move(told), loose).run();
+                                    const std::vector<LooseFigure>& loose, int last) {
+    return Settler(std::move(told), loose, last).run();
 }
 
 }  // namespace ledgerboard::intake

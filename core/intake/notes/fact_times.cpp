@@ -114,9 +114,10 @@ bool isMonth(const Sentence& sentence, std::size_t at) {
     return at < sentence.tokens.size() && monthAt(sentence, at) != 0;
 }
 
-// "4/15/26": month, day and year with strokes between; the day first where the other way is none.
+// "4/15/26", "1-25-27": month, day and year with strokes between; the day first where the other way
+// is none.
 // Empty where there is no such date.
-std::string FactReader::strokeDate(const Sentence& sentence, std::size_t from) {
+std::string FactReader::strokeDate(const Sentence& sentence, std::size_t from) const {
     for (std::size_t i = from; i + 4 < sentence.tokens.size(); ++i) {
         const auto number = [&](std::size_t at) {
             const Token& token = sentence.tokens[at];
@@ -124,14 +125,17 @@ std::string FactReader::strokeDate(const Sentence& sentence, std::size_t from) {
                        ? static_cast<int>(token.value / 1000)
                        : 0;
         };
-        if (!markIs(sentence, i + 1, '/') || !markIs(sentence, i + 3, '/')) {
+        const bool strokes = markIs(sentence, i + 1, '/') && markIs(sentence, i + 3, '/');
+        const bool dashes = markIs(sentence, i + 1, '-') && markIs(sentence, i + 3, '-');
+        if (!strokes && !dashes) {
             continue;
         }
         int month = number(i);
         int day = number(i + 2);
         int year = number(i + 4);
         year = year > 0 && year < 100 ? year + 2000 : year;
-        if (month > 12) {
+        // Who measures in metres says the day first.
+        if (month > 12 || (areaMetres_ && day <= 12)) {
             std::swap(month, day);
         }
         if (month >= 1 && month <= 12 && day >= 1 && day <= 31 && year >= 2020 && year <= 2060) {
@@ -168,11 +172,17 @@ std::string FactReader::dateAt(const Sentence& sentence, const Spots& spots, std
     int year = 0;
     for (const Amount& amount : spots.amounts) {
         const bool near = amount.begin > at && amount.begin <= at + 6;
+        // "Of January twenty-seven", "mar 1 27", "Jan 18/27"
+        const std::size_t left = dayBefore ? at + 1 : after + 1;
+        const bool follows =
+            amount.begin == left ||
+            (amount.begin == left + 1 && sentence.tokens[left].kind == TokenKind::Mark &&
+             !markIs(sentence, left, '.') && !markIs(sentence, left, '-'));
         if (near && yearOf(sentence, amount) >= 2020) {
             year = yearOf(sentence, amount);
-        } else if (dayBefore && amount.begin == at + 1 && amount.kind == AmountKind::Plain &&
+        } else if (day > 0 && follows && amount.kind == AmountKind::Plain &&
                    amount.value >= 24'000 && amount.value < 60'000 && amount.value % 1000 == 0) {
-            year = 2000 + static_cast<int>(amount.value / 1000);  // "of January twenty-seven"
+            year = 2000 + static_cast<int>(amount.value / 1000);
         }
     }
     const int shortYear = daysFirst ? dayAt(sentence, after) : 0;
@@ -185,18 +195,44 @@ std::string FactReader::dateAt(const Sentence& sentence, const Spots& spots, std
     return std::to_string(year) + "-" + two(month) + "-" + two(day);
 }
 
+namespace {
+
+// Whether one of the `far` words before `at` says that it is the day of the walk or of the sale:
+// "viewed 3 December", "we complete on the eleventh".
+bool isOfOtherDay(const Sentence& sentence, std::size_t at, std::size_t far) {
+    static constexpr std::array<std::string_view, 19> kOther = {
+        "walk",     "walked",    "saw",       "seen",       "viewed",  "viewing", "close",
+        "closed",   "closes",    "visit",     "visited",    "closing", "settled", "settle",
+        "complete", "completed", "completes", "possession", "poss"};
+    for (std::size_t i = at > far ? at - far : 0; i < at; ++i) {
+        if (std::find(kOther.begin(), kOther.end(), lower(sentence, i)) != kOther.end()) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// "We close May 15, I can start … the 18th": the day of `date`'s month that is told behind `from`.
+std::string laterDay(const Sentence& sentence, const std::string& date, std::size_t from) {
+    for (std::size_t i = from + 1; i < sentence.tokens.size(); ++i) {
+        const int day = lower(sentence, i - 1) == "the" && monthAt(sentence, i + 1) == 0 &&
+                                lower(sentence, i + 1) != "of"
+                            ? dayAt(sentence, i)
+                            : 0;
+        if (day > 0 &&
+            (i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark)) {
+            return date.substr(0, date.size() - 2) + (day < 10 ? "0" : "") + std::to_string(day);
+        }
+    }
+    return date;
+}
+
+}  // namespace
+
 // "Builders are booked for 11 January 2027": a day without a word of beginning, kept until the
 // notes are read.
 void FactReader::addLooseDate(const Sentence& sentence, const Spots& spots) {
-    static constexpr std::array<std::string_view, 18> kOther = {
-        "walked", "saw",      "seen",      "viewed",    "viewing",    "close",
-        "closed", "closes",   "visit",     "visited",   "closing",    "settled",
-        "settle", "complete", "completed", "completes", "possession", "poss"};
-    const bool other =
-        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
-            return token.kind == TokenKind::Word &&
-                   std::find(kOther.begin(), kOther.end(), token.plain) != kOther.end();
-        });
+    const bool other = isOfOtherDay(sentence, sentence.tokens.size(), sentence.tokens.size());
     if (!spots.objects.empty() && !spots.acts.empty()) {
         return;
     }
@@ -235,24 +271,43 @@ bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
         word = tables().facts[cue.row] == "begin" ? cue.span.begin : word;
     }
     for (const std::size_t at : {word, std::size_t{0}}) {
-        if (const std::string date = strokeDate(sentence, at); !date.empty()) {
+        const bool other = at < word && isOfOtherDay(sentence, word, word);
+        if (const std::string date = strokeDate(sentence, at); !date.empty() && !other) {
             add(sentence, "begin", date, 88);
             return true;
         }
     }
+    constexpr std::size_t kNear = 5;
+    constexpr std::size_t kBehind = 5;
+    bool stands = false;
     std::string value;
+    std::string other;
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         const std::string date = dateAt(sentence, spots, i, false);
-        // The last date after a word of beginning: "close Friday 8 May, crew in Monday 11 May".
-        const bool follows =
-            std::any_of(spots.facts.begin(), spots.facts.end(), [&](const RowSpot& cue) {
-                return tables().facts[cue.row] == "begin" && cue.span.begin <= i;
-            });
-        if (!date.empty() && (follows || value.empty())) {
+        // The last date after a word of beginning: "close Friday 8 May, crew in Monday 11 May"; but
+        // one right behind it stands.
+        bool follows = false;
+        bool behind = false;
+        for (const RowSpot& cue : spots.facts) {
+            const bool begins = tables().facts[cue.row] == "begin" && cue.span.begin <= i;
+            follows = follows || begins;
+            behind = behind || (begins && i <= cue.span.end + kBehind);
+        }
+        // "The 7th of December, no, the 11th of January": taken back.
+        stands = stands && lower(sentence, i) != "no";
+        if (!date.empty() && !behind && isOfOtherDay(sentence, i, kNear)) {
+            other = date;
+        } else if (!date.empty() && (behind || (follows && !stands) || value.empty())) {
             value = date;
+            stands = behind;
         }
     }
+    if (value.empty() && !other.empty()) {
+        const std::string later = laterDay(sentence, other, word);
+        value = later == other ? "" : later;
+    }
     if (value.empty()) {
+        addLooseDate(sentence, spots);
         return false;
     }
     add(sentence, "begin", value, 90);
@@ -282,7 +337,8 @@ std::vector<TimeSpan> spansOf(const Sentence& sentence, const Spots& spots) {
         if (dom) {
             spans.push_back(
                 {amount.begin, amount.end, amount.value / 1000, "days_on_market", false});
-        } else if (whole && (before == "wk" || before == "wks") && amount.value < 100'000) {
+        } else if (whole && (before == "wk" || before == "wks") && amount.value < 100'000 &&
+                   !markIs(sentence, amount.end, '-') && !markIs(sentence, amount.end, '/')) {
             spans.push_back(
                 {amount.begin, amount.end, amount.value / 1000 * 7, "duration_days", false});
         } else if (const auto days = daysOf(amount);

@@ -41,6 +41,26 @@ bool says(const Sentence& sentence, std::string_view word) {
                                          [&](const Token& token) { return token.word == id; });
 }
 
+int wordsBesideFigures(const Sentence& sentence, const Spots& spots) {
+    constexpr int kMany = 99;
+    if (spots.amounts.empty() || !spots.objects.empty() || !spots.acts.empty()) {
+        return kMany;
+    }
+    int words = 0;
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        const bool figure =
+            std::any_of(spots.amounts.begin(), spots.amounts.end(),
+                        [&](const Amount& amount) { return amount.begin <= i && i < amount.end; });
+        words += sentence.tokens[i].kind == TokenKind::Word && !figure ? 1 : 0;
+    }
+    return words;
+}
+
+bool tellsFigures(const Sentence& sentence, const Spots& spots) {
+    constexpr int kMostWords = 6;
+    return wordsBesideFigures(sentence, spots) <= kMostWords;
+}
+
 bool speaksOf(const Spots& spots, std::string_view fact) {
     return std::any_of(spots.facts.begin(), spots.facts.end(),
                        [&](const RowSpot& spot) { return tables().facts[spot.row] == fact; });

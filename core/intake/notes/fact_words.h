@@ -34,6 +34,12 @@ namespace ledgerboard::intake {
 // Whether a word with that stem stands anywhere in it.
 [[nodiscard]] bool says(const Sentence& sentence, std::string_view word);
 
+// The words beside its figures; many where it names a thing or work.
+[[nodiscard]] int wordsBesideFigures(const Sentence& sentence, const Spots& spots);
+
+// Whether it tells figures and hardly anything else: "612 is the number", "275 and 40."
+[[nodiscard]] bool tellsFigures(const Sentence& sentence, const Spots& spots);
+
 // Whether a phrase of that fact's row in the table stands in it.
 [[nodiscard]] bool speaksOf(const Spots& spots, std::string_view fact);
 

@@ -82,7 +82,13 @@ int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amo
     const bool decade = sentence.tokens[amount.end - 1].text.ends_with("ties");
     const bool two = !decade && amount.kind == AmountKind::Plain && amount.value >= 10'000 &&
                      amount.value < 100'000 && amount.value % 1000 == 0;
-    const bool shortForm = amount.begin > 0 && markIs(sentence, amount.begin - 1, '\'');
+    // "'51", "it's a fifty three"
+    const std::string_view third = amount.begin > 1 ? lower(sentence, amount.begin - 2) : "";
+    const bool isA = amount.begin > 1 && lower(sentence, amount.begin - 1) == "a" &&
+                     (third == "is" || third.ends_with("'s")) && amount.value >= 20'000 &&
+                     (amount.end >= sentence.tokens.size() || markIs(sentence, amount.end, '.') ||
+                      markIs(sentence, amount.end, ','));
+    const bool shortForm = isA || (amount.begin > 0 && markIs(sentence, amount.begin - 1, '\''));
     const bool spoken = amount.begin > 1 && lower(sentence, amount.begin - 1) == "in" &&
                         saysBuilt(sentence, amount.begin) && amount.value >= 30'000;
     const bool answers = asked_ == "built" && spots.amounts.size() == 1;
@@ -140,7 +146,8 @@ void FactReader::addLooseYear(const Sentence& sentence, const Spots& spots, cons
     if (taken_ <= kOpening) {
         addLoose(sentence, LooseFigure::Of::Year, year);
     } else if (spots.objects.empty() && spots.acts.empty()) {
-        addLoose(sentence, LooseFigure::Of::LateYear, year);
+        addLoose(sentence, LooseFigure::Of::LateYear, year, {},
+                 wordsBesideFigures(sentence, spots));
     }
 }
 

@@ -38,11 +38,12 @@ void FactReader::add(const Sentence& sentence, const std::string& name, const st
 }
 
 void FactReader::addLoose(const Sentence& sentence, LooseFigure::Of of, std::int64_t value,
-                          const std::string& text) {
+                          const std::string& text, int words) {
     constexpr std::size_t kMostLoose = 400;
     constexpr int kSure = 70;
     if (loose_.size() < kMostLoose) {
-        loose_.push_back({of, value, text, taken_, {sourceOf(sentence), sentence.line, kSure}});
+        loose_.push_back(
+            {of, value, text, taken_, words, false, {sourceOf(sentence), sentence.line, kSure}});
     }
 }
 

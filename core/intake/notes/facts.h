@@ -19,18 +19,21 @@ struct ToldFact {
 
 // A figure of the deal without a phrase that says what it is of.
 struct LooseFigure {
-    enum class Of : std::uint8_t { Sum, Date, Days, Year, LateYear, Area };
+    enum class Of : std::uint8_t { Sum, Date, Days, Year, LateYear, Area, Beds, Baths };
     Of of = Of::Sum;
     std::int64_t value = 0;  // thousandths; of a year the year, of days the days
     std::string text;        // of a date: ISO 8601
     int at = 0;
+    int words = 99;      // that stand in its sentence beside the figures
+    bool round = false;  // "forty": of money only among facts
     Source source;
 };
 
 // The facts, what the loose figures must be filled in and what contradicts the rest mended: a house
-// is sold for more than is paid for it, and the work costs less than the house.
+// is sold for more than is paid for it, and the work costs less than the house. `last`: the last
+// sentence of the notes.
 [[nodiscard]] std::vector<DraftFact> settledFacts(std::vector<ToldFact> told,
-                                                  const std::vector<LooseFigure>& loose);
+                                                  const std::vector<LooseFigure>& loose, int last);
 
 class FactReader {
   public:
@@ -38,7 +41,9 @@ class FactReader {
     bool take(const Sentence& sentence, const Spots& spots);
 
     // The facts in the order of the notes; each reading of a fact once.
-    [[nodiscard]] std::vector<DraftFact> facts() const { return settledFacts(told_, loose_); }
+    [[nodiscard]] std::vector<DraftFact> facts() const {
+        return settledFacts(told_, loose_, taken_);
+    }
 
     // The year the house was built, 0 where the notes do not say.
     [[nodiscard]] int built() const;
@@ -47,21 +52,22 @@ class FactReader {
     void add(const Sentence& sentence, const std::string& name, const std::string& value, int sure,
              std::int64_t sum = 0);
     void addLoose(const Sentence& sentence, LooseFigure::Of of, std::int64_t value,
-                  const std::string& text = {});
+                  const std::string& text = {}, int words = 99);
     void addLooseSum(const Sentence& sentence, const Spots& spots, const Amount& amount);
     bool takeMoney(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] std::string moneyFact(const Sentence& sentence, const Spots& spots,
                                         const std::string& fact, double far, const Amount& amount,
                                         std::int64_t& value) const;
     bool takeArea(const Sentence& sentence, const Spots& spots);
+    void addLooseArea(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] std::int64_t looseArea(const Sentence& sentence, const Amount& amount,
                                          bool saysArea) const;
     [[nodiscard]] int yearSaid(const Sentence& sentence, const Spots& spots,
                                const Amount& amount) const;
     bool takeOtherArea(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] static std::int64_t mendedArea(const Sentence& sentence, const Amount& amount);
-    bool takeFigures(const Sentence& sentence);
-    [[nodiscard]] static std::string strokeDate(const Sentence& sentence, std::size_t from);
+    bool takeFigures(const Sentence& sentence, const Spots& spots);
+    [[nodiscard]] std::string strokeDate(const Sentence& sentence, std::size_t from) const;
     [[nodiscard]] static std::int64_t bathsWithParts(const Sentence& sentence, const Amount& baths);
     [[nodiscard]] static std::int64_t bathAndAHalf(const Sentence& sentence);
     [[nodiscard]] static std::int64_t sumOf(const Sentence& sentence);

@@ -36,6 +36,38 @@ TEST(NotesFacts, AYearByItselfAmongTheFactsAtTheEnd) {
     EXPECT_THAT(factsOf(walk + "Attic. How old? 1988.\nYard. Mow the lawn.\n"), IsEmpty());
 }
 
+TEST(NotesFacts, SumsByThemselvesWhereTheNotesClose) {
+    const std::string walk =
+        "Kitchen. New sink. New faucet. Cabinets stay. Hall. Paint the walls. New light.\n"
+        "Bath. New tub. New toilet. The vanity stays. Porch. Fix the steps. Paint the rail.\n";
+    EXPECT_THAT(factsOf(walk + "172/28/229."),
+                UnorderedElementsAre("purchase 172000.00", "budget 28000.00", "resale 229000.00"));
+    EXPECT_THAT(factsOf(walk + "Two fifteen, and twenty six for this. Three beds.\n"),
+                UnorderedElementsAre("purchase 215000.00", "budget 26000.00", "bedrooms 3"));
+}
+
+TEST(NotesFacts, WhatOtherHousesBroughtIsNoFact) {
+    EXPECT_THAT(factsOf("We paid 83,000, and the one two doors down got 199,000.\n"),
+                UnorderedElementsAre("purchase 83000.00"));
+    EXPECT_THAT(factsOf("The agent said 340,000 as is and 415,000 fixed.\n"),
+                UnorderedElementsAre("resale 415000.00"));
+}
+
+TEST(NotesFacts, RoomsInFiguresAndAYearOfTwo) {
+    EXPECT_THAT(factsOf("brick ranch 75.\n3/2/2.\n1,620.\n"),
+                UnorderedElementsAre("built 1975", "bedrooms 3", "baths 2", "area_sqft 1620"));
+    EXPECT_THAT(factsOf("3b/1ba, 80 m2.\n"),
+                UnorderedElementsAre("bedrooms 3", "baths 1", "area_sqft 861"));
+}
+
+TEST(NotesFacts, TheDayOfTheWorkIsNotThatOfTheSale) {
+    EXPECT_THAT(factsOf("We complete on the eleventh of December 2026, and Tony can start on the "
+                        "fourteenth.\n"),
+                UnorderedElementsAre("begin 2026-12-14"));
+    EXPECT_THAT(factsOf("Start 1-25-27, 10 weeks.\n"),
+                UnorderedElementsAre("begin 2027-01-25", "duration_days 70"));
+}
+
 TEST(NotesFacts, SquareMetresBecomeFeet) {
     // 118 x 10.764 = 1270.15
     EXPECT_THAT(factsOf("Built 1985, 118 m2 inside."),
