@@ -126,10 +126,37 @@ void FactReader::addLooseArea(const Sentence& sentence, const Spots& spots) {
         const bool alone = feet || taken_ <= kOpening || spots.amounts.size() == 1;
         if ((feet || bare) && alone && amount.value >= 500'000 && amount.value <= 5'000'000 &&
             amount.value % 1000 == 0 && (feet || amount.value >= 1'000'000)) {
-            addLoose(sentence, LooseFigure::Of::Area, 0, countText(amount.value),
+            addLoose(sentence, LooseFigure::Of::Area, amount.value / 1000, countText(amount.value),
                      wordsBesideFigures(sentence, spots));
         }
     }
+}
+
+// Keeps the area a figure tells outright, and another reading of it in the same sentence.
+void FactReader::tellArea(const Sentence& sentence, const Spots& spots, const Amount& amount,
+                          bool metres) {
+    const std::int64_t feet = toFeet(amount.value, metres);
+    // "says 1,610, I measured and got 1,540": a bare figure of the same size.
+    std::int64_t other = 0;
+    bool instead = false;
+    for (const Amount& next : spots.amounts) {
+        if (isLikeArea(sentence, next, amount.value)) {
+            other = toFeet(next.value, metres);
+            instead = next.begin > amount.end && takenBackBetween(sentence, amount.end, next.begin);
+        }
+    }
+    if (!instead) {
+        // "1,080 sq ft up", "900 sf each": of a part.
+        const std::string_view next = lower(sentence, amount.end);
+        const bool part = next == "up" || next == "upstairs" || next == "each" || next == "per";
+        add(sentence, "area_sqft", countText(feet), part ? 75 : 92);
+    }
+    if (other != 0) {
+        add(sentence, "area_sqft", countText(other), 80);
+    }
+    area_ = amount.value;
+    areaMetres_ = metres;
+    areaAt_ = taken_;
 }
 
 bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
@@ -175,26 +202,16 @@ bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
         if (feet < 450'000 || feet > 20'000'000 || ofObject || (taken_ > 40 && has("area_sqft"))) {
             continue;
         }
-        // "says 1,610, I measured and got 1,540": a bare figure of the same size.
-        std::int64_t other = 0;
-        bool instead = false;
-        for (const Amount& next : spots.amounts) {
-            if (isLikeArea(sentence, next, amount.value)) {
-                other = toFeet(next.value, metres);
-                instead =
-                    next.begin > amount.end && takenBackBetween(sentence, amount.end, next.begin);
-            }
+        // "780 square feet.", in the middle of the walk: of a floor, unless it stands among facts.
+        const bool ofHouse = describes || says(sentence, "house") || says(sentence, "flat") ||
+                             lastDeal_ + 1 >= taken_;
+        if (taken_ > 14 && !ofHouse) {
+            addLoose(sentence, LooseFigure::Of::Area, feet / 1000, countText(feet),
+                     wordsBesideFigures(sentence, spots));
+            continue;
         }
-        if (!instead) {
-            add(sentence, "area_sqft", countText(feet), 92);
-        }
-        if (other != 0) {
-            add(sentence, "area_sqft", countText(other), 80);
-        }
+        tellArea(sentence, spots, amount, metres);
         any = true;
-        area_ = amount.value;
-        areaMetres_ = metres;
-        areaAt_ = taken_;
     }
     return any;
 }

@@ -266,6 +266,54 @@ std::string FactReader::roomFact(const Sentence& sentence) {
     return {};
 }
 
+namespace {
+
+// "Five bedrooms when we're done", "4br/2.5ba after": as it is to be.
+bool isPlanned(const Sentence& sentence) {
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        const std::string_view word = lower(sentence, i);
+        const bool closes =
+            i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark;
+        const bool done = word == "done" && i > 2 && lower(sentence, i - 3) == "when";
+        const bool weDone = word == "done" && i > 1 && lower(sentence, i - 2) == "when";
+        if (word == "final" || (word == "plan" && i > 0 && lower(sentence, i - 1) == "we") ||
+            done || weDone || (word == "after" && closes)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// Whether a second count of the same is another opinion: "four bedrooms, or three".
+bool saysOtherwise(const Sentence& sentence, std::size_t begin, std::size_t end) {
+    for (std::size_t i = begin; i < end; ++i) {
+        const std::string_view word = lower(sentence, i);
+        for (const std::string_view other : {"or", "no", "not", "if", "says", "say", "said", "was",
+                                             "counting", "so", "with", "of", "call", "each"}) {
+            if (word == other) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
+// How many more the sentence counts of what `first` counts: "three bedrooms up, one bedroom down".
+std::int64_t FactReader::moreCounted(const Sentence& sentence, const Spots& spots,
+                                     const Amount& first, std::string_view stem) {
+    for (std::size_t i = first.end + 1; i < sentence.tokens.size(); ++i) {
+        const bool word = lower(sentence, i).starts_with(stem);
+        const Amount* next = word ? countOf(sentence, spots, i) : nullptr;
+        if (next != nullptr && next->begin > first.end &&
+            !saysOtherwise(sentence, first.end, next->begin)) {
+            return next->value;
+        }
+    }
+    return 0;
+}
+
 // The first figures that stand before a word for bedrooms, bathrooms and rooms; nullptr for none.
 FactReader::RoomCounts FactReader::countsOf(const Sentence& sentence, const Spots& spots) {
     static const WordId kBed = tables().id("bed");
@@ -351,6 +399,9 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     const std::int64_t bathsSaid =
         (baths != nullptr ? bathsWithParts(sentence, *baths) : bathAndAHalf(sentence)) *
         (twice ? 2 : 1);
+    if (isPlanned(sentence)) {
+        return false;
+    }
     if (beds == nullptr && bathsSaid == 0) {
         const bool opening = taken_ <= 12 && spots.acts.empty() && spots.objects.empty();
         const bool known = has("built") || has("area_sqft") || has("purchase");
@@ -379,19 +430,27 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
         add(sentence, beds != nullptr ? "bedrooms" : "baths", countText(sum), 85);
         return true;
     }
+    // Counts that were added up are less sure.
+    constexpr int kSum = 80;
     if (beds != nullptr && !has("bedrooms")) {
-        const std::int64_t more = moreOf(sentence, beds->end);
+        const std::int64_t more =
+            moreOf(sentence, beds->end) + moreCounted(sentence, spots, *beds, "bed");
         add(sentence, "bedrooms", countText(beds->value * (twice ? 2 : 1) + more),
-            bathsSaid != 0 ? 93 : 80);
+            bathsSaid != 0 && more == 0 && !twice ? 93 : kSum);
     }
     if (oneBath && !has("baths")) {
         add(sentence, "baths", "1", 80);
     }
     if (bathsSaid != 0 && !has("baths")) {
-        add(sentence, "baths", countText(bathsSaid), beds != nullptr ? 93 : 80);
+        const std::int64_t more =
+            baths == nullptr
+                ? 0
+                : moreOf(sentence, baths->end) + moreCounted(sentence, spots, *baths, "bath");
+        add(sentence, "baths", countText(bathsSaid + more),
+            beds != nullptr && more == 0 && !twice && bathsSaid % 1000 % 500 == 0 ? 93 : kSum);
     }
-    if (rooms != nullptr) {
-        add(sentence, "rooms", countText(rooms->value), 90);
+    if (rooms != nullptr && rooms->value >= 3000) {
+        add(sentence, "rooms", countText(rooms->value), 75);
     }
     return true;
 }

@@ -321,6 +321,26 @@ std::vector<Figure> figuresOf(const Sentence& sentence, const Spots& spots) {
     return figures;
 }
 
+// "149 purchase 58 budget 259 sale": each figure with its phrase right behind it.
+bool areLabelledBehind(const Spots& spots, std::vector<Figure>& figures) {
+    std::vector<std::string> facts;
+    for (const Figure& figure : figures) {
+        const auto label =
+            std::find_if(spots.facts.begin(), spots.facts.end(), [&](const RowSpot& cue) {
+                return cue.span.begin == figure.amount->end && isMoneyFact(tables().facts[cue.row]);
+            });
+        if (label == spots.facts.end()) {
+            return false;
+        }
+        facts.push_back(tables().facts[label->row]);
+    }
+    for (std::size_t i = 0; facts.size() > 1 && i < facts.size(); ++i) {
+        figures[i].fact = facts[i];
+        figures[i].far = 0;
+    }
+    return facts.size() > 1;
+}
+
 // Gives each figure its phrase: the nearest pair first, each once.
 void pairUp(const Sentence& sentence, const Spots& spots, std::vector<Figure>& figures) {
     struct Pair {
@@ -329,6 +349,9 @@ void pairUp(const Sentence& sentence, const Spots& spots, std::vector<Figure>& f
         std::size_t cue;
     };
 
+    if (areLabelledBehind(spots, figures)) {
+        return;
+    }
     std::vector<Pair> pairs;
     for (std::size_t f = 0; f < figures.size(); ++f) {
         for (std::size_t c = 0; c < spots.facts.size(); ++c) {
@@ -586,8 +609,10 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         if (fact == "purchase") {
             purchase_ = value;
         }
+        // What it will sell for is somebody's guess.
+        const int outright = fact == "resale" ? 88 : 92;
         add(sentence, fact, moneyText(value),
-            figure.far < 1.0 && amount.kind == AmountKind::Money ? 92
+            figure.far < 1.0 && amount.kind == AmountKind::Money ? outright
             : figure.far < 5.0                                   ? 84
                                                                  : 70,
             value);

@@ -223,6 +223,13 @@ class Settler {
         });
     }
 
+    // "List 275, paid 254, sells 399": beside the last the first is no price of the finished house.
+    [[nodiscard]] bool hasMuchMoreWorth(std::int64_t sum) const {
+        return std::any_of(told_.begin(), told_.end(), [&](const ToldFact& told) {
+            return told.fact.name == "resale" && percentOf(sum, told.sum) < 75;
+        });
+    }
+
     // What contradicts the price is another fact, or none.
     void weighAgainstPrice() {
         const std::int64_t price = first("purchase");
@@ -235,8 +242,9 @@ class Settler {
             const std::int64_t share = percentOf(told.sum, price);
             if (told.fact.name == "resale" && (told.sum == price || share > 500)) {
                 rename(told, "");
-            } else if (told.fact.name == "resale" && share < 60) {
-                rename(told, work ? "" : "budget");
+            } else if (told.fact.name == "resale" &&
+                       (share < 60 || (share < 115 && hasMuchMoreWorth(told.sum)))) {
+                rename(told, work || share > 95 ? "" : "budget");
             } else if (told.fact.name == "budget" && share > 95 &&
                        told.sum > first("resale") - price) {
                 // "We gave 61 for it. And 60 to spend.": for a ruin.

@@ -156,6 +156,7 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
         takeOtherYear(sentence, spots);
         return false;
     }
+    constexpr int kTop = 4;
     std::size_t last = 0;
     for (const Amount& amount : spots.amounts) {
         const int year = yearSaid(sentence, spots, amount);
@@ -167,7 +168,11 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
         constexpr std::size_t kFar = 8;
         const bool other = has("built") && amount.begin <= last + kFar &&
                            saysOtherwise(sentence, last, amount.begin);
-        const bool built = saysBuilt(sentence, amount.begin) || asked_ == "built";
+        // "The paneling went up in '75", "water heater, dated 2019": no year of the house.
+        const bool ofThing = taken_ > kTop && lower(sentence, 0) != "built" &&
+                             !(spots.objects.empty() && spots.spaces.empty()) &&
+                             !namesHouse(sentence, 0, sentence.tokens.size());
+        const bool built = (saysBuilt(sentence, amount.begin) && !ofThing) || asked_ == "built";
         // Talk tells of other houses as well: there the year must stand by the house.
         constexpr std::size_t kBeside = 4;
         const bool talk = spots.has(Cue::Chatter);

@@ -64,9 +64,16 @@ bool saysOwnSum(const Sentence& sentence, const Spots& spots, std::string_view f
 }  // namespace
 
 bool FactReader::take(const Sentence& sentence, const Spots& spots) {
+    constexpr std::size_t kNear = 4;
     ++taken_;
     for (const Amount& amount : spots.amounts) {
-        if (const int year = yearOf(sentence, amount); year >= 2020 && yearSaid_ == 0) {
+        // "14 May 2027", "Saturday, 2026" at the top: the year of a day, and not that of a roof.
+        bool dated = taken_ <= 3;
+        for (std::size_t i = amount.begin > kNear ? amount.begin - kNear : 0; i < amount.begin;
+             ++i) {
+            dated = dated || isMonth(sentence, i);
+        }
+        if (const int year = yearOf(sentence, amount); year >= 2020 && dated && yearSaid_ == 0) {
             yearSaid_ = year;
         }
     }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/intake/notes/draft.h"
@@ -59,6 +60,7 @@ class FactReader {
                                         const std::string& fact, double far, const Amount& amount,
                                         std::int64_t& value) const;
     bool takeArea(const Sentence& sentence, const Spots& spots);
+    void tellArea(const Sentence& sentence, const Spots& spots, const Amount& amount, bool metres);
     void addLooseArea(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] std::int64_t looseArea(const Sentence& sentence, const Amount& amount,
                                          bool saysArea) const;
@@ -84,6 +86,8 @@ class FactReader {
 
     [[nodiscard]] static RoomCounts countsOf(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] static std::string roomFact(const Sentence& sentence);
+    [[nodiscard]] static std::int64_t moreCounted(const Sentence& sentence, const Spots& spots,
+                                                  const Amount& first, std::string_view stem);
     [[nodiscard]] static std::int64_t moreOf(const Sentence& sentence, std::size_t at);
     [[nodiscard]] static bool saysOneBath(const Sentence& sentence);
     [[nodiscard]] static bool ofEachUnit(const Sentence& sentence);
