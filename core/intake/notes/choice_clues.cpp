@@ -66,7 +66,7 @@ std::string_view ChoiceClues::stemOf(const Token& token) {
 // Things, stuffs, works and figures stand for all of their sort: "paint or tile" is "~work or
 // ~stuff".
 void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clues& clues) {
-    std::vector<ClueWord> sorts{ClueWord("^")};
+    std::vector<ClueWords> sorts{ClueWords("^")};
     const std::size_t size = std::min(sentence.tokens.size(), kMostWords);
     for (std::size_t i = 0; i < size;) {
         std::size_t end = i;
@@ -111,14 +111,14 @@ void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clue
         }
     }
     sorts.emplace_back("$");
-    const ClueWord says("says");
+    static const ClueWords kSays("says");
     for (std::size_t i = 0; i < sorts.size(); ++i) {
-        clues.add({says, sorts[i]});
+        clues.add({&kSays, &sorts[i]});
         if (i + 1 < sorts.size()) {
-            clues.add({says, sorts[i], sorts[i + 1]});
+            clues.add({&kSays, &sorts[i], &sorts[i + 1]});
         }
         if (i + 2 < sorts.size()) {
-            clues.add({says, sorts[i], sorts[i + 1], sorts[i + 2]});
+            clues.add({&kSays, &sorts[i], &sorts[i + 1], &sorts[i + 2]});
         }
     }
 }
@@ -130,25 +130,25 @@ void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, Clue
         return;
     }
     const std::size_t size = std::min(sentence->tokens.size(), kMostWords);
-    std::vector<ClueWord> words{ClueWord("^")};
+    std::vector<ClueWords> words{ClueWords("^")};
     words.reserve(size + 2);
     for (std::size_t i = 0; i < size; ++i) {
         words.emplace_back(stemOf(sentence->tokens[i]));
     }
     words.emplace_back("$");
-    const ClueWord near("near");
-    const ClueWord there(kind);
+    static const ClueWords kNear("near");
+    const ClueWords there(kind);
     for (std::size_t i = 1; i < words.size(); ++i) {
         if (i <= size) {
-            clues.add({near, words[i]});
+            clues.add({&kNear, &words[i]});
         }
-        clues.add({near, words[i - 1], words[i]});
+        clues.add({&kNear, &words[i - 1], &words[i]});
         if (!kind.empty()) {
-            clues.add({there, words[i]});
-            clues.add({there, words[i - 1], words[i]});
+            clues.add({&there, &words[i]});
+            clues.add({&there, &words[i - 1], &words[i]});
         }
         if (i > 1) {
-            clues.add({near, words[i - 2], words[i - 1], words[i]});
+            clues.add({&kNear, &words[i - 2], &words[i - 1], &words[i]});
         }
     }
 }

@@ -32,6 +32,7 @@ class ClueTable {
     // The rows of the clues that have one, each once, in no particular order. Most clues have none.
     [[nodiscard]] std::vector<const Row*> of(const std::vector<std::uint64_t>& clues) const {
         std::vector<const Row*> found;
+        found.reserve(clues.size());
         for (const std::uint64_t clue : clues) {
             if (!likely_.mayHave(clue)) {
                 continue;

@@ -55,91 +55,45 @@ std::uint64_t keyOfWord(std::string_view word) {
                                     : byte(0) | byte(1) | byte(2));
 }
 
-// `words` are parted by blanks.
-std::uint64_t folded(std::uint64_t key, std::string_view words) {
-    std::size_t begin = 0;
-    for (std::size_t i = 0; i <= words.size() && !words.empty(); ++i) {
-        if (i == words.size() || words[i] == ' ') {
-            key = folded(key, keyOfWord(words.substr(begin, i - begin)));
-            begin = i + 1;
-        }
-    }
-    return key;
-}
-
-void write(std::string& name, std::string_view words) {
-    if (!words.empty()) {
-        name += name.empty() ? "" : " ";
-        name += words;
-    }
-}
-
 constexpr std::size_t kReach = 9;  // words on either side
 
 constexpr std::string_view kJoined = " && ";
 
 }  // namespace
 
-ClueWord::ClueWord(std::string_view word) : text(word), key(keyOfWord(word)) {}
-
+// Each word more multiplies the number of those before it, so that words in another order have
+// another number, and words that are numbered already are put behind others in one step.
 ClueWords::ClueWords(std::string_view words) : text_(words) {
-    while (count_ < kUsual && !words.empty()) {
+    constexpr std::uint64_t kStep = 0xD1342543DE82EF95ULL;  // any odd number with its bits spread
+    while (!words.empty()) {
         const std::size_t end = std::min(words.find(' '), words.size());
-        keys_[count_++] = keyOfWord(words.substr(0, end));
+        key_ = key_ * kStep + keyOfWord(words.substr(0, end));
+        step_ *= kStep;
         words.remove_prefix(std::min(end + 1, words.size()));
     }
-    rest_ = words;
-}
-
-std::uint64_t ClueWords::after(std::uint64_t key) const {
-    for (std::size_t i = 0; i < count_; ++i) {
-        key = folded(key, keys_[i]);
-    }
-    return folded(key, rest_);
 }
 
 std::uint64_t clueKey(std::string_view name) {
     const std::size_t at = name.find(kJoined);
+    const std::uint64_t key = ClueWords(name.substr(0, at)).after(0);
     return at == std::string_view::npos
-               ? folded(0, name)
-               : folded(folded(0, name.substr(0, at)), folded(0, name.substr(at + kJoined.size())));
+               ? key
+               : folded(key, ClueWords(name.substr(at + kJoined.size())).after(0));
 }
 
 void Clues::add(std::string_view kind, std::string_view first, std::string_view second,
                 std::string_view third) {
-    keys_.push_back(folded(folded(folded(folded(0, kind), first), second), third));
-    if (named_) {
-        std::string& name = names_.emplace_back(kind);
-        for (const std::string_view part : {first, second, third}) {
-            write(name, part);
-        }
-    }
+    const std::array<ClueWords, 4> words = {ClueWords(kind), ClueWords(first), ClueWords(second),
+                                            ClueWords(third)};
+    add({&words[0], &words[1], &words[2], &words[3]});
 }
 
-void Clues::add(std::initializer_list<ClueWord> words) {
-    std::uint64_t key = 0;
-    for (const ClueWord& word : words) {
-        key = folded(key, word.key);
-    }
-    keys_.push_back(key);
-    if (named_) {
-        std::string& name = names_.emplace_back();
-        for (const ClueWord& word : words) {
-            write(name, word.text);
-        }
-    }
-}
-
-void Clues::add(std::initializer_list<const ClueWords*> parts) {
-    std::uint64_t key = 0;
+void Clues::nameLast(std::span<const ClueWords* const> parts) {
+    std::string& name = names_.emplace_back();
     for (const ClueWords* part : parts) {
-        key = part->after(key);
-    }
-    keys_.push_back(key);
-    if (named_) {
-        std::string& name = names_.emplace_back();
-        for (const ClueWords* part : parts) {
-            write(name, part->text());
+        if (!part->text().empty()) {
+            name += name.empty() ? "" : " ";
+            name += part->text();
         }
     }
 }
@@ -150,23 +104,20 @@ void Clues::clear() {
     said_.clear();
 }
 
-void Clues::addNames(const Clues& more) {
-    names_.insert(names_.end(), more.names_.begin(), more.names_.end());
-}
-
 void Clues::addSaid(std::string_view kind, std::string_view sense) {
     said_.push_back(keys_.size());
     add(kind, sense);
 }
 
 void Clues::addSaidOf(std::string_view kind, std::string_view what) {
-    const std::uint64_t key = folded(folded(0, kind), what);
+    const std::array<ClueWords, 2> words = {ClueWords(kind), ClueWords(what)};
+    const std::uint64_t key = words[1].after(words[0].after(0));
     for (const std::size_t at : said_) {
         keys_.push_back(folded(key, keys_[at]));
         if (named_) {
-            std::string name(kind);
-            write(name, what);
-            names_.push_back(name + std::string(kJoined) + names_[at]);
+            const std::string said = std::string(kJoined) + names_[at];
+            nameLast(std::array{&words[0], &words[1]});
+            names_.back() += said;
         }
     }
 }

@@ -5,7 +5,6 @@
 // has a weight in core/intake/tables/leanings.tsv. core/intake/tables/README.md lists the kinds.
 #pragma once
 
-#include <array>
 #include <cstdint>
 #include <initializer_list>
 #include <span>
@@ -22,31 +21,23 @@
 
 namespace ledgerboard::intake {
 
-// One word of a clue with its number, for words that many clues have. It holds no blank.
-struct ClueWord {
-    explicit ClueWord(std::string_view word);
-
-    std::string_view text;
-    std::uint64_t key = 0;
-};
-
-// Words that many clues have, parted by blanks, with their numbers: "wood floor".
+// Words that many clues have, parted by blanks, with their number: "wood floor". It keeps no copy
+// of the words.
 class ClueWords {
   public:
+    ClueWords() = default;
+
     explicit ClueWords(std::string_view words);
 
     [[nodiscard]] std::string_view text() const { return text_; }
 
     // The number of the words behind those that have the number `key`.
-    [[nodiscard]] std::uint64_t after(std::uint64_t key) const;
+    [[nodiscard]] std::uint64_t after(std::uint64_t key) const { return key * step_ + key_; }
 
   private:
-    static constexpr std::size_t kUsual = 4;
-
     std::string_view text_;
-    std::string_view rest_;  // the words from kUsual on
-    std::array<std::uint64_t, kUsual> keys_{};
-    std::size_t count_ = 0;  // of keys
+    std::uint64_t key_ = 0;
+    std::uint64_t step_ = 1;
 };
 
 // Clues are known by a number made of their words; the words themselves are kept on request.
@@ -56,13 +47,24 @@ class Clues {
 
     explicit Clues(bool named) : named_(named) { keys_.reserve(kUsual); }
 
-    // The words that are not empty, one after the other, make the clue.
+    // The words of the parts, one after the other, make the clue.
+    void add(std::span<const ClueWords* const> parts) {
+        std::uint64_t key = 0;
+        for (const ClueWords* part : parts) {
+            key = part->after(key);
+        }
+        keys_.push_back(key);
+        if (named_) {
+            nameLast(parts);
+        }
+    }
+
+    void add(std::initializer_list<const ClueWords*> parts) {
+        add(std::span(parts.begin(), parts.size()));
+    }
+
     void add(std::string_view kind, std::string_view first = {}, std::string_view second = {},
              std::string_view third = {});
-
-    void add(std::initializer_list<ClueWord> words);
-
-    void add(std::initializer_list<const ClueWords*> parts);
 
     // A clue that says something of a thing: with what it is said of it may tell more.
     void addSaid(std::string_view kind, std::string_view sense);
@@ -70,9 +72,6 @@ class Clues {
     // Each clue that was added as said, together with `what` it is said of: "thing sink && after
     // says rotten".
     void addSaidOf(std::string_view kind, std::string_view what);
-
-    // The names of more, where they are kept.
-    void addNames(const Clues& more);
 
     void clear();
 
@@ -87,6 +86,8 @@ class Clues {
 
   private:
     static constexpr std::size_t kUsual = 64;
+
+    void nameLast(std::span<const ClueWords* const> parts);
 
     bool named_ = false;
     std::vector<std::uint64_t> keys_;

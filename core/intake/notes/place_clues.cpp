@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <array>
-#include <unordered_map>
+#include <limits>
 
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
@@ -13,6 +13,9 @@ namespace ledgerboard::intake {
 namespace {
 
 constexpr std::size_t kLately = 8;  // sentences back to which a space that was named may be meant
+// A bound on memory for hostile input: of those that are only named, no more are kept.
+constexpr std::size_t kMostNamed = 2'000;
+constexpr std::size_t kAll = std::numeric_limits<std::size_t>::max();
 
 const WeightTable& weights() {
     static const WeightTable kWeights("places", {});
@@ -28,12 +31,12 @@ KnownSpace outside() {
 }
 
 // What sort of place: the last word of its name.
-std::string sortOf(const KnownSpace& space) {
-    return space.key == "whole house" || space.key == "exterior" ? space.key : headOf(space.key);
+std::string sortOf(const std::string& key) {
+    return key == "whole house" || key == "exterior" ? key : headOf(key);
 }
 
-std::string_view kindOf(const KnownSpace& space) {
-    return space.key == "whole house" ? "house" : space.key == "exterior" ? "outside" : "room";
+std::string_view kindOf(const std::string& key) {
+    return key == "whole house" ? "house" : key == "exterior" ? "outside" : "room";
 }
 
 const ClueWords& manyOf(std::size_t count) {
@@ -43,23 +46,9 @@ const ClueWords& manyOf(std::size_t count) {
     return kMany.at(count == 0 ? 0 : count == 1 ? 1 : count <= 3 ? 2 : count <= 7 ? 3 : 4);
 }
 
-std::string_view farOf(std::size_t count) {
-    return manyOf(count).text();
-}
-
-std::vector<KnownSpace> spacesOf(const std::vector<std::string>& keys, const Walk& walk) {
-    std::vector<KnownSpace> spaces;
-    for (const std::string& key : keys) {
-        if (const KnownSpace* space = walk.find(key); space != nullptr) {
-            spaces.push_back(*space);
-        }
-    }
-    return spaces;
-}
-
-bool holds(const std::vector<KnownSpace>& spaces, const std::string& key) {
+bool holds(const std::vector<Spoken>& spaces, const Spoken& one) {
     return std::any_of(spaces.begin(), spaces.end(),
-                       [&](const KnownSpace& space) { return space.key == key; });
+                       [&](const Spoken& other) { return other.space == one.space; });
 }
 
 std::size_t objectsWithin(const std::vector<ObjectSpot>& heard, std::size_t begin,
@@ -70,182 +59,18 @@ std::size_t objectsWithin(const std::vector<ObjectSpot>& heard, std::size_t begi
         }));
 }
 
-}  // namespace
-
-std::string PlaceClues::wordAt(std::size_t at) const {
-    if (at >= sentence_->tokens.size()) {
-        return "$";
-    }
-    const Token& token = sentence_->tokens[at];
-    return token.kind == TokenKind::Number ? "#"
-           : token.kind == TokenKind::Mark ? std::string(1, token.mark)
-                                           : token.plain;
-}
-
-PlaceClues::Named PlaceClues::namedAt(const SpaceSpot& spot) const {
-    const std::size_t begin = spot.span.begin;
-    Named named;
-    named.sentence = number_;
-    named.space = {spot.key, spot.shown, spot.kind};
-    named.one = begin > 0 ? wordAt(begin - 1) : "^";
-    named.two = (begin > 1 ? wordAt(begin - 2) : "^") + " " + named.one;
-    named.next = wordAt(spot.span.end);
-    named.begin = begin;
-    named.last = begin + 2 >= sentence_->tokens.size();
-    return named;
-}
-
-void PlaceClues::begin(const Sentence& sentence, const Spots& spots, const Placed& placed,
-                       const std::vector<std::string>& stood, const Walk& walk,
-                       std::size_t number) {
-    number_ = number;
-    sentence_ = &sentence;
-    spots_ = &spots;
-    from_ = placed.from;
-    here_ = spacesOf(walk.current(), walk);
-    stood_ = spacesOf(stood, walk);
-    for (const KnownSpace& space : stood_) {
-        if (!trail_.empty() && trail_.front().key == space.key) {
-            continue;
-        }
-        std::erase_if(trail_, [&](const KnownSpace& one) { return one.key == space.key; });
-        trail_.insert(trail_.begin(), space);
-        walked_.insert(space.key);
-    }
-    for (const KnownSpace& space : here_) {
-        walked_.insert(space.key);
-    }
-    static const std::array<ClueWords, 3> kForms = {ClueWords("headed"), ClueWords("terse"),
-                                                    ClueWords("plain")};
-    form_ = &kForms.at(walk.underHeading() ? 0 : sentence.terse ? 1 : 2);
-    since_ = &sinceMoveWords(walk.sinceMove());
-}
-
-MaybePlace& PlaceClues::place(Whereabouts& where, const KnownSpace& space,
-                              const ClueWords& role) const {
-    const auto known =
-        std::find_if(where.places.begin(), where.places.end(),
-                     [&](const MaybePlace& maybe) { return maybe.space.key == space.key; });
-    if (known != where.places.end()) {
-        known->roles.push_back(&role);
-        return *known;
-    }
-    where.places.push_back({space, {&role}, Clues(named_)});
-    return where.places.back();
-}
-
-void PlaceClues::addBefore(MaybePlace& maybe, const SpaceSpot& spot, const Mention& mention,
-                           const std::vector<ObjectSpot>& heard, const ClueWords& role) const {
-    const std::size_t end = spot.span.end;
-    const Named named = namedAt(spot);
-    bool mark = false;
-    bool joined = false;
-    for (std::size_t i = end; i < mention.begin; ++i) {
-        mark = mark || isMark(sentence_->tokens[i], ",;:-.(");
-        joined = joined || wordIs(*sentence_, i, "and");
-    }
-    const std::string_view far = farOf(mention.begin - end);
-    Clues& clues = maybe.clues;
-    clues.add("before word", named.one);
-    clues.add("before words", named.two);
-    clues.add("before then", named.next);
-    clues.add("before far", far);
-    clues.add("before far", far, named.one);
-    clues.add(role.text(), mark ? "marked" : "unmarked");
-    clues.add("before things", farOf(objectsWithin(heard, end, mention.begin)));
-    clues.add("before joined", joined ? "and" : "not");
-    clues.add("before at", farOf(named.begin));
-    if (named.begin < from_) {
-        clues.add("before from");
-    }
-    if (end == mention.begin) {
-        clues.add("adjoins", tables().objects[mention.object].name);
-    }
-}
-
-void PlaceClues::addAfter(MaybePlace& maybe, const SpaceSpot& spot, const Mention& mention,
-                          const std::vector<ObjectSpot>& heard, const ClueWords& role) const {
-    const Named named = namedAt(spot);
-    bool mark = false;
-    for (std::size_t i = mention.begin + 1; i < named.begin; ++i) {
-        mark = mark || isMark(sentence_->tokens[i], ",;:-.(");
-    }
-    Clues& clues = maybe.clues;
-    clues.add("after word", named.one);
-    clues.add("after words", named.two);
-    clues.add("after then", named.next);
-    clues.add("after far", farOf(named.begin - mention.begin));
-    clues.add(role.text(), mark ? "marked" : "unmarked");
-    clues.add("after things", farOf(objectsWithin(heard, mention.begin + 1, named.begin)));
-}
-
-// What is named in the sentence itself.
-void PlaceClues::addNear(Whereabouts& where, const Mention& mention,
-                         const std::vector<ObjectSpot>& heard) const {
-    static const std::array<ClueWords, 3> kBefore = {ClueWords("before"), ClueWords("before that"),
-                                                     ClueWords("before that")};
-    static const std::array<ClueWords, 2> kAfter = {ClueWords("after"), ClueWords("after that")};
-    const std::vector<SpaceSpot>& spaces = spots_->spaces;
-    std::size_t count = 0;
-    for (std::size_t i = spaces.size(); i-- > 0 && count < kBefore.size();) {
-        if (spaces[i].span.end <= mention.begin && spaces[i].kind != SpaceKind::Group) {
-            const ClueWords& role = kBefore.at(count++);
-            addBefore(place(where, namedAt(spaces[i]).space, role), spaces[i], mention, heard,
-                      role);
-        }
-    }
-    count = 0;
-    for (std::size_t i = 0; i < spaces.size() && count < kAfter.size(); ++i) {
-        if (spaces[i].span.begin > mention.begin && spaces[i].kind != SpaceKind::Group) {
-            const ClueWords& role = kAfter.at(count++);
-            addAfter(place(where, namedAt(spaces[i]).space, role), spaces[i], mention, heard, role);
-        }
-    }
-}
-
-// Where the speaker has been, and what was named in the sentences before.
-void PlaceClues::addEarlier(Whereabouts& where) const {
-    static const std::array<ClueWords, 2> kTrail = {ClueWords("trail"), ClueWords("trail before")};
-    static const std::array<ClueWords, 3> kNamed = {
-        ClueWords("named just before"), ClueWords("named before"), ClueWords("named earlier")};
-    std::size_t count = 0;
-    for (const KnownSpace& space : trail_) {
-        if (count < kTrail.size() && !holds(here_, space.key)) {
-            place(where, space, kTrail.at(count++));
-        }
-    }
-    constexpr std::array<std::string_view, 4> kRank = {"1", "2", "3", "4"};
-    count = 0;
-    for (std::size_t i = lately_.size(); i-- > 0 && count < kRank.size();) {
-        const Named& named = lately_[i];
-        const std::size_t age = number_ - named.sentence;
-        if (age > kLately) {
-            return;
-        }
-        const ClueWords& role = kNamed.at(age == 1 ? 0 : age <= 3 ? 1 : 2);
-        Clues& clues = place(where, named.space, role).clues;
-        clues.add("named word", named.one);
-        clues.add("named words", named.two);
-        clues.add("named then", named.next);
-        clues.add("named at", farOf(named.begin));
-        clues.add("named", named.last ? "last" : "within");
-        clues.add("named rank", kRank[count++]);
-    }
-}
-
-struct PlaceClues::ThingWords {
-    ThingWords(const ObjectRow& object, std::string_view ruledSort)
-        : name(object.name), trade(object.trade), home(homes(object)), ruled(ruledSort) {
-        const std::size_t blank = object.name.rfind(' ');
-        family = ClueWords(
-            std::string_view(object.name).substr(blank == std::string::npos ? 0 : blank + 1));
-    }
+// What a mention's thing is, in words.
+struct ThingWords {
+    explicit ThingWords(const ObjectRow& object)
+        : name(object.name),
+          family(std::string_view(object.name).substr(object.name.rfind(' ') + 1)),
+          trade(object.trade),
+          home(homes(object)) {}
 
     ClueWords name;
-    ClueWords family{""};
+    ClueWords family;
     ClueWords trade;
     ClueWords home;
-    ClueWords ruled;  // the sort of place where the rules put it
 
   private:
     // To what it belongs, and whether it stands indoors: "room in".
@@ -264,62 +89,321 @@ struct PlaceClues::ThingWords {
     }
 };
 
-// What is usually in such a place, and how it came to be one of those it may be in.
-void PlaceClues::addUsual(MaybePlace& maybe, const ThingWords& thing) const {
-    static const ClueWords kIs("is");
-    static const ClueWords kAll("all");
-    static const ClueWords kForm("form");
-    static const ClueWords kLine("line");
-    static const ClueWords kThingIn("thing in");
-    static const ClueWords kFamilyIn("family in");
-    static const ClueWords kTradeIn("trade in");
-    static const ClueWords kThingAt("thing at");
-    static const ClueWords kThing("thing");
-    static const ClueWords kHome("home");
-    static const ClueWords kSort("sort");
-    static const ClueWords kInstead("instead");
-    static const ClueWords kOf("of");
-    static const ClueWords kPlace("place");
-    static const std::array<ClueWords, 4> kForms = {ClueWords("prose"), ClueWords("alone"),
-                                                    ClueWords("bullet"), ClueWords("bullet alone")};
-    static const ClueWords kOpens("opens");
-    static const ClueWords kWithin("within");
-    const std::string sortName = sortOf(maybe.space);
-    const ClueWords sort(sortName);
-    const ClueWords key(maybe.space.key);
-    const ClueWords kind(kindOf(maybe.space));
-    const ClueWords& main = *maybe.roles.front();
-    Clues& clues = maybe.clues;
-    std::string all;
-    for (const ClueWords* role : maybe.roles) {
-        clues.add({&kIs, role});
-        all += all.empty() ? "" : " + ";
-        all += role->text();
-    }
-    const ClueWords roles(all);
-    clues.add({&kAll, &roles});
-    clues.add({&kAll, &roles, form_, since_});
-    const ClueWords& form = kForms.at((sentence_->alone ? 1U : 0U) + (sentence_->bullet ? 2U : 0U));
-    clues.add({&kForm, &main, form_, &form});
-    clues.add({&kLine, &main, sentence_->opensLine ? &kOpens : &kWithin});
-    clues.add({&kThingIn, &thing.name, &sort});
-    clues.add({&kFamilyIn, &thing.family, &sort});
-    clues.add({&kTradeIn, &thing.trade, &sort});
-    clues.add({&kThingAt, &thing.name, &key});
-    clues.add({&kThing, &thing.name, &kind, &main});
-    clues.add({&kHome, &thing.home, &kind});
-    clues.add({&kHome, &thing.home, &kind, &main});
-    clues.add({&kSort, &sort, &main});
-    clues.add({&kInstead, &sort, &kOf, &thing.ruled});
-    clues.add({&kPlace, &key, &main});
+// By row of the object table.
+const std::vector<ThingWords>& thingWords() {
+    static const std::vector<ThingWords> kThings(tables().objects.begin(), tables().objects.end());
+    return kThings;
 }
 
-// Adds what the clues weigh; of long notes they would fill much memory, and are not kept.
-void PlaceClues::weigh(MaybePlace& maybe) const {
-    maybe.weight += weights().sumOf(maybe.clues.keys());
-    if (!named_) {
-        maybe.clues = Clues();
+// The words that clues of places begin with, and those that they tell with.
+struct Words {
+    const ClueWords beforeWord{"before word"};
+    const ClueWords beforeWords{"before words"};
+    const ClueWords beforeThen{"before then"};
+    const ClueWords beforeFar{"before far"};
+    const ClueWords beforeThings{"before things"};
+    const ClueWords beforeJoined{"before joined"};
+    const ClueWords beforeAt{"before at"};
+    const ClueWords beforeFrom{"before from"};
+    const ClueWords adjoins{"adjoins"};
+    const ClueWords afterWord{"after word"};
+    const ClueWords afterWords{"after words"};
+    const ClueWords afterThen{"after then"};
+    const ClueWords afterFar{"after far"};
+    const ClueWords afterThings{"after things"};
+    const ClueWords named{"named"};
+    const ClueWords namedWord{"named word"};
+    const ClueWords namedWords{"named words"};
+    const ClueWords namedThen{"named then"};
+    const ClueWords namedAt{"named at"};
+    const ClueWords namedRank{"named rank"};
+    const std::array<ClueWords, 4> ranks{ClueWords("1"), ClueWords("2"), ClueWords("3"),
+                                         ClueWords("4")};
+    const ClueWords marked{"marked"};
+    const ClueWords unmarked{"unmarked"};
+    const ClueWords joined{"and"};
+    const ClueWords apart{"not"};
+    const ClueWords last{"last"};
+    const ClueWords within{"within"};
+    const ClueWords is{"is"};
+    const ClueWords all{"all"};
+    const ClueWords plus{"+"};
+    const ClueWords form{"form"};
+    const ClueWords line{"line"};
+    const ClueWords opens{"opens"};
+    const ClueWords thingIn{"thing in"};
+    const ClueWords familyIn{"family in"};
+    const ClueWords tradeIn{"trade in"};
+    const ClueWords thingAt{"thing at"};
+    const ClueWords thing{"thing"};
+    const ClueWords home{"home"};
+    const ClueWords sort{"sort"};
+    const ClueWords instead{"instead"};
+    const ClueWords of{"of"};
+    const ClueWords place{"place"};
+    const ClueWords others{"others"};
+    const ClueWords again{"again"};
+    const ClueWords walked{"walked"};
+    const ClueWords unwalked{"unwalked"};
+};
+
+const Words& words() {
+    static const Words kWords;
+    return kWords;
+}
+
+}  // namespace
+
+SpokenSpace::SpokenSpace(const std::string& name, std::size_t count)
+    : number(count),
+      keyName(name),
+      sortName(sortOf(name)),
+      key(keyName),
+      sort(sortName),
+      kind(kindOf(name)) {}
+
+// The space by its number; none where there are `most` others already.
+Spoken PlaceClues::spokenOf(const KnownSpace& known, std::size_t most) {
+    constexpr std::size_t kMostNames = 8;
+    auto at = spaces_.find(known.key);
+    if (at == spaces_.end()) {
+        if (spaces_.size() >= most) {
+            return {};
+        }
+        at = spaces_.try_emplace(known.key, known.key, spaces_.size()).first;
     }
+    SpokenSpace& space = at->second;
+    auto as = std::find_if(space.names.begin(), space.names.end(), [&](const KnownSpace& name) {
+        return name.shown == known.shown && name.kind == known.kind;
+    });
+    if (as == space.names.end()) {
+        as = space.names.size() < kMostNames ? space.names.insert(as, known) : std::prev(as);
+    }
+    return {&space, &*as};
+}
+
+std::vector<Spoken> PlaceClues::spacesOf(const std::vector<std::string>& keys, const Walk& walk) {
+    std::vector<Spoken> spaces;
+    for (const std::string& key : keys) {
+        if (const KnownSpace* space = walk.find(key); space != nullptr) {
+            spaces.push_back(spokenOf(*space, kAll));
+        }
+    }
+    return spaces;
+}
+
+std::string_view PlaceClues::wordAt(std::size_t at) const {
+    if (at >= sentence_->tokens.size()) {
+        return "$";
+    }
+    const Token& token = sentence_->tokens[at];
+    return token.kind == TokenKind::Number ? std::string_view("#")
+           : token.kind == TokenKind::Mark ? std::string_view(&token.mark, 1)
+                                           : std::string_view(token.plain);
+}
+
+// Keeps the spaces that the sentence names, with the words around each.
+void PlaceClues::nameSpaces() {
+    if (own_) {
+        return;
+    }
+    own_ = lately_.size();
+    for (const SpaceSpot& spot : spots_->spaces) {
+        if (spot.kind == SpaceKind::Group) {
+            continue;
+        }
+        const Spoken at = spokenOf({spot.key, spot.shown, spot.kind}, kMostNamed);
+        if (at.space == nullptr) {
+            continue;
+        }
+        const std::size_t begin = spot.span.begin;
+        Named& named = lately_.emplace_back();
+        named.sentence = number_;
+        named.at = at;
+        named.begin = begin;
+        named.end = spot.span.end;
+        named.last = begin + 2 >= sentence_->tokens.size();
+        named.text = begin > 1 ? wordAt(begin - 2) : "^";
+        named.text += ' ';
+        const std::size_t one = named.text.size();
+        named.text += begin > 0 ? wordAt(begin - 1) : "^";
+        named.nextText = wordAt(spot.span.end);
+        named.two = ClueWords(named.text);
+        named.one = ClueWords(std::string_view(named.text).substr(one));
+        named.next = ClueWords(named.nextText);
+    }
+}
+
+void PlaceClues::begin(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                       const std::vector<std::string>& stood, const Walk& walk,
+                       std::size_t number) {
+    number_ = number;
+    sentence_ = &sentence;
+    spots_ = &spots;
+    from_ = placed.from;
+    own_.reset();
+    here_ = spacesOf(walk.current(), walk);
+    stood_ = spacesOf(stood, walk);
+    for (const Spoken& at : stood_) {
+        if (!trail_.empty() && trail_.front().space == at.space) {
+            continue;
+        }
+        std::erase_if(trail_, [&](const Spoken& one) { return one.space == at.space; });
+        trail_.insert(trail_.begin(), at);
+        at.space->walked = true;
+    }
+    for (const Spoken& at : here_) {
+        at.space->walked = true;
+    }
+    static const std::array<ClueWords, 3> kForms = {ClueWords("headed"), ClueWords("terse"),
+                                                    ClueWords("plain")};
+    form_ = &kForms.at(walk.underHeading() ? 0 : sentence.terse ? 1 : 2);
+    since_ = &sinceMoveWords(walk.sinceMove());
+}
+
+PlaceClues::Candidate& PlaceClues::candidate(const Spoken& at, const ClueWords& role) {
+    for (std::size_t i = 0; i < count_; ++i) {
+        if (maybe_[i].at.space == at.space) {
+            maybe_[i].roles.push_back(&role);
+            return maybe_[i];
+        }
+    }
+    if (count_ == maybe_.size()) {
+        maybe_.emplace_back().clues = Clues(named_);
+    }
+    Candidate& fresh = maybe_[count_++];
+    fresh.at = at;
+    fresh.roles.assign(1, &role);
+    fresh.clues.clear();
+    return fresh;
+}
+
+void PlaceClues::addBefore(const Named& named, const Mention& mention,
+                           const std::vector<ObjectSpot>& heard, const ClueWords& role) {
+    const Words& to = words();
+    bool mark = false;
+    bool joined = false;
+    for (std::size_t i = named.end; i < mention.begin; ++i) {
+        mark = mark || isMark(sentence_->tokens[i], ",;:-.(");
+        joined = joined || wordIs(*sentence_, i, "and");
+    }
+    const ClueWords& far = manyOf(mention.begin - named.end);
+    Clues& clues = candidate(named.at, role).clues;
+    clues.add({&to.beforeWord, &named.one});
+    clues.add({&to.beforeWords, &named.two});
+    clues.add({&to.beforeThen, &named.next});
+    clues.add({&to.beforeFar, &far});
+    clues.add({&to.beforeFar, &far, &named.one});
+    clues.add({&role, mark ? &to.marked : &to.unmarked});
+    clues.add({&to.beforeThings, &manyOf(objectsWithin(heard, named.end, mention.begin))});
+    clues.add({&to.beforeJoined, joined ? &to.joined : &to.apart});
+    clues.add({&to.beforeAt, &manyOf(named.begin)});
+    if (named.begin < from_) {
+        clues.add({&to.beforeFrom});
+    }
+    if (named.end == mention.begin) {
+        clues.add({&to.adjoins, &thingWords()[mention.object].name});
+    }
+}
+
+void PlaceClues::addAfter(const Named& named, const Mention& mention,
+                          const std::vector<ObjectSpot>& heard, const ClueWords& role) {
+    const Words& to = words();
+    bool mark = false;
+    for (std::size_t i = mention.begin + 1; i < named.begin; ++i) {
+        mark = mark || isMark(sentence_->tokens[i], ",;:-.(");
+    }
+    Clues& clues = candidate(named.at, role).clues;
+    clues.add({&to.afterWord, &named.one});
+    clues.add({&to.afterWords, &named.two});
+    clues.add({&to.afterThen, &named.next});
+    clues.add({&to.afterFar, &manyOf(named.begin - mention.begin)});
+    clues.add({&role, mark ? &to.marked : &to.unmarked});
+    clues.add({&to.afterThings, &manyOf(objectsWithin(heard, mention.begin + 1, named.begin))});
+}
+
+// What is named in the sentence itself.
+void PlaceClues::addNear(const Mention& mention, const std::vector<ObjectSpot>& heard) {
+    static const std::array<ClueWords, 3> kBefore = {ClueWords("before"), ClueWords("before that"),
+                                                     ClueWords("before that")};
+    static const std::array<ClueWords, 2> kAfter = {ClueWords("after"), ClueWords("after that")};
+    std::size_t count = 0;
+    for (std::size_t i = lately_.size(); i-- > *own_ && count < kBefore.size();) {
+        if (lately_[i].end <= mention.begin) {
+            addBefore(lately_[i], mention, heard, kBefore.at(count++));
+        }
+    }
+    count = 0;
+    for (std::size_t i = *own_; i < lately_.size() && count < kAfter.size(); ++i) {
+        if (lately_[i].begin > mention.begin) {
+            addAfter(lately_[i], mention, heard, kAfter.at(count++));
+        }
+    }
+}
+
+// Where the speaker has been, and what was named in the sentences before.
+void PlaceClues::addEarlier() {
+    static const std::array<ClueWords, 2> kTrail = {ClueWords("trail"), ClueWords("trail before")};
+    static const std::array<ClueWords, 3> kNamed = {
+        ClueWords("named just before"), ClueWords("named before"), ClueWords("named earlier")};
+    std::size_t count = 0;
+    for (std::size_t i = 0; i < trail_.size() && count < kTrail.size(); ++i) {
+        if (!holds(here_, trail_[i])) {
+            candidate(trail_[i], kTrail.at(count++));
+        }
+    }
+    const Words& to = words();
+    count = 0;
+    for (std::size_t i = *own_; i-- > 0 && count < to.ranks.size();) {
+        const Named& named = lately_[i];
+        const std::size_t age = number_ - named.sentence;
+        if (age > kLately) {
+            return;
+        }
+        Clues& clues = candidate(named.at, kNamed.at(age == 1 ? 0 : age <= 3 ? 1 : 2)).clues;
+        clues.add({&to.namedWord, &named.one});
+        clues.add({&to.namedWords, &named.two});
+        clues.add({&to.namedThen, &named.next});
+        clues.add({&to.namedAt, &manyOf(named.begin)});
+        clues.add({&to.named, named.last ? &to.last : &to.within});
+        clues.add({&to.namedRank, &to.ranks.at(count++)});
+    }
+}
+
+// What is usually in such a place, and how it came to be one of those it may be in.
+void PlaceClues::addUsual(Candidate& maybe, std::uint32_t object, const SpokenSpace& ruled) {
+    static const std::array<ClueWords, 4> kForms = {ClueWords("prose"), ClueWords("alone"),
+                                                    ClueWords("bullet"), ClueWords("bullet alone")};
+    const Words& to = words();
+    const ThingWords& thing = thingWords()[object];
+    const SpokenSpace& at = *maybe.at.space;
+    const ClueWords* main = maybe.roles.front();
+    Clues& clues = maybe.clues;
+    parts_.assign(1, &to.all);
+    for (const ClueWords* role : maybe.roles) {
+        clues.add({&to.is, role});
+        if (parts_.size() > 1) {
+            parts_.push_back(&to.plus);
+        }
+        parts_.push_back(role);
+    }
+    clues.add(parts_);
+    parts_.push_back(form_);
+    parts_.push_back(since_);
+    clues.add(parts_);
+    const ClueWords& form = kForms.at((sentence_->alone ? 1U : 0U) + (sentence_->bullet ? 2U : 0U));
+    clues.add({&to.form, main, form_, &form});
+    clues.add({&to.line, main, sentence_->opensLine ? &to.opens : &to.within});
+    clues.add({&to.thingIn, &thing.name, &at.sort});
+    clues.add({&to.familyIn, &thing.family, &at.sort});
+    clues.add({&to.tradeIn, &thing.trade, &at.sort});
+    clues.add({&to.thingAt, &thing.name, &at.key});
+    clues.add({&to.thing, &thing.name, &at.kind, main});
+    clues.add({&to.home, &thing.home, &at.kind});
+    clues.add({&to.home, &thing.home, &at.kind, main});
+    clues.add({&to.sort, &at.sort, main});
+    clues.add({&to.instead, &at.sort, &to.of, &ruled.sort});
+    clues.add({&to.place, &at.key, main});
 }
 
 void PlaceClues::add(std::size_t index, const Mention& mention,
@@ -329,87 +413,74 @@ void PlaceClues::add(std::size_t index, const Mention& mention,
     if (rule == nullptr || rule->kind == SpaceKind::Group) {
         return;
     }
-    Whereabouts where;
-    where.mention = index;
-    where.sentence = number_;
-    where.places.reserve(12);
     static const ClueWords kRuled("ruled");
     static const ClueWords kHere("here");
     static const ClueWords kStood("stood");
     static const ClueWords kHouse("house");
     static const ClueWords kOutside("outside");
-    place(where, *rule, kRuled);
-    for (const KnownSpace& space : here_) {
-        place(where, space, kHere);
+    nameSpaces();
+    count_ = 0;
+    const Spoken ruled = spokenOf(*rule, kAll);
+    candidate(ruled, kRuled);
+    for (const Spoken& at : here_) {
+        candidate(at, kHere);
     }
-    for (const KnownSpace& space : stood_) {
-        if (!holds(here_, space.key)) {
-            place(where, space, kStood);
+    for (const Spoken& at : stood_) {
+        if (!holds(here_, at)) {
+            candidate(at, kStood);
         }
     }
-    addNear(where, mention, heard);
-    addEarlier(where);
-    place(where, wholeHouse(), kHouse);
-    place(where, outside(), kOutside);
-    const std::string ruled = sortOf(*rule);
-    const ThingWords thing(tables().objects[mention.object], ruled);
-    for (MaybePlace& maybe : where.places) {
-        addUsual(maybe, thing);
-        weigh(maybe);
+    addNear(mention, heard);
+    addEarlier();
+    candidate(spokenOf(wholeHouse(), kAll), kHouse);
+    candidate(spokenOf(outside(), kAll), kOutside);
+    Whereabouts& where = all_.emplace_back(Whereabouts{index, number_, {}});
+    where.places.reserve(count_);
+    for (std::size_t i = 0; i < count_; ++i) {
+        Candidate& maybe = maybe_[i];
+        addUsual(maybe, mention.object, *ruled.space);
+        where.places.push_back({maybe.at, maybe.roles.front(), weights().sumOf(maybe.clues.keys()),
+                                maybe.clues.names()});
     }
-    all_.push_back(std::move(where));
 }
 
 void PlaceClues::end() {
-    for (const SpaceSpot& spot : spots_->spaces) {
-        if (spot.kind != SpaceKind::Group) {
-            lately_.push_back(namedAt(spot));
-        }
+    nameSpaces();
+    while (!lately_.empty() && lately_.front().sentence + kLately < number_) {
+        lately_.pop_front();
     }
-    const auto old = std::find_if(lately_.begin(), lately_.end(), [&](const Named& named) {
-        return named.sentence + kLately >= number_;
-    });
-    lately_.erase(lately_.begin(), old);
 }
 
 void PlaceClues::finish(const std::vector<Mention>& mentions) {
-    std::unordered_map<std::string_view, std::uint32_t> numbers;
-    const auto numberOf = [&](const std::string& key) {
-        return numbers.try_emplace(key, static_cast<std::uint32_t>(numbers.size())).first->second;
+    const auto thingAt = [](const SpokenSpace& space, const Mention& mention) {
+        return space.number << 32U | mention.object;
     };
-    const auto thingAt = [](std::uint32_t place, std::uint32_t object) {
-        return std::uint64_t{place} << 32U | object;
-    };
-    std::unordered_map<std::uint32_t, std::size_t> within;
     std::unordered_map<std::uint64_t, std::size_t> same;
     for (const Mention& mention : mentions) {
         for (const std::string& key : mention.places) {
-            const std::uint32_t place = numberOf(key);
-            ++within[place];
-            ++same[thingAt(place, mention.object)];
+            if (const auto space = spaces_.find(key); space != spaces_.end()) {
+                ++space->second.things;
+                ++same[thingAt(space->second, mention)];
+            }
         }
     }
-    static const ClueWords kOthers("others");
-    static const ClueWords kWalked("walked");
-    static const ClueWords kUnwalked("unwalked");
-    static const ClueWords kAgain("again");
+    const Words& to = words();
     Clues late(named_);
     for (Whereabouts& where : all_) {
-        const std::uint32_t object = mentions[where.mention].object;
+        const Mention& mention = mentions[where.mention];
         for (MaybePlace& maybe : where.places) {
-            const ClueWords& main = *maybe.roles.front();
-            const std::uint32_t place = numberOf(maybe.space.key);
             const std::size_t itself = &maybe == &where.places.front() ? 1 : 0;
-            const ClueWords& others = manyOf(within[place] - itself);
-            const ClueWords& again = manyOf(same[thingAt(place, object)] - itself);
+            const auto alike = same.find(thingAt(*maybe.at.space, mention));
+            const ClueWords& others = manyOf(maybe.at.space->things - itself);
+            const ClueWords& again = manyOf(alike == same.end() ? 0 : alike->second - itself);
             late.clear();
-            late.add({&kOthers, &others});
-            late.add({&kOthers, &others, &main});
-            late.add({walked_.contains(maybe.space.key) ? &kWalked : &kUnwalked, &main});
-            late.add({&kAgain, &again});
-            late.add({&kAgain, &again, &main});
+            late.add({&to.others, &others});
+            late.add({&to.others, &others, maybe.role});
+            late.add({maybe.at.space->walked ? &to.walked : &to.unwalked, maybe.role});
+            late.add({&to.again, &again});
+            late.add({&to.again, &again, maybe.role});
             maybe.weight += weights().sumOf(late.keys());
-            maybe.clues.addNames(late);
+            maybe.names.insert(maybe.names.end(), late.names().begin(), late.names().end());
         }
     }
 }

@@ -12,8 +12,12 @@
 // labelled talk in tests/notes, by tests/notes/weigh_places.cpp, which tells how it is done.
 #pragma once
 
-#include <set>
+#include <cstdint>
+#include <deque>
+#include <optional>
 #include <string>
+#include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/intake/notes/clues.h"
@@ -23,12 +27,35 @@
 
 namespace ledgerboard::intake {
 
+// A space that was spoken of, numbered once: its words as clues have them.
+struct SpokenSpace {
+    SpokenSpace(const std::string& name, std::size_t count);
+    SpokenSpace(const SpokenSpace&) = delete;
+    SpokenSpace& operator=(const SpokenSpace&) = delete;
+
+    std::uint64_t number = 0;
+    std::string keyName;
+    std::string sortName;  // the last word of its name
+    ClueWords key;
+    ClueWords sort;
+    ClueWords kind;
+    bool walked = false;     // the speaker ever stood there
+    std::size_t things = 0;  // mentions that the rules put there, once all is read
+    std::deque<KnownSpace> names;
+};
+
+// A space by one of its names.
+struct Spoken {
+    SpokenSpace* space = nullptr;
+    const KnownSpace* as = nullptr;
+};
+
 // A place that a mention may be of.
 struct MaybePlace {
-    KnownSpace space;
-    std::vector<const ClueWords*> roles;  // how it came to be one, what tells most first
-    Clues clues;                          // kept where they are named
-    int weight = 0;                       // of all its clues, thousandths
+    Spoken at;
+    const ClueWords* role = nullptr;  // how it came to be one, what tells most
+    int weight = 0;                   // of all its clues, thousandths
+    std::vector<std::string> names;   // of its clues, where they are kept
 };
 
 // Where a mention may be; the first is where the rules put it.
@@ -64,44 +91,57 @@ class PlaceClues {
     // A space where it was named.
     struct Named {
         std::size_t sentence = 0;
-        KnownSpace space;
-        std::string two;  // the words before and after it
-        std::string one;
-        std::string next;
-        std::size_t begin = 0;
+        Spoken at;
+        std::size_t begin = 0;  // tokens
+        std::size_t end = 0;
         bool last = false;  // it closes its sentence
+        std::string text;   // the two words before it, and the one after it
+        std::string nextText;
+        ClueWords two;
+        ClueWords one;
+        ClueWords next;
     };
 
-    // What a mention's thing is, in words.
-    struct ThingWords;
+    // A place while its clues are collected.
+    struct Candidate {
+        Spoken at;
+        std::vector<const ClueWords*> roles;  // how it came to be one, what tells most first
+        Clues clues;
+    };
 
-    [[nodiscard]] std::string wordAt(std::size_t at) const;
-    [[nodiscard]] Named namedAt(const SpaceSpot& spot) const;
-    MaybePlace& place(Whereabouts& where, const KnownSpace& space, const ClueWords& role) const;
-    void addNear(Whereabouts& where, const Mention& mention,
-                 const std::vector<ObjectSpot>& heard) const;
-    void addBefore(MaybePlace& maybe, const SpaceSpot& spot, const Mention& mention,
-                   const std::vector<ObjectSpot>& heard, const ClueWords& role) const;
-    void addAfter(MaybePlace& maybe, const SpaceSpot& spot, const Mention& mention,
-                  const std::vector<ObjectSpot>& heard, const ClueWords& role) const;
-    void addEarlier(Whereabouts& where) const;
-    void weigh(MaybePlace& maybe) const;
-    void addUsual(MaybePlace& maybe, const ThingWords& thing) const;
+    [[nodiscard]] Spoken spokenOf(const KnownSpace& known, std::size_t most);
+    [[nodiscard]] std::vector<Spoken> spacesOf(const std::vector<std::string>& keys,
+                                               const Walk& walk);
+    [[nodiscard]] std::string_view wordAt(std::size_t at) const;
+    void nameSpaces();
+    Candidate& candidate(const Spoken& at, const ClueWords& role);
+    void addNear(const Mention& mention, const std::vector<ObjectSpot>& heard);
+    void addBefore(const Named& named, const Mention& mention, const std::vector<ObjectSpot>& heard,
+                   const ClueWords& role);
+    void addAfter(const Named& named, const Mention& mention, const std::vector<ObjectSpot>& heard,
+                  const ClueWords& role);
+    void addEarlier();
+    void addUsual(Candidate& maybe, std::uint32_t object, const SpokenSpace& ruled);
 
     bool named_ = false;
     std::vector<Whereabouts> all_;
-    std::vector<Named> lately_;      // latest last
-    std::vector<KnownSpace> trail_;  // where the speaker stood, latest first, each once
-    std::set<std::string> walked_;   // where they ever stood
+    std::unordered_map<std::string, SpokenSpace> spaces_;  // by key
+    std::deque<Named> lately_;                             // latest last
+    std::vector<Spoken> trail_;  // where the speaker stood, latest first, each once
     // Of the sentence at hand.
     std::size_t number_ = 0;
     const Sentence* sentence_ = nullptr;
     const Spots* spots_ = nullptr;
     std::size_t from_ = 0;
-    std::vector<KnownSpace> here_;
-    std::vector<KnownSpace> stood_;
+    std::vector<Spoken> here_;
+    std::vector<Spoken> stood_;
     const ClueWords* form_ = nullptr;
     const ClueWords* since_ = nullptr;
+    std::optional<std::size_t> own_;  // the first of lately_ that it named, once they are there
+    // Of the mention at hand; those past `count_` wait to be used again.
+    std::vector<Candidate> maybe_;
+    std::size_t count_ = 0;
+    std::vector<const ClueWords*> parts_;
 };
 
 // How long ago the speaker moved, in sentences, as clues name it: from "now" to "long".

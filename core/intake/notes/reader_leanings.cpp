@@ -139,9 +139,9 @@ void Reader::nameWhereabouts() {
         }
         if (next < all.size() && all[next].mention == i) {
             for (const MaybePlace& maybe : all[next].places) {
-                const bool known = walk_.find(maybe.space.key) != nullptr;
-                named.places.push_back(
-                    {known ? shownAs(maybe.space.key) : maybe.space.shown, maybe.clues.names()});
+                const KnownSpace& space = *maybe.at.as;
+                const bool known = walk_.find(space.key) != nullptr;
+                named.places.push_back({known ? shownAs(space.key) : space.shown, maybe.names});
             }
             ++next;
         }
@@ -155,8 +155,8 @@ void Reader::settlePlaces() {
         nameWhereabouts();
     }
     for (const Whereabouts& where : placeClues_.all()) {
-        const KnownSpace& ruled = where.places.front().space;
-        const KnownSpace& likeliest = where.places[likeliestPlace(where)].space;
+        const KnownSpace& ruled = *where.places.front().at.as;
+        const KnownSpace& likeliest = *where.places[likeliestPlace(where)].at.as;
         if (likeliest.key == ruled.key) {
             continue;
         }
