@@ -33,6 +33,32 @@ const std::vector<bool>& tellingWords() {
     return kTell;
 }
 
+// The words that clues of choices begin with, and those that stand for others.
+struct Words {
+    const ClueWords begin{"^"};
+    const ClueWords end{"$"};
+    const ClueWords keep{"~keep"};
+    const ClueWords look{"~look"};
+    const ClueWords work{"~work"};
+    const ClueWords thing{"~thing"};
+    const ClueWords stuff{"~stuff"};
+    const ClueWords money{"~money"};
+    const ClueWords time{"~time"};
+    const ClueWords figure{"#"};
+    const ClueWords mark{"."};
+    const ClueWords word{"word"};
+    const ClueWords says{"says"};
+    const ClueWords near{"near"};
+    const ClueWords here{"here"};
+    const ClueWords next{"next"};
+    const ClueWords nowhere{""};
+};
+
+const Words& words() {
+    static const Words kWords;
+    return kWords;
+}
+
 }  // namespace
 
 bool ChoiceClues::mayOpen(const Sentence& sentence) {
@@ -44,111 +70,97 @@ bool ChoiceClues::mayOpen(const Sentence& sentence) {
     return std::any_of(sentence.tokens.begin(), sentence.tokens.end(), tells);
 }
 
-std::string_view ChoiceClues::stemOf(const Token& token) {
-    static constexpr std::string_view kMarks = ".,;:!?()->$@&+/#\"'%=*~";
-    if (token.kind == TokenKind::Number) {
-        return "#";
-    }
-    if (token.kind == TokenKind::Mark) {
-        const std::size_t at = kMarks.find(token.mark);
-        return at == kMarks.npos ? "." : kMarks.substr(at, 1);
-    }
-    if (token.word != kUnknown) {
-        return tables().lexicon.stem(token.word);
-    }
-    const auto [at, fresh] = stems_.try_emplace(token.plain);
-    if (fresh) {
-        at->second = speller_.stemsOf(token.plain).front();
-    }
-    return at->second;
+// A stem, but that marks that few write are one.
+const ClueWords& ChoiceClues::wordOf(const Token& token) {
+    return token.kind == TokenKind::Mark && !isMark(token, ".,;:!?()->$@&+/#\"'%=*~")
+               ? words().mark
+               : stems_.of(token);
 }
 
 // Things, stuffs, works and figures stand for all of their sort: "paint or tile" is "~work or
 // ~stuff".
 void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clues& clues) {
-    std::vector<ClueWords> sorts{ClueWords("^")};
+    const Words& to = words();
+    words_.assign(1, &to.begin);
     const std::size_t size = std::min(sentence.tokens.size(), kMostWords);
     for (std::size_t i = 0; i < size;) {
         std::size_t end = i;
-        std::string_view sort;
+        const ClueWords* sort = nullptr;
         for (const ActSpot& act : spots.acts) {
             if (act.span.begin == i && act.span.end > end && tables().acts[act.row].weight > 1) {
                 end = act.span.end;
                 const model::Treatment treatment = tables().acts[act.row].treatment;
-                sort = treatment == model::Treatment::Keep      ? "~keep"
-                       : treatment == model::Treatment::Inspect ? "~look"
-                                                                : "~work";
+                sort = treatment == model::Treatment::Keep      ? &to.keep
+                       : treatment == model::Treatment::Inspect ? &to.look
+                                                                : &to.work;
             }
         }
         for (const ObjectSpot& object : spots.objects) {
             if (object.span.begin == i && object.span.end > end) {
                 end = object.span.end;
-                sort = "~thing";
+                sort = &to.thing;
             }
         }
         for (const CueSpot& cue : spots.cues) {
             if (cue.cue == Cue::Material && cue.span.begin == i && cue.span.end >= end) {
                 end = cue.span.end;
-                sort = "~stuff";
+                sort = &to.stuff;
             }
         }
         for (const Amount& amount : spots.amounts) {
             if (amount.begin == i && amount.end >= end) {
                 end = amount.end;
-                sort = amount.kind == AmountKind::Money  ? "~money"
-                       : amount.kind == AmountKind::Time ? "~time"
-                                                         : "#";
+                sort = amount.kind == AmountKind::Money  ? &to.money
+                       : amount.kind == AmountKind::Time ? &to.time
+                                                         : &to.figure;
             }
         }
-        const std::string_view stem = stemOf(sentence.tokens[i]);
+        const ClueWords* stem = &wordOf(sentence.tokens[i]);
         if (end > i) {
-            clues.add("word", stem);
-            sorts.emplace_back(sort);
+            clues.add({&to.word, stem});
+            words_.push_back(sort);
             i = end;
         } else {
-            sorts.emplace_back(stem);
+            words_.push_back(stem);
             ++i;
         }
     }
-    sorts.emplace_back("$");
-    static const ClueWords kSays("says");
-    for (std::size_t i = 0; i < sorts.size(); ++i) {
-        clues.add({&kSays, &sorts[i]});
-        if (i + 1 < sorts.size()) {
-            clues.add({&kSays, &sorts[i], &sorts[i + 1]});
+    words_.push_back(&to.end);
+    for (std::size_t i = 0; i < words_.size(); ++i) {
+        clues.add({&to.says, words_[i]});
+        if (i + 1 < words_.size()) {
+            clues.add({&to.says, words_[i], words_[i + 1]});
         }
-        if (i + 2 < sorts.size()) {
-            clues.add({&kSays, &sorts[i], &sorts[i + 1], &sorts[i + 2]});
+        if (i + 2 < words_.size()) {
+            clues.add({&to.says, words_[i], words_[i + 1], words_[i + 2]});
         }
     }
 }
 
 // Words and runs of them, wherever they stand nearby; those of some sentences by where they stand
 // as well.
-void ChoiceClues::addWords(const Sentence* sentence, std::string_view kind, Clues& clues) {
+void ChoiceClues::addWords(const Sentence* sentence, const ClueWords& kind, Clues& clues) {
     if (sentence == nullptr) {
         return;
     }
     const std::size_t size = std::min(sentence->tokens.size(), kMostWords);
-    std::vector<ClueWords> words{ClueWords("^")};
-    words.reserve(size + 2);
+    const Words& to = words();
+    words_.assign(1, &to.begin);
     for (std::size_t i = 0; i < size; ++i) {
-        words.emplace_back(stemOf(sentence->tokens[i]));
+        words_.push_back(&wordOf(sentence->tokens[i]));
     }
-    words.emplace_back("$");
-    static const ClueWords kNear("near");
-    const ClueWords there(kind);
-    for (std::size_t i = 1; i < words.size(); ++i) {
+    words_.push_back(&to.end);
+    for (std::size_t i = 1; i < words_.size(); ++i) {
         if (i <= size) {
-            clues.add({&kNear, &words[i]});
+            clues.add({&to.near, words_[i]});
         }
-        clues.add({&kNear, &words[i - 1], &words[i]});
-        if (!kind.empty()) {
-            clues.add({&there, &words[i]});
-            clues.add({&there, &words[i - 1], &words[i]});
+        clues.add({&to.near, words_[i - 1], words_[i]});
+        if (!kind.text().empty()) {
+            clues.add({&kind, words_[i]});
+            clues.add({&kind, words_[i - 1], words_[i]});
         }
         if (i > 1) {
-            clues.add({&kNear, &words[i - 2], &words[i - 1], &words[i]});
+            clues.add({&to.near, words_[i - 2], words_[i - 1], words_[i]});
         }
     }
 }
@@ -211,10 +223,10 @@ Clues ChoiceClues::read(const Sentence& sentence, const Spots& spots, const Open
     Clues clues(named);
     addSigns(sentence, spots, open, signs, clues);
     addOwnWords(sentence, spots, clues);
-    addWords(&sentence, "here", clues);
-    addWords(around.before, "", clues);
-    addWords(around.next, "next", clues);
-    addWords(around.later, "", clues);
+    addWords(&sentence, words().here, clues);
+    addWords(around.before, words().nowhere, clues);
+    addWords(around.next, words().next, clues);
+    addWords(around.later, words().nowhere, clues);
     if (named) {
         clues.settle();
     }

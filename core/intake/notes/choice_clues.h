@@ -9,14 +9,12 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
-#include <unordered_map>
 #include <vector>
 
 #include "core/intake/notes/choices.h"
 #include "core/intake/notes/clues.h"
 #include "core/intake/notes/sentences.h"
 #include "core/intake/notes/spots.h"
-#include "core/intake/notes/words.h"
 
 namespace ledgerboard::intake {
 
@@ -39,7 +37,7 @@ struct ChoiceSigns {
 
 class ChoiceClues {
   public:
-    explicit ChoiceClues(const Lexicon& lexicon) : speller_(lexicon) {}
+    explicit ChoiceClues(Stems& stems) : stems_(stems) {}
 
     // Whether the sentence has a word without which hardly anything is left open.
     [[nodiscard]] static bool mayOpen(const Sentence& sentence);
@@ -49,14 +47,14 @@ class ChoiceClues {
                              const ChoiceSigns& signs, const Around& around, bool named);
 
   private:
-    [[nodiscard]] std::string_view stemOf(const Token& token);
+    [[nodiscard]] const ClueWords& wordOf(const Token& token);
     void addOwnWords(const Sentence& sentence, const Spots& spots, Clues& clues);
-    void addWords(const Sentence* sentence, std::string_view kind, Clues& clues);
+    void addWords(const Sentence* sentence, const ClueWords& kind, Clues& clues);
     static void addSigns(const Sentence& sentence, const Spots& spots, const Openness& open,
                          const ChoiceSigns& signs, Clues& clues);
 
-    Speller speller_;
-    std::unordered_map<std::string, std::string> stems_;  // of words that no table holds
+    Stems& stems_;
+    std::vector<const ClueWords*> words_;  // of the sentence at hand
 };
 
 }  // namespace ledgerboard::intake

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cstring>
 #include <initializer_list>
 #include <span>
 #include <unordered_set>
@@ -14,71 +13,68 @@ namespace ledgerboard::intake {
 
 namespace {
 
-constexpr std::uint64_t kSpread = 0x9E3779B97F4A7C15ULL;
-
-// Spreads each of two numbers over all bits (Fibonacci hashing). What is made of it lives no longer
-// than the program.
-std::uint64_t folded(std::uint64_t key, std::uint64_t next) {
-    key = (key ^ next) * kSpread;
-    return key ^ (key >> 29U);
-}
-
-template <class Piece>
-std::uint64_t pieceAt(const char* from) {
-    Piece piece = 0;
-    std::memcpy(&piece, from, sizeof piece);
-    return piece;
-}
-
-// Eight bytes at a time; the last piece may overlap the one before it.
-std::uint64_t keyOfWord(std::string_view word) {
-    const std::size_t size = word.size();
-    const char* at = word.data();
-    if (size >= sizeof(std::uint64_t)) {
-        const char* last = at + size - sizeof(std::uint64_t);
-        std::uint64_t key = size;
-        for (; at < last; at += sizeof(std::uint64_t)) {
-            key = folded(key, pieceAt<std::uint64_t>(at));
-        }
-        return folded(key, pieceAt<std::uint64_t>(last));
-    }
-    if (size >= sizeof(std::uint32_t)) {
-        const std::uint64_t last = pieceAt<std::uint32_t>(at + size - sizeof(std::uint32_t));
-        return folded(size, pieceAt<std::uint32_t>(at) | last << 32U);
-    }
-    const auto byte = [&](std::size_t i) {
-        return std::uint64_t{static_cast<unsigned char>(word[i])} << (8 * i);
-    };
-    return folded(size, size == 0   ? 0
-                        : size == 1 ? byte(0)
-                        : size == 2 ? byte(0) | byte(1)
-                                    : byte(0) | byte(1) | byte(2));
-}
-
 constexpr std::size_t kReach = 9;  // words on either side
 
 constexpr std::string_view kJoined = " && ";
 
-}  // namespace
+// The words that clues of things begin with, and those that they tell with.
+struct Words {
+    const ClueWords before{"before"};
+    const ClueWords after{"after"};
+    const ClueWords rightBefore{"right before"};
+    const ClueWords rightAfter{"right after"};
+    const ClueWords beforeSays{"before says"};
+    const ClueWords afterSays{"after says"};
+    const ClueWords farBefore{"far before says"};
+    const ClueWords farAfter{"far after says"};
+    const ClueWords earlierSays{"earlier says"};
+    const ClueWords laterSays{"later says"};
+    const ClueWords nextSays{"next says"};
+    const ClueWords thenSays{"then says"};
+    const ClueWords actBefore{"act before"};
+    const ClueWords actAfter{"act after"};
+    const ClueWords next{"next"};
+    const ClueWords then{"then"};
+    const ClueWords own{"own"};
+    const ClueWords opens{"opens"};
+    const ClueWords near{"near"};
+    const ClueWords ofIt{"of it"};
+    const ClueWords first{"first"};
+    const ClueWords inAll{"in all"};
+    const ClueWords only{"only"};
+    const ClueWords last{"last"};
+};
 
-// Each word more multiplies the number of those before it, so that words in another order have
-// another number, and words that are numbered already are put behind others in one step.
-ClueWords::ClueWords(std::string_view words) : text_(words) {
-    constexpr std::uint64_t kStep = 0xD1342543DE82EF95ULL;  // any odd number with its bits spread
-    while (!words.empty()) {
-        const std::size_t end = std::min(words.find(' '), words.size());
-        key_ = key_ * kStep + keyOfWord(words.substr(0, end));
-        step_ *= kStep;
-        words.remove_prefix(std::min(end + 1, words.size()));
-    }
+const Words& words() {
+    static const Words kWords;
+    return kWords;
 }
+
+// A few words that are looked for by their numbers.
+class WordSet {
+  public:
+    WordSet(std::initializer_list<std::string_view> words) {
+        for (const std::string_view word : words) {
+            keys_.push_back(ClueWords(word).key());
+        }
+    }
+
+    [[nodiscard]] bool has(const ClueWords& word) const {
+        return std::find(keys_.begin(), keys_.end(), word.key()) != keys_.end();
+    }
+
+  private:
+    std::vector<std::uint64_t> keys_;
+};
+
+}  // namespace
 
 std::uint64_t clueKey(std::string_view name) {
     const std::size_t at = name.find(kJoined);
-    const std::uint64_t key = ClueWords(name.substr(0, at)).after(0);
+    const std::uint64_t key = ClueWords(name.substr(0, at)).key();
     return at == std::string_view::npos
                ? key
-               : folded(key, ClueWords(name.substr(at + kJoined.size())).after(0));
+               : keyOfBoth(key, ClueWords(name.substr(at + kJoined.size())).key());
 }
 
 void Clues::add(std::string_view kind, std::string_view first, std::string_view second,
@@ -104,19 +100,18 @@ void Clues::clear() {
     said_.clear();
 }
 
-void Clues::addSaid(std::string_view kind, std::string_view sense) {
+void Clues::addSaid(const ClueWords& kind, const ClueWords& sense) {
     said_.push_back(keys_.size());
-    add(kind, sense);
+    add({&kind, &sense});
 }
 
-void Clues::addSaidOf(std::string_view kind, std::string_view what) {
-    const std::array<ClueWords, 2> words = {ClueWords(kind), ClueWords(what)};
-    const std::uint64_t key = words[1].after(words[0].after(0));
+void Clues::addSaidOf(const ClueWords& kind, const ClueWords& what) {
+    const std::uint64_t key = what.after(kind.key());
     for (const std::size_t at : said_) {
-        keys_.push_back(folded(key, keys_[at]));
+        keys_.push_back(keyOfBoth(key, keys_[at]));
         if (named_) {
             const std::string said = std::string(kJoined) + names_[at];
-            nameLast(std::array{&words[0], &words[1]});
+            nameLast(std::array{&kind, &what});
             names_.back() += said;
         }
     }
@@ -133,27 +128,14 @@ void Clues::settle() {
 void ClueReader::readWords(const Sentence& sentence) {
     words_.clear();
     for (const Token& token : sentence.tokens) {
-        if (token.kind == TokenKind::Number) {
-            words_.emplace_back("#");
-        } else if (token.kind == TokenKind::Mark) {
-            words_.emplace_back(&token.mark, 1);
-        } else if (token.word != kUnknown) {
-            words_.push_back(tables().lexicon.stem(token.word));
-        } else {
-            const auto [at, fresh] = stems_.try_emplace(token.plain);
-            if (fresh) {
-                at->second = speller_.stemsOf(token.plain).front();
-            }
-            words_.push_back(at->second);
-        }
+        words_.push_back(&stems_.of(token));
     }
 }
 
 bool ClueReader::onlyJoins(std::size_t begin, std::size_t end) const {
-    static constexpr std::array<std::string_view, 10> kJoins = {"and", ",", "/",  "&",   "+",
-                                                                "the", "a", "or", "its", "plus"};
+    static const WordSet kJoins({"and", ",", "/", "&", "+", "the", "a", "or", "its", "plus"});
     for (std::size_t i = begin; i < end; ++i) {
-        if (std::find(kJoins.begin(), kJoins.end(), words_[i]) == kJoins.end()) {
+        if (!kJoins.has(*words_[i])) {
             return false;
         }
     }
@@ -161,47 +143,58 @@ bool ClueReader::onlyJoins(std::size_t begin, std::size_t end) const {
 }
 
 void ClueReader::addWords(const Zone& zone, Side side, Clues& clues) const {
+    static const ClueWords kNothing("nothing");
+    const Words& to = words();
     const bool left = side == Side::Before;
-    const std::string_view kind = left ? "before" : "after";
+    const ClueWords& kind = left ? to.before : to.after;
+    const ClueWords& right = left ? to.rightBefore : to.rightAfter;
     const std::size_t size = zone.end > zone.begin ? zone.end - zone.begin : 0;
     for (std::size_t k = 0; k < size && k < kReach; ++k) {
-        const std::string_view word = words_[left ? zone.end - 1 - k : zone.begin + k];
-        clues.add(kind, word);
+        const ClueWords* word = words_[left ? zone.end - 1 - k : zone.begin + k];
+        clues.add({&kind, word});
         if (k == 0) {
-            clues.add(left ? "right before" : "right after", word);
+            clues.add({&right, word});
         }
     }
     if (size == 0) {
-        clues.add(left ? "right before" : "right after", "nothing");
+        clues.add({&right, &kNothing});
     }
 }
 
-void ClueReader::addActs(const Spots& spots, const Zone& zone, std::string_view kind,
+void ClueReader::addActs(const Spots& spots, const Zone& zone, const ClueWords& kind,
                          Clues& clues) const {
+    static const ClueWords kFresh("fresh");
+    static const ClueWords kCue("cue");
+    static const std::array<std::array<ClueWords, 2>, 4> kWeights = {
+        {{ClueWords("0"), ClueWords("0not")},
+         {ClueWords("1"), ClueWords("1not")},
+         {ClueWords("2"), ClueWords("2not")},
+         {ClueWords("3"), ClueWords("3not")}}};
     for (const ActSpot& act : spots.acts) {
         if (act.span.begin < zone.begin || act.span.end > zone.end) {
             continue;
         }
         const ActRow& row = tables().acts[act.row];
-        const std::string weight = std::to_string(row.weight) + (act.negated ? "not" : "");
-        clues.add(kind, row.fresh ? "fresh" : model::wordOf(row.treatment), weight);
+        clues.add({&kind, row.fresh ? &kFresh : &treatmentWords(row.treatment),
+                   &kWeights.at(static_cast<std::size_t>(row.weight)).at(act.negated ? 1 : 0)});
     }
     for (const CueSpot& cue : spots.cues) {
         if (cue.span.begin >= zone.begin && cue.span.end <= zone.end) {
-            clues.add(kind, "cue", cueName(cue.cue));
+            clues.add({&kind, &kCue, &cueWords(cue.cue)});
         }
     }
 }
 
 // What the words of the zone tell of the thing, nearest first.
-void ClueReader::addSenses(const Zone& zone, std::string_view kind, bool fromEnd,
-                           Clues& clues) const {
+void ClueReader::addSenses(const Zone& zone, const ClueWords& kind, bool fromEnd, Clues& clues) {
     constexpr std::size_t kNear = 4;
-    const bool ofIt = !kind.starts_with("far") && !kind.starts_with("later");
-    const auto add = [&](std::string_view sense) {
-        ofIt ? clues.addSaid(kind, sense) : clues.add(kind, sense);
+    static const ClueWords kNothing("-");
+    const Words& to = words();
+    const bool ofIt = &kind != &to.farBefore && &kind != &to.farAfter && &kind != &to.laterSays;
+    const auto add = [&](const ClueWords& sense) {
+        ofIt ? clues.addSaid(kind, sense) : clues.add({&kind, &sense});
     };
-    std::vector<SenseSpot> told;
+    told_.clear();
     for (const SenseSpot& spot : senses_) {
         if (spot.begin < zone.begin || spot.end > zone.end) {
             continue;
@@ -209,33 +202,32 @@ void ClueReader::addSenses(const Zone& zone, std::string_view kind, bool fromEnd
         add(spot.told());
         const std::size_t far = fromEnd ? zone.end - spot.end : spot.begin - zone.begin;
         if (far < kNear) {
-            clues.add(kind, "near", spot.told());
+            clues.add({&kind, &to.near, &spot.told()});
         }
-        told.push_back(spot);
+        told_.push_back(spot);
     }
-    for (std::size_t i = 0; i + 1 < told.size(); ++i) {
-        clues.add(kind, told[i].told(), told[i + 1].told());
+    for (std::size_t i = 0; i + 1 < told_.size(); ++i) {
+        clues.add({&kind, &told_[i].told(), &told_[i + 1].told()});
     }
-    if (told.empty()) {
-        add("-");
+    if (told_.empty()) {
+        add(kNothing);
     }
-    addSets(told, kind, clues);
+    addSets(kind, clues);
 }
 
 // "Seal it", "those get painted": what is said of a thing by a word that stands for it; and what a
 // clause opens with, as an order does.
-void ClueReader::addMeant(const Zone& zone, std::string_view kind, Clues& clues) const {
-    static constexpr std::array<std::string_view, 13> kFor = {
-        "it",   "them", "that", "those", "thos", "this", "these",
-        "thes", "they", "one",  "em",    "all",  "both"};
+void ClueReader::addMeant(const Zone& zone, const ClueWords& kind, Clues& clues) const {
+    static const WordSet kFor({"it", "them", "that", "those", "thos", "this", "these", "thes",
+                               "they", "one", "em", "all", "both"});
+    static const WordSet kOpens({"and", "just", "so", "then"});
     constexpr std::size_t kNear = 3;
+    const Words& to = words();
     const auto stands = [&](std::size_t at) {
-        return at >= zone.begin && at < zone.end &&
-               std::find(kFor.begin(), kFor.end(), words_[at]) != kFor.end();
+        return at >= zone.begin && at < zone.end && kFor.has(*words_[at]);
     };
     const auto opens = [&](std::size_t at) {
-        return at == 0 || words_[at - 1].size() == 1 || words_[at - 1] == "and" ||
-               words_[at - 1] == "just" || words_[at - 1] == "so" || words_[at - 1] == "then";
+        return at == 0 || words_[at - 1]->text().size() == 1 || kOpens.has(*words_[at - 1]);
     };
     for (const SenseSpot& spot : senses_) {
         if (spot.begin < zone.begin || spot.end > zone.end) {
@@ -247,52 +239,59 @@ void ClueReader::addMeant(const Zone& zone, std::string_view kind, Clues& clues)
                     (spot.begin >= k && stands(spot.begin - k));
         }
         if (meant) {
-            clues.add(kind, "of it", spot.told());
+            clues.add({&kind, &to.ofIt, &spot.told()});
         }
         if (opens(spot.begin)) {
-            clues.add(kind, "of it", "first", spot.told());
+            clues.add({&kind, &to.ofIt, &to.first, &spot.told()});
         }
     }
 }
 
 // The kinds of work spoken of taken together, and which came last; where there is none, what the
 // thing is said to be like.
-void ClueReader::addSets(std::span<const SenseSpot> told, std::string_view kind, Clues& clues) {
-    if (told.empty()) {
-        clues.add(kind, "in all", "only");
+void ClueReader::addSets(const ClueWords& kind, Clues& clues) const {
+    const Words& to = words();
+    if (told_.empty()) {
+        clues.add({&kind, &to.inAll, &to.only});
         return;
     }
     static const std::vector<std::uint8_t> kWork =
         sensesNamed({"stay", "out", "in", "mend", "coat", "wash", "look"});
     static const std::vector<std::uint8_t> kState = sensesNamed(
         {"good", "dead", "rotten", "worn", "ugly", "dirty", "loose", "damaged", "odd", "lack"});
+    std::array<const SenseSpot*, kMostSenses> firsts{};
+    for (auto spot = told_.rbegin(); spot != told_.rend(); ++spot) {
+        firsts.at(spot->sense) = &*spot;
+    }
     // Those of the kinds that were told, in the order of the kinds: "out+!in+".
     const auto together = [&](const std::vector<std::uint8_t>& kinds) {
         std::string all;
         for (const std::uint8_t sense : kinds) {
-            const auto spot = std::find_if(
-                told.begin(), told.end(), [&](const SenseSpot& one) { return one.sense == sense; });
-            if (spot != told.end()) {
+            if (const SenseSpot* spot = firsts.at(sense); spot != nullptr) {
                 all += spot->denied ? "!" : "";
-                all += senseName(sense);
+                all += senseWords(sense).text();
                 all += '+';
             }
         }
         return all;
     };
-    const std::string work = together(kWork);
-    const std::string state = together(kState);
-    if (work.empty()) {
-        clues.add(kind, "in all", "only", state);
+    const std::string workName = together(kWork);
+    const std::string stateName = together(kState);
+    const ClueWords work(workName);
+    const ClueWords state(stateName);
+    if (workName.empty()) {
+        clues.add({&kind, &to.inAll, &to.only, &state});
         return;
     }
     const auto isWork = [](const SenseSpot& one) {
         return std::find(kWork.begin(), kWork.end(), one.sense) != kWork.end();
     };
-    clues.add(kind, "in all", work);
-    clues.add(kind, "in all", work, state);
-    clues.add(kind, "in all", "last", std::find_if(told.rbegin(), told.rend(), isWork)->told());
-    clues.add(kind, "in all", "first", std::find_if(told.begin(), told.end(), isWork)->told());
+    clues.add({&kind, &to.inAll, &work});
+    clues.add({&kind, &to.inAll, &work, &state});
+    clues.add(
+        {&kind, &to.inAll, &to.last, &std::find_if(told_.rbegin(), told_.rend(), isWork)->told()});
+    clues.add(
+        {&kind, &to.inAll, &to.first, &std::find_if(told_.begin(), told_.end(), isWork)->told()});
 }
 
 void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {
@@ -308,28 +307,29 @@ void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {
     if (sentence.tokens.back().mark == '?') {
         clues.add("question");
     }
-    clues.add("opens", words_.front());
+    clues.add({&words().opens, words_.front()});
 }
 
 void ClueReader::addBefore(Clues& clues) const {
-    for (const std::string_view sense : idle_) {
-        clues.addSaid("earlier says", sense);
+    for (const ClueWords* sense : idle_) {
+        clues.addSaid(words().earlierSays, *sense);
     }
 }
 
 // What is said next, before another thing is named, may be said of the last thing.
-void ClueReader::addNext(std::span<Mention> before, std::size_t end) const {
+void ClueReader::addNext(std::span<Mention> before, std::size_t end) {
     constexpr int kMostSince = 2;
     if (since_ > kMostSince) {
         return;
     }
+    const Words& to = words();
     for (Mention& mention : before) {
         const bool last = &mention == &before.back();
-        const std::string_view kind = !last ? "later says" : since_ > 0 ? "then says" : "next says";
+        const ClueWords& kind = !last ? to.laterSays : since_ > 0 ? to.thenSays : to.nextSays;
         addSenses({0, end}, kind, false, mention.clues);
         addMeant({0, end}, kind, mention.clues);
         for (std::size_t i = 0; last && i < end && i < kReach; ++i) {
-            mention.clues.add(since_ > 0 ? "then" : "next", words_[i]);
+            mention.clues.add({since_ > 0 ? &to.then : &to.next, words_[i]});
         }
     }
 }
@@ -338,6 +338,7 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
                       std::size_t first) {
     readWords(sentence);
     senses_ = sensesIn(words_);
+    const Words& to = words();
     const std::size_t size = words_.size();
     const std::span<Mention> own = std::span(mentions).subspan(first);
     addNext(std::span(mentions).subspan(last_, first - last_),
@@ -367,17 +368,17 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
                             high + 1 < things.size() ? things[high + 1].begin : size};
         addWords(left, Side::Before, clues);
         addWords(right, Side::After, clues);
-        addSenses(left, "before says", true, clues);
-        addSenses(right, "after says", false, clues);
-        addMeant(right, "after says", clues);
-        addSenses({0, left.begin}, "far before says", true, clues);
-        addSenses({right.end, size}, "far after says", false, clues);
-        addActs(spots, left, "act before", clues);
-        addActs(spots, right, "act after", clues);
+        addSenses(left, to.beforeSays, true, clues);
+        addSenses(right, to.afterSays, false, clues);
+        addMeant(right, to.afterSays, clues);
+        addSenses({0, left.begin}, to.farBefore, true, clues);
+        addSenses({right.end, size}, to.farAfter, false, clues);
+        addActs(spots, left, to.actBefore, clues);
+        addActs(spots, right, to.actAfter, clues);
         if (low != high) {
             clues.add("listed");
         }
-        clues.add("own", words_[things[k].end - 1]);
+        clues.add({&to.own, words_[things[k].end - 1]});
         addForm(sentence, clues);
         if (k == 0) {
             addBefore(clues);
@@ -396,7 +397,7 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
     idle_.clear();
     for (const SenseSpot& spot : senses_) {
         if (spot.begin >= from) {
-            idle_.push_back(spot.told());
+            idle_.push_back(&spot.told());
         }
     }
 }

@@ -10,35 +10,15 @@
 #include <span>
 #include <string>
 #include <string_view>
-#include <unordered_map>
 #include <vector>
 
+#include "core/intake/notes/clue_words.h"
 #include "core/intake/notes/draft.h"
 #include "core/intake/notes/senses.h"
 #include "core/intake/notes/sentences.h"
 #include "core/intake/notes/spots.h"
-#include "core/intake/notes/words.h"
 
 namespace ledgerboard::intake {
-
-// Words that many clues have, parted by blanks, with their number: "wood floor". It keeps no copy
-// of the words.
-class ClueWords {
-  public:
-    ClueWords() = default;
-
-    explicit ClueWords(std::string_view words);
-
-    [[nodiscard]] std::string_view text() const { return text_; }
-
-    // The number of the words behind those that have the number `key`.
-    [[nodiscard]] std::uint64_t after(std::uint64_t key) const { return key * step_ + key_; }
-
-  private:
-    std::string_view text_;
-    std::uint64_t key_ = 0;
-    std::uint64_t step_ = 1;
-};
 
 // Clues are known by a number made of their words; the words themselves are kept on request.
 class Clues {
@@ -67,11 +47,11 @@ class Clues {
              std::string_view third = {});
 
     // A clue that says something of a thing: with what it is said of it may tell more.
-    void addSaid(std::string_view kind, std::string_view sense);
+    void addSaid(const ClueWords& kind, const ClueWords& sense);
 
     // Each clue that was added as said, together with `what` it is said of: "thing sink && after
     // says rotten".
-    void addSaidOf(std::string_view kind, std::string_view what);
+    void addSaidOf(const ClueWords& kind, const ClueWords& what);
 
     void clear();
 
@@ -112,7 +92,7 @@ struct Mention {
 // Collects the mentions of one reading, sentence by sentence.
 class ClueReader {
   public:
-    explicit ClueReader(const Lexicon& lexicon) : speller_(lexicon) {}
+    explicit ClueReader(Stems& stems) : stems_(stems) {}
 
     // Adds the clues of the sentence to `mentions`, which are its own in the order of their words.
     // `spots` are those that the tables know in it.
@@ -127,21 +107,21 @@ class ClueReader {
 
     void readWords(const Sentence& sentence);
     void addWords(const Zone& zone, Side side, Clues& clues) const;
-    void addActs(const Spots& spots, const Zone& zone, std::string_view kind, Clues& clues) const;
-    void addSenses(const Zone& zone, std::string_view kind, bool fromEnd, Clues& clues) const;
-    static void addSets(std::span<const SenseSpot> told, std::string_view kind, Clues& clues);
+    void addActs(const Spots& spots, const Zone& zone, const ClueWords& kind, Clues& clues) const;
+    void addSenses(const Zone& zone, const ClueWords& kind, bool fromEnd, Clues& clues);
+    void addSets(const ClueWords& kind, Clues& clues) const;
     void addForm(const Sentence& sentence, Clues& clues) const;
-    void addNext(std::span<Mention> before, std::size_t end) const;
-    void addMeant(const Zone& zone, std::string_view kind, Clues& clues) const;
+    void addNext(std::span<Mention> before, std::size_t end);
+    void addMeant(const Zone& zone, const ClueWords& kind, Clues& clues) const;
     void addBefore(Clues& clues) const;
     [[nodiscard]] bool onlyJoins(std::size_t begin, std::size_t end) const;
 
-    Speller speller_;
-    std::unordered_map<std::string, std::string> stems_;
-    // Of the sentence: stems, marks, "#" for a figure.
-    std::vector<std::string_view> words_;
+    Stems& stems_;
+    // Of the sentence.
+    std::vector<const ClueWords*> words_;
     std::vector<SenseSpot> senses_;
-    std::vector<std::string_view> idle_;  // said in the sentence before, after its last thing
+    std::vector<SenseSpot> told_;         // those of the zone at hand
+    std::vector<const ClueWords*> idle_;  // said in the sentence before, after its last thing
     std::size_t last_ = 0;                // first mention of the last sentence that had any
     int since_ = 0;                       // sentences without one after it
 };

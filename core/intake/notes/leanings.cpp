@@ -258,6 +258,8 @@ std::vector<Thing> thingsOf(const std::vector<Mention>& mentions, const std::vec
 std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
                                  const std::vector<Mention>& mentions,
                                  const std::vector<Found>& made, const Walk& walk, bool named) {
+    static const ClueWords kThing("thing");
+    static const ClueWords kFamily("family");
     std::vector<Evidence> all;
     all.reserve(things.size());
     for (const Thing& thing : things) {
@@ -272,12 +274,12 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
             }
         }
         const std::vector<std::size_t>& heard = told.empty() ? thing.mentions : told;
-        const ObjectRow& object = tables().objects[thing.object];
+        const ThingWords& words = thingWords(thing.object);
         for (std::size_t k = 0; k < heard.size(); ++k) {
             if (k < kFirstHeard || k + kLastHeard >= heard.size()) {
                 Clues& clues = one.mentions.emplace_back(mentions[heard[k]].clues);
-                clues.addSaidOf("thing", object.name);
-                clues.addSaidOf("family", object.family);
+                clues.addSaidOf(kThing, words.name);
+                clues.addSaidOf(kFamily, words.family);
             }
         }
     }

@@ -59,42 +59,6 @@ std::size_t objectsWithin(const std::vector<ObjectSpot>& heard, std::size_t begi
         }));
 }
 
-// What a mention's thing is, in words.
-struct ThingWords {
-    explicit ThingWords(const ObjectRow& object)
-        : name(object.name),
-          family(std::string_view(object.name).substr(object.name.rfind(' ') + 1)),
-          trade(object.trade),
-          home(homes(object)) {}
-
-    ClueWords name;
-    ClueWords family;
-    ClueWords trade;
-    ClueWords home;
-
-  private:
-    // To what it belongs, and whether it stands indoors: "room in".
-    static std::string_view homes(const ObjectRow& object) {
-        constexpr std::array<std::array<std::string_view, 3>, 8> kHomes = {
-            {{"any in", "any any", "any out"},
-             {"room in", "room any", "room out"},
-             {"stairs in", "stairs any", "stairs out"},
-             {"outside in", "outside any", "outside out"},
-             {"house in", "house any", "house out"},
-             {"deck in", "deck any", "deck out"},
-             {"garage in", "garage any", "garage out"},
-             {"self in", "self any", "self out"}}};
-        return kHomes.at(static_cast<std::size_t>(object.home))
-            .at(static_cast<std::size_t>(object.place));
-    }
-};
-
-// By row of the object table.
-const std::vector<ThingWords>& thingWords() {
-    static const std::vector<ThingWords> kThings(tables().objects.begin(), tables().objects.end());
-    return kThings;
-}
-
 // The words that clues of places begin with, and those that they tell with.
 struct Words {
     const ClueWords beforeWord{"before word"};
@@ -302,7 +266,7 @@ void PlaceClues::addBefore(const Named& named, const Mention& mention,
         clues.add({&to.beforeFrom});
     }
     if (named.end == mention.begin) {
-        clues.add({&to.adjoins, &thingWords()[mention.object].name});
+        clues.add({&to.adjoins, &thingWords(mention.object).name});
     }
 }
 
@@ -375,7 +339,7 @@ void PlaceClues::addUsual(Candidate& maybe, std::uint32_t object, const SpokenSp
     static const std::array<ClueWords, 4> kForms = {ClueWords("prose"), ClueWords("alone"),
                                                     ClueWords("bullet"), ClueWords("bullet alone")};
     const Words& to = words();
-    const ThingWords& thing = thingWords()[object];
+    const ThingWords& thing = thingWords(object);
     const SpokenSpace& at = *maybe.at.space;
     const ClueWords* main = maybe.roles.front();
     Clues& clues = maybe.clues;
@@ -395,7 +359,7 @@ void PlaceClues::addUsual(Candidate& maybe, std::uint32_t object, const SpokenSp
     clues.add({&to.form, main, form_, &form});
     clues.add({&to.line, main, sentence_->opensLine ? &to.opens : &to.within});
     clues.add({&to.thingIn, &thing.name, &at.sort});
-    clues.add({&to.familyIn, &thing.family, &at.sort});
+    clues.add({&to.familyIn, &thing.head, &at.sort});
     clues.add({&to.tradeIn, &thing.trade, &at.sort});
     clues.add({&to.thingAt, &thing.name, &at.key});
     clues.add({&to.thing, &thing.name, &at.kind, main});

@@ -29,8 +29,9 @@ class Reader {
     explicit Reader(const ReadOptions& options)
         : options_(options),
           own_(options.ownWords),
-          clues_(tables().lexicon),
-          choiceClues_(tables().lexicon),
+          stems_(tables().lexicon),
+          clues_(stems_),
+          choiceClues_(stems_),
           placeClues_(options.explain) {}
 
     void setUnits(const Units& units) { walk_.setUnits(units); }
@@ -202,6 +203,7 @@ class Reader {
     Walk walk_;
     FactReader facts_;
     std::vector<Found> found_;
+    Stems stems_;
     ClueReader clues_;
     ChoiceClues choiceClues_;
     PlaceClues placeClues_;

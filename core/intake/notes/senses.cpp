@@ -1,6 +1,8 @@
 #include "core/intake/notes/senses.h"
 
 #include <algorithm>
+#include <array>
+#include <deque>
 #include <unordered_map>
 
 #include "core/intake/notes/tables.h"
@@ -27,32 +29,34 @@ class Senses {
             if (row.empty() || row.front() == '#' || tab == std::string_view::npos) {
                 continue;
             }
-            names_.emplace_back(row.substr(0, tab));
-            denied_.push_back("not-" + names_.back());
-            addWords(row.substr(tab + 1), static_cast<std::uint8_t>(names_.size() - 1), speller);
+            const std::string& name = names_.emplace_back(row.substr(0, tab));
+            const std::string& denied = names_.emplace_back("not-" + name);
+            words_.push_back({ClueWords(name), ClueWords(denied)});
+            addWords(row.substr(tab + 1), static_cast<std::uint8_t>(words_.size() - 1), speller);
         }
     }
 
     // The senses of a phrase, empty where it only begins a saying; nullptr where it doesn't.
-    [[nodiscard]] const std::vector<std::uint8_t>* of(const std::string& phrase) const {
+    [[nodiscard]] const std::vector<std::uint8_t>* of(std::uint64_t phrase) const {
         const auto at = byPhrase_.find(phrase);
         return at == byPhrase_.end() ? nullptr : &at->second;
     }
 
-    [[nodiscard]] std::string_view name(std::uint8_t sense, bool denied) const {
-        return denied ? denied_[sense] : names_[sense];
+    [[nodiscard]] const ClueWords& words(std::uint8_t sense, bool denied) const {
+        return words_[sense][denied ? 1 : 0];
     }
 
     [[nodiscard]] std::uint8_t named(std::string_view name) const {
-        return static_cast<std::uint8_t>(std::find(names_.begin(), names_.end(), name) -
-                                         names_.begin());
+        const auto at = std::find_if(words_.begin(), words_.end(),
+                                     [&](const auto& words) { return words[0].text() == name; });
+        return static_cast<std::uint8_t>(at - words_.begin());
     }
 
   private:
     void addWords(std::string_view words, std::uint8_t sense, Speller& speller) {
         while (!words.empty()) {
             const std::size_t end = std::min(words.find(';'), words.size());
-            std::string phrase;
+            std::uint64_t phrase = 0;
             std::vector<Token> tokens;
             cutTokens(words.substr(0, end), 0, speller, tables().lexicon, tokens);
             std::string_view before;
@@ -62,7 +66,7 @@ class Senses {
                 }
                 before = token.text;
                 for (const std::string& stem : speller.stemsOf(token.text)) {
-                    phrase += (phrase.empty() ? "" : " ") + stem;
+                    phrase = ClueWords(stem).after(phrase);
                     byPhrase_.try_emplace(phrase);
                 }
             }
@@ -74,9 +78,9 @@ class Senses {
         }
     }
 
-    std::vector<std::string> names_;
-    std::vector<std::string> denied_;  // their names where they are
-    std::unordered_map<std::string, std::vector<std::uint8_t>> byPhrase_;
+    std::deque<std::string> names_;
+    std::vector<std::array<ClueWords, 2>> words_;  // by sense: its name, and where it is denied
+    std::unordered_map<std::uint64_t, std::vector<std::uint8_t>> byPhrase_;  // by its stems
 };
 
 const Senses& senses() {
@@ -86,8 +90,8 @@ const Senses& senses() {
 
 }  // namespace
 
-std::string_view senseName(std::uint8_t sense, bool denied) {
-    return senses().name(sense, denied);
+const ClueWords& senseWords(std::uint8_t sense, bool denied) {
+    return senses().words(sense, denied);
 }
 
 std::vector<std::uint8_t> sensesNamed(std::initializer_list<std::string_view> names) {
@@ -98,18 +102,16 @@ std::vector<std::uint8_t> sensesNamed(std::initializer_list<std::string_view> na
     return all;
 }
 
-std::vector<SenseSpot> sensesIn(std::span<const std::string_view> stems) {
+std::vector<SenseSpot> sensesIn(std::span<const ClueWords* const> stems) {
     std::vector<SenseSpot> spots;
-    std::string phrase;
     static const std::uint8_t kNot = senses().named("not");
     std::size_t next = 0;  // past the saying
     for (std::size_t i = 0; i < stems.size(); i = next) {
         next = i + 1;
-        phrase.clear();
+        std::uint64_t phrase = 0;
         const std::size_t first = spots.size();
         for (std::size_t k = i; k < stems.size() && k < i + kLongest; ++k) {
-            phrase += k == i ? "" : " ";
-            phrase += stems[k];
+            phrase = stems[k]->after(phrase);
             const std::vector<std::uint8_t>* found = senses().of(phrase);
             if (found == nullptr) {
                 break;

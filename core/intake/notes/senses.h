@@ -11,10 +11,14 @@
 #include <string_view>
 #include <vector>
 
+#include "core/intake/notes/clue_words.h"
+
 namespace ledgerboard::intake {
 
+inline constexpr std::size_t kMostSenses = 32;
+
 // "good", as senses.tsv writes it; "not-good" where it is denied.
-[[nodiscard]] std::string_view senseName(std::uint8_t sense, bool denied = false);
+[[nodiscard]] const ClueWords& senseWords(std::uint8_t sense, bool denied = false);
 
 // By their names, in the same order.
 [[nodiscard]] std::vector<std::uint8_t> sensesNamed(std::initializer_list<std::string_view> names);
@@ -25,11 +29,11 @@ struct SenseSpot {
     std::uint8_t sense = 0;
     bool denied = false;  // a "not" stands up to three words before it
 
-    [[nodiscard]] std::string_view told() const { return senseName(sense, denied); }
+    [[nodiscard]] const ClueWords& told() const { return senseWords(sense, denied); }
 };
 
 // In order; of two that begin at the same word and have the same sense, the longer. `stems` holds
 // one for each token.
-[[nodiscard]] std::vector<SenseSpot> sensesIn(std::span<const std::string_view> stems);
+[[nodiscard]] std::vector<SenseSpot> sensesIn(std::span<const ClueWords* const> stems);
 
 }  // namespace ledgerboard::intake

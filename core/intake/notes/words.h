@@ -34,6 +34,9 @@ class Lexicon {
     // kUnknown when no table holds it.
     [[nodiscard]] WordId find(std::string_view stem) const;
 
+    // Ids are 1 to this.
+    [[nodiscard]] std::size_t size() const { return stems_.size(); }
+
     // The stem of an id that learn() gave.
     [[nodiscard]] const std::string& stem(WordId word) const { return *stems_[word - 1]; }
 

@@ -29,8 +29,13 @@ constexpr std::string_view kNotes =
 
 std::vector<std::string> sensesOf(const std::vector<std::string_view>& stems) {
     std::vector<std::string> names;
-    for (const SenseSpot& spot : sensesIn(stems)) {
-        names.push_back((spot.denied ? "not " : "") + std::string(senseName(spot.sense)));
+    const std::vector<ClueWords> words(stems.begin(), stems.end());
+    std::vector<const ClueWords*> said;
+    for (const ClueWords& word : words) {
+        said.push_back(&word);
+    }
+    for (const SenseSpot& spot : sensesIn(said)) {
+        names.push_back((spot.denied ? "not " : "") + std::string(senseWords(spot.sense).text()));
     }
     return names;
 }
@@ -78,9 +83,9 @@ TEST(NotesLeanings, TheMentionThatTellsMostDecides) {
 
 TEST(NotesLeanings, WhatIsSaidIsKnownByItsThingToo) {
     Clues clues(true);
-    clues.addSaid("after says", "rotten");
+    clues.addSaid(ClueWords("after says"), ClueWords("rotten"));
     clues.add("right after", "is");
-    clues.addSaidOf("thing", "window sill");
+    clues.addSaidOf(ClueWords("thing"), ClueWords("window sill"));
     clues.settle();
     ASSERT_EQ(clues.names().size(), 3U);
     EXPECT_EQ(clues.names().back(), "thing window sill && after says rotten");
