@@ -348,6 +348,17 @@ FactReader::RoomCounts FactReader::countsOf(const Sentence& sentence, const Spot
             counts.rooms = counts.rooms == nullptr ? count : counts.rooms;
         }
     }
+    // "Three bed, two and a half."
+    for (const Amount& amount : spots.amounts) {
+        const bool closes = amount.end >= sentence.tokens.size() ||
+                            markIs(sentence, amount.end, '.') || markIs(sentence, amount.end, ',');
+        if (counts.baths == nullptr && counts.beds != nullptr && amount.kind == AmountKind::Plain &&
+            closes && amount.begin > counts.beds->end && amount.begin <= counts.beds->end + 2 &&
+            lower(sentence, counts.beds->end).starts_with("bed") && amount.value >= 1000 &&
+            amount.value <= 5000 && amount.value % 500 == 0) {
+            counts.baths = &amount;
+        }
+    }
     return counts;
 }
 
@@ -365,6 +376,36 @@ std::int64_t FactReader::upAndDown(const Sentence& sentence, const Spots& spots)
     return 0;
 }
 
+// Keeps what a sentence counts of the house, or of one of two homes in it.
+void FactReader::addRooms(const Sentence& sentence, const Spots& spots, const RoomCounts& counts,
+                          std::int64_t bathsSaid, bool twice) {
+    const Amount* beds = counts.beds;
+    const Amount* baths = counts.baths;
+    const Amount* rooms = counts.rooms;
+    // Counts that were added up are less sure.
+    constexpr int kSum = 80;
+    if (beds != nullptr && !has("bedrooms")) {
+        const std::int64_t more =
+            moreOf(sentence, beds->end) + moreCounted(sentence, spots, *beds, "bed");
+        add(sentence, "bedrooms", countText(beds->value * (twice ? 2 : 1) + more),
+            bathsSaid != 0 && more == 0 && !twice ? 93 : kSum);
+    }
+    if (beds != nullptr && bathsSaid == 0 && saysOneBath(sentence) && !has("baths")) {
+        add(sentence, "baths", "1", 80);
+    }
+    if (bathsSaid != 0 && !has("baths")) {
+        const std::int64_t more =
+            baths == nullptr
+                ? 0
+                : moreOf(sentence, baths->end) + moreCounted(sentence, spots, *baths, "bath");
+        add(sentence, "baths", countText(bathsSaid + more),
+            beds != nullptr && more == 0 && !twice && bathsSaid % 1000 % 500 == 0 ? 93 : kSum);
+    }
+    if (rooms != nullptr && rooms->value >= 3000) {
+        add(sentence, "rooms", countText(rooms->value), 75);
+    }
+}
+
 bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     constexpr int kOpening = 16;
     const std::int64_t up = upAndDown(sentence, spots);
@@ -378,17 +419,6 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     const Amount* beds = counts.beds;
     const Amount* baths = counts.baths;
     const Amount* rooms = counts.rooms;
-    // "Three bed, two and a half."
-    for (const Amount& amount : spots.amounts) {
-        const bool closes = amount.end >= sentence.tokens.size() ||
-                            markIs(sentence, amount.end, '.') || markIs(sentence, amount.end, ',');
-        if (baths == nullptr && beds != nullptr && amount.kind == AmountKind::Plain && closes &&
-            amount.begin > beds->end && amount.begin <= beds->end + 2 &&
-            lower(sentence, beds->end).starts_with("bed") && amount.value >= 1000 &&
-            amount.value <= 5000 && amount.value % 500 == 0) {
-            baths = &amount;
-        }
-    }
     // "2bd/1ba each = 4/2": of each flat, not of the house.
     const bool figures = (beds == nullptr && baths == nullptr) || says(sentence, "each");
     if (figures && takeFigures(sentence, spots)) {
@@ -417,7 +447,6 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
                  wordsBesideFigures(sentence, spots));
     }
     // Counts of rooms alone may be of rooms that want work: they must stand early, without any.
-    const bool oneBath = beds != nullptr && bathsSaid == 0 && saysOneBath(sentence);
     const bool ofHouse = has("area_sqft") || has("built") || has("purchase");
     const bool among = lastDeal_ == taken_ && spots.objects.empty() && spots.acts.empty();
     const bool early = among || (taken_ <= kOpening && (spots.objects.empty() || ofHouse) &&
@@ -430,28 +459,7 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
         add(sentence, beds != nullptr ? "bedrooms" : "baths", countText(sum), 85);
         return true;
     }
-    // Counts that were added up are less sure.
-    constexpr int kSum = 80;
-    if (beds != nullptr && !has("bedrooms")) {
-        const std::int64_t more =
-            moreOf(sentence, beds->end) + moreCounted(sentence, spots, *beds, "bed");
-        add(sentence, "bedrooms", countText(beds->value * (twice ? 2 : 1) + more),
-            bathsSaid != 0 && more == 0 && !twice ? 93 : kSum);
-    }
-    if (oneBath && !has("baths")) {
-        add(sentence, "baths", "1", 80);
-    }
-    if (bathsSaid != 0 && !has("baths")) {
-        const std::int64_t more =
-            baths == nullptr
-                ? 0
-                : moreOf(sentence, baths->end) + moreCounted(sentence, spots, *baths, "bath");
-        add(sentence, "baths", countText(bathsSaid + more),
-            beds != nullptr && more == 0 && !twice && bathsSaid % 1000 % 500 == 0 ? 93 : kSum);
-    }
-    if (rooms != nullptr && rooms->value >= 3000) {
-        add(sentence, "rooms", countText(rooms->value), 75);
-    }
+    addRooms(sentence, spots, counts, bathsSaid, twice);
     return true;
 }
 

@@ -85,6 +85,8 @@ class FactReader {
     };
 
     [[nodiscard]] static RoomCounts countsOf(const Sentence& sentence, const Spots& spots);
+    void addRooms(const Sentence& sentence, const Spots& spots, const RoomCounts& counts,
+                  std::int64_t bathsSaid, bool twice);
     [[nodiscard]] static std::string roomFact(const Sentence& sentence);
     [[nodiscard]] static std::int64_t moreCounted(const Sentence& sentence, const Spots& spots,
                                                   const Amount& first, std::string_view stem);
