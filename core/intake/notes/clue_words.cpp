@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cstring>
+#include <deque>
 
 namespace ledgerboard::intake {
 
@@ -139,14 +140,22 @@ const ClueWords& cueWords(Cue cue) {
 }
 
 const ClueWords& treatmentWords(model::Treatment treatment) {
-    static const std::vector<ClueWords> kTreatments = [] {
-        std::vector<ClueWords> words;
-        for (const std::string_view word : model::wordsOf<model::Treatment>()) {
-            words.emplace_back(word);
-        }
-        return words;
-    }();
+    static const auto kNames = model::wordsOf<model::Treatment>();
+    static const std::vector<ClueWords> kTreatments(kNames.begin(), kNames.end());
     return kTreatments[static_cast<std::size_t>(treatment)];
+}
+
+const ClueWords& figureWords(std::size_t figure) {
+    constexpr std::size_t kFigures = 64;
+    static const std::deque<std::string> kNames = [] {
+        std::deque<std::string> names;
+        for (std::size_t i = 0; i < kFigures; ++i) {
+            names.push_back(std::to_string(i));
+        }
+        return names;
+    }();
+    static const std::vector<ClueWords> kWords(kNames.begin(), kNames.end());
+    return kWords[std::min(figure, kFigures - 1)];
 }
 
 Stems::Stems(const Lexicon& lexicon) : known_(knownStems()), speller_(lexicon) {}

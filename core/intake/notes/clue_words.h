@@ -57,6 +57,8 @@ struct ThingWords {
 [[nodiscard]] const ThingWords& thingWords(std::uint32_t object);
 [[nodiscard]] const ClueWords& cueWords(Cue cue);
 [[nodiscard]] const ClueWords& treatmentWords(model::Treatment treatment);
+// Of a small figure; all large ones have the same.
+[[nodiscard]] const ClueWords& figureWords(std::size_t figure);
 
 // The words of the notes as clues have them, each worked out once.
 class Stems {

@@ -101,38 +101,68 @@ const Weights& weights() {
     return kWeights;
 }
 
+// The words that clues of a thing by itself begin with, and those that they tell with.
+struct Words {
+    const ClueWords every{"every"};
+    const ClueWords thing{"thing"};
+    const ClueWords family{"family"};
+    const ClueWords trade{"trade"};
+    const ClueWords mentions{"mentions"};
+    const ClueWords walk{"walk"};
+    const ClueWords place{"place"};
+    const ClueWords outdoors{"outdoors"};
+    const ClueWords whole{"whole"};
+    const ClueWords room{"room"};
+    const ClueWords thingIn{"thing in"};
+    const ClueWords made{"made"};
+    const ClueWords nothing{"nothing"};
+    const ClueWords thingMade{"thing made"};
+    const ClueWords familyMade{"family made"};
+    const ClueWords sign{"sign"};
+    const ClueWords rival{"rival"};
+    const ClueWords rivalBefore{"rival before"};
+    const ClueWords rivalAfter{"rival after"};
+};
+
+const Words& words() {
+    static const Words kWords;
+    return kWords;
+}
+
 // What the thing is, and what the rules made of it.
 void addThing(const Thing& thing, const std::vector<Found>& made, const Walk& walk, Clues& clues) {
-    const ObjectRow& object = tables().objects[thing.object];
-    clues.add("every");
-    clues.add("thing", object.name);
-    clues.add("family", object.family);
-    clues.add("trade", object.trade);
     constexpr std::size_t kMany = 4;
-    clues.add("mentions", std::to_string(std::min(thing.mentions.size(), kMany)));
+    const Words& to = words();
+    const ThingWords& object = thingWords(thing.object);
+    clues.add({&to.every});
+    clues.add({&to.thing, &object.name});
+    clues.add({&to.family, &object.family});
+    clues.add({&to.trade, &object.trade});
+    clues.add({&to.mentions, &figureWords(std::min(thing.mentions.size(), kMany))});
     if (walk.known().size() > 2) {
-        clues.add("walk");
+        clues.add({&to.walk});
     }
     if (const KnownSpace* space = walk.find(thing.place)) {
-        clues.add("place", space->kind == SpaceKind::Outside ? "outdoors"
-                           : space->kind == SpaceKind::Whole ? "whole"
-                                                             : "room");
-        const std::string room = space->key.substr(space->key.rfind(' ') + 1);
-        clues.add("room", room);
-        clues.add("thing in", object.name, room);
+        clues.add({&to.place, space->kind == SpaceKind::Outside ? &to.outdoors
+                              : space->kind == SpaceKind::Whole ? &to.whole
+                                                                : &to.room});
+        const std::string_view key = space->key;
+        const ClueWords room(key.substr(key.rfind(' ') + 1));
+        clues.add({&to.room, &room});
+        clues.add({&to.thingIn, &object.name, &room});
     }
     if (thing.made.empty()) {
-        clues.add("made", "nothing");
-        clues.add("thing made", object.name, "nothing");
+        clues.add({&to.made, &to.nothing});
+        clues.add({&to.thingMade, &object.name, &to.nothing});
     }
     for (const std::size_t i : thing.made) {
-        const std::string_view treatment = model::wordOf(made[i].treatment);
-        clues.add("made", treatment);
-        clues.add("made", treatment, std::to_string(made[i].weight));
-        clues.add("thing made", object.name, treatment);
-        clues.add("family made", object.family, treatment);
+        const ClueWords& treatment = treatmentWords(made[i].treatment);
+        clues.add({&to.made, &treatment});
+        clues.add({&to.made, &treatment, &figureWords(static_cast<std::size_t>(made[i].weight))});
+        clues.add({&to.thingMade, &object.name, &treatment});
+        clues.add({&to.familyMade, &object.family, &treatment});
         for (const Sign& sign : made[i].signs) {
-            clues.add("sign", treatment, kindName(sign.kind), valueName(sign));
+            clues.add({&to.sign, &treatment, &kindWords(sign.kind), &valueWords(sign)});
         }
     }
 }
@@ -150,6 +180,7 @@ void addRivals(const std::vector<Thing>& things, const std::vector<Found>& made,
         }
     }
     constexpr std::size_t kMost = 8;
+    const Words& to = words();
     for (const auto& [end, all] : byEnd) {
         for (std::size_t k = 0; k < all.size(); ++k) {
             Clues& clues = evidence[all[k]].thing;
@@ -157,9 +188,9 @@ void addRivals(const std::vector<Thing>& things, const std::vector<Found>& made,
                 if (other == k) {
                     continue;
                 }
-                clues.add(other < k ? "rival before" : "rival after");
+                clues.add({other < k ? &to.rivalBefore : &to.rivalAfter});
                 for (const std::size_t i : things[all[other]].made) {
-                    clues.add("rival", model::wordOf(made[i].treatment));
+                    clues.add({&to.rival, &treatmentWords(made[i].treatment)});
                 }
             }
         }
@@ -258,8 +289,6 @@ std::vector<Thing> thingsOf(const std::vector<Mention>& mentions, const std::vec
 std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
                                  const std::vector<Mention>& mentions,
                                  const std::vector<Found>& made, const Walk& walk, bool named) {
-    static const ClueWords kThing("thing");
-    static const ClueWords kFamily("family");
     std::vector<Evidence> all;
     all.reserve(things.size());
     for (const Thing& thing : things) {
@@ -274,12 +303,12 @@ std::vector<Evidence> evidenceOf(const std::vector<Thing>& things,
             }
         }
         const std::vector<std::size_t>& heard = told.empty() ? thing.mentions : told;
-        const ThingWords& words = thingWords(thing.object);
+        const ThingWords& object = thingWords(thing.object);
         for (std::size_t k = 0; k < heard.size(); ++k) {
             if (k < kFirstHeard || k + kLastHeard >= heard.size()) {
                 Clues& clues = one.mentions.emplace_back(mentions[heard[k]].clues);
-                clues.addSaidOf(kThing, words.name);
-                clues.addSaidOf(kFamily, words.family);
+                clues.addSaidOf(words().thing, object.name);
+                clues.addSaidOf(words().family, object.family);
             }
         }
     }

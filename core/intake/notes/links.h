@@ -47,8 +47,8 @@ struct Linked {
                                   const Context& context);
 
 // How hard the tokens from `begin` to `end` part what stands before from what stands after; 8 and
-// more is another clause.
+// more is another clause. What is `enough` already is added to no further.
 [[nodiscard]] double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
-                              std::size_t end);
+                              std::size_t end, double enough = 1'000'000);
 
 }  // namespace ledgerboard::intake

@@ -37,7 +37,8 @@ double costOf(const Token& mark) {
 
 }  // namespace
 
-double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin, std::size_t end) {
+double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin, std::size_t end,
+                double enough) {
     static const WordId kAnd = tables().id("and");
     static const WordId kOr = tables().id("or");
     static const WordId kBut = tables().id("but");
@@ -54,7 +55,7 @@ double partedBy(const Sentence& sentence, const Spots& spots, std::size_t begin,
         }
     }
     auto cue = spots.cuesFrom(begin);
-    for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
+    for (std::size_t i = begin; i < end && i < sentence.tokens.size() && cost < enough; ++i) {
         const Token& token = sentence.tokens[i];
         bool turns = false;
         bool because = false;

@@ -1,5 +1,7 @@
 #include "core/intake/notes/phrases.h"
 
+#include <algorithm>
+
 namespace ledgerboard::intake {
 
 namespace {
@@ -15,15 +17,19 @@ PhraseTrie::PhraseTrie() {
 }
 
 void PhraseTrie::add(std::span<const WordId> words, Meaning meaning) {
+    openings_.resize(std::max(openings_.size(), std::size_t{words.front()} + 1));
+    Opening& opening = openings_[words.front()];
+    opening.tables |= bitOf(meaning.from);
     std::uint32_t node = 0;
     for (const WordId word : words) {
         const auto fresh = static_cast<std::uint32_t>(meanings_.size());
-        const auto [place, added] = edges_.emplace(edge(node, word), fresh);
-        if (added) {
+        std::uint32_t& next = node == 0 ? opening.node : edges_[edge(node, word)];
+        if (next == 0) {
+            next = fresh;
             likely_.add(edge(node, word));
             meanings_.emplace_back();
         }
-        node = place->second;
+        node = next;
     }
     // An earlier row of the same table wins over a later one with the same phrase.
     for (const Meaning& held : meanings_[node]) {
@@ -37,6 +43,9 @@ void PhraseTrie::add(std::span<const WordId> words, Meaning meaning) {
 }
 
 std::uint32_t PhraseTrie::step(std::uint32_t node, WordId word) const {
+    if (node == 0) {
+        return word < openings_.size() ? openings_[word].node : 0;
+    }
     if (!likely_.mayHave(edge(node, word))) {
         return 0;
     }

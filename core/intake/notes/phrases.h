@@ -34,11 +34,28 @@ class PhraseTrie {
     void add(std::span<const WordId> words, Meaning meaning);
     // The node after `word` from `node`; 0 is the root and also "none".
     [[nodiscard]] std::uint32_t step(std::uint32_t node, WordId word) const;
+
+    // Whether a phrase of that table begins with the word.
+    [[nodiscard]] bool opens(WordId word, From from) const {
+        return word < openings_.size() && (openings_[word].tables & bitOf(from)) != 0;
+    }
+
     // What ends at `node`.
     [[nodiscard]] std::span<const Meaning> at(std::uint32_t node) const;
 
   private:
-    Likely likely_;  // most words follow no phrase
+    [[nodiscard]] static std::uint16_t bitOf(From from) {
+        return static_cast<std::uint16_t>(1U << static_cast<unsigned>(from));
+    }
+
+    // What begins with a word.
+    struct Opening {
+        std::uint32_t node = 0;
+        std::uint16_t tables = 0;  // those that have a phrase with it first
+    };
+
+    std::vector<Opening> openings_;  // by word
+    Likely likely_{18};              // most words follow no phrase
     std::unordered_map<std::uint64_t, std::uint32_t> edges_;
     std::vector<std::vector<Meaning>> meanings_;
 };

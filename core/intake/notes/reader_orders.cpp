@@ -66,7 +66,8 @@ void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said
     for (const Amount& amount : spots.amounts) {
         const std::size_t begin = std::min(amount.begin, said.at);
         const std::size_t end = std::max(amount.end, said.at);
-        const bool near = partedBy(sentence, spots, begin, end) < 5.0;
+        constexpr double kFar = 5.0;
+        const bool near = partedBy(sentence, spots, begin, end, kFar) < kFar;
         const bool nearest =
             std::none_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
                 return !other.landmark && other.span.begin > begin && other.span.end < end &&

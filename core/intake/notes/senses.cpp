@@ -5,6 +5,7 @@
 #include <deque>
 #include <unordered_map>
 
+#include "core/intake/notes/likely.h"
 #include "core/intake/notes/tables.h"
 #include "core/intake/notes/tokens.h"
 #include "core/intake/tables/embedded.h"
@@ -38,6 +39,9 @@ class Senses {
 
     // The senses of a phrase, empty where it only begins a saying; nullptr where it doesn't.
     [[nodiscard]] const std::vector<std::uint8_t>* of(std::uint64_t phrase) const {
+        if (!likely_.mayHave(phrase)) {
+            return nullptr;
+        }
         const auto at = byPhrase_.find(phrase);
         return at == byPhrase_.end() ? nullptr : &at->second;
     }
@@ -68,6 +72,7 @@ class Senses {
                 for (const std::string& stem : speller.stemsOf(token.text)) {
                     phrase = ClueWords(stem).after(phrase);
                     byPhrase_.try_emplace(phrase);
+                    likely_.add(phrase);
                 }
             }
             std::vector<std::uint8_t>& senses = byPhrase_[phrase];
@@ -80,6 +85,7 @@ class Senses {
 
     std::deque<std::string> names_;
     std::vector<std::array<ClueWords, 2>> words_;  // by sense: its name, and where it is denied
+    Likely likely_{16};
     std::unordered_map<std::uint64_t, std::vector<std::uint8_t>> byPhrase_;  // by its stems
 };
 

@@ -110,6 +110,8 @@ class SignReader {
           object_(said.spot == kNone ? nullptr : &spots.objects[said.spot]) {}
 
     std::vector<Sign> read() {
+        constexpr std::size_t kUsual = 32;
+        signs_.reserve(kUsual);
         add(SignKind::Every, 0);
         add(SignKind::Act, act_.row);
         add(SignKind::Object, said_.object);
@@ -176,7 +178,8 @@ class SignReader {
         for (const CueSpot& cue : spots_.cues) {
             const std::size_t begin = std::min(cue.span.end, act_.span.end);
             const std::size_t end = std::max(cue.span.begin, act_.span.begin);
-            const bool near = end <= begin || partedBy(sentence_, spots_, begin, end) < kSameClause;
+            const bool near =
+                end <= begin || partedBy(sentence_, spots_, begin, end, kSameClause) < kSameClause;
             if (near) {
                 add(SignKind::Cue, static_cast<std::uint32_t>(cue.cue));
             }
@@ -279,26 +282,35 @@ class SignReader {
 
 }  // namespace
 
-std::string_view kindName(SignKind kind) {
-    return kKinds[static_cast<std::size_t>(kind)];
+const ClueWords& kindWords(SignKind kind) {
+    static const std::vector<ClueWords> kWords(kKinds.begin(), kKinds.end());
+    return kWords[static_cast<std::size_t>(kind)];
 }
 
-std::string valueName(const Sign& sign) {
+const ClueWords& valueWords(const Sign& sign) {
+    static const std::vector<ClueWords> kIs(kFlags.begin(), kFlags.end());
+    static const std::vector<ClueWords> kPhrases = [] {
+        std::vector<ClueWords> phrases;
+        for (const ActRow& act : tables().acts) {
+            phrases.emplace_back(act.phrase);
+        }
+        return phrases;
+    }();
     switch (sign.kind) {
         case SignKind::Act:
-            return tables().acts[sign.value].phrase;
+            return kPhrases[sign.value];
         case SignKind::Object:
-            return tables().objects[sign.value].name;
+            return thingWords(sign.value).name;
         case SignKind::Trade:
-            return tables().objects[sign.value].trade;
+            return thingWords(sign.value).trade;
         case SignKind::Cue:
-            return std::string(cueName(static_cast<Cue>(sign.value)));
+            return cueWords(static_cast<Cue>(sign.value));
         case SignKind::Is:
-            return std::string(kFlags[sign.value]);
+            return kIs[sign.value];
         case SignKind::Also:
-            return std::string(model::wordsOf<model::Treatment>()[sign.value]);
+            return treatmentWords(static_cast<model::Treatment>(sign.value));
         default:
-            return std::to_string(sign.value);
+            return figureWords(sign.value);
     }
 }
 

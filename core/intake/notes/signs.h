@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "core/intake/notes/clue_words.h"
 #include "core/intake/notes/links.h"
 #include "core/intake/notes/sentences.h"
 #include "core/intake/notes/spots.h"
@@ -95,8 +96,8 @@ struct Sign {
 }
 
 // The words of leanings.tsv for it: "gap" and "2".
-[[nodiscard]] std::string_view kindName(SignKind kind);
-[[nodiscard]] std::string valueName(const Sign& sign);
+[[nodiscard]] const ClueWords& kindWords(SignKind kind);
+[[nodiscard]] const ClueWords& valueWords(const Sign& sign);
 
 // What the sentence tells of `said`, in no particular order, none twice.
 [[nodiscard]] std::vector<Sign> signsOf(const Sentence& sentence, const Spots& spots,

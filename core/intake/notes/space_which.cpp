@@ -141,6 +141,9 @@ bool isHyphen(std::span<const Token> tokens, std::size_t at) {
 
 RowFound longestRow(std::span<const Token> tokens, std::size_t at, From from) {
     RowFound found;
+    if (at >= tokens.size() || !tables().phrases.opens(tokens[at].word, from)) {
+        return found;
+    }
     std::uint32_t node = 0;
     for (std::size_t i = at; i < tokens.size(); ++i) {
         if (i > at && isHyphen(tokens, i)) {
