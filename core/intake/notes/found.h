@@ -33,6 +33,9 @@ struct Found {
     return treatment != model::Treatment::Keep && treatment != model::Treatment::Inspect;
 }
 
+// Walls, ceilings and floors: what rooms that are spoken of together have in common.
+[[nodiscard]] bool isFinish(std::uint32_t object);
+
 // Merges what was said more than once of one object in one space, spells out groups of rooms, and
 // settles what contradicts itself: an order outranks a remark, the later order the earlier.
 // In: `found` in the order of the notes. Out: in the order in which each thing was first spoken of,

@@ -29,6 +29,13 @@ bool turnsToGroup(const Sentence& sentence, const Spots& spots) {
     return sentence.opensParagraph && groups == 1 && levels == 1 && spots.spaces.size() == 2;
 }
 
+// "Plank through the downstairs.", "Paint every room."
+bool speaksOfAll(const Spots& spots) {
+    return std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
+        return spot.kind == SpaceKind::Level || spot.kind == SpaceKind::Whole;
+    });
+}
+
 // "SHED: demo and haul": the place is a thing as well. kNone where it is none.
 std::uint32_t thingOfPlace(const std::vector<std::string>& here) {
     static const std::vector<std::string_view> kThings = {
@@ -104,6 +111,9 @@ void Reader::take(Sentence& sentence, const Around& around) {
     if (placed.onlyPlace && spreads(sentence, stood)) {
         copyLast(walk_.current());
         walk_.stand(stood);
+    } else if (placed.onlyPlace && !sentence.opensLine && saysAlso(sentence, spots)) {
+        copyLast(walk_.current());
+        arrive(sentence);
     } else if (placed.moved && !isSaidBeforeMove(spots)) {
         arrive(sentence);
     }
@@ -114,6 +124,7 @@ void Reader::take(Sentence& sentence, const Around& around) {
         before_.clear();
     }
     const std::size_t foundBefore = found_.size();
+    const std::size_t mentionsBefore = mentions_.size();
     Linked linked;
     if (!placed.onlyPlace) {
         const std::vector<ObjectSpot> heard = spots.objects;
@@ -136,6 +147,8 @@ void Reader::take(Sentence& sentence, const Around& around) {
     keepTopic(sentence, spots);
     keepLastWords(sentence, spots);
     lastFound_ = std::min(foundBefore, found_.size());
+    lastMention_ = std::min(mentionsBefore, mentions_.size());
+    spokeOfAll_ = speaksOfAll(spots);
     if (options_.explain) {
         explain(sentence, spots, placed, linked, foundBefore);
     }

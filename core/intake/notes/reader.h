@@ -124,6 +124,7 @@ class Reader {
     [[nodiscard]] bool spreads(const Sentence& sentence,
                                const std::vector<std::string>& stood) const;
     void copyLast(const std::vector<std::string>& places);
+    [[nodiscard]] bool saysAlso(const Sentence& sentence, const Spots& spots) const;
     void extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                       const Linked& linked);
     void takeFragment(const Sentence& sentence, Spots& spots, const Placed& placed, Linked& linked);
@@ -241,6 +242,8 @@ class Reader {
     bool speakers_ = false;               // more than one speaks
     bool proposed_ = false;               // … that asked leave to do some work
     std::size_t lastFound_ = 0;           // found_ before the sentence before this one
+    std::size_t lastMention_ = 0;         // mentions_ before it
+    bool spokeOfAll_ = false;             // it spoke of a storey or of all rooms
     Reading reading_;
 };
 

@@ -58,16 +58,6 @@ void nameCopied(const std::vector<std::uint32_t>& named, Found& copy) {
     }
 }
 
-// What rooms that are alike have in common.
-bool isFinish(std::uint32_t object) {
-    static const std::vector<std::string_view> kFinishes = {
-        "walls",   "ceiling",  "plaster",  "wallpaper",   "paneling",
-        "drywall", "subfloor", "wainscot", "drop ceiling"};
-    const ObjectRow& row = tables().objects[object];
-    return row.family == "floor" ||
-           std::find(kFinishes.begin(), kFinishes.end(), row.name) != kFinishes.end();
-}
-
 // Whether what was found in one place is meant by "same" in another, of all that is there: its
 // walls and floors, and what is new in a bath.
 bool isAlike(const Found& found, const std::string& to) {
@@ -148,6 +138,15 @@ std::size_t endOfSame(const Sentence& sentence, std::size_t at) {
 }
 
 }  // namespace
+
+bool isFinish(std::uint32_t object) {
+    static const std::vector<std::string_view> kFinishes = {
+        "walls",   "ceiling",  "plaster",  "wallpaper",   "paneling",
+        "drywall", "subfloor", "wainscot", "drop ceiling"};
+    const ObjectRow& row = tables().objects[object];
+    return row.family == "floor" ||
+           std::find(kFinishes.begin(), kFinishes.end(), row.name) != kFinishes.end();
+}
 
 // "BED 2: same, 10 m2", "Middle bedroom, same.", "this one gets the same": a plain "same" that no
 // thing follows.

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -39,47 +40,79 @@ bool Reader::isDead(const Sentence& sentence, const Spots& spots, std::size_t at
 }
 
 // "Carpet out, plank in. Living room, dining room and the upstairs hall.": whether a sentence that
-// only names rooms, the one where the speaker stood among them, says where the last one holds.
+// only names rooms says where the last one holds: the speaker stood in one of them, or the last one
+// spoke of a storey or of all rooms.
 bool Reader::spreads(const Sentence& sentence, const std::vector<std::string>& stood) const {
-    constexpr std::size_t kLeast = 3;
     const std::vector<std::string>& now = walk_.current();
-    return !sentence.opensLine && !sentence.heading && stood.size() == 1 && now.size() >= kLeast &&
-           lastFound_ < found_.size() &&
-           std::find(now.begin(), now.end(), stood.front()) != now.end();
+    const std::size_t least = spokeOfAll_ ? 2 : 3;
+    return !sentence.opensLine && !sentence.heading && stood.size() == 1 && now.size() >= least &&
+           (lastFound_ < found_.size() || lastMention_ < mentions_.size()) &&
+           (spokeOfAll_ || contains(now, stood.front()));
 }
 
-// What was said last holds in these places as well.
+// What was said last of walls and floors holds in these places as well.
 void Reader::copyLast(const std::vector<std::string>& places) {
     const std::vector<Found> last(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
                                   found_.end());
     for (const Found& found : last) {
         for (const std::string& key : places) {
-            if (key != found.place && found_.size() < kMostItems) {
+            if (isFinish(found.object) && key != found.place && found_.size() < kMostItems) {
                 found_.push_back(found);
                 found_.back().place = key;
                 found_.back().signs.push_back(signOf(SignFlag::Copied));
             }
         }
     }
+    const std::size_t mentions = mentions_.size();
+    for (std::size_t i = lastMention_; i < mentions; ++i) {
+        const Mention mention = mentions_[i];
+        for (const std::string& key : places) {
+            if (!mention.aside && isFinish(mention.object) && mention.places.size() == 1 &&
+                key != mention.places.front()) {
+                copyMention(mention.object, mention.places.front(), key, mention.item.source);
+            }
+        }
+    }
 }
 
-// "This, the dining room, and the hall too.": what was said last holds there as well.
+// "The dining room too.", "That goes for the hall and the bedrooms as well.": what was said last
+// holds there.
+bool Reader::saysAlso(const Sentence& sentence, const Spots& spots) const {
+    static const std::vector<std::string_view> kWords = {"too", "also", "both", "likewise",
+                                                         "ditto"};
+    const bool works = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+        return tables().acts[act.row].weight > 1;
+    });
+    if (works || spots.spaces.empty() || isDead(sentence, spots, 0, 2)) {
+        return false;
+    }
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        const std::string& word = sentence.tokens[i].plain;
+        const std::string next =
+            i + 1 < sentence.tokens.size() ? sentence.tokens[i + 1].plain : std::string();
+        if (std::find(kWords.begin(), kWords.end(), word) != kWords.end() ||
+            (word == "as" && next == "well") || (word == "goes" && next == "for")) {
+            return true;
+        }
+    }
+    return false;
+}
+
 void Reader::extendPlaces(const Sentence& sentence, const Spots& spots, const Placed& placed,
                           const Linked& linked) {
-    const bool bare =
-        linked.said.empty() && !placed.parts.empty() && !placed.moved && lastFound_ < found_.size();
-    static const WordId kToo = tables().id("too");
-    static const WordId kBoth = tables().id("both");
-    static const WordId kAlso = tables().id("also");
-    const bool said =
-        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
-            return token.word != kUnknown &&
-                   (token.word == kToo || token.word == kBoth || token.word == kAlso);
-        });
-    if (!bare || !said || isDead(sentence, spots, 0, 2)) {
+    // "… and the hall too, because you can't stop at a doorway."
+    const bool things = !spots.objects.empty() && !spots.spaces.empty() &&
+                        spots.objects.front().span.begin <= spots.spaces.back().span.end + 1;
+    if (!linked.said.empty() || things || (placed.parts.empty() && !placed.moved) ||
+        !saysAlso(sentence, spots)) {
         return;
     }
-    copyLast(placed.parts.front().keys);
+    std::vector<std::string> places =
+        placed.parts.empty() ? std::vector<std::string>() : placed.parts.front().keys;
+    if (placed.moved) {
+        places.insert(places.end(), walk_.current().begin(), walk_.current().end());
+    }
+    copyLast(places);
 }
 
 }  // namespace ledgerboard::intake

@@ -183,7 +183,8 @@ class Walk {
     void leaveRooms(const Sentence& sentence, const Spots& spots, const Placed& placed);
     [[nodiscard]] Clause firstClause(const Sentence& sentence, const Spots& spots,
                                      std::size_t from);
-    void keepPair();
+    void keepRun(std::size_t count);
+    void hearAll(const Sentence& sentence, Spots& spots);
     [[nodiscard]] std::string thatPlace(const Sentence& sentence) const;
     void moveTo(const std::vector<const SpaceSpot*>& spots);
     [[nodiscard]] std::pair<std::string, std::size_t> unitAt(const Sentence& sentence,
@@ -222,7 +223,8 @@ class Walk {
     std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
     int stairsAge_ = 99;         // sentences since the stairs were named
     int bedroomsAge_ = 99;       // sentences since the bedrooms were spoken of together
-    int placesAge_ = 0;          // sentences since they were named
+    std::vector<std::string> counted_;  // words of number in the sentence before
+    int placesAge_ = 0;                 // sentences since they were named
     int lineIndent_ = 0;
     int headingIndent_ = -1;   // of the heading the lines stand under; -1 if none
     int headings_ = 0;         // that name a space and say nothing else

@@ -171,6 +171,15 @@ bool isLaidThrough(const Sentence& sentence, const Spots& spots, std::size_t beg
     while (at > 0 && wordIs(sentence, at - 1, "the")) {
         --at;
     }
+    // "… and carry that through the hall, the half bath and the kitchen"
+    constexpr std::size_t kNear = 4;
+    for (std::size_t i = at > kNear ? at - kNear : 0; i + 1 < at; ++i) {
+        if (wordIs(sentence, at - 1, "through") &&
+            (wordIs(sentence, i, "carri") || wordIs(sentence, i, "run") ||
+             wordIs(sentence, i, "extend") || wordIs(sentence, i, "continu"))) {
+            return true;
+        }
+    }
     return at > 0 && wordIs(sentence, at - 1, "through") &&
            std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
                return tables().acts[act.row].fresh && act.span.end <= at &&
@@ -584,13 +593,21 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
     // One of a row of spaces, or the subject of its clause: "the hall bath needs a new toilet".
     const bool joined = (index > 0 && spots.spaces[index - 1].span.end + 3 >= begin) ||
                         (index == 0 && listsThis(sentence));
-    const bool subject = spots.endOf(Cue::Passive, spot.span.end) > spot.span.end ||
-                         wordIs(sentence, spot.span.end, "too") ||
-                         wordIs(sentence, spot.span.end, "both");
+    const bool subject =
+        spots.endOf(Cue::Passive, spot.span.end) > spot.span.end ||
+        wordIs(sentence, spot.span.end, "too") ||
+        (wordIs(sentence, spot.span.end, "as") && wordIs(sentence, spot.span.end + 1, "well")) ||
+        wordIs(sentence, spot.span.end, "both");
     const bool passing = cueBefore(sentence, spots, Cue::Landmark, begin);
-    // "LVP: living room 260, dining room 120": the first of a row behind its label.
-    const bool heads = begin > 0 && isMark(sentence.tokens[begin - 1], ":") &&
-                       index + 1 < spots.spaces.size() &&
+    // "LVP: living room 260, dining room 120", "sand living room and hall": the first of a row.
+    const bool led =
+        begin > 0 && (isMark(sentence.tokens[begin - 1], ":") ||
+                      std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                          return act.span.end == begin &&
+                                 tables().acts[act.row].side == Side::After &&
+                                 !tables().acts[act.row].fresh;
+                      }));
+    const bool heads = led && index + 1 < spots.spaces.size() &&
                        spots.spaces[index + 1].span.begin <= spot.span.end + 3;
     const bool follows = heads || (begin > 0 && isMark(sentence.tokens[begin - 1], ",-("));
     return (joined || subject || follows) && !passing ? Role::Local : Role::Ignored;

@@ -193,8 +193,9 @@ void Walk::takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& cl
     }
     // "here, in the hall, and in the bedrooms", "the hall too": also where one stands.
     for (std::size_t k = clause.begin; k < sentence.tokens.size() && clause.keys.empty(); ++k) {
-        const bool joins =
-            wordIs(sentence, k, "here") || wordIs(sentence, k, "too") || listsThis(sentence);
+        const bool joins = wordIs(sentence, k, "here") || wordIs(sentence, k, "too") ||
+                           (wordIs(sentence, k, "as") && wordIs(sentence, k + 1, "well")) ||
+                           listsThis(sentence);
         if (joins && !current_.empty() && k < spot.span.end + 2) {
             clause.keys = current_;
         }
@@ -287,7 +288,12 @@ void Walk::settleIdle(const Sentence& sentence, const Spots& spots, Placed& plac
         std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
             return tables().is(token.word, "would") || tables().is(token.word, "could");
         });
-    if (placed.moved || !idle || talk || wished || sentence.tokens.size() > kShort) {
+    // "That goes for the hall and the den as well.": of both, and the speaker goes to neither.
+    const bool goes = std::any_of(
+        sentence.tokens.begin(), sentence.tokens.end(),
+        [](const Token& token) { return tables().is(token.word, "well") || token.plain == "too"; });
+    const bool row = goes && !placed.parts.empty() && placed.parts.front().keys.size() > 1;
+    if (placed.moved || !idle || talk || wished || row || sentence.tokens.size() > kShort) {
         return;
     }
     const SpaceSpot* spot = broughtUp(sentence, spots, placed.from);
@@ -353,10 +359,16 @@ Walk::Clause Walk::firstClause(const Sentence& sentence, const Spots& spots, std
                                     [](const CueSpot& cue) { return cue.cue == Cue::Rooms; });
     const bool named = rooms != spots.cues.end() && !spots.spaces.empty() &&
                        spots.spaces.front().span.begin < rooms->span.begin;
-    if (rooms != spots.cues.end() && wordIs(sentence, rooms->span.end - 1, "both") && !named) {
-        keepPair();
-    }
     constexpr int kLongAgo = 12;
+    if (rooms != spots.cues.end() && !named) {
+        const std::size_t last = rooms->span.end - 1;
+        const bool fresh = !lastPlaces_.empty() && placesAge_ < kLongAgo;
+        if (wordIs(sentence, last, "both")) {
+            keepRun(2);
+        } else if (!fresh && wordIs(sentence, last, "each")) {
+            keepRun(0);
+        }
+    }
     if (spots.has(Cue::Rooms) && !lastPlaces_.empty() && placesAge_ < kLongAgo && !named) {
         clause.keys = lastPlaces_;
     } else if (whole_ && spots.has(Cue::Here)) {
@@ -496,6 +508,7 @@ void Walk::beginSentence(const Sentence& sentence, Spots& spots) {
     hearUnit(sentence, spots);
     nameInUnit(spots);
     useOwnNames(sentence, spots);
+    hearAll(sentence, spots);
     lastMoved_ = 0;
     saysStairs_ = std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
         return spot.key == "upstairs" || spot.key == "stairs";

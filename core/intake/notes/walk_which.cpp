@@ -232,18 +232,68 @@ bool Walk::takeQualified(const Sentence& sentence) {
     return true;
 }
 
-// "Bedroom two, the carpet's bad. … Paint in both.": this one and the one before it, where no two
-// were named together.
-void Walk::keepPair() {
-    constexpr std::size_t kTwo = 2;
-    if (lastPlaces_.size() == kTwo || current_.size() != 1 || trail_.empty()) {
+// "Bedroom two, the carpet's bad. … Paint in both.", "… in all three": this one and those before
+// it, where no so many were named together. All of a row of bedrooms or baths where `count` is 0.
+void Walk::keepRun(std::size_t count) {
+    if (current_.size() != 1 || (count > 0 && lastPlaces_.size() == count)) {
         return;
     }
-    const std::string& here = current_.front();
-    const std::string& last = trail_.back();
-    if (last != here && ((isBedroom(here) && isBedroom(last)) || (isBath(here) && isBath(last)))) {
-        lastPlaces_ = {last, here};
+    const bool bath = isBath(current_.front());
+    std::vector<std::string> run;
+    if (bath || isBedroom(current_.front())) {
+        run = current_;
+    }
+    for (std::size_t i = trail_.size(); i-- > 0 && !run.empty();) {
+        const std::string& key = trail_[i];
+        const bool alike = bath ? isBath(key) : isBedroom(key);
+        if ((count > 0 && run.size() == count) || (!alike && (bath || !isBath(key)))) {
+            break;
+        }
+        if (alike && !contains(run, key)) {
+            run.insert(run.begin(), key);
+        }
+    }
+    if (run.size() > 1 && (count == 0 || run.size() == count)) {
+        lastPlaces_ = std::move(run);
         placesAge_ = 0;
+    }
+}
+
+// "All three are carpeted.", "Paint, all four.": the bedrooms that the speaker came through, where
+// no things were counted so just before.
+void Walk::hearAll(const Sentence& sentence, Spots& spots) {
+    static const std::vector<std::string_view> kCounts = {"three", "four", "five"};
+    static const std::vector<std::string_view> kSaid = {"are", "get", "need", "have", "want"};
+    constexpr std::size_t kLeast = 3;
+    const std::vector<std::string> before = std::move(counted_);
+    counted_.clear();
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        const std::string& word = sentence.tokens[i].plain;
+        const auto count = std::find(kCounts.begin(), kCounts.end(), word);
+        if (count == kCounts.end()) {
+            continue;
+        }
+        const bool closes =
+            i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark ||
+            std::find(kSaid.begin(), kSaid.end(), sentence.tokens[i + 1].plain) != kSaid.end();
+        const bool things = !spots.objects.empty() && spots.objects.front().span.begin < i;
+        const std::size_t many = kLeast + static_cast<std::size_t>(count - kCounts.begin());
+        const bool rooms = i > 0 && wordIs(sentence, i - 1, "all") && closes && !things &&
+                           !contains(before, word) && current_.size() == 1 &&
+                           isBedroom(current_.front());
+        if (rooms) {
+            keepRun(many);
+        }
+        if (!rooms || lastPlaces_.size() != many) {
+            counted_.push_back(word);
+        } else if (!spots.has(Cue::Rooms)) {
+            std::erase_if(spots.cues, [&](const CueSpot& cue) {
+                return cue.span.begin <= i && cue.span.end >= i;
+            });
+            const auto at = std::find_if(spots.cues.begin(), spots.cues.end(),
+                                         [&](const CueSpot& cue) { return cue.span.begin > i; });
+            spots.cues.insert(at, {{i - 1, i + 1}, Cue::Rooms});
+        }
     }
 }
 

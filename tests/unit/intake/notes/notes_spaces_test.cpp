@@ -91,7 +91,32 @@ TEST(NotesSpaces, SameIsWhatRoomsHaveInCommon) {
                 Not(Contains("back bedroom: refinish ceiling")));
 }
 
+TEST(NotesSpaces, WhatWasSaidLastHoldsInOtherRoomsToo) {
+    EXPECT_THAT(itemsOf("Living room. Sand the oak. The dining room too."),
+                Contains("dining room: refinish wood floor"));
+    EXPECT_THAT(itemsOf("Living room. Carpet out. That goes for the hall and the den as well."),
+                IsSupersetOf({"hall: remove carpet", "den: remove carpet"}));
+    EXPECT_THAT(itemsOf("Entry. New plank through the downstairs. Living room, kitchen and den."),
+                IsSupersetOf({"living room: replace vinyl plank", "kitchen: replace vinyl plank",
+                              "den: replace vinyl plank"}));
+    // A thing of one room is not in the next.
+    EXPECT_THAT(itemsOf("Living room. New light fixture. The dining room too is fine."),
+                Not(Contains("dining room: replace light fixtures")));
+}
+
+TEST(NotesSpaces, AllThreeAreTheRoomsOneCameThrough) {
+    EXPECT_THAT(itemsOf("North bedroom. New window. South bedroom. New door. East bedroom. The "
+                        "outlet is dead. Paint for all three."),
+                IsSupersetOf({"north bedroom: refinish walls", "south bedroom: refinish walls",
+                              "east bedroom: refinish walls"}));
+    EXPECT_THAT(itemsOf("North bedroom. New window. South bedroom. New door. East bedroom. Three "
+                        "windows are rotten. Replace all three."),
+                Not(Contains("north bedroom: replace windows, 3 each")));
+}
+
 TEST(NotesSpaces, ARowOfRoomsIsNotCutInTwo) {
+    EXPECT_THAT(itemsOf("Kitchen. New sink.\n- paint: den 120 and hall 60\n"),
+                IsSupersetOf({"den: refinish walls", "hall: refinish walls"}));
     EXPECT_THAT(
         itemsOf("The carpet on this floor is to be removed once we own it and the oak flooring "
                 "refinished in the living room, the dining room, the hall "
