@@ -2,6 +2,7 @@
 #pragma once
 
 #include <algorithm>
+#include <bitset>
 #include <cstddef>
 #include <cstdint>
 #include <vector>
@@ -29,20 +30,28 @@ class ClueTable {
         return true;
     }
 
-    // The rows of the clues that have one, each once, in no particular order. Most clues have none.
+    // The rows of the clues that have one, each once, in the order of the clues. Most clues have
+    // none.
     [[nodiscard]] std::vector<const Row*> of(const std::vector<std::uint64_t>& clues) const {
         std::vector<const Row*> found;
         found.reserve(clues.size());
+        // Only rows that share a bit need to be told apart.
+        std::bitset<512> met;
         for (const std::uint64_t clue : clues) {
             if (!likely_.mayHave(clue)) {
                 continue;
             }
-            if (const Slot& slot = slots_[slotOf(clue)]; slot.row != kFree) {
-                found.push_back(&rows_[slot.row]);
+            const Slot& slot = slots_[slotOf(clue)];
+            if (slot.row == kFree) {
+                continue;
+            }
+            const Row* row = &rows_[slot.row];
+            const std::size_t bit = slot.row % met.size();
+            if (!met[bit] || std::find(found.begin(), found.end(), row) == found.end()) {
+                met.set(bit);
+                found.push_back(row);
             }
         }
-        std::sort(found.begin(), found.end());
-        found.erase(std::unique(found.begin(), found.end()), found.end());
         return found;
     }
 
