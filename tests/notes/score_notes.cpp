@@ -534,6 +534,7 @@ int main(int argc, char** argv) {
         return 2;
     }
     std::vector<Score> scores;
+    scores.reserve(notes.size());
     for (const std::filesystem::path& path : notes) {
         scores.push_back(scoreFile(path, *settings));
     }

@@ -58,6 +58,29 @@ const SpaceSpot* saidAfter(const Sentence& sentence, const Spots& spots, std::si
     return nullptr;
 }
 
+// "Vinyl floor, new; the counters in laminate or granite": what was named last before the "or"
+// between two materials. kNone where there is none.
+std::uint32_t madeOfEither(const Sentence& sentence, const Spots& spots, std::size_t from) {
+    std::size_t material = 0;  // where the one before the "or" ends
+    std::size_t last = 0;
+    for (const CueSpot& cue : spots.cues) {
+        if (cue.cue != Cue::Material || cue.span.begin < from) {
+            continue;
+        }
+        for (std::size_t i = last; i < cue.span.begin && last > 0 && material == 0; ++i) {
+            material = wordIs(sentence, i, "or") ? last : 0;
+        }
+        last = cue.span.end;
+    }
+    std::uint32_t object = kNone;
+    for (const ObjectSpot& spot : spots.objects) {
+        if (from <= spot.span.begin && spot.span.end < material && !spot.material) {
+            object = spot.object;
+        }
+    }
+    return object;
+}
+
 // What a choice is about, as far as the sentence says it.
 std::vector<std::uint32_t> matterOf(const Sentence& sentence, const Spots& spots,
                                     const Placed& placed, const Linked& linked) {
@@ -69,6 +92,11 @@ std::vector<std::uint32_t> matterOf(const Sentence& sentence, const Spots& spots
     }
     if (matter.empty() && !linked.said.empty()) {
         matter.push_back(linked.said.front().object);
+    }
+    const auto meant =
+        std::find(matter.begin(), matter.end(), madeOfEither(sentence, spots, placed.from));
+    if (meant != matter.end()) {
+        std::rotate(matter.begin(), meant, meant + 1);
     }
     return matter;
 }

@@ -86,8 +86,8 @@ void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said
             item.quantity = figure;
             item.unit = tables().units[amount.unit].name;
         } else if (amount.kind == AmountKind::Plain && !item.quantity && said.spot != kNone &&
-                   amount.end <= said.at && amount.end + 4 >= said.at && amount.value >= 1000 &&
-                   amount.value <= 500'000) {
+                   !spots.objects[said.spot].material && amount.end <= said.at &&
+                   amount.end + 4 >= said.at && amount.value >= 1000 && amount.value <= 500'000) {
             item.quantity = figure;
             item.unit = "each";
         } else if (amount.kind == AmountKind::Time) {

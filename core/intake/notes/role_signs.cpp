@@ -281,7 +281,8 @@ bool opensListLine(const Sentence& sentence, const SpaceSpot& spot, const Object
     return sentence.bullet && sentence.opensLine && name.begin == 0 && longer &&
            tables().objects[object.object].family != "trouble" &&
            !sentence.tokens[object.span.end - 1].text.ends_with("'s") &&
-           (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside);
+           (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside ||
+            spot.kind == SpaceKind::Group);
 }
 
 bool isStopped(const Spots& spots, const Span& name) {
@@ -304,6 +305,44 @@ bool isSpeakersOwn(const Sentence& sentence, const SpaceSpot& spot) {
     return at > 1 && wordIs(sentence, at - 1, "my") &&
            (wordIs(sentence, at - 2, "in") || wordIs(sentence, at - 2, "at")) &&
            spot.kind == SpaceKind::Outside;
+}
+
+bool isStoreyOfRoom(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    if (index == 0 || spots.spaces[index].kind != SpaceKind::Level ||
+        spots.spaces[index - 1].kind != SpaceKind::Room) {
+        return false;
+    }
+    const std::size_t begin = spots.spaces[index].span.begin;
+    const std::size_t end = spots.spaces[index - 1].span.end;
+    return (end == begin && sentence.tokens[begin - 1].text.ends_with("'s")) ||
+           (end + 1 == begin && wordIs(sentence, begin - 1, "is"));
+}
+
+bool othersCallItSo(const Sentence& sentence, std::size_t begin) {
+    return begin > 1 && wordIs(sentence, begin - 1, "it") && wordIs(sentence, begin - 2, "call");
+}
+
+bool isWorkedOn(const Spots& spots, std::size_t begin) {
+    return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        std::size_t to = act.span.end;
+        while (to < begin && spots.endOf(Cue::Small, to) > to) {
+            to = spots.endOf(Cue::Small, to);
+        }
+        return to == begin && tables().acts[act.row].object != kNone;
+    });
+}
+
+bool headsRow(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    const Span& name = spots.spaces[index].span;
+    if (name.begin == 0 || index + 1 >= spots.spaces.size() ||
+        spots.spaces[index + 1].span.begin > name.end + 3) {
+        return false;
+    }
+    return isMark(sentence.tokens[name.begin - 1], ":") ||
+           std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+               return act.span.end == name.begin && tables().acts[act.row].side == Side::After &&
+                      !tables().acts[act.row].fresh;
+           });
 }
 
 }  // namespace ledgerboard::intake

@@ -97,4 +97,17 @@ namespace ledgerboard::intake {
 // "I have boards in my barn": not of this house.
 [[nodiscard]] bool isSpeakersOwn(const Sentence& sentence, const SpaceSpot& spot);
 
+// "The bathroom's downstairs in the old coal store": a storey that tells where a room is.
+[[nodiscard]] bool isStoreyOfRoom(const Sentence& sentence, const Spots& spots, std::size_t index);
+
+// "Agents will call it bedroom three", the name at token `begin`.
+[[nodiscard]] bool othersCallItSo(const Sentence& sentence, std::size_t begin);
+
+// "rewire the upstairs", "paint the bedroom": whether work with a thing of its own leads up to
+// token `begin`.
+[[nodiscard]] bool isWorkedOn(const Spots& spots, std::size_t begin);
+
+// "LVP: living room 260, dining room 120", "sand living room and hall": the first of a row.
+[[nodiscard]] bool headsRow(const Sentence& sentence, const Spots& spots, std::size_t index);
+
 }  // namespace ledgerboard::intake

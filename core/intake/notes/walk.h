@@ -135,6 +135,8 @@ class Walk {
     [[nodiscard]] bool isFirstRoom(const Sentence& sentence, const SpaceSpot& spot) const;
     [[nodiscard]] bool isAlias(const Sentence& sentence) const;
     [[nodiscard]] bool isSameRoom(const Sentence& sentence, const SpaceSpot& spot) const;
+    [[nodiscard]] Role roleOfWhole(const Sentence& sentence, const Spots& spots,
+                                   const SpaceSpot& spot) const;
     [[nodiscard]] Role roleInClause(const Sentence& sentence, const Spots& spots,
                                     std::size_t index) const;
     void closeClause(Placed& placed, Clause& clause, std::size_t end);

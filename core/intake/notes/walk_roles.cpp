@@ -154,15 +154,11 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
         isMadeInto(sentence, spot)) {
         return Role::Move;
     }
-    if (isYetToBe(sentence, spot)) {
+    if (isYetToBe(sentence, spot) ||
+        (isBeyond(sentence, spots, begin) && !isBreathless(sentence))) {
         return Role::Ignored;
     }
-    if (isBeyond(sentence, spots, begin) && !isBreathless(sentence)) {
-        return Role::Ignored;
-    }
-    // "Agents will call it bedroom three", under a heading of its own.
-    if (headingIndent_ >= 0 && begin > 1 && wordIs(sentence, begin - 1, "it") &&
-        wordIs(sentence, begin - 2, "call")) {
+    if (headingIndent_ >= 0 && othersCallItSo(sentence, begin)) {
         return Role::Ignored;
     }
     if (headingIndent_ < 0 && !sentence.terse && isTurnedTo(sentence, spots, spot)) {
@@ -202,6 +198,29 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
     return std::nullopt;
 }
 
+// The whole house or all of some rooms, named within a clause.
+Walk::Role Walk::roleOfWhole(const Sentence& sentence, const Spots& spots,
+                             const SpaceSpot& spot) const {
+    const std::size_t begin = spot.span.begin;
+    // "Stain the whole house", said out in the yard: all its sides.
+    const KnownSpace* stands = current_.empty() ? nullptr : find(current_.front());
+    const bool indoors =
+        std::any_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
+            return tables().objects[object.object].place == Place::Inside;
+        });
+    if (spot.kind == SpaceKind::Whole && stands != nullptr && !indoors &&
+        stands->kind == SpaceKind::Outside) {
+        return Role::Ignored;
+    }
+    // "Paneling everywhere.", said in a room: all over the room; "trim's peeling everywhere",
+    // said outside: all round.
+    const bool inRoom = stands != nullptr &&
+                        (stands->kind == SpaceKind::Room || stands->kind == SpaceKind::Outside);
+    const bool every = wordIs(sentence, begin, "everywher") || wordIs(sentence, begin, "top") ||
+                       (wordIs(sentence, begin, "all") && wordIs(sentence, begin + 1, "over"));
+    return inRoom && every && spot.span.end <= begin + 3 ? Role::Ignored : Role::Local;
+}
+
 // A space named within a clause.
 Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
                               std::size_t index) const {
@@ -233,36 +252,12 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
         return Role::Local;
     }
     if (spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Group) {
-        // "Stain the whole house", said out in the yard: all its sides.
-        const KnownSpace* stands = current_.empty() ? nullptr : find(current_.front());
-        const bool indoors =
-            std::any_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
-                return tables().objects[object.object].place == Place::Inside;
-            });
-        if (spot.kind == SpaceKind::Whole && stands != nullptr && !indoors &&
-            stands->kind == SpaceKind::Outside) {
-            return Role::Ignored;
-        }
-        // "Paneling everywhere.", said in a room: all over the room; "trim's peeling everywhere",
-        // said outside: all round.
-        const bool inRoom = stands != nullptr &&
-                            (stands->kind == SpaceKind::Room || stands->kind == SpaceKind::Outside);
-        const bool every = wordIs(sentence, begin, "everywher") || wordIs(sentence, begin, "top") ||
-                           (wordIs(sentence, begin, "all") && wordIs(sentence, begin + 1, "over"));
-        return inRoom && every && spot.span.end <= begin + 3 ? Role::Ignored : Role::Local;
+        return roleOfWhole(sentence, spots, spot);
     }
     if (spot.kind == SpaceKind::Level) {
         return isWhichFloor(sentence, begin) ? Role::Ignored : Role::Local;
     }
-    // "rewire the upstairs", "paint the bedroom".
-    const bool worked = std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-        std::size_t to = act.span.end;
-        while (to < begin && spots.endOf(Cue::Small, to) > to) {
-            to = spots.endOf(Cue::Small, to);
-        }
-        return to == begin && tables().acts[act.row].object != kNone;
-    });
-    if (worked) {
+    if (isWorkedOn(spots, begin)) {
         return Role::Local;
     }
     // One of a row of spaces, or the subject of its clause: "the hall bath needs a new toilet".
@@ -274,17 +269,8 @@ Walk::Role Walk::roleInClause(const Sentence& sentence, const Spots& spots,
         (wordIs(sentence, spot.span.end, "as") && wordIs(sentence, spot.span.end + 1, "well")) ||
         wordIs(sentence, spot.span.end, "both");
     const bool passing = cueBefore(sentence, spots, Cue::Landmark, begin);
-    // "LVP: living room 260, dining room 120", "sand living room and hall": the first of a row.
-    const bool led =
-        begin > 0 && (isMark(sentence.tokens[begin - 1], ":") ||
-                      std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-                          return act.span.end == begin &&
-                                 tables().acts[act.row].side == Side::After &&
-                                 !tables().acts[act.row].fresh;
-                      }));
-    const bool heads = led && index + 1 < spots.spaces.size() &&
-                       spots.spaces[index + 1].span.begin <= spot.span.end + 3;
-    const bool follows = heads || (begin > 0 && isMark(sentence.tokens[begin - 1], ",-("));
+    const bool follows = headsRow(sentence, spots, index) ||
+                         (begin > 0 && isMark(sentence.tokens[begin - 1], ",-("));
     return (joined || subject || follows) && !passing ? Role::Local : Role::Ignored;
 }
 
@@ -319,13 +305,7 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
         isSameRoom(sentence, spots.spaces[index])) {
         return Role::Ignored;
     }
-    // "The bathroom's downstairs in the old coal store": where that is.
-    if (index > 0 && spots.spaces[index].kind == SpaceKind::Level &&
-        spots.spaces[index - 1].kind == SpaceKind::Room &&
-        ((spots.spaces[index - 1].span.end == name.begin &&
-          sentence.tokens[name.begin - 1].text.ends_with("'s")) ||
-         (spots.spaces[index - 1].span.end + 1 == name.begin &&
-          wordIs(sentence, name.begin - 1, "is")))) {
+    if (isStoreyOfRoom(sentence, spots, index)) {
         return Role::Ignored;
     }
     // "This is the terrace on the hill": where notes open, the house itself.

@@ -6,6 +6,8 @@
 #include "core/intake/notes/amounts.h"
 #include "core/model/quantity.h"
 
+#include "tests/unit/intake/notes/notes_text.h"
+
 namespace ledgerboard::intake {
 namespace {
 
@@ -83,6 +85,16 @@ TEST(NotesAmounts, HugeFiguresStayBounded) {
         for (const std::string& figure : figures(text)) {
             EXPECT_LT(figure.size(), 32U) << text;
         }
+    }
+}
+
+// A size is no count: a new 200 amp panel is one.
+TEST(NotesAmounts, AmpsAreNoCount) {
+    for (const char* text : {"Basement: the fuses are old, new 200 amp.", "New 200 amp panel."}) {
+        const Draft draft = draftOf(text);
+        ASSERT_EQ(draft.items.size(), 1U) << text;
+        EXPECT_EQ(draft.items[0].object, "electrical panel") << text;
+        EXPECT_FALSE(draft.items[0].quantity) << text;
     }
 }
 

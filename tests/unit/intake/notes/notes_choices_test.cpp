@@ -156,6 +156,14 @@ TEST(NotesChoices, OneTalkIsOneChoice) {
     EXPECT_EQ(draft.value().alternates.size(), 1U);
 }
 
+// What either of two materials is for was named last before them, not first in the sentence.
+TEST(NotesChoices, TwoMaterialsAreOfTheThingBeforeThem) {
+    const Draft draft =
+        draftOf("Kitchen. New cabinets, and for the counter either laminate or oak, not sure yet.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].question, "countertop material");
+}
+
 TEST(NotesChoices, EveryWeightCanBeUsed) {
     EXPECT_THAT(openingFaults(), IsEmpty());
     EXPECT_GT(leastOpen(true), 0);

@@ -128,5 +128,11 @@ TEST(NotesWalkNames, AStoreyInFiguresHeadsItsRooms) {
                                      "bedroom: remove carpet", "third floor bath: replace sink"));
 }
 
+// A line of a list under a storey that opens with several rooms at once is of them.
+TEST(NotesWalkNames, ALineOpensWithSeveralRooms) {
+    EXPECT_THAT(itemsOf("UPSTAIRS\n- hall: new light\n- both bedrooms paint and carpet\n"),
+                IsSupersetOf({"bedrooms: refinish walls", "bedrooms: replace carpet"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
