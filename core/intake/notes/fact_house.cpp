@@ -274,10 +274,10 @@ bool isPlanned(const Sentence& sentence) {
         const std::string_view word = lower(sentence, i);
         const bool closes =
             i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark;
-        const bool done = word == "done" && i > 2 && lower(sentence, i - 3) == "when";
-        const bool weDone = word == "done" && i > 1 && lower(sentence, i - 2) == "when";
+        const bool done = word == "done" && ((i > 2 && lower(sentence, i - 3) == "when") ||
+                                             (i > 1 && lower(sentence, i - 2) == "when"));
         if (word == "final" || (word == "plan" && i > 0 && lower(sentence, i - 1) == "we") ||
-            done || weDone || (word == "after" && closes)) {
+            done || (word == "after" && closes)) {
             return true;
         }
     }
@@ -287,12 +287,9 @@ bool isPlanned(const Sentence& sentence) {
 // Whether a second count of the same is another opinion: "four bedrooms, or three".
 bool saysOtherwise(const Sentence& sentence, std::size_t begin, std::size_t end) {
     for (std::size_t i = begin; i < end; ++i) {
-        const std::string_view word = lower(sentence, i);
-        for (const std::string_view other : {"or", "no", "not", "if", "says", "say", "said", "was",
-                                             "counting", "so", "with", "of", "call", "each"}) {
-            if (word == other) {
-                return true;
-            }
+        if (isOneOf(lower(sentence, i), {"or", "no", "not", "if", "says", "say", "said", "was",
+                                         "counting", "so", "with", "of", "call", "each"})) {
+            return true;
         }
     }
     return false;

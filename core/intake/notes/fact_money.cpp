@@ -20,10 +20,6 @@ std::string moneyText(std::int64_t thousandths) {
     return model::Money::fromMinor(thousandths / 10).toString();
 }
 
-bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 // Least sensible value of each money fact, in dollars: below it the figure is another one.
 std::int64_t leastOf(const std::string& fact) {
     if (fact == "profit") {

@@ -1,6 +1,7 @@
 // Small questions about a sentence that tells a fact of the deal.
 #pragma once
 
+#include <initializer_list>
 #include <string>
 #include <string_view>
 
@@ -18,6 +19,9 @@ namespace ledgerboard::intake {
                ? std::string_view(sentence.tokens[at].plain)
                : std::string_view();
 }
+
+// Whether the word is one of some few.
+[[nodiscard]] bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words);
 
 // How hard strokes and full stops part two stretches of a line: "265k // out at 362k".
 [[nodiscard]] double strokesBetween(const Sentence& sentence, std::size_t begin, std::size_t end);

@@ -126,7 +126,7 @@ std::optional<SpaceSpot> spaceOfThing(const Spots& spots, const Span& label) {
 }
 
 // "2ND:", as a label by itself: a floor.
-bool isWhichFloor(const Sentence& sentence) {
+bool namesFloor(const Sentence& sentence) {
     return wordIs(sentence, 0, "first") || wordIs(sentence, 0, "second") ||
            wordIs(sentence, 0, "third");
 }
@@ -148,7 +148,7 @@ SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
             return named ? space : spot;
         }
     }
-    if (label.end == 1 && isWhichFloor(sentence)) {
+    if (label.end == 1 && namesFloor(sentence)) {
         space.kind = SpaceKind::Level;
         space.shown = nameOf(sentence, label) + " floor";
         space.key = spaceName(space.shown);
