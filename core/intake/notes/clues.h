@@ -85,6 +85,7 @@ struct Mention {
     DraftItem item;  // source and figures, as if it were an item
     Clues clues;
     bool aside = false;         // it only says where something is, or how
+    bool placed = false;        // it can be nowhere else
     std::size_t begin = 0;      // its first token in the sentence
     std::size_t explained = 0;  // of the reading's explained sentences, where those are kept
 };

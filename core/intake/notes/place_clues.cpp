@@ -374,7 +374,7 @@ void PlaceClues::add(std::size_t index, const Mention& mention,
                      const std::vector<ObjectSpot>& heard, const Walk& walk) {
     const KnownSpace* rule =
         mention.places.size() == 1 ? walk.find(mention.places.front()) : nullptr;
-    if (rule == nullptr || rule->kind == SpaceKind::Group) {
+    if (rule == nullptr || rule->kind == SpaceKind::Group || mention.placed) {
         return;
     }
     static const ClueWords kRuled("ruled");

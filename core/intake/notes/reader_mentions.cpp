@@ -12,6 +12,16 @@ namespace {
 // A bound on memory for hostile input.
 constexpr std::size_t kMostMentions = 20'000;
 
+// "Carport: roof's good.": a building beside the house has a roof of its own.
+bool isOwnRoof(const Mention& mention, const Walk& walk) {
+    const std::string& thing = tables().objects[mention.object].name;
+    if (mention.places.size() != 1 || (thing != "roof" && thing != "flat roof")) {
+        return false;
+    }
+    const std::string& place = mention.places.front();
+    return place == "shed" ? walk.underHeading() : isOutbuilding(place) || place == "carport";
+}
+
 }  // namespace
 
 // How surely it is known where the thing is.
@@ -92,6 +102,7 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
         const std::size_t known = walk_.known().size();
         mention.places = placesFor(spots, placed, said);
         placeAsMade(foundBefore, mention);
+        mention.placed = isOwnRoof(mention, walk_);
         for (std::size_t i = known; i < walk_.known().size(); ++i) {
             unspoken_.insert(walk_.known()[i].key);
         }

@@ -32,12 +32,9 @@ bool isYard(const std::string& key) {
 bool isOfWalls(const ObjectRow& object, const KnownSpace* here) {
     static const std::vector<std::string_view> kThings = {
         "siding", "stucco", "gutters", "downspouts", "fascia", "exterior soffit"};
-    static const std::vector<std::string_view> kBuildings = {
-        "shed",       "barn",      "greenhouse", "chicken house", "smokehouse",   "machine shed",
-        "pool house", "bunkhouse", "granary",    "stable",        "potting shed", "wood shed"};
     return here != nullptr && here->kind == SpaceKind::Outside &&
            std::find(kThings.begin(), kThings.end(), object.name) != kThings.end() &&
-           std::find(kBuildings.begin(), kBuildings.end(), here->key) == kBuildings.end();
+           !isOutbuilding(here->key);
 }
 
 // "The chimney needs a cap.", said where no fireplace is.
@@ -199,14 +196,9 @@ std::string Reader::porchOf(const ObjectSpot& spot) const {
 
 // Whether the key is of the outdoors.
 bool Reader::isOutdoors(const std::string& key) const {
-    // An outbuilding has a roof and walls of its own.
-    static const std::vector<std::string_view> kOutbuildings = {
-        "garage", "workshop", "carriage house", "guest house", "boathouse", "well house"};
     const KnownSpace* space = walk_.find(key);
-    const bool building =
-        std::find(kOutbuildings.begin(), kOutbuildings.end(), key) != kOutbuildings.end();
     return space != nullptr &&
-           (space->kind == SpaceKind::Outside || (building && walk_.underHeading()));
+           (space->kind == SpaceKind::Outside || (isOutbuilding(key) && walk_.underHeading()));
 }
 
 // The place that the words at the object name for it; nothing where they name none.

@@ -18,6 +18,15 @@ bool isBath(const std::string& key) {
     return key.find("bath") != std::string::npos && key != "half bath";
 }
 
+bool isOutbuilding(const std::string& key) {
+    static const std::vector<std::string_view> kBuildings = {
+        "garage",      "barn",         "shed",       "greenhouse", "chicken house",
+        "smokehouse",  "machine shed", "pool house", "bunkhouse",  "granary",
+        "stable",      "potting shed", "wood shed",  "workshop",   "carriage house",
+        "guest house", "boathouse",    "well house"};
+    return std::find(kBuildings.begin(), kBuildings.end(), key) != kBuildings.end();
+}
+
 bool namesRoom(const std::string& word) {
     static const std::vector<std::string_view> kWords = {
         "my", "our", "his", "her", "their", "big", "good", "small", "little", "large", "best"};

@@ -17,6 +17,8 @@ namespace ledgerboard::intake {
 // A plain word that makes a room's name where nothing else is said: "our room", "the big room".
 [[nodiscard]] bool namesRoom(const std::string& word);
 [[nodiscard]] bool isBath(const std::string& key);
+// A building beside the house, with a roof and walls of its own.
+[[nodiscard]] bool isOutbuilding(const std::string& key);
 
 // "front", "left", "north": on which side of the house.
 [[nodiscard]] bool isSide(const std::string& name);

@@ -176,6 +176,7 @@ class Walk {
     void dropOthers(const Sentence& sentence, Spots& spots) const;
     static void hearShortNames(const Sentence& sentence, Spots& spots);
     void takeFixtures(const Sentence& sentence, Spots& spots) const;
+    void placeRoofs(const Sentence& sentence, Spots& spots) const;
     void openLine(const Sentence& sentence);
     [[nodiscard]] bool isAsideOfSection(const Sentence& sentence, const Spots& spots,
                                         std::size_t index) const;

@@ -1,6 +1,7 @@
 // When is the name of a room a fixture of the room where the speaker stands?
 #include <algorithm>
 
+#include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
 
@@ -66,7 +67,53 @@ bool saysMore(const Sentence& sentence) {
     return words > 1 || sentence.tokens.size() > 2;
 }
 
+// "The roof on it's fine", "its roof": of what was spoken of just before.
+bool isOfIt(const Sentence& sentence, const Span& name) {
+    if (name.begin > 0 && wordIs(sentence, name.begin - 1, "it")) {
+        return true;
+    }
+    const std::size_t at = name.end;
+    const bool joins =
+        wordIs(sentence, at, "on") || wordIs(sentence, at, "over") || wordIs(sentence, at, "of");
+    return joins && (wordIs(sentence, at + 1, "it") || wordIs(sentence, at + 1, "that") ||
+                     wordIs(sentence, at + 1, "there") || wordIs(sentence, at + 1, "them"));
+}
+
+// "House roof's okay", "the main roof"
+bool isOfHouse(const Sentence& sentence, const Span& name) {
+    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
+        if (wordIs(sentence, i, "hous") || wordIs(sentence, i, "main")) {
+            return i + 1 == name.begin || i >= name.end;
+        }
+    }
+    return false;
+}
+
 }  // namespace
+
+// "Garage. One car. Roof's bad.": a building beside the house has a roof of its own.
+void Walk::placeRoofs(const Sentence& sentence, Spots& spots) const {
+    static const std::uint32_t kRoof = tables().objectNamed("roof");
+    static const std::uint32_t kFlatRoof = tables().objectNamed("flat roof");
+    constexpr int kLately = 2;
+    const std::vector<std::string>& keys = lineKeys_.empty() ? current_ : lineKeys_;
+    const std::string here = keys.size() == 1 ? keys.front() : std::string();
+    // A shed is but a thing of the yard, where no heading names it.
+    if ((!isOutbuilding(here) && here != "carport") || (here == "shed" && headingIndent_ < 0)) {
+        return;
+    }
+    for (ObjectSpot& object : spots.objects) {
+        const bool roof = object.object == kRoof || object.object == kFlatRoof;
+        if (!roof || !object.place.empty()) {
+            continue;
+        }
+        if (isOfHouse(sentence, object.span)) {
+            object.place = "exterior";
+        } else if (sinceMove_ <= kLately || isOfIt(sentence, object.span)) {
+            object.place = here;
+        }
+    }
+}
 
 // "Bath, basin and WC all out", said in a bathroom: fixtures, not rooms.
 void Walk::takeFixtures(const Sentence& sentence, Spots& spots) const {

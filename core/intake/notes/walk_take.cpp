@@ -152,6 +152,21 @@ std::size_t ownPart(const Sentence& sentence, const Spots& spots, std::size_t in
     return part > 0 && other ? part : 0;
 }
 
+// "The garage roof leaks, new roof on that.": what is said of the thing once more is of the same.
+void placeAgain(Spots& spots, const Placed& placed) {
+    for (std::size_t i = 0; i < spots.objects.size(); ++i) {
+        ObjectSpot& object = spots.objects[i];
+        const bool named =
+            std::any_of(placed.parts.begin(), placed.parts.end(),
+                        [&](const Placing& part) { return part.span.holds(object.span.begin); });
+        for (std::size_t k = 0; k < i && object.place.empty() && !named; ++k) {
+            if (spots.objects[k].object == object.object) {
+                object.place = spots.objects[k].place;
+            }
+        }
+    }
+}
+
 }  // namespace
 
 // Ends the clause before token `end`, and with it what it says of another space.
@@ -592,6 +607,8 @@ Placed Walk::take(const Sentence& sentence, Spots& spots) {
     takeEveryOne(sentence, spots);
     takeSystems(sentence, spots, placed);
     leaveRooms(sentence, spots, placed);
+    placeRoofs(sentence, spots);
+    placeAgain(spots, placed);
     return placed;
 }
 

@@ -113,5 +113,15 @@ TEST(NotesWalkHome, TheStairsToTheAttic) {
                     {"upstairs hall: keep attic ladder", "upstairs hall: replace light fixtures"}));
 }
 
+TEST(NotesWalkHome, ABuildingBesideTheHouseHasARoofOfItsOwn) {
+    EXPECT_THAT(itemsOf("Garage. One car. Roof's bad, new roof. Outside. House roof is good."),
+                IsSupersetOf({"garage: replace roof", "outside: keep roof"}));
+    EXPECT_THAT(itemsOf("Outside. Gutters are good. The garage roof leaks, new roof on that."),
+                IsSupersetOf({"outside: keep gutters", "garage: replace roof"}));
+    EXPECT_THAT(
+        itemsOf("Carport. New posts, two. The roof on it is good. The main roof is good too."),
+        IsSupersetOf({"carport: keep roof", "outside: keep roof"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
