@@ -213,7 +213,7 @@ void scoreFacts(const json& truth, const intake::Draft& draft, Score& score, boo
         }
         score.factsWrongButSure += fact.source.sure >= 90 ? 1 : 0;
         if (misses) {
-            std::printf("  wrong    fact %s   <%d: %s>\n", made.c_str(), fact.source.line,
+            std::printf("  wrong    fact %s   (%d) <%d: %s>\n", made.c_str(), fact.source.sure, fact.source.line,
                         fact.source.sentence.substr(0, 90).c_str());
         }
     }

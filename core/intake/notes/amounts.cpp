@@ -70,6 +70,7 @@ class Counter {
         bool any = false;
         bool afterHundred = false;
         bool inDigits = false;
+        bool inMillions = false;  // "one million" and nothing smaller behind it yet
     };
 
     bool read(std::size_t begin, Amount& amount) {
@@ -98,16 +99,32 @@ class Counter {
         if (!state.any) {
             return false;
         }
-        // "One million six": six hundred thousand more.
-        constexpr std::int64_t kTen = 10'000;  // thousandths
-        static const WordId kMillion = tables().id("million");
-        const bool tenths = state.group > 0 && state.group < kTen && !state.inDigits &&
-                            at > begin + 1 && kMillion != kUnknown && word(at - 2) == kMillion;
-        state.group *= tenths ? 100'000 : 1;
+        if (!state.inDigits && at > begin + 1) {
+            state.group *= partOfScale(state, word(at - 2));
+        }
         amount.begin = begin;
         amount.end = at;
         amount.value = std::min(state.total + state.group, kMostValue);
         return true;
+    }
+
+    // What the rest counts behind a scale word: "one million six" is six hundred thousand more,
+    // "one million one twenty" a hundred and twenty thousand, "sixty-two thousand five" five
+    // hundred; "two thousand five" is a year.
+    [[nodiscard]] std::int64_t partOfScale(const State& state, WordId scale) const {
+        constexpr std::int64_t kTen = 10'000;  // thousandths
+        constexpr std::int64_t kHundred = 100'000;
+        static const WordId kMillion = tables().id("million");
+        static const WordId kThousand = tables().id("thousand");
+        const bool tenths = state.group > 0 && state.group < kTen && scale != kUnknown;
+        if (tenths && scale == kMillion) {
+            return 100'000;
+        }
+        if (tenths && scale == kThousand && state.total >= 20'000 * std::int64_t{1000}) {
+            return 100;
+        }
+        const bool thousands = state.inMillions && state.group >= kHundred;
+        return thousands ? 1000 : 1;
     }
 
     // "that one", "new ones": no figure.
@@ -197,7 +214,7 @@ class Counter {
             state.afterHundred = state.afterHundred && row.kind == NumberKind::Ten;
         } else if (unit && group % 10 == 0 && group % 100 >= 20 && row.value > 0) {
             state.group += row.value;
-        } else if (!unit && group < 100 && state.total == 0) {
+        } else if (!unit && group < 100 && (state.total == 0 || state.inMillions)) {
             // "nineteen sixty", "one eighty": said in pairs.
             state.group = group * 100'000 + row.value;
             amount.paired = true;
@@ -231,6 +248,7 @@ class Counter {
         if (group > kMostValue / (row.value / 1000)) {
             return false;
         }
+        state.inMillions = state.total == 0 && row.value == 1'000'000'000;
         state.total += group * (row.value / 1000);
         state.group = 0;
         state.any = true;
@@ -347,6 +365,11 @@ class Counter {
             amount.end = ++at;
         }
         takeBy(amount, at);
+        // "1.31M": metres are written small.
+        const bool millions = amount.kind == AmountKind::Plain && amount.value % 1000 != 0 &&
+                              amount.value < 20'000 && amount.end < tokens_.size() &&
+                              tokens_[amount.end].glued && tokens_[amount.end].text == "M";
+        amount.kind = millions ? AmountKind::Money : amount.kind;
         if (amount.kind == AmountKind::Money) {
             takeMillions(amount);
             takePerUnit(amount);
@@ -398,7 +421,7 @@ class Counter {
                 std::find(kAfter.begin(), kAfter.end(), word(end)) != kAfter.end());
     }
 
-    // "$1.2m"
+    // "$1.2m", "1.31M"
     void takeMillions(Amount& amount) const {
         constexpr std::int64_t kMost = 900'000;
         const bool letter = amount.end < tokens_.size() && tokens_[amount.end].glued &&

@@ -21,6 +21,15 @@ bool namesRooms(const Sentence& sentence) {
     return false;
 }
 
+// Whether it tells the year or the rooms of the house.
+bool describesHouse(const Sentence& sentence, const Spots& spots) {
+    return namesRooms(sentence) ||
+           std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+               const int year = yearOf(sentence, amount);
+               return year != 0 && year < 2015;
+           });
+}
+
 }  // namespace
 
 // "Thirteen hundred feet even", "living area is 1,690": where the notes open, the house's own; in
@@ -149,7 +158,11 @@ void FactReader::tellArea(const Sentence& sentence, const Spots& spots, const Am
         // "1,080 sq ft up", "900 sf each": of a part.
         const std::string_view next = lower(sentence, amount.end);
         const bool part = next == "up" || next == "upstairs" || next == "each" || next == "per";
-        add(sentence, "area_sqft", countText(feet), part ? 75 : 92);
+        // Of a house that is described beside it it is sure; not what was turned from metres.
+        const bool opinion = says(sentence, "think") || says(sentence, "say") ||
+                             says(sentence, "measure") || says(sentence, "addition");
+        const bool outright = !metres && !opinion && other == 0 && describesHouse(sentence, spots);
+        add(sentence, "area_sqft", countText(feet), part ? 75 : outright ? 92 : 86);
     }
     if (other != 0) {
         add(sentence, "area_sqft", countText(other), 80);
@@ -181,31 +194,31 @@ bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
     for (std::size_t i = 0; i < spots.amounts.size(); ++i) {
         const Amount& amount = spots.amounts[i];
         const UnitRow* unit = unitOf(amount);
+        // "Hundred and four square, three bedrooms": metres.
+        const bool square = unit != nullptr && unit->name == "square" && namesRooms(sentence) &&
+                            amount.value >= 40'000;
         const bool area = unit != nullptr && unit->measure == Measure::Area &&
-                          (unit->name == "sq ft" || unit->name == "sq m");
+                          (unit->name == "sq ft" || unit->name == "sq m" || square);
         if (!area) {
             continue;
         }
-        const bool metres = unit->name == "sq m";
+        const bool metres = unit->name == "sq m" || square;
         const std::int64_t feet = toFeet(amount.value, metres);
         // A sentence that tells the year or the rooms beside it describes the house.
-        const bool describes = std::any_of(spots.amounts.begin(), spots.amounts.end(),
-                                           [&](const Amount& other) {
-                                               const int year = yearOf(sentence, other);
-                                               return year != 0 && year < 2015;
-                                           }) ||
-                               namesRooms(sentence);
+        const bool describes = describesHouse(sentence, spots);
         const bool opening =
             taken_ <= 14 && feet >= 600'000 && (spots.acts.empty() || taken_ <= 4 || describes);
-        const bool ofObject =
-            (!spots.objects.empty() && !opening) || (taken_ > 14 && !spots.acts.empty());
+        const bool plainly = says(sentence, "house") && describes;
+        const bool ofObject = !plainly && ((!spots.objects.empty() && !opening) ||
+                                           (taken_ > 14 && !spots.acts.empty()));
         if (feet < 450'000 || feet > 20'000'000 || ofObject || (taken_ > 40 && has("area_sqft"))) {
             continue;
         }
-        // "780 square feet.", in the middle of the walk: of a floor, unless it stands among facts.
+        // "780 square feet.", once the walk is begun: of a floor, unless it stands among facts.
+        constexpr int kTop = 6;
         const bool ofHouse = describes || says(sentence, "house") || says(sentence, "flat") ||
                              lastDeal_ + 1 >= taken_;
-        if (taken_ > 14 && !ofHouse) {
+        if (taken_ > kTop && !ofHouse) {
             addLoose(sentence, LooseFigure::Of::Area, feet / 1000, countText(feet),
                      wordsBesideFigures(sentence, spots));
             continue;

@@ -17,10 +17,11 @@ bool namesBedrooms(const Sentence& sentence) {
 
 // "A bath and a half", "one and a half baths": in thousandths; 0 where it is not said.
 std::int64_t FactReader::bathAndAHalf(const Sentence& sentence) {
-    for (std::size_t i = 0; i + 3 < sentence.tokens.size(); ++i) {
+    for (std::size_t i = 0; i + 2 < sentence.tokens.size(); ++i) {
         const std::string_view word = lower(sentence, i);
+        const std::size_t half = i + (lower(sentence, i + 2) == "a" ? 3 : 2);
         if ((word == "bath" || word == "bathroom") && lower(sentence, i + 1) == "and" &&
-            lower(sentence, i + 2) == "a" && lower(sentence, i + 3) == "half") {
+            lower(sentence, half) == "half" && !lower(sentence, half + 1).starts_with("bath")) {
             return 1500;
         }
         if (word == "bath" && lower(sentence, i + 1) == "and" &&
@@ -131,7 +132,7 @@ std::int64_t FactReader::sumOf(const Sentence& sentence) {
 std::int64_t FactReader::moreOf(const Sentence& sentence, std::size_t at) {
     constexpr std::size_t kFar = 7;
     for (std::size_t i = at; i + 1 < sentence.tokens.size() && i < at + kFar; ++i) {
-        if (lower(sentence, i).starts_with("bath")) {
+        if (i > at && lower(sentence, i).starts_with("bath")) {
             break;  // the rest is of the baths
         }
         const NumberRow row = tables().number(sentence.tokens[i].word);
@@ -154,9 +155,15 @@ bool FactReader::saysOneBath(const Sentence& sentence) {
         const std::string_view before = lower(sentence, i - 1);
         const bool bath = word == "bath" || word == "bathroom";
         const bool one = before == "single" || before == "one" || before == "a" || before == "the";
+        // "two bedrooms, bathroom downstairs"
+        const std::string_view next = lower(sentence, i + 1);
+        const bool bare = (sentence.tokens[i - 1].kind == TokenKind::Mark || before == "and" ||
+                           before == "with") &&
+                          !isOneOf(next, {"and", "plus"}) && next.size() != 2 &&
+                          !says(sentence, "loo") && !says(sentence, "rooms");
         const bool family = (before == "family" || before == "full" || before == "only") && i > 1 &&
                             (lower(sentence, i - 2) == "a" || lower(sentence, i - 2) == "one");
-        if (bath && (one || family)) {
+        if (bath && (one || family || bare)) {
             return true;
         }
     }
@@ -373,19 +380,32 @@ std::int64_t FactReader::upAndDown(const Sentence& sentence, const Spots& spots)
     return 0;
 }
 
+// Whether no other room or storey is told of that may count or not: "one bathroom and a loo",
+// "upstairs three bedrooms".
+bool FactReader::isPlainCount(const Sentence& sentence) {
+    return std::none_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+        return isOneOf(token.plain,
+                       {"upstairs", "downstairs", "up",     "down",     "loo",       "lav",
+                        "wc",       "toilet",     "shower", "powder",   "cloakroom", "en-suite",
+                        "ensuite",  "attic",      "count",  "counting", "call",      "each",
+                        "for",      "if",         "or",     "maybe"});
+    });
+}
+
 // Keeps what a sentence counts of the house, or of one of two homes in it.
 void FactReader::addRooms(const Sentence& sentence, const Spots& spots, const RoomCounts& counts,
                           std::int64_t bathsSaid, bool twice) {
     const Amount* beds = counts.beds;
     const Amount* baths = counts.baths;
     const Amount* rooms = counts.rooms;
-    // Counts that were added up are less sure.
+    // Counts that were added up, or where more than one thing may count, are less sure.
     constexpr int kSum = 80;
+    const int outright = isPlainCount(sentence) ? 93 : 86;
     if (beds != nullptr && !has("bedrooms")) {
         const std::int64_t more =
             moreOf(sentence, beds->end) + moreCounted(sentence, spots, *beds, "bed");
         add(sentence, "bedrooms", countText(beds->value * (twice ? 2 : 1) + more),
-            bathsSaid != 0 && more == 0 && !twice ? 93 : kSum);
+            bathsSaid != 0 && more == 0 && !twice ? outright : kSum);
     }
     if (beds != nullptr && bathsSaid == 0 && saysOneBath(sentence) && !has("baths")) {
         add(sentence, "baths", "1", 80);
@@ -396,11 +416,59 @@ void FactReader::addRooms(const Sentence& sentence, const Spots& spots, const Ro
                 ? 0
                 : moreOf(sentence, baths->end) + moreCounted(sentence, spots, *baths, "bath");
         add(sentence, "baths", countText(bathsSaid + more),
-            beds != nullptr && more == 0 && !twice && bathsSaid % 1000 % 500 == 0 ? 93 : kSum);
+            beds != nullptr && more == 0 && !twice && bathsSaid % 1000 % 500 == 0 ? outright
+                                                                                  : kSum);
     }
     if (rooms != nullptr && rooms->value >= 3000) {
         add(sentence, "rooms", countText(rooms->value), 75);
     }
+}
+
+// "1975, three two, two car carport", "sixteen hundred feet, four and two": bedrooms and baths,
+// said where the house is described.
+bool FactReader::takeTwoCounts(const Sentence& sentence, const Spots& spots) {
+    if (has("bedrooms") || !spots.acts.empty() || lastDeal_ + 1 < taken_) {
+        return false;
+    }
+    for (std::size_t i = 0; i + 1 < spots.amounts.size(); ++i) {
+        const Amount& beds = spots.amounts[i];
+        const Amount& baths = spots.amounts[i + 1];
+        const bool joined = baths.begin == beds.end ||
+                            (baths.begin == beds.end + 1 && lower(sentence, beds.end) == "and");
+        const bool setOff =
+            beds.begin == 0 || sentence.tokens[beds.begin - 1].kind == TokenKind::Mark;
+        const bool closes = baths.end >= sentence.tokens.size() ||
+                            sentence.tokens[baths.end].kind == TokenKind::Mark;
+        const bool counts = beds.kind == AmountKind::Plain && baths.kind == AmountKind::Plain &&
+                            beds.value >= 1000 && beds.value <= 7000 && beds.value % 1000 == 0 &&
+                            baths.value >= 1000 && baths.value <= 5000 && baths.value % 500 == 0;
+        const bool words = sentence.tokens[beds.begin].kind == TokenKind::Word;
+        if (joined && setOff && closes && counts && words) {
+            add(sentence, "bedrooms", countText(beds.value), 80);
+            add(sentence, "baths", countText(baths.value), 80);
+            return true;
+        }
+    }
+    return false;
+}
+
+// What is told of the rooms without a figure at "bedrooms" or "baths".
+bool FactReader::takeUncounted(const Sentence& sentence, const Spots& spots, const Amount* rooms) {
+    // "A full bath and a shower bath, so two."
+    const std::int64_t sum = sumOf(sentence);
+    if (sum > 0 && saysOneBath(sentence) && !has("baths")) {
+        add(sentence, "baths", countText(sum), 80);
+        return true;
+    }
+    if (takeTwoCounts(sentence, spots)) {
+        return true;
+    }
+    const bool opening = taken_ <= 12 && spots.acts.empty() && spots.objects.empty();
+    const bool known = has("built") || has("area_sqft") || has("purchase");
+    if (rooms != nullptr && opening && known && rooms->value >= 3000 && !has("rooms")) {
+        add(sentence, "rooms", countText(rooms->value), 80);
+    }
+    return false;
 }
 
 bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
@@ -430,12 +498,7 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
         return false;
     }
     if (beds == nullptr && bathsSaid == 0) {
-        const bool opening = taken_ <= 12 && spots.acts.empty() && spots.objects.empty();
-        const bool known = has("built") || has("area_sqft") || has("purchase");
-        if (rooms != nullptr && opening && known && rooms->value >= 3000 && !has("rooms")) {
-            add(sentence, "rooms", countText(rooms->value), 80);
-        }
-        return false;
+        return takeUncounted(sentence, spots, rooms);
     }
     // "Three beds.": of the house where the notes close.
     if (taken_ > kOpening && (beds == nullptr || bathsSaid == 0) && tellsFigures(sentence, spots)) {
@@ -455,6 +518,15 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     if (const std::int64_t sum = sumOf(sentence); sum > 0 && (beds == nullptr || bathsSaid == 0)) {
         add(sentence, beds != nullptr ? "bedrooms" : "baths", countText(sum), 85);
         return true;
+    }
+    // "Three up, one and a half baths."
+    if (beds == nullptr && !has("bedrooms")) {
+        for (const Amount& amount : spots.amounts) {
+            if (amount.kind == AmountKind::Plain && amount.value >= 2000 && amount.value <= 6000 &&
+                lower(sentence, amount.end) == "up" && markIs(sentence, amount.end + 1, ',')) {
+                add(sentence, "bedrooms", countText(amount.value), 75);
+            }
+        }
     }
     addRooms(sentence, spots, counts, bathsSaid, twice);
     return true;

@@ -6,6 +6,7 @@
 #include <array>
 #include <vector>
 
+#include "core/intake/notes/fact_sums.h"
 #include "core/intake/notes/fact_words.h"
 #include "core/intake/notes/facts.h"
 
@@ -28,53 +29,13 @@ std::int64_t leastOf(const std::string& fact) {
     return fact == "budget" ? 4'000 : 20'000;
 }
 
-// "Asking was 240, we got it for 231": what others hoped for is no fact.
-bool isAsked(const Sentence& sentence, const Amount& amount) {
-    for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
-        const std::string_view word = lower(sentence, i);
-        const bool theirs = isOneOf(word, {"want", "wanted", "wants", "asked"});
-        const bool wanted = word == "wanted" && i > 0;  // "the neighbours wanted 260 for theirs"
-        const std::string_view who = i > 0 ? lower(sentence, i - 1) : "";
-        const bool opens = i == 0 || sentence.tokens[i - 1].kind == TokenKind::Mark;
-        // "Ask 289", "asked 142"; "you'd pay eight hundred for it in the city"
-        const bool terse = opens && isOneOf(word, {"ask", "asked"});
-        const bool elsewhere = word == "pay" && isOneOf(who, {"you'd", "they'd", "would"});
-        const bool others = wanted && !isOneOf(who, {"i", "we", "you", "", "always"});
-        if (terse || elsewhere || others) {
-            return true;
-        }
-        if (isOneOf(word, {"asking", "listed", "asks"}) ||
-            (theirs && isOneOf(who, {"they", "he", "she", "seller", "sellers", "bank", "owner",
-                                     "vendor", "vendors", "was", "were"}))) {
-            return true;
-        }
-    }
-    return false;
-}
-
-// "Three eighty nine was our first offer": no price that was paid.
-bool wasOnlyOffered(const Sentence& sentence, const Amount& amount) {
-    const std::string_view next = lower(sentence, amount.end);
-    if (next != "was" && next != "is") {
-        return false;
-    }
-    for (std::size_t i = amount.end + 1; i < amount.end + 6; ++i) {
-        const std::string_view word = lower(sentence, i);
-        if (word == "offer" || word == "ask" || word == "asking" || word == "list" ||
-            word == "bid" || word == "listing") {
-            return true;
-        }
-    }
-    return false;
-}
-
 // "in 412k / out 589-610k", "240k in, 365k out": the short way to say for how much it is bought and
 // sold.
 std::string inOrOut(const Sentence& sentence, const Spots& spots, const Amount& amount, int taken) {
     constexpr int kOpening = 14;
     // "589-610k": both ends are of one size.
     const bool range = amount.value >= 100'000 && markIs(sentence, amount.end, '-');
-    const bool told = taken <= kOpening || tellsFigures(sentence, spots);
+    const bool told = taken <= kOpening || spots.objects.empty();
     if (!told || (amount.value < 20 * kThousand && !range)) {
         return {};
     }
@@ -82,7 +43,7 @@ std::string inOrOut(const Sentence& sentence, const Spots& spots, const Amount& 
                         sentence.tokens[amount.end + 1].kind == TokenKind::Mark;
     if (closes && (amount.kind == AmountKind::Money || amount.paired)) {
         const std::string_view next = lower(sentence, amount.end);
-        if (next == "in" || next == "out") {
+        if (next == "in" || next == "out" || next == "after") {
             return next == "in" ? "purchase" : "resale";
         }
     }
@@ -96,92 +57,6 @@ std::string inOrOut(const Sentence& sentence, const Spots& spots, const Amount& 
     return word == "in" && opens ? "purchase" : word == "out" ? "resale" : "";
 }
 
-// "180 litres", "forty minutes": so many of something, and no sum.
-bool countsThings(const Sentence& sentence, const Amount& amount) {
-    const std::string_view next = lower(sentence, amount.end);
-    return amount.kind == AmountKind::Plain && next.size() > 4 && next.ends_with('s') &&
-           !next.ends_with("'s") &&
-           !isOneOf(next, {"bucks", "dollars", "pounds", "euros", "thousands", "always", "perhaps",
-                           "minus", "includes", "covers", "leaves", "makes", "sounds", "plus",
-                           "less", "does", "gets"});
-}
-
-// "Comps 209 / 221", "nearby ones have gone for 390": of other houses.
-bool isOfOthers(const Sentence& sentence) {
-    return std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
-        return isOneOf(token.plain,
-                       {"comps", "comp", "comparables", "nearby", "neighbours", "neighbors"});
-    });
-}
-
-// "The one two doors down got 199", "houses on the street have gone for 95": what is told of
-// another house, up to where the talk turns to this one.
-bool isOfOtherHouse(const Sentence& sentence, const Amount& amount) {
-    struct Pair {
-        std::string_view first;
-        std::string_view second;
-    };
-
-    static constexpr std::array<Pair, 14> kElsewhere = {{{"next", "door"},
-                                                         {"doors", "down"},
-                                                         {"doors", "along"},
-                                                         {"the", "block"},
-                                                         {"the", "corner"},
-                                                         {"same", "house"},
-                                                         {"similar", "houses"},
-                                                         {"on", "the"},
-                                                         {"down", "the"},
-                                                         {"up", "the"},
-                                                         {"across", "the"},
-                                                         {"other", "half"},
-                                                         {"end", "house"},
-                                                         {"house", "next"}}};
-    bool other = false;
-    for (std::size_t i = 0; i < amount.begin; ++i) {
-        const std::string_view word = lower(sentence, i);
-        const std::string_view next = lower(sentence, i + 1);
-        if (isOneOf(word, {"so", "ours", "mine", "i", "we", "but", "this", "says", "thinks"}) ||
-            word.starts_with("we'") || word.starts_with("i'")) {
-            other = false;
-        }
-        for (const Pair& pair : kElsewhere) {
-            // "on the street", "down the road": the place that is gone to.
-            const bool way =
-                pair.second != "the" ||
-                isOneOf(lower(sentence, i + 2), {"street", "road", "lane", "beach", "gully"});
-            const bool best = i > 0 && isOneOf(lower(sentence, i - 1), {"best", "nicest", "of"});
-            other = other || (word == pair.first && next == pair.second && way && !best);
-        }
-    }
-    return other;
-}
-
-// "340 as is", "two ten as it sits": what it is worth before the work.
-bool isAsItStands(const Sentence& sentence, const Amount& amount) {
-    const std::string_view next = lower(sentence, amount.end);
-    const std::string_view then = lower(sentence, amount.end + 1);
-    const std::string_view last = lower(sentence, amount.end + 2);
-    return (next == "as" && (then == "is" || (then == "it" && isOneOf(last, {"is", "sits"})))) ||
-           (next == "the" && then == "way" && last == "it");
-}
-
-// "Sixty, no, sixty-five": what the next figure takes the place of.
-bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amount) {
-    std::size_t at = amount.end;
-    while (markIs(sentence, at, ',') || markIs(sentence, at, '-') || markIs(sentence, at, '.')) {
-        ++at;
-    }
-    const std::string_view word = lower(sentence, at);
-    if (word != "no" && word != "sorry" && word != "wait" && word != "scratch") {
-        return false;
-    }
-    const bool lie = lower(sentence, at + 5) == "lie" || lower(sentence, at + 4) == "lie";
-    const std::size_t far = lie ? 9 : 4;  // "no, I tell a lie, …"
-    return std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& next) {
-        return next.begin > at && next.begin <= at + far;
-    });
-}
-
 // "Two forty" is 240 thousand; beside "265k" a bare 26 is a year or a day, and no 26 thousand.
 std::int64_t wholePrice(const Sentence& sentence, const Spots& spots, const Amount& amount,
                         std::int64_t value) {
@@ -190,6 +65,11 @@ std::int64_t wholePrice(const Sentence& sentence, const Spots& spots, const Amou
                          lower(sentence, amount.end) == "five";
     if (andFive) {
         return value * 1000 + 500'000;
+    }
+    // "Sixty quid" is no more than that.
+    if (amount.kind == AmountKind::Money &&
+        tables().number(sentence.tokens[amount.end - 1].word).kind == NumberKind::Currency) {
+        return value;
     }
     const bool plain =
         value < 32'000 && !amount.paired &&
@@ -250,62 +130,11 @@ struct Figure {
     bool inherited = false;
 };
 
-// "In the thirties", "it's a sixty nine": years.
-bool isOfYears(const Sentence& sentence, const Amount& amount) {
-    const std::string_view last = sentence.tokens[amount.end - 1].text;
-    const bool one = amount.begin > 0 && (lower(sentence, amount.begin - 1) == "a" ||
-                                          markIs(sentence, amount.begin - 1, '\''));
-    // "18 April"
-    const bool day =
-        isMonth(sentence, amount.end) || (amount.begin > 0 && isMonth(sentence, amount.begin - 1));
-    return day || last.ends_with("ties") ||
-           (one && amount.kind == AmountKind::Plain && !amount.paired && amount.value < 100'000);
-}
-
-// "200 amp", "38 deg", "half past six": a figure of something else.
-bool isOfOther(const Sentence& sentence, const Amount& amount) {
-    if (amount.kind != AmountKind::Plain) {
-        return false;
-    }
-    // "2/9/27", "1-25-27", "285/mo"
-    const std::size_t mark = amount.begin == 0 ? 0 : amount.begin - 1;
-    const bool dashes =
-        markIs(sentence, mark, '-') &&
-        (markIs(sentence, amount.end, '-') || (mark > 1 && markIs(sentence, mark - 2, '-')));
-    const bool date = amount.begin > 1 && amount.value < 100'000 &&
-                      (markIs(sentence, mark, '/') || dashes) &&
-                      sentence.tokens[mark - 1].kind == TokenKind::Number &&
-                      sentence.tokens[mark - 1].value <= 31'000;
-    const bool rate = markIs(sentence, amount.end, '/') &&
-                      isOneOf(lower(sentence, amount.end + 1),
-                              {"mo", "month", "wk", "week", "yr", "year", "sf", "ft", "m"});
-    // "a two hundred": a panel
-    const bool sort = amount.begin > 0 && lower(sentence, amount.begin - 1) == "a" &&
-                      !amount.paired && amount.value < kThousand;
-    return date || rate || sort ||
-           (isOneOf(lower(sentence, amount.end),
-                    {"amp",       "amps", "degrees", "degree",  "deg",     "percent", "volt",
-                     "volts",     "watt", "watts",   "mil",     "mm",      "cm",      "per",
-                     "btu",       "dom",  "miles",   "acres",   "people",  "bath",    "baths",
-                     "bathrooms", "bed",  "beds",    "bedroom", "bedrooms"}) ||
-            markIs(sentence, amount.end, '%'));
-}
-
-// "96 m2 (valuer) / 102 (old listing)": another reading of the area.
-bool isOfArea(const Sentence& sentence, const Spots& spots, const Amount& amount) {
-    return amount.kind == AmountKind::Plain &&
-           std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& area) {
-               const UnitRow* unit = unitOf(area);
-               return unit != nullptr && (unit->name == "sq m" || unit->name == "sq ft") &&
-                      amount.value > area.value / 5 * 4 && amount.value < area.value / 4 * 5 &&
-                      strokesBetween(sentence, area.end, amount.begin) < 4;
-           });
-}
-
 // Figures that may be sums of the deal, in order.
-std::vector<Figure> figuresOf(const Sentence& sentence, const Spots& spots) {
+std::vector<Figure> figuresOf(const Sentence& sentence, const std::vector<Amount>& amounts,
+                              const Spots& spots) {
     std::vector<Figure> figures;
-    for (const Amount& amount : spots.amounts) {
+    for (const Amount& amount : amounts) {
         const bool at = amount.begin > 0 && markIs(sentence, amount.begin - 1, '@');
         const bool rate = amount.perUnit && !(at && amount.value >= 20 * kThousand);
         if (amount.kind != AmountKind::Measured && amount.kind != AmountKind::Time &&
@@ -315,6 +144,36 @@ std::vector<Figure> figuresOf(const Sentence& sentence, const Spots& spots) {
         }
     }
     return figures;
+}
+
+bool isPlainMillions(const Amount& amount) {
+    return amount.value >= 500 && amount.value < 20'000 && amount.value % 1000 != 0;
+}
+
+// The figures of a sentence, millions said short made whole: "sell 1.4m", "1.1 to 1.15 million".
+std::vector<Amount> sumsIn(const Sentence& sentence, const Spots& spots) {
+    constexpr std::int64_t kMillion = 1'000'000;
+    std::vector<Amount> sums = spots.amounts;
+    for (std::size_t i = sums.size(); i-- > 0;) {
+        Amount& sum = sums[i];
+        const bool letter = isPlainMillions(sum) && lower(sentence, sum.end - 1) == "m" &&
+                            sentence.tokens[sum.end - 1].glued;
+        const bool named =
+            letter && std::any_of(spots.facts.begin(), spots.facts.end(), [&](const RowSpot& cue) {
+                return isMoneyFact(tables().facts[cue.row]) &&
+                       (cue.span.end == sum.begin || cue.span.begin == sum.end);
+            });
+        const bool ranges = i + 1 < sums.size() && sum.kind == AmountKind::Plain &&
+                            sum.value < 20'000 && sums[i + 1].begin == sum.end + 1 &&
+                            sums[i + 1].value >= kMillion * 1000 &&
+                            (lower(sentence, sum.end) == "to" || markIs(sentence, sum.end, '-'));
+        if (named || ranges) {
+            sum.value *= kMillion;
+            sum.kind = AmountKind::Money;
+            sum.unit = kNone;
+        }
+    }
+    return sums;
 }
 
 // "149 purchase 58 budget 259 sale": each figure with its phrase right behind it.
@@ -558,7 +417,8 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
     if (ofWork && taken_ > kOpening) {
         return false;
     }
-    std::vector<Figure> figures = figuresOf(sentence, spots);
+    const std::vector<Amount> sums = sumsIn(sentence, spots);
+    std::vector<Figure> figures = figuresOf(sentence, sums, spots);
     pairUp(sentence, spots, figures);
     for (Figure& figure : figures) {
         if (const std::string way = inOrOut(sentence, spots, *figure.amount, taken_);

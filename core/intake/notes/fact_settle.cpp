@@ -26,6 +26,9 @@ bool within(std::int64_t value, std::int64_t low, std::int64_t high) {
 }
 
 class Settler {
+    // Words beside a figure in a sentence that names things or work.
+    static constexpr int kMany = 99;
+
   public:
     Settler(std::vector<ToldFact> told, const std::vector<LooseFigure>& loose, int last)
         : told_(std::move(told)), loose_(loose), last_(last) {}
@@ -33,6 +36,9 @@ class Settler {
     std::vector<DraftFact> run() {
         fillShortYear(true);
         keepOnePrice();
+        if (first("purchase") == 0 && first("budget") > 0) {
+            fillPrice();
+        }
         if (first("purchase") == 0) {
             takePriceFromOthers();
         }
@@ -51,8 +57,9 @@ class Settler {
         dropFarOpinions();
         fillDays();
         fillBegin();
-        fillOther("built", Of::Year);
+        fillYear(kMany - 1);
         fillLateYear();
+        fillYear(kMany);
         fillShortYear(false);
         fillOther("area_sqft", Of::Area);
         fillOther("bedrooms", Of::Beds);
@@ -141,9 +148,16 @@ class Settler {
         });
     }
 
-    // Of two quite different prices the first is the house's own.
+    // Of two quite different prices the one told most surely is the house's own, then the first.
     void keepOnePrice() {
-        const std::int64_t price = first("purchase");
+        std::int64_t price = 0;
+        int sure = 0;
+        for (const ToldFact& told : told_) {
+            if (told.fact.name == "purchase" && told.fact.source.sure > sure) {
+                price = told.sum;
+                sure = told.fact.source.sure;
+            }
+        }
         std::erase_if(told_, [&](const ToldFact& told) {
             return told.fact.name == "purchase" && !within(percentOf(told.sum, price), 70, 140);
         });
@@ -389,10 +403,19 @@ class Settler {
         }
     }
 
+    // A year told where the notes open: one in a sentence that names things may be that of a thing.
+    void fillYear(int mostWords) {
+        for (const LooseFigure& figure : loose_) {
+            if (!has("built") && figure.of == Of::Year && figure.words <= mostWords) {
+                add("built", figure, std::to_string(figure.value));
+            }
+        }
+    }
+
     void fillOther(const std::string& name, Of of) {
         for (const LooseFigure& figure : loose_) {
-            if (!has(name) && figure.of == of && (of == Of::Year || isAmongFacts(figure))) {
-                add(name, figure, of == Of::Year ? std::to_string(figure.value) : figure.text);
+            if (!has(name) && figure.of == of && isAmongFacts(figure)) {
+                add(name, figure, figure.text);
             }
         }
     }

@@ -310,7 +310,7 @@ bool FactReader::takeBegin(const Sentence& sentence, const Spots& spots) {
         addLooseDate(sentence, spots);
         return false;
     }
-    add(sentence, "begin", value, 90);
+    add(sentence, "begin", value, 88);
     return true;
 }
 

@@ -60,6 +60,29 @@ bool namesHouse(const Sentence& sentence, std::size_t begin, std::size_t end) {
     return false;
 }
 
+// "The house is a '91", "1915 building", "the 1964 ranch": of the house wherever it is said.
+bool isYearOfHouse(const Sentence& sentence, const Amount& amount) {
+    static constexpr std::array<std::string_view, 6> kOthers = {"permit", "code",    "addition",
+                                                                "roof",   "kitchen", "style"};
+    const std::string_view then = lower(sentence, amount.end + 1);
+    if (isHouse(lower(sentence, amount.end)) &&
+        std::find(kOthers.begin(), kOthers.end(), then) == kOthers.end()) {
+        return true;
+    }
+    std::size_t at = amount.begin;
+    while (at > 0 && (isOneOf(lower(sentence, at - 1),
+                              {"a", "about", "around", "from", "circa", "the", "only", "all"}) ||
+                      markIs(sentence, at - 1, '\''))) {
+        --at;
+    }
+    const std::string_view verb = at > 0 ? lower(sentence, at - 1) : "";
+    const std::string_view before = at > 1 ? lower(sentence, at - 2) : "";
+    const bool is = verb == "is" || verb == "was" || verb == "dates";
+    const std::string_view subject =
+        verb.ends_with("'s") ? verb.substr(0, verb.size() - 2) : std::string_view{};
+    return (is && isHouse(before)) || isHouse(subject);
+}
+
 // "Built 1951 or maybe 1953": the second is another reading, and not the year of an addition.
 bool saysOtherwise(const Sentence& sentence, std::size_t begin, std::size_t end) {
     static constexpr std::array<std::string_view, 9> kWords = {
@@ -88,7 +111,11 @@ int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amo
                      (third == "is" || third.ends_with("'s")) && amount.value >= 20'000 &&
                      (amount.end >= sentence.tokens.size() || markIs(sentence, amount.end, '.') ||
                       markIs(sentence, amount.end, ','));
-    const bool shortForm = isA || (amount.begin > 0 && markIs(sentence, amount.begin - 1, '\''));
+    const bool ofHouse = amount.value >= 20'000 &&
+                         !lower(sentence, amount.end).starts_with("amp") &&
+                         isYearOfHouse(sentence, amount) && !isHouse(lower(sentence, amount.end));
+    const bool shortForm =
+        isA || ofHouse || (amount.begin > 0 && markIs(sentence, amount.begin - 1, '\''));
     const bool spoken = amount.begin > 1 && lower(sentence, amount.begin - 1) == "in" &&
                         saysBuilt(sentence, amount.begin) && amount.value >= 30'000;
     const bool answers = asked_ == "built" && spots.amounts.size() == 1;
@@ -143,9 +170,12 @@ void FactReader::addLooseYear(const Sentence& sentence, const Spots& spots, cons
     if (year >= kNew || before == "since" || before == "until") {
         return;
     }
+    // "It's from 1912." keeps nothing.
+    constexpr std::size_t kBrief = 7;
+    const bool isFromYear = before == "from" && year < 1990 && sentence.tokens.size() <= kBrief;
     if (taken_ <= kOpening) {
-        addLoose(sentence, LooseFigure::Of::Year, year);
-    } else if (spots.objects.empty() && spots.acts.empty()) {
+        addLoose(sentence, LooseFigure::Of::Year, year, {}, wordsBesideFigures(sentence, spots));
+    } else if (spots.objects.empty() && (spots.acts.empty() || isFromYear)) {
         addLoose(sentence, LooseFigure::Of::LateYear, year, {},
                  wordsBesideFigures(sentence, spots));
     }
@@ -194,15 +224,21 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
                        yearOf(sentence, next) != 0 &&
                        saysOtherwise(sentence, amount.end, next.begin);
             });
+        const bool two = std::any_of(
+            spots.amounts.begin(), spots.amounts.end(),
+            [&](const Amount& next) { return &next != &amount && yearOf(sentence, next) != 0; });
         const bool told =
+            (!talk && year < 2015 && isYearOfHouse(sentence, amount)) ||
             (early && !talk && (brief || opens || twice)) || built ||
             (early && !(since && !house) &&
              (house || (!talk && (alone || is || has("area_sqft") || lastDeal_ + 2 >= taken_))));
         if (has("built") ? other : told) {
             built_ = built_ == 0 ? year : built_;
-            add(sentence, "built", std::to_string(year), built ? 95 : 85);
+            const bool outright = built && !twice && spots.spaces.empty() && !two;
+            add(sentence, "built", std::to_string(year), outright ? 95 : 85);
             last = amount.end;
-        } else if (!told && (spots.acts.empty() || taken_ <= 6 || isSetOff(sentence, amount))) {
+        } else if (!told && (spots.acts.empty() || before == "from" || taken_ <= 6 ||
+                             isSetOff(sentence, amount))) {
             addLooseYear(sentence, spots, amount, year);
         }
     }

@@ -82,7 +82,9 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
         const bool area = taken_ <= 14 && takeArea(sentence, spots);
         const bool money = saysOwnSum(sentence, spots, "budget") ||
                            (taken_ <= 14 && saysOwnSum(sentence, spots, "purchase"));
-        const bool sum = money && takeMoney(sentence, spots);
+        // "My agent thinks 340": an opinion, told among the facts.
+        const bool opinion = speaksOf(spots, "resale") && (taken_ <= 14 || lastDeal_ + 2 >= taken_);
+        const bool sum = (money || opinion) && takeMoney(sentence, spots);
         // "I start on 1 December 2026, my brother or no": among the facts.
         const std::string_view first = lower(sentence, 0);
         const bool among = (first == "i" || first == "we") && lastDeal_ + 1 >= taken_;

@@ -75,6 +75,8 @@ class FactReader {
     [[nodiscard]] static std::int64_t sumOf(const Sentence& sentence);
     [[nodiscard]] static std::int64_t upAndDown(const Sentence& sentence, const Spots& spots);
     bool takeRooms(const Sentence& sentence, const Spots& spots);
+    bool takeUncounted(const Sentence& sentence, const Spots& spots, const Amount* rooms);
+    bool takeTwoCounts(const Sentence& sentence, const Spots& spots);
     bool takeLabelled(const Sentence& sentence, const Spots& spots);
 
     // What a sentence counts; nullptr for what it does not.
@@ -91,6 +93,7 @@ class FactReader {
     [[nodiscard]] static std::int64_t moreCounted(const Sentence& sentence, const Spots& spots,
                                                   const Amount& first, std::string_view stem);
     [[nodiscard]] static std::int64_t moreOf(const Sentence& sentence, std::size_t at);
+    [[nodiscard]] static bool isPlainCount(const Sentence& sentence);
     [[nodiscard]] static bool saysOneBath(const Sentence& sentence);
     [[nodiscard]] static bool ofEachUnit(const Sentence& sentence);
     [[nodiscard]] static const Amount* countOf(const Sentence& sentence, const Spots& spots,

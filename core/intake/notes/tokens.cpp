@@ -53,6 +53,9 @@ class Cutter {
             }
             if (isDigit(c) || (c == '.' && isDigit(peek(1)) && !glued_)) {
                 cutNumber();
+            } else if (c == 'R' && !glued_ && isSumInRand()) {
+                push(Token{.kind = TokenKind::Mark, .text = text_.substr(at_, 1), .mark = '$'});
+                ++at_;
             } else if (!cutSign() && !cutWord()) {
                 push(Token{
                     .kind = TokenKind::Mark, .text = text_.substr(at_, 1), .mark = text_[at_]});
@@ -105,14 +108,32 @@ class Cutter {
         return false;
     }
 
-    // "1,250" "4.25" "1/2" "2 1/2"; "2nd" is a word.
+    // "R280,000", "R1 640 000", "R1.38m": a letter that stands for the currency; "R38" is none.
+    [[nodiscard]] bool isSumInRand() const {
+        std::size_t ahead = 1;
+        while (isDigit(peek(ahead)) || (peek(ahead) == '.' && isDigit(peek(ahead + 1)))) {
+            ++ahead;
+        }
+        const char next = peek(ahead);
+        return ahead > 4 ||
+               (ahead > 1 && (((next == 'm' || next == 'k') && !isWordLetter(peek(ahead + 1))) ||
+                              isThreeMore(ahead, ',') || isThreeMore(ahead, ' ')));
+    }
+
+    // Whether three digits more follow the mark `mark` there: "1,250".
+    [[nodiscard]] bool isThreeMore(std::size_t ahead, char mark) const {
+        return peek(ahead) == mark && isDigit(peek(ahead + 1)) && isDigit(peek(ahead + 2)) &&
+               isDigit(peek(ahead + 3)) && !isDigit(peek(ahead + 4));
+    }
+
+    // "1,250" "4.25" "1/2" "2 1/2" "$1 640 000"; "2nd" is a word.
     void cutNumber() {
         constexpr std::int64_t kMost = 1'000'000'000'000;
         const std::size_t begin = at_;
         std::int64_t whole = 0;
-        while (isDigit(peek(0)) || (peek(0) == ',' && isDigit(peek(1)) && isDigit(peek(2)) &&
-                                    isDigit(peek(3)) && !isDigit(peek(4)))) {
-            if (text_[at_] != ',') {
+        const bool sum = !tokens_.empty() && tokens_.back().mark == '$' && glued_;
+        while (isDigit(peek(0)) || isThreeMore(0, ',') || (sum && isThreeMore(0, ' '))) {
+            if (isDigit(text_[at_])) {
                 whole = std::min(whole * 10 + (text_[at_] - '0'), kMost);
             }
             ++at_;

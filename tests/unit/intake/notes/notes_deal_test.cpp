@@ -128,6 +128,42 @@ TEST(NotesDeal, ShortWaysToSayASum) {
     EXPECT_THAT(factsOf("It will sell for one million six."), Contains("resale 1600000.00"));
 }
 
+TEST(NotesDeal, MillionsSaidShort) {
+    EXPECT_THAT(factsOf("We paid one million one twenty."), Contains("purchase 1120000.00"));
+    EXPECT_THAT(factsOf("Pd 1.31M, sell 1.4m.\n"),
+                UnorderedElementsAre("purchase 1310000.00", "resale 1400000.00"));
+    EXPECT_THAT(
+        factsOf("We paid $820,000. It should get 1.1 to 1.15 million."),
+        UnorderedElementsAre("purchase 820000.00", "resale 1100000.00", "resale 1150000.00"));
+    EXPECT_THAT(factsOf("The budget is sixty-two thousand five."), Contains("budget 62500.00"));
+}
+
+TEST(NotesDeal, ALetterForTheCurrency) {
+    EXPECT_THAT(factsOf("We got it for R1,150,000 and R280 000 is for the work."),
+                UnorderedElementsAre("purchase 1150000.00", "budget 280000.00"));
+    EXPECT_THAT(factsOf("Attic: R38 batts, we said."), IsEmpty());
+}
+
+TEST(NotesDeal, AddressesAndTimesAreNoSums) {
+    EXPECT_THAT(factsOf("We are at 412 Larch Road. We paid $150,000."),
+                UnorderedElementsAre("purchase 150000.00"));
+}
+
+// The surer of two prices is the house's, and a price without a phrase is none of the budget.
+TEST(NotesDeal, ThePriceToldMostSurely) {
+    EXPECT_THAT(factsOf("It was 240,000. We have got 60,000 for the work."),
+                UnorderedElementsAre("purchase 240000.00", "budget 60000.00"));
+    EXPECT_THAT(factsOf("The price came down, 259 > 251.5.\nBudget 61k.\n"),
+                UnorderedElementsAre("purchase 251500.00", "budget 61000.00"));
+}
+
+TEST(NotesDeal, AnAgentsOpinionIsTheSale) {
+    EXPECT_THAT(factsOf("We paid $282,000. My agent thinks 399."),
+                UnorderedElementsAre("purchase 282000.00", "resale 399000.00"));
+    EXPECT_THAT(factsOf("We paid $282,000. She thinks she'll get four hundred for hers."),
+                UnorderedElementsAre("purchase 282000.00"));
+}
+
 TEST(NotesDeal, SoManyOfSomethingIsNoSum) {
     EXPECT_THAT(factsOf("The cylinder leaks. Please put in a new one, 180 litres."), IsEmpty());
     EXPECT_THAT(factsOf("I have got forty minutes before my shift."), IsEmpty());

@@ -8,6 +8,7 @@
 namespace ledgerboard::intake {
 namespace {
 
+using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::UnorderedElementsAre;
 
@@ -150,6 +151,33 @@ TEST(NotesFacts, CountsOfRooms) {
     // Two homes, each with two bedrooms and a bath.
     EXPECT_THAT(factsOf("Built in 1947, each side is two bedrooms and one bath."),
                 UnorderedElementsAre("built 1947", "bedrooms 4", "baths 2"));
+}
+
+TEST(NotesFacts, RoomsWithoutTheirWords) {
+    EXPECT_THAT(factsOf("Built 1975, three two, two car carport."),
+                UnorderedElementsAre("built 1975", "bedrooms 3", "baths 2"));
+    EXPECT_THAT(factsOf("Two bedrooms, bathroom downstairs at the back."),
+                UnorderedElementsAre("bedrooms 2", "baths 1"));
+    EXPECT_THAT(factsOf("Four bedrooms, two baths upstairs and one below."),
+                UnorderedElementsAre("bedrooms 4", "baths 3"));
+    EXPECT_THAT(factsOf("Three bedrooms, bath and half."),
+                UnorderedElementsAre("bedrooms 3", "baths 1.5"));
+}
+
+TEST(NotesFacts, TheYearOfTheHouseWhereverItIsTold) {
+    const std::string walk =
+        "Kitchen: new sink. New tap. New hood. New range. New floor. Bath: "
+        "new tub. New toilet. New vanity. New mirror. New fan. Hall: paint. "
+        "New light. New rail. Furnace, gas, 2001. New filter.\n";
+    EXPECT_THAT(factsOf(walk + "The building's '72, so mind the ceiling."),
+                ElementsAre("built 1972"));
+    EXPECT_THAT(factsOf(walk + "It's a 1949 house."), ElementsAre("built 1949"));
+}
+
+TEST(NotesFacts, AFloorIsNotTheHouse) {
+    EXPECT_THAT(factsOf("Living room: carpet goes, plank in. Paint it. Hall the same. Paint. Den "
+                        "the same. Paint. New light.\n780 square feet, give or take.\nPaint."),
+                IsEmpty());
 }
 
 TEST(NotesFacts, AFigureWithACommaIsNoYear) {

@@ -1,0 +1,205 @@
+#include "core/intake/notes/fact_sums.h"
+
+#include <algorithm>
+#include <array>
+
+namespace ledgerboard::intake {
+
+namespace {
+
+constexpr std::int64_t kThousand = 1'000'000;  // thousandths
+
+// "412 Elm Street", "number sixteen"
+bool isAddress(const Sentence& sentence, const Amount& amount) {
+    const auto isWay = [&](std::size_t at) {
+        return isOneOf(lower(sentence, at), {"street", "st", "road", "rd", "lane", "ln", "avenue",
+                                             "ave", "drive", "court", "close", "way", "terrace"});
+    };
+    const bool name = amount.end < sentence.tokens.size() && sentence.tokens[amount.end].capital;
+    return (name && (isWay(amount.end) || isWay(amount.end + 1))) ||
+           (amount.begin > 0 && lower(sentence, amount.begin - 1) == "number");
+}
+
+}  // namespace
+
+bool isAsked(const Sentence& sentence, const Amount& amount) {
+    for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
+        const std::string_view word = lower(sentence, i);
+        const bool theirs = isOneOf(word, {"want", "wanted", "wants", "asked"});
+        const bool wanted = word == "wanted" && i > 0;  // "the neighbours wanted 260 for theirs"
+        const std::string_view who = i > 0 ? lower(sentence, i - 1) : "";
+        const bool opens = i == 0 || sentence.tokens[i - 1].kind == TokenKind::Mark;
+        // "Ask 289", "asked 142"; "you'd pay eight hundred for it in the city"
+        const bool terse = opens && isOneOf(word, {"ask", "asked"});
+        const bool elsewhere = word == "pay" && isOneOf(who, {"you'd", "they'd", "would"});
+        const bool others = wanted && !isOneOf(who, {"i", "we", "you", "", "always"});
+        if (terse || elsewhere || others) {
+            return true;
+        }
+        if (isOneOf(word, {"asking", "listed", "asks"}) ||
+            (theirs && isOneOf(who, {"they", "he", "she", "seller", "sellers", "bank", "owner",
+                                     "vendor", "vendors", "was", "were"}))) {
+            return true;
+        }
+    }
+    return false;
+}
+
+bool wasOnlyOffered(const Sentence& sentence, const Amount& amount) {
+    const std::string_view next = lower(sentence, amount.end);
+    if (next != "was" && next != "is") {
+        return false;
+    }
+    for (std::size_t i = amount.end + 1; i < amount.end + 6; ++i) {
+        const std::string_view word = lower(sentence, i);
+        if (word == "offer" || word == "ask" || word == "asking" || word == "list" ||
+            word == "bid" || word == "listing") {
+            return true;
+        }
+    }
+    return false;
+}
+
+bool countsThings(const Sentence& sentence, const Amount& amount) {
+    const std::string_view next = lower(sentence, amount.end);
+    return amount.kind == AmountKind::Plain && next.size() > 4 && next.ends_with('s') &&
+           !next.ends_with("'s") &&
+           !isOneOf(next, {"bucks", "dollars", "pounds", "euros", "thousands", "always", "perhaps",
+                           "minus", "includes", "covers", "leaves", "makes", "sounds", "plus",
+                           "less", "does", "gets"});
+}
+
+bool isOfOthers(const Sentence& sentence) {
+    return std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+        return isOneOf(token.plain,
+                       {"comps", "comp", "comparables", "nearby", "neighbours", "neighbors"});
+    });
+}
+
+bool isOfOtherHouse(const Sentence& sentence, const Amount& amount) {
+    struct Pair {
+        std::string_view first;
+        std::string_view second;
+    };
+
+    static constexpr std::array<Pair, 14> kElsewhere = {{{"next", "door"},
+                                                         {"doors", "down"},
+                                                         {"doors", "along"},
+                                                         {"the", "block"},
+                                                         {"the", "corner"},
+                                                         {"same", "house"},
+                                                         {"similar", "houses"},
+                                                         {"on", "the"},
+                                                         {"down", "the"},
+                                                         {"up", "the"},
+                                                         {"across", "the"},
+                                                         {"other", "half"},
+                                                         {"end", "house"},
+                                                         {"house", "next"}}};
+    // "four hundred for hers"
+    if (lower(sentence, amount.end) == "for" &&
+        isOneOf(lower(sentence, amount.end + 1), {"hers", "his", "theirs"})) {
+        return true;
+    }
+    bool other = false;
+    for (std::size_t i = 0; i < amount.begin; ++i) {
+        const std::string_view word = lower(sentence, i);
+        const std::string_view next = lower(sentence, i + 1);
+        if (isOneOf(word, {"so", "ours", "mine", "i", "we", "but", "this", "says", "thinks"}) ||
+            word.starts_with("we'") || word.starts_with("i'")) {
+            other = false;
+        }
+        for (const Pair& pair : kElsewhere) {
+            // "on the street", "down the road": the place that is gone to.
+            const bool way =
+                pair.second != "the" ||
+                isOneOf(lower(sentence, i + 2), {"street", "road", "lane", "beach", "gully"});
+            const bool best = i > 0 && isOneOf(lower(sentence, i - 1), {"best", "nicest", "of"});
+            const bool neighbour = isOneOf(word, {"neighbor's", "neighbour's", "theirs"});
+            other =
+                other || neighbour || (word == pair.first && next == pair.second && way && !best);
+        }
+    }
+    return other;
+}
+
+bool isAsItStands(const Sentence& sentence, const Amount& amount) {
+    const std::string_view next = lower(sentence, amount.end);
+    const std::string_view then = lower(sentence, amount.end + 1);
+    const std::string_view last = lower(sentence, amount.end + 2);
+    return (next == "as" && (then == "is" || (then == "it" && isOneOf(last, {"is", "sits"})))) ||
+           (next == "the" && then == "way" && last == "it");
+}
+
+bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amount) {
+    std::size_t at = amount.end;
+    while (markIs(sentence, at, ',') || markIs(sentence, at, '-') || markIs(sentence, at, '.')) {
+        ++at;
+    }
+    const std::string_view word = lower(sentence, at);
+    // "259 > 251,500": come down to.
+    const bool arrow = markIs(sentence, at, '>');
+    if (!arrow && word != "no" && word != "sorry" && word != "wait" && word != "scratch") {
+        return false;
+    }
+    const bool lie = lower(sentence, at + 5) == "lie" || lower(sentence, at + 4) == "lie";
+    const std::size_t far = lie ? 9 : 4;  // "no, I tell a lie, …"
+    return std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& next) {
+        return next.begin > at && next.begin <= at + far;
+    });
+}
+
+bool isOfYears(const Sentence& sentence, const Amount& amount) {
+    const std::string_view last = sentence.tokens[amount.end - 1].text;
+    const bool one = amount.begin > 0 && (lower(sentence, amount.begin - 1) == "a" ||
+                                          markIs(sentence, amount.begin - 1, '\''));
+    // "18 April"
+    const bool day =
+        amount.value <= 31'000 && (isMonth(sentence, amount.end) ||
+                                   (amount.begin > 0 && isMonth(sentence, amount.begin - 1)));
+    return day || last.ends_with("ties") ||
+           (one && amount.kind == AmountKind::Plain && !amount.paired && amount.value < 100'000);
+}
+
+bool isOfOther(const Sentence& sentence, const Amount& amount) {
+    if (amount.kind != AmountKind::Plain) {
+        return false;
+    }
+    if (isAddress(sentence, amount)) {
+        return true;
+    }
+    // "2/9/27", "1-25-27", "285/mo"
+    const std::size_t mark = amount.begin == 0 ? 0 : amount.begin - 1;
+    const bool dashes =
+        markIs(sentence, mark, '-') &&
+        (markIs(sentence, amount.end, '-') || (mark > 1 && markIs(sentence, mark - 2, '-')));
+    const bool date = amount.begin > 1 && amount.value < 100'000 &&
+                      (markIs(sentence, mark, '/') || dashes) &&
+                      sentence.tokens[mark - 1].kind == TokenKind::Number &&
+                      sentence.tokens[mark - 1].value <= 31'000;
+    const bool rate = markIs(sentence, amount.end, '/') &&
+                      isOneOf(lower(sentence, amount.end + 1),
+                              {"mo", "month", "wk", "week", "yr", "year", "sf", "ft", "m"});
+    // "a two hundred": a panel
+    const bool sort = amount.begin > 0 && lower(sentence, amount.begin - 1) == "a" &&
+                      !amount.paired && amount.value < kThousand;
+    return date || rate || sort ||
+           (isOneOf(lower(sentence, amount.end),
+                    {"amp",       "amps", "degrees", "degree",  "deg",     "percent", "volt",
+                     "volts",     "watt", "watts",   "mil",     "mm",      "cm",      "per",
+                     "btu",       "dom",  "miles",   "acres",   "people",  "bath",    "baths",
+                     "bathrooms", "bed",  "beds",    "bedroom", "bedrooms"}) ||
+            markIs(sentence, amount.end, '%'));
+}
+
+bool isOfArea(const Sentence& sentence, const Spots& spots, const Amount& amount) {
+    return amount.kind == AmountKind::Plain &&
+           std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& area) {
+               const UnitRow* unit = unitOf(area);
+               return unit != nullptr && (unit->name == "sq m" || unit->name == "sq ft") &&
+                      amount.value > area.value / 5 * 4 && amount.value < area.value / 4 * 5 &&
+                      strokesBetween(sentence, area.end, amount.begin) < 4;
+           });
+}
+
+}  // namespace ledgerboard::intake
