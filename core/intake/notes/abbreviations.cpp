@@ -31,6 +31,15 @@ std::string bonesOf(std::string_view word) {
     return kept;
 }
 
+// A bit for each letter that the word, in small letters, has.
+std::uint32_t lettersOf(std::string_view word) {
+    std::uint32_t letters = 0;
+    for (const char c : word) {
+        letters |= std::uint32_t{1} << (c - 'a');
+    }
+    return letters;
+}
+
 bool standsIn(std::string_view part, std::string_view whole) {
     std::size_t at = 0;
     for (const char c : part) {
@@ -63,10 +72,12 @@ void Abbreviations::addName(std::string_view word) {
         return;
     }
     std::vector<Name>& names = names_[static_cast<std::size_t>(word.front() - 'a')];
-    const auto found = std::find_if(names.begin(), names.end(),
-                                    [&](const Name& name) { return name.word == word; });
+    const std::uint32_t has = lettersOf(word);
+    const auto found = std::find_if(names.begin(), names.end(), [&](const Name& name) {
+        return name.letters == has && name.word == word;
+    });
     if (found == names.end()) {
-        names.push_back({std::string(word), bonesOf(word), 1});
+        names.push_back({std::string(word), bonesOf(word), 1, has});
     } else {
         ++found->times;
     }
@@ -120,11 +131,12 @@ std::string Abbreviations::fullWord(std::string_view shortened) const {
         return {};
     }
     const std::string bones = bonesOf(shortened);
+    const std::uint32_t has = lettersOf(shortened);
     const Name* best = nullptr;
     int most = kNothing;
     int next = kNothing;
     for (const Name& name : names_[static_cast<std::size_t>(shortened.front() - 'a')]) {
-        const int fit = fitOf(shortened, bones, name);
+        const int fit = (has & ~name.letters) != 0 ? kNothing : fitOf(shortened, bones, name);
         if (fit == kNothing) {
             continue;
         }

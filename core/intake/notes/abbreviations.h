@@ -7,6 +7,7 @@
 // Threads: may be read by several threads once all names are added.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -29,6 +30,7 @@ class Abbreviations {
         std::string word;
         std::string bones;  // the letters without vowels behind the first and without doubled ones
         int times = 0;      // how often it stands in the tables
+        std::uint32_t letters = 0;  // those it has, a bit each
     };
 
     // How well a short form, given with its own bones, fits a name, 0 to 100.

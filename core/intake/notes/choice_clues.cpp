@@ -117,7 +117,7 @@ void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clue
         }
         const ClueWords* stem = &wordOf(sentence.tokens[i]);
         if (end > i) {
-            clues.add({&to.word, stem});
+            clues.add(&to.word, stem);
             words_.push_back(sort);
             i = end;
         } else {
@@ -127,12 +127,12 @@ void ChoiceClues::addOwnWords(const Sentence& sentence, const Spots& spots, Clue
     }
     words_.push_back(&to.end);
     for (std::size_t i = 0; i < words_.size(); ++i) {
-        clues.add({&to.says, words_[i]});
+        clues.add(&to.says, words_[i]);
         if (i + 1 < words_.size()) {
-            clues.add({&to.says, words_[i], words_[i + 1]});
+            clues.add(&to.says, words_[i], words_[i + 1]);
         }
         if (i + 2 < words_.size()) {
-            clues.add({&to.says, words_[i], words_[i + 1], words_[i + 2]});
+            clues.add(&to.says, words_[i], words_[i + 1], words_[i + 2]);
         }
     }
 }
@@ -152,15 +152,15 @@ void ChoiceClues::addWords(const Sentence* sentence, const ClueWords& kind, Clue
     words_.push_back(&to.end);
     for (std::size_t i = 1; i < words_.size(); ++i) {
         if (i <= size) {
-            clues.add({&to.near, words_[i]});
+            clues.add(&to.near, words_[i]);
         }
-        clues.add({&to.near, words_[i - 1], words_[i]});
+        clues.add(&to.near, words_[i - 1], words_[i]);
         if (!kind.text().empty()) {
-            clues.add({&kind, words_[i]});
-            clues.add({&kind, words_[i - 1], words_[i]});
+            clues.add(&kind, words_[i]);
+            clues.add(&kind, words_[i - 1], words_[i]);
         }
         if (i > 1) {
-            clues.add({&to.near, words_[i - 2], words_[i - 1], words_[i]});
+            clues.add(&to.near, words_[i - 2], words_[i - 1], words_[i]);
         }
     }
 }

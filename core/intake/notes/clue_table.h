@@ -17,74 +17,72 @@ class ClueTable {
   public:
     // False where the clue has a row already.
     bool add(std::uint64_t clue, const Row& row) {
-        if ((rows_.size() + 1) * 2 > slots_.size()) {
+        if ((entries_.size() + 1) * 2 > slots_.size()) {
             widen();
         }
-        Slot& slot = slots_[slotOf(clue)];
-        if (slot.row != kFree) {
+        std::uint32_t& slot = slots_[slotOf(clue)];
+        if (slot != kFree) {
             return false;
         }
-        slot = {clue, static_cast<std::uint32_t>(rows_.size())};
-        rows_.push_back(row);
+        slot = static_cast<std::uint32_t>(entries_.size());
+        entries_.push_back({clue, row});
         likely_.add(clue);
         return true;
     }
 
-    // The rows of the clues that have one, each once, in the order of the clues. Most clues have
-    // none.
-    [[nodiscard]] std::vector<const Row*> of(const std::vector<std::uint64_t>& clues) const {
-        std::vector<const Row*> found;
-        found.reserve(clues.size());
+    // Hands the rows of the clues that have one to `use`, each once.
+    template <class Use>
+    void each(const std::vector<std::uint64_t>& clues, Use use) const {
+        thread_local std::vector<std::uint32_t> used;  // its memory is used again
+        used.resize(std::max(used.size(), clues.size()));
+        std::uint32_t* const first = used.data();
+        std::uint32_t* end = first;
         // Only rows that share a bit need to be told apart.
-        std::bitset<512> met;
+        std::bitset<4096> met;
         for (const std::uint64_t clue : clues) {
             if (!likely_.mayHave(clue)) {
                 continue;
             }
-            const Slot& slot = slots_[slotOf(clue)];
-            if (slot.row == kFree) {
+            const std::uint32_t at = slots_[slotOf(clue)];
+            if (at == kFree) {
                 continue;
             }
-            const Row* row = &rows_[slot.row];
-            const std::size_t bit = slot.row % met.size();
-            if (!met[bit] || std::find(found.begin(), found.end(), row) == found.end()) {
+            const std::size_t bit = at % met.size();
+            if (!met[bit] || std::find(first, end, at) == end) {
                 met.set(bit);
-                found.push_back(row);
+                *end++ = at;
+                use(entries_[at].row);
             }
         }
-        return found;
     }
 
   private:
     static constexpr std::uint32_t kFree = 0xFFFFFFFF;
 
-    struct Slot {
+    struct Entry {
         std::uint64_t clue = 0;
-        std::uint32_t row = kFree;
+        Row row{};
     };
 
     // Where the clue is, or else the first free slot from its own on.
     [[nodiscard]] std::size_t slotOf(std::uint64_t clue) const {
         std::size_t at = clue & (slots_.size() - 1);
-        while (slots_[at].row != kFree && slots_[at].clue != clue) {
+        while (slots_[at] != kFree && entries_[slots_[at]].clue != clue) {
             at = (at + 1) & (slots_.size() - 1);
         }
         return at;
     }
 
     void widen() {
-        std::vector<Slot> before(std::max<std::size_t>(1024, slots_.size() * 2));
-        before.swap(slots_);
-        for (const Slot& slot : before) {
-            if (slot.row != kFree) {
-                slots_[slotOf(slot.clue)] = slot;
-            }
+        slots_.assign(std::max<std::size_t>(1024, slots_.size() * 2), kFree);
+        for (std::uint32_t i = 0; i < entries_.size(); ++i) {
+            slots_[slotOf(entries_[i].clue)] = i;
         }
     }
 
-    Likely likely_;
-    std::vector<Slot> slots_;  // a power of two, at most half of them taken
-    std::vector<Row> rows_;
+    Likely<20> likely_;
+    std::vector<std::uint32_t> slots_;  // indexes; a power of two, at most half of them taken
+    std::vector<Entry> entries_;
 };
 
 }  // namespace ledgerboard::intake

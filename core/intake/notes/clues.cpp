@@ -70,7 +70,8 @@ class WordSet {
 }  // namespace
 
 std::uint64_t clueKey(std::string_view name) {
-    const std::size_t at = name.find(kJoined);
+    const std::size_t joint = name.find('&');  // rarely there, and sooner found than kJoined
+    const std::size_t at = joint == std::string_view::npos ? joint : name.find(kJoined);
     const std::uint64_t key = ClueWords(name.substr(0, at)).key();
     return at == std::string_view::npos
                ? key
@@ -81,7 +82,7 @@ void Clues::add(std::string_view kind, std::string_view first, std::string_view 
                 std::string_view third) {
     const std::array<ClueWords, 4> words = {ClueWords(kind), ClueWords(first), ClueWords(second),
                                             ClueWords(third)};
-    add({&words[0], &words[1], &words[2], &words[3]});
+    add(&words[0], &words[1], &words[2], &words[3]);
 }
 
 void Clues::nameLast(std::span<const ClueWords* const> parts) {
@@ -102,7 +103,7 @@ void Clues::clear() {
 
 void Clues::addSaid(const ClueWords& kind, const ClueWords& sense) {
     said_.push_back(keys_.size());
-    add({&kind, &sense});
+    add(&kind, &sense);
 }
 
 void Clues::addSaidOf(const ClueWords& kind, const ClueWords& what) {
@@ -151,13 +152,13 @@ void ClueReader::addWords(const Zone& zone, Side side, Clues& clues) const {
     const std::size_t size = zone.end > zone.begin ? zone.end - zone.begin : 0;
     for (std::size_t k = 0; k < size && k < kReach; ++k) {
         const ClueWords* word = words_[left ? zone.end - 1 - k : zone.begin + k];
-        clues.add({&kind, word});
+        clues.add(&kind, word);
         if (k == 0) {
-            clues.add({&right, word});
+            clues.add(&right, word);
         }
     }
     if (size == 0) {
-        clues.add({&right, &kNothing});
+        clues.add(&right, &kNothing);
     }
 }
 
@@ -175,12 +176,12 @@ void ClueReader::addActs(const Spots& spots, const Zone& zone, const ClueWords& 
             continue;
         }
         const ActRow& row = tables().acts[act.row];
-        clues.add({&kind, row.fresh ? &kFresh : &treatmentWords(row.treatment),
-                   &kWeights.at(static_cast<std::size_t>(row.weight)).at(act.negated ? 1 : 0)});
+        clues.add(&kind, row.fresh ? &kFresh : &treatmentWords(row.treatment),
+                  &kWeights.at(static_cast<std::size_t>(row.weight)).at(act.negated ? 1 : 0));
     }
     for (const CueSpot& cue : spots.cues) {
         if (cue.span.begin >= zone.begin && cue.span.end <= zone.end) {
-            clues.add({&kind, &kCue, &cueWords(cue.cue)});
+            clues.add(&kind, &kCue, &cueWords(cue.cue));
         }
     }
 }
@@ -192,7 +193,7 @@ void ClueReader::addSenses(const Zone& zone, const ClueWords& kind, bool fromEnd
     const Words& to = words();
     const bool ofIt = &kind != &to.farBefore && &kind != &to.farAfter && &kind != &to.laterSays;
     const auto add = [&](const ClueWords& sense) {
-        ofIt ? clues.addSaid(kind, sense) : clues.add({&kind, &sense});
+        ofIt ? clues.addSaid(kind, sense) : clues.add(&kind, &sense);
     };
     told_.clear();
     for (const SenseSpot& spot : senses_) {
@@ -202,12 +203,12 @@ void ClueReader::addSenses(const Zone& zone, const ClueWords& kind, bool fromEnd
         add(spot.told());
         const std::size_t far = fromEnd ? zone.end - spot.end : spot.begin - zone.begin;
         if (far < kNear) {
-            clues.add({&kind, &to.near, &spot.told()});
+            clues.add(&kind, &to.near, &spot.told());
         }
         told_.push_back(spot);
     }
     for (std::size_t i = 0; i + 1 < told_.size(); ++i) {
-        clues.add({&kind, &told_[i].told(), &told_[i + 1].told()});
+        clues.add(&kind, &told_[i].told(), &told_[i + 1].told());
     }
     if (told_.empty()) {
         add(kNothing);
@@ -239,10 +240,10 @@ void ClueReader::addMeant(const Zone& zone, const ClueWords& kind, Clues& clues)
                     (spot.begin >= k && stands(spot.begin - k));
         }
         if (meant) {
-            clues.add({&kind, &to.ofIt, &spot.told()});
+            clues.add(&kind, &to.ofIt, &spot.told());
         }
         if (opens(spot.begin)) {
-            clues.add({&kind, &to.ofIt, &to.first, &spot.told()});
+            clues.add(&kind, &to.ofIt, &to.first, &spot.told());
         }
     }
 }
@@ -252,7 +253,7 @@ void ClueReader::addMeant(const Zone& zone, const ClueWords& kind, Clues& clues)
 void ClueReader::addSets(const ClueWords& kind, Clues& clues) const {
     const Words& to = words();
     if (told_.empty()) {
-        clues.add({&kind, &to.inAll, &to.only});
+        clues.add(&kind, &to.inAll, &to.only);
         return;
     }
     static const std::vector<std::uint8_t> kWork =
@@ -280,18 +281,18 @@ void ClueReader::addSets(const ClueWords& kind, Clues& clues) const {
     const ClueWords work(workName);
     const ClueWords state(stateName);
     if (workName.empty()) {
-        clues.add({&kind, &to.inAll, &to.only, &state});
+        clues.add(&kind, &to.inAll, &to.only, &state);
         return;
     }
     const auto isWork = [](const SenseSpot& one) {
         return std::find(kWork.begin(), kWork.end(), one.sense) != kWork.end();
     };
-    clues.add({&kind, &to.inAll, &work});
-    clues.add({&kind, &to.inAll, &work, &state});
-    clues.add(
-        {&kind, &to.inAll, &to.last, &std::find_if(told_.rbegin(), told_.rend(), isWork)->told()});
-    clues.add(
-        {&kind, &to.inAll, &to.first, &std::find_if(told_.begin(), told_.end(), isWork)->told()});
+    clues.add(&kind, &to.inAll, &work);
+    clues.add(&kind, &to.inAll, &work, &state);
+    clues.add(&kind, &to.inAll, &to.last,
+              &std::find_if(told_.rbegin(), told_.rend(), isWork)->told());
+    clues.add(&kind, &to.inAll, &to.first,
+              &std::find_if(told_.begin(), told_.end(), isWork)->told());
 }
 
 void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {
@@ -307,7 +308,7 @@ void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {
     if (sentence.tokens.back().mark == '?') {
         clues.add("question");
     }
-    clues.add({&words().opens, words_.front()});
+    clues.add(&words().opens, words_.front());
 }
 
 void ClueReader::addBefore(Clues& clues) const {
@@ -329,7 +330,7 @@ void ClueReader::addNext(std::span<Mention> before, std::size_t end) {
         addSenses({0, end}, kind, false, mention.clues);
         addMeant({0, end}, kind, mention.clues);
         for (std::size_t i = 0; last && i < end && i < kReach; ++i) {
-            mention.clues.add({since_ > 0 ? &to.then : &to.next, words_[i]});
+            mention.clues.add(since_ > 0 ? &to.then : &to.next, words_[i]);
         }
     }
 }
@@ -378,7 +379,7 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
         if (low != high) {
             clues.add("listed");
         }
-        clues.add({&to.own, words_[things[k].end - 1]});
+        clues.add(&to.own, words_[things[k].end - 1]);
         addForm(sentence, clues);
         if (k == 0) {
             addBefore(clues);

@@ -5,8 +5,9 @@
 // has a weight in core/intake/tables/leanings.tsv. core/intake/tables/README.md lists the kinds.
 #pragma once
 
+#include <array>
+#include <concepts>
 #include <cstdint>
-#include <initializer_list>
 #include <span>
 #include <string>
 #include <string_view>
@@ -39,8 +40,14 @@ class Clues {
         }
     }
 
-    void add(std::initializer_list<const ClueWords*> parts) {
-        add(std::span(parts.begin(), parts.size()));
+    template <std::convertible_to<const ClueWords*>... Parts>
+    void add(Parts... parts) {
+        std::uint64_t key = 0;
+        ((key = parts->after(key)), ...);
+        keys_.push_back(key);
+        if (named_) {
+            nameLast(std::array<const ClueWords*, sizeof...(parts)>{parts...});
+        }
     }
 
     void add(std::string_view kind, std::string_view first = {}, std::string_view second = {},

@@ -18,7 +18,8 @@ constexpr std::array<std::string_view, 12> kMonths = {
 
 int monthAt(const Sentence& sentence, std::size_t at) {
     const std::string_view word = lower(sentence, at);
-    if (word.size() < 3) {
+    constexpr std::string_view kFirstLetters = "jfmasond";
+    if (word.size() < 3 || kFirstLetters.find(word.front()) == std::string_view::npos) {
         return 0;
     }
     for (std::size_t i = 0; i < kMonths.size(); ++i) {
@@ -232,7 +233,6 @@ std::string laterDay(const Sentence& sentence, const std::string& date, std::siz
 // "Builders are booked for 11 January 2027": a day without a word of beginning, kept until the
 // notes are read.
 void FactReader::addLooseDate(const Sentence& sentence, const Spots& spots) {
-    const bool other = isOfOtherDay(sentence, sentence.tokens.size(), sentence.tokens.size());
     if (!spots.objects.empty() && !spots.acts.empty()) {
         return;
     }
@@ -240,8 +240,12 @@ void FactReader::addLooseDate(const Sentence& sentence, const Spots& spots) {
     for (std::size_t i = 0; date.empty() && i < sentence.tokens.size(); ++i) {
         date = dateAt(sentence, spots, i, true);
     }
+    if (date.empty()) {
+        return;
+    }
     // The day of the walk stands at the top, whatever is said with it.
-    if (!date.empty() && (!other || taken_ <= 2)) {
+    const bool other = isOfOtherDay(sentence, sentence.tokens.size(), sentence.tokens.size());
+    if (!other || taken_ <= 2) {
         addLoose(sentence, LooseFigure::Of::Date, 0, date);
     }
 }

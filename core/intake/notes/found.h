@@ -40,6 +40,6 @@ struct Found {
 // settles what contradicts itself: an order outranks a remark, the later order the earlier.
 // In: `found` in the order of the notes. Out: in the order in which each thing was first spoken of,
 // with the signs of the whole; their items are not named yet.
-[[nodiscard]] std::vector<Found> mergeFound(const std::vector<Found>& found, Walk& walk);
+[[nodiscard]] std::vector<Found> mergeFound(std::vector<Found> found, Walk& walk);
 
 }  // namespace ledgerboard::intake

@@ -66,17 +66,16 @@ class Weights {
         const std::string_view clue = row.substr(0, tab);
         Row weights{};
         std::size_t count = 0;
-        for (std::string_view rest = row.substr(tab + 1); !rest.empty(); ++count) {
-            const std::size_t end = std::min(rest.find(' '), rest.size());
-            const char* last = rest.data() + end;
+        const char* last = row.data() + row.size();
+        for (const char* at = row.data() + tab + 1; at < last; ++count) {
             int weight = 0;
-            const auto [stop, error] = std::from_chars(rest.data(), last, weight);
-            if (error != std::errc() || stop != last || std::abs(weight) > 3'000 ||
-                count + 1 == kTreatments) {
+            const auto [stop, error] = std::from_chars(at, last, weight);
+            if (error != std::errc() || (stop != last && *stop != ' ') ||
+                std::abs(weight) > 3'000 || count + 1 == kTreatments) {
                 return false;
             }
             weights[count + 1] = static_cast<std::int16_t>(weight);
-            rest.remove_prefix(std::min(end + 1, rest.size()));
+            at = stop + (stop == last ? 0 : 1);
         }
         const std::array<std::pair<std::string_view, int*>, 3> figures = {
             {{"least", &least_}, {"sure shift", &shift_}, {"sure slope", &slope_}}};
@@ -134,35 +133,35 @@ void addThing(const Thing& thing, const std::vector<Found>& made, const Walk& wa
     constexpr std::size_t kMany = 4;
     const Words& to = words();
     const ThingWords& object = thingWords(thing.object);
-    clues.add({&to.every});
-    clues.add({&to.thing, &object.name});
-    clues.add({&to.family, &object.family});
-    clues.add({&to.trade, &object.trade});
-    clues.add({&to.mentions, &figureWords(std::min(thing.mentions.size(), kMany))});
+    clues.add(&to.every);
+    clues.add(&to.thing, &object.name);
+    clues.add(&to.family, &object.family);
+    clues.add(&to.trade, &object.trade);
+    clues.add(&to.mentions, &figureWords(std::min(thing.mentions.size(), kMany)));
     if (walk.known().size() > 2) {
-        clues.add({&to.walk});
+        clues.add(&to.walk);
     }
     if (const KnownSpace* space = walk.find(thing.place)) {
-        clues.add({&to.place, space->kind == SpaceKind::Outside ? &to.outdoors
-                              : space->kind == SpaceKind::Whole ? &to.whole
-                                                                : &to.room});
+        clues.add(&to.place, space->kind == SpaceKind::Outside ? &to.outdoors
+                             : space->kind == SpaceKind::Whole ? &to.whole
+                                                               : &to.room);
         const std::string_view key = space->key;
         const ClueWords room(key.substr(key.rfind(' ') + 1));
-        clues.add({&to.room, &room});
-        clues.add({&to.thingIn, &object.name, &room});
+        clues.add(&to.room, &room);
+        clues.add(&to.thingIn, &object.name, &room);
     }
     if (thing.made.empty()) {
-        clues.add({&to.made, &to.nothing});
-        clues.add({&to.thingMade, &object.name, &to.nothing});
+        clues.add(&to.made, &to.nothing);
+        clues.add(&to.thingMade, &object.name, &to.nothing);
     }
     for (const std::size_t i : thing.made) {
         const ClueWords& treatment = treatmentWords(made[i].treatment);
-        clues.add({&to.made, &treatment});
-        clues.add({&to.made, &treatment, &figureWords(static_cast<std::size_t>(made[i].weight))});
-        clues.add({&to.thingMade, &object.name, &treatment});
-        clues.add({&to.familyMade, &object.family, &treatment});
+        clues.add(&to.made, &treatment);
+        clues.add(&to.made, &treatment, &figureWords(static_cast<std::size_t>(made[i].weight)));
+        clues.add(&to.thingMade, &object.name, &treatment);
+        clues.add(&to.familyMade, &object.family, &treatment);
         for (const Sign& sign : made[i].signs) {
-            clues.add({&to.sign, &treatment, &kindWords(sign.kind), &valueWords(sign)});
+            clues.add(&to.sign, &treatment, &kindWords(sign.kind), &valueWords(sign));
         }
     }
 }
@@ -188,9 +187,9 @@ void addRivals(const std::vector<Thing>& things, const std::vector<Found>& made,
                 if (other == k) {
                     continue;
                 }
-                clues.add({other < k ? &to.rivalBefore : &to.rivalAfter});
+                clues.add(other < k ? &to.rivalBefore : &to.rivalAfter);
                 for (const std::size_t i : things[all[other]].made) {
-                    clues.add({&to.rival, &treatmentWords(made[i].treatment)});
+                    clues.add(&to.rival, &treatmentWords(made[i].treatment));
                 }
             }
         }
@@ -200,11 +199,11 @@ void addRivals(const std::vector<Thing>& things, const std::vector<Found>& made,
 // By treatment: the weights of the clues, added up.
 Chances scoresOf(const Clues& clues) {
     std::array<int, kTreatments> sums{};  // hundredths
-    for (const Row* row : weights().rows().of(clues.keys())) {
+    weights().rows().each(clues.keys(), [&](const Row& row) {
         for (std::size_t t = 1; t < kTreatments; ++t) {
-            sums[t] += (*row)[t];
+            sums[t] += row[t];
         }
-    }
+    });
     Chances scores{};
     for (std::size_t t = 1; t < kTreatments; ++t) {
         scores[t] = sums[t] / 100.0;

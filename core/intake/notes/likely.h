@@ -10,24 +10,28 @@
 
 namespace ledgerboard::intake {
 
+// Of 2 to the power of `kBits` bits: many times as many as numbers are added.
+template <int kBits>
 class Likely {
   public:
-    // 2 to the power of `bits` are kept: many times as many as numbers are added.
-    explicit Likely(int bits = 20) : shift_(64 - bits), bits_(std::size_t{1} << bits) {}
-
-    void add(std::uint64_t number) { bits_[indexOf(number)] = true; }
+    void add(std::uint64_t number) {
+        const std::uint64_t at = indexOf(number);
+        words_[at / 64] |= std::uint64_t{1} << (at % 64);
+    }
 
     // False only for what was never added.
-    [[nodiscard]] bool mayHave(std::uint64_t number) const { return bits_[indexOf(number)]; }
+    [[nodiscard]] bool mayHave(std::uint64_t number) const {
+        const std::uint64_t at = indexOf(number);
+        return (words_[at / 64] >> (at % 64) & 1) != 0;
+    }
 
   private:
     // Fibonacci hashing: the upper bits of the product depend on all bits of the number.
-    [[nodiscard]] std::size_t indexOf(std::uint64_t number) const {
-        return static_cast<std::size_t>((number * 0x9E3779B97F4A7C15ULL) >> shift_);
+    [[nodiscard]] static std::uint64_t indexOf(std::uint64_t number) {
+        return (number * 0x9E3779B97F4A7C15ULL) >> (64 - kBits);
     }
 
-    int shift_;
-    std::vector<bool> bits_;
+    std::vector<std::uint64_t> words_ = std::vector<std::uint64_t>(std::size_t{1} << (kBits - 6));
 };
 
 }  // namespace ledgerboard::intake

@@ -46,8 +46,8 @@ void addSign(std::vector<Sign>& signs, const Sign& sign) {
     }
 }
 
-// One of each treatment that was meant: faint words give way to plain ones.
-std::vector<Found> oneOfEach(const std::vector<Found>& said) {
+// One of each treatment that was meant, moved out of `said`: faint words give way to plain ones.
+std::vector<Found> oneOfEach(std::vector<Found>& said) {
     int strongest = 0;
     bool anyReal = false;
     for (const Found& found : said) {
@@ -55,7 +55,8 @@ std::vector<Found> oneOfEach(const std::vector<Found>& said) {
         anyReal = anyReal || (!found.fromNo && found.weight > 1);
     }
     std::vector<Found> left;
-    for (const Found& found : said) {
+    left.reserve(said.size());
+    for (Found& found : said) {
         const bool outranked = (found.weight <= 1 && strongest > 1) || (found.fromNo && anyReal);
         if (outranked) {
             continue;
@@ -64,7 +65,7 @@ std::vector<Found> oneOfEach(const std::vector<Found>& said) {
             return held.treatment == found.treatment;
         });
         if (same == left.end()) {
-            left.push_back(found);
+            left.push_back(std::move(found));
             continue;
         }
         fillFigures(same->item, found.item);
@@ -154,8 +155,9 @@ void settleKeeping(std::vector<Found>& left) {
     }
 }
 
-// What was said of one object in one space, settled. Requires: not empty, in order.
-std::vector<Found> settled(const std::vector<Found>& said) {
+// What was said of one object in one space, settled. Requires: not empty, in order. What is left of
+// `said` are the treatments.
+std::vector<Found> settled(std::vector<Found>& said) {
     std::vector<Found> left = oneOfEach(said);
     settleReplacing(left);
     settleKeeping(left);
@@ -251,22 +253,29 @@ void addSignsOfPlace(const KnownSpace* space, std::vector<Sign>& signs) {
 
 }  // namespace
 
-std::vector<Found> mergeFound(const std::vector<Found>& found, Walk& walk) {
+std::vector<Found> mergeFound(std::vector<Found> found, Walk& walk) {
     std::vector<std::vector<Found>> groups;
     std::unordered_map<std::string, std::size_t> groupOf;
-    for (const Found& one : found) {
-        for (const std::string& place : placesOf(one.place, walk)) {
-            const std::string key = place + "\n" + std::to_string(one.object);
-            const auto [at, fresh] = groupOf.emplace(key, groups.size());
-            if (fresh) {
-                groups.emplace_back();
-            }
-            groups[at->second].push_back(one);
-            groups[at->second].back().place = place;
+    const auto put = [&](const std::string& place, Found one) {
+        const std::string key = place + "\n" + std::to_string(one.object);
+        const auto [at, fresh] = groupOf.emplace(key, groups.size());
+        if (fresh) {
+            groups.emplace_back();
+        }
+        groups[at->second].push_back(std::move(one));
+        groups[at->second].back().place = place;
+    };
+    for (Found& one : found) {
+        const std::vector<std::string> places = placesOf(one.place, walk);
+        for (std::size_t i = 0; i + 1 < places.size(); ++i) {
+            put(places[i], one);
+        }
+        if (!places.empty()) {
+            put(places.back(), std::move(one));
         }
     }
     std::vector<Found> left;
-    for (const std::vector<Found>& group : groups) {
+    for (std::vector<Found>& group : groups) {
         for (Found& one : settled(group)) {
             addSignsOfGroup(group, one);
             left.push_back(std::move(one));

@@ -55,7 +55,7 @@ class PhraseTrie {
     };
 
     std::vector<Opening> openings_;  // by word
-    Likely likely_{18};              // most words follow no phrase
+    Likely<18> likely_;              // most words follow no phrase
     std::unordered_map<std::uint64_t, std::uint32_t> edges_;
     std::vector<std::vector<Meaning>> meanings_;
 };

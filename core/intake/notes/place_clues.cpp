@@ -253,20 +253,20 @@ void PlaceClues::addBefore(const Named& named, const Mention& mention,
     }
     const ClueWords& far = manyOf(mention.begin - named.end);
     Clues& clues = candidate(named.at, role).clues;
-    clues.add({&to.beforeWord, &named.one});
-    clues.add({&to.beforeWords, &named.two});
-    clues.add({&to.beforeThen, &named.next});
-    clues.add({&to.beforeFar, &far});
-    clues.add({&to.beforeFar, &far, &named.one});
-    clues.add({&role, mark ? &to.marked : &to.unmarked});
-    clues.add({&to.beforeThings, &manyOf(objectsWithin(heard, named.end, mention.begin))});
-    clues.add({&to.beforeJoined, joined ? &to.joined : &to.apart});
-    clues.add({&to.beforeAt, &manyOf(named.begin)});
+    clues.add(&to.beforeWord, &named.one);
+    clues.add(&to.beforeWords, &named.two);
+    clues.add(&to.beforeThen, &named.next);
+    clues.add(&to.beforeFar, &far);
+    clues.add(&to.beforeFar, &far, &named.one);
+    clues.add(&role, mark ? &to.marked : &to.unmarked);
+    clues.add(&to.beforeThings, &manyOf(objectsWithin(heard, named.end, mention.begin)));
+    clues.add(&to.beforeJoined, joined ? &to.joined : &to.apart);
+    clues.add(&to.beforeAt, &manyOf(named.begin));
     if (named.begin < from_) {
-        clues.add({&to.beforeFrom});
+        clues.add(&to.beforeFrom);
     }
     if (named.end == mention.begin) {
-        clues.add({&to.adjoins, &thingWords(mention.object).name});
+        clues.add(&to.adjoins, &thingWords(mention.object).name);
     }
 }
 
@@ -278,12 +278,12 @@ void PlaceClues::addAfter(const Named& named, const Mention& mention,
         mark = mark || isMark(sentence_->tokens[i], ",;:-.(");
     }
     Clues& clues = candidate(named.at, role).clues;
-    clues.add({&to.afterWord, &named.one});
-    clues.add({&to.afterWords, &named.two});
-    clues.add({&to.afterThen, &named.next});
-    clues.add({&to.afterFar, &manyOf(named.begin - mention.begin)});
-    clues.add({&role, mark ? &to.marked : &to.unmarked});
-    clues.add({&to.afterThings, &manyOf(objectsWithin(heard, mention.begin + 1, named.begin))});
+    clues.add(&to.afterWord, &named.one);
+    clues.add(&to.afterWords, &named.two);
+    clues.add(&to.afterThen, &named.next);
+    clues.add(&to.afterFar, &manyOf(named.begin - mention.begin));
+    clues.add(&role, mark ? &to.marked : &to.unmarked);
+    clues.add(&to.afterThings, &manyOf(objectsWithin(heard, mention.begin + 1, named.begin)));
 }
 
 // What is named in the sentence itself.
@@ -325,12 +325,12 @@ void PlaceClues::addEarlier() {
             return;
         }
         Clues& clues = candidate(named.at, kNamed.at(age == 1 ? 0 : age <= 3 ? 1 : 2)).clues;
-        clues.add({&to.namedWord, &named.one});
-        clues.add({&to.namedWords, &named.two});
-        clues.add({&to.namedThen, &named.next});
-        clues.add({&to.namedAt, &manyOf(named.begin)});
-        clues.add({&to.named, named.last ? &to.last : &to.within});
-        clues.add({&to.namedRank, &to.ranks.at(count++)});
+        clues.add(&to.namedWord, &named.one);
+        clues.add(&to.namedWords, &named.two);
+        clues.add(&to.namedThen, &named.next);
+        clues.add(&to.namedAt, &manyOf(named.begin));
+        clues.add(&to.named, named.last ? &to.last : &to.within);
+        clues.add(&to.namedRank, &to.ranks.at(count++));
     }
 }
 
@@ -345,7 +345,7 @@ void PlaceClues::addUsual(Candidate& maybe, std::uint32_t object, const SpokenSp
     Clues& clues = maybe.clues;
     parts_.assign(1, &to.all);
     for (const ClueWords* role : maybe.roles) {
-        clues.add({&to.is, role});
+        clues.add(&to.is, role);
         if (parts_.size() > 1) {
             parts_.push_back(&to.plus);
         }
@@ -356,18 +356,18 @@ void PlaceClues::addUsual(Candidate& maybe, std::uint32_t object, const SpokenSp
     parts_.push_back(since_);
     clues.add(parts_);
     const ClueWords& form = kForms.at((sentence_->alone ? 1U : 0U) + (sentence_->bullet ? 2U : 0U));
-    clues.add({&to.form, main, form_, &form});
-    clues.add({&to.line, main, sentence_->opensLine ? &to.opens : &to.within});
-    clues.add({&to.thingIn, &thing.name, &at.sort});
-    clues.add({&to.familyIn, &thing.head, &at.sort});
-    clues.add({&to.tradeIn, &thing.trade, &at.sort});
-    clues.add({&to.thingAt, &thing.name, &at.key});
-    clues.add({&to.thing, &thing.name, &at.kind, main});
-    clues.add({&to.home, &thing.home, &at.kind});
-    clues.add({&to.home, &thing.home, &at.kind, main});
-    clues.add({&to.sort, &at.sort, main});
-    clues.add({&to.instead, &at.sort, &to.of, &ruled.sort});
-    clues.add({&to.place, &at.key, main});
+    clues.add(&to.form, main, form_, &form);
+    clues.add(&to.line, main, sentence_->opensLine ? &to.opens : &to.within);
+    clues.add(&to.thingIn, &thing.name, &at.sort);
+    clues.add(&to.familyIn, &thing.head, &at.sort);
+    clues.add(&to.tradeIn, &thing.trade, &at.sort);
+    clues.add(&to.thingAt, &thing.name, &at.key);
+    clues.add(&to.thing, &thing.name, &at.kind, main);
+    clues.add(&to.home, &thing.home, &at.kind);
+    clues.add(&to.home, &thing.home, &at.kind, main);
+    clues.add(&to.sort, &at.sort, main);
+    clues.add(&to.instead, &at.sort, &to.of, &ruled.sort);
+    clues.add(&to.place, &at.key, main);
 }
 
 void PlaceClues::add(std::size_t index, const Mention& mention,
@@ -438,11 +438,11 @@ void PlaceClues::finish(const std::vector<Mention>& mentions) {
             const ClueWords& others = manyOf(maybe.at.space->things - itself);
             const ClueWords& again = manyOf(alike == same.end() ? 0 : alike->second - itself);
             late.clear();
-            late.add({&to.others, &others});
-            late.add({&to.others, &others, maybe.role});
-            late.add({maybe.at.space->walked ? &to.walked : &to.unwalked, maybe.role});
-            late.add({&to.again, &again});
-            late.add({&to.again, &again, maybe.role});
+            late.add(&to.others, &others);
+            late.add(&to.others, &others, maybe.role);
+            late.add(maybe.at.space->walked ? &to.walked : &to.unwalked, maybe.role);
+            late.add(&to.again, &again);
+            late.add(&to.again, &again, maybe.role);
             maybe.weight += weights().sumOf(late.keys());
             maybe.names.insert(maybe.names.end(), late.names().begin(), late.names().end());
         }

@@ -88,7 +88,16 @@ Spots Reader::spotsOf(const Sentence& sentence) {
     return spots;
 }
 
+// Much that is read in one sentence keeps its text.
+const std::string& Reader::written(const Sentence& sentence) {
+    if (!written_) {
+        written_ = sourceOf(sentence);
+    }
+    return *written_;
+}
+
 void Reader::take(Sentence& sentence, const Around& around) {
+    written_.reset();
     ++sentences_;
     ++choiceAge_;
     ++beforeAge_;

@@ -59,6 +59,7 @@ class Reader {
 
     static void dropHadDone(const Sentence& sentence, Spots& spots);
     [[nodiscard]] Spots spotsOf(const Sentence& sentence);
+    [[nodiscard]] const std::string& written(const Sentence& sentence);
     void takeBack(Sentence& sentence, Spots& spots);
     void nameOwnThings();
     bool takeSection(const Sentence& sentence, const Spots& spots, const Around& around);
@@ -199,8 +200,9 @@ class Reader {
 
     ReadOptions options_;
     OwnWords own_;
-    std::set<std::size_t> ownUsed_;     // of the owner's words, in all
-    std::vector<std::size_t> ownHere_;  // in this sentence
+    std::set<std::size_t> ownUsed_;       // of the owner's words, in all
+    std::vector<std::size_t> ownHere_;    // in this sentence
+    std::optional<std::string> written_;  // the sentence at hand, once it was asked for
     Walk walk_;
     FactReader facts_;
     std::vector<Found> found_;

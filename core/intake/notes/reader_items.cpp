@@ -316,7 +316,7 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     if (found.treatment != row.treatment) {
         found.signs.push_back(signOf(SignFlag::Turned));
     }
-    found.item.source = {sourceOf(sentence), sentence.tokens[said.at].line, 0};
+    found.item.source = {written(sentence), sentence.tokens[said.at].line, 0};
     if (found.treatment == Treatment::Keep || found.treatment == Treatment::Inspect) {
         found.item.note = found.item.source.sentence;
     }

@@ -189,6 +189,7 @@ void Reader::spellOutSets() {
         }
         auto all = std::move(told);
         told.clear();
+        told.reserve(all.size());
         for (auto& one : all) {
             const std::vector<std::uint32_t>& members = tables().objects[one.object].members;
             if (members.empty()) {
@@ -214,7 +215,7 @@ void Reader::makeItems() {
         settlePlaces();
     }
     spellOutSets();
-    const std::vector<Found> made = mergeFound(found_, walk_);
+    const std::vector<Found> made = mergeFound(std::move(found_), walk_);
     if (options_.rulesAlone) {
         for (const Found& found : made) {
             DraftItem& item = draft.items.emplace_back(found.item);

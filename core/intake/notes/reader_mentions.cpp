@@ -80,7 +80,7 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
         clues_.read(sentence, spots, mentions_, first);
         return;
     }
-    const Source source = {heard.empty() ? std::string() : sourceOf(sentence), sentence.line, 0};
+    const Source source = {heard.empty() ? std::string() : written(sentence), sentence.line, 0};
     for (const ObjectSpot& object : heard) {
         if (object.span.begin < placed.from || mentions_.size() >= kMostMentions) {
             continue;

@@ -85,7 +85,7 @@ class Senses {
 
     std::deque<std::string> names_;
     std::vector<std::array<ClueWords, 2>> words_;  // by sense: its name, and where it is denied
-    Likely likely_{16};
+    Likely<16> likely_;
     std::unordered_map<std::uint64_t, std::vector<std::uint8_t>> byPhrase_;  // by its stems
 };
 

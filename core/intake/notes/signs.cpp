@@ -174,16 +174,28 @@ class SignReader {
                sentence_.tokens[at].word == kUnknown;
     }
 
+    // What parts the phrase from a cue parts it from all cues beyond.
     void readCues() {
+        std::size_t from = 0;
+        for (auto cue = spots_.cues.rbegin(); cue != spots_.cues.rend(); ++cue) {
+            const std::size_t end = cue->span.end;
+            if (end > from && end < act_.span.begin && isParted(end, act_.span.begin)) {
+                from = end;
+            }
+        }
         for (const CueSpot& cue : spots_.cues) {
-            const std::size_t begin = std::min(cue.span.end, act_.span.end);
-            const std::size_t end = std::max(cue.span.begin, act_.span.begin);
-            const bool near =
-                end <= begin || partedBy(sentence_, spots_, begin, end, kSameClause) < kSameClause;
-            if (near) {
+            const std::size_t begin = cue.span.begin;
+            if (begin > act_.span.end && isParted(act_.span.end, begin)) {
+                break;
+            }
+            if (cue.span.end > from) {
                 add(SignKind::Cue, static_cast<std::uint32_t>(cue.cue));
             }
         }
+    }
+
+    [[nodiscard]] bool isParted(std::size_t begin, std::size_t end) const {
+        return partedBy(sentence_, spots_, begin, end, kSameClause) >= kSameClause;
     }
 
     void readPhrase() {

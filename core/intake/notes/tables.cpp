@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <unordered_map>
 #include <utility>
 
 #include "core/intake/notes/tokens.h"
@@ -118,12 +119,21 @@ class Loader {
                 ids.push_back(into_.lexicon.learn("#" + std::to_string(token.value / 1000)));
             } else if (token.kind == TokenKind::Word && token.text.data() != last) {
                 last = token.text.data();
-                for (const std::string& stem : speller_.stemsOf(token.text)) {
-                    ids.push_back(into_.lexicon.learn(stem));
-                }
+                const std::vector<WordId>& word = learnWord(token.text);
+                ids.insert(ids.end(), word.begin(), word.end());
             }
         }
         return ids;
+    }
+
+    const std::vector<WordId>& learnWord(std::string_view word) {
+        const auto [at, fresh] = learned_.try_emplace(word);
+        if (fresh) {
+            for (const std::string& stem : speller_.stemsOf(word)) {
+                at->second.push_back(into_.lexicon.learn(stem));
+            }
+        }
+        return at->second;
     }
 
     void add(std::string_view phrase, Meaning meaning) {
@@ -432,6 +442,7 @@ class Loader {
 
     Tables& into_;
     Speller speller_;
+    std::unordered_map<std::string_view, std::vector<WordId>> learned_;  // by word of the tables
     std::string where_;
 };
 

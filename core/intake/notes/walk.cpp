@@ -18,12 +18,8 @@ bool hasDigit(const std::string& key) {
 }  // namespace
 
 const KnownSpace* Walk::find(const std::string& key) const {
-    for (const KnownSpace& space : known_) {
-        if (space.key == key) {
-            return &space;
-        }
-    }
-    return nullptr;
+    const auto at = byKey_.find(key);
+    return at == byKey_.end() ? nullptr : &known_[at->second];
 }
 
 WordId Walk::placeWord() const {
@@ -49,6 +45,7 @@ void Walk::learn(const std::string& key, const std::string& written, SpaceKind k
     }
     constexpr std::size_t kMostSpaces = 400;
     if (find(key) == nullptr && known_.size() < kMostSpaces) {
+        byKey_.emplace(key, known_.size());
         known_.push_back({key, shown.empty() ? key : shown, kind, storey_});
     }
 }

@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -207,6 +208,7 @@ class Walk {
     void keepThings(const Sentence& sentence, const Spots& spots, const Placed& placed);
 
     std::vector<KnownSpace> known_;
+    std::unordered_map<std::string, std::size_t> byKey_;  // indexes of known_
     std::vector<std::string> current_;
     std::vector<std::string> trail_;  // where the speaker has been, latest last
     std::string level_;

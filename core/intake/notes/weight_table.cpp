@@ -42,9 +42,7 @@ bool WeightTable::take(std::string_view row) {
 
 int WeightTable::sumOf(const std::vector<std::uint64_t>& clues) const {
     int sum = 0;
-    for (const std::int16_t* weight : rows_.of(clues)) {
-        sum += *weight;
-    }
+    rows_.each(clues, [&](std::int16_t weight) { sum += weight; });
     return sum;
 }
 
