@@ -1,6 +1,7 @@
 #include "core/intake/notes/clause_events.h"
 
 #include <algorithm>
+#include <array>
 
 #include "core/intake/notes/speech.h"
 
@@ -133,13 +134,17 @@ class Collector {
                     return;
             }
         }
+        static const WordId kAnd = tables().id("and");
+        static const WordId kOr = tables().id("or");
+        static const std::array<WordId, 4> kTurns = {tables().id("so"), tables().id("then"),
+                                                     tables().id("but"), tables().id("except")};
         if (within(at)) {
             return;
         }
-        if (wordIs(sentence_, at, "and") || wordIs(sentence_, at, "or")) {
+        const bool known = token.word != kUnknown;
+        if (known && (token.word == kAnd || token.word == kOr)) {
             events_.push_back({Kind::And, at, 0});
-        } else if (wordIs(sentence_, at, "so") || wordIs(sentence_, at, "then") ||
-                   wordIs(sentence_, at, "but") || wordIs(sentence_, at, "except") ||
+        } else if ((known && std::find(kTurns.begin(), kTurns.end(), token.word) != kTurns.end()) ||
                    spots_.endOf(Cue::Because, at) > at) {
             events_.push_back({Kind::Turn, at, 0});
         } else if (isPronoun(at)) {

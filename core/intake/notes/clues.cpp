@@ -43,6 +43,11 @@ struct Words {
     const ClueWords inAll{"in all"};
     const ClueWords only{"only"};
     const ClueWords last{"last"};
+    const ClueWords listed{"listed"};
+    const ClueWords terse{"terse"};
+    const ClueWords heading{"heading"};
+    const ClueWords bullet{"bullet"};
+    const ClueWords question{"question"};
 };
 
 const Words& words() {
@@ -102,6 +107,9 @@ void Clues::clear() {
 }
 
 void Clues::addSaid(const ClueWords& kind, const ClueWords& sense) {
+    if (said_.empty()) {
+        said_.reserve(kUsual / 4);
+    }
     said_.push_back(keys_.size());
     add(&kind, &sense);
 }
@@ -296,19 +304,20 @@ void ClueReader::addSets(const ClueWords& kind, Clues& clues) const {
 }
 
 void ClueReader::addForm(const Sentence& sentence, Clues& clues) const {
+    const Words& to = words();
     if (sentence.terse) {
-        clues.add("terse");
+        clues.add(&to.terse);
     }
     if (sentence.heading) {
-        clues.add("heading");
+        clues.add(&to.heading);
     }
     if (sentence.bullet) {
-        clues.add("bullet");
+        clues.add(&to.bullet);
     }
     if (sentence.tokens.back().mark == '?') {
-        clues.add("question");
+        clues.add(&to.question);
     }
-    clues.add(&words().opens, words_.front());
+    clues.add(&to.opens, words_.front());
 }
 
 void ClueReader::addBefore(Clues& clues) const {
@@ -377,7 +386,7 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
         addActs(spots, left, to.actBefore, clues);
         addActs(spots, right, to.actAfter, clues);
         if (low != high) {
-            clues.add("listed");
+            clues.add(&to.listed);
         }
         clues.add(&to.own, words_[things[k].end - 1]);
         addForm(sentence, clues);
@@ -385,7 +394,7 @@ void ClueReader::read(const Sentence& sentence, const Spots& spots, std::vector<
             addBefore(clues);
         }
         if (k + 1 == own.size()) {
-            clues.add("last");
+            clues.add(&to.last);
         }
     }
     if (own.empty() && !sentence.heading) {

@@ -340,7 +340,9 @@ FactReader::RoomCounts FactReader::countsOf(const Sentence& sentence, const Spot
     }
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         const WordId word = sentence.tokens[i].word;
-        const Amount* count = word == kUnknown ? nullptr : countOf(sentence, spots, i);
+        const bool counted =
+            word == kBed || word == kBedroom || word == kBath || word == kBathroom || word == kRoom;
+        const Amount* count = counted && word != kUnknown ? countOf(sentence, spots, i) : nullptr;
         if (count == nullptr) {
             continue;
         }

@@ -341,11 +341,14 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
                                   const std::string& fact, double far, const Amount& amount,
                                   std::int64_t& value) const {
     constexpr double kOutright = 3.0;
+    if (fact.empty()) {
+        return {};
+    }
     const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
     const bool asked = isAsked(sentence, amount) || wasOnlyOffered(sentence, amount) ||
                        (isOfOthers(sentence) && far > kOutright) ||
                        isOfOtherHouse(sentence, amount) || isAsItStands(sentence, amount);
-    if (fact.empty() || countsThings(sentence, amount) || (ofWork && far > kOutright) ||
+    if (countsThings(sentence, amount) || (ofWork && far > kOutright) ||
         ((fact == "purchase" || fact == "resale") && asked) ||
         isTakenBack(sentence, spots, amount)) {
         return {};

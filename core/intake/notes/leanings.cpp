@@ -22,8 +22,10 @@ constexpr std::size_t kLastHeard = 6;
 constexpr int kSureOfOwn = 95;        // percent: what the owner's own word says
 constexpr double kLeastLooked = 0.1;  // what is less likely is not even counted as left out
 
-// Of one clue, in hundredths, by treatment.
-using Row = std::array<std::int16_t, kTreatments>;
+// Of one clue, in hundredths, by treatment. As wide as is added up at once.
+constexpr std::size_t kWide = 16;
+static_assert(kTreatments <= kWide);
+using Row = std::array<std::int16_t, kWide>;
 
 // leanings.tsv: a clue, a tab, its weights parted by blanks.
 class Weights {
@@ -198,9 +200,9 @@ void addRivals(const std::vector<Thing>& things, const std::vector<Found>& made,
 
 // By treatment: the weights of the clues, added up.
 Chances scoresOf(const Clues& clues) {
-    std::array<int, kTreatments> sums{};  // hundredths
+    std::array<int, kWide> sums{};  // hundredths
     weights().rows().each(clues.keys(), [&](const Row& row) {
-        for (std::size_t t = 1; t < kTreatments; ++t) {
+        for (std::size_t t = 0; t < kWide; ++t) {
             sums[t] += row[t];
         }
     });

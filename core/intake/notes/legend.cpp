@@ -227,6 +227,7 @@ void Legend::takeUsual(const std::vector<NoteLine>& lines) {
                                               {"X", Treatment::Remove},
                                               {"F", Treatment::Repair},
                                               {"RP", Treatment::Repair}}};
+    constexpr std::size_t kLongestUsual = 2;
     constexpr std::size_t kOften = 6;
     std::array<std::size_t, kUsual.size()> uses{};
     std::size_t sum = 0;
@@ -242,6 +243,9 @@ void Legend::takeUsual(const std::vector<NoteLine>& lines) {
             }
             const std::string_view first = part.substr(0, gap);
             const std::string_view last = part.substr(part.rfind(' ') + 1);
+            if (first.size() > kLongestUsual && last.size() > kLongestUsual) {
+                continue;
+            }
             keeps += last == "K" ? 1 : 0;
             floors += last == "F" && speaksOfFloor(part) ? 1 : 0;
             for (std::size_t i = 0; i < kUsual.size(); ++i) {

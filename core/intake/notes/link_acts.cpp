@@ -75,22 +75,22 @@ class ActPreparer : SpottedWords {
 
     void markPassive() {
         for (ActSpot& act : spots_.acts) {
+            // "needs two more outlets", "I want a proper lantern" are no passives either.
+            const bool more = row(act).phrase.ends_with(" more") || row(act).phrase == "a proper" ||
+                              row(act).phrase == "a real";
+            // "walls skimmed and painted"
+            const std::string_view last = sentence_.tokens[act.span.end - 1].text;
+            const bool past = last.ends_with("ed") && last.size() > 4 &&
+                              row(act).side == Side::After && !row(act).fresh;
             for (const CueSpot& cue : spots_.cues) {
-                // "needs two more outlets", "I want a proper lantern" are no passives either.
-                const bool more = row(act).phrase.ends_with(" more") ||
-                                  row(act).phrase == "a proper" || row(act).phrase == "a real";
                 if (cue.cue == Cue::Passive && cue.span.end == act.span.begin && !more) {
                     // "we are replacing it" is no passive; "it wants replacing" is.
-                    const std::string_view last = sentence_.tokens[act.span.end - 1].text;
                     act.passive = !last.ends_with("ing") || word(cue.span.begin, "need") ||
                                   word(cue.span.begin, "want");
                 }
                 const bool near =
                     cue.span.end <= act.span.begin && cue.span.end + 3 >= act.span.begin;
-                // "walls skimmed and painted"
-                const std::string_view last = sentence_.tokens[act.span.end - 1].text;
-                act.passive = act.passive || (last.ends_with("ed") && last.size() > 4 &&
-                                              row(act).side == Side::After && !row(act).fresh);
+                act.passive = act.passive || past;
                 if (cue.cue == Cue::Negation && near &&
                     partedBy(sentence_, spots_, cue.span.end, act.span.begin) < 1.0) {
                     act.negated = true;

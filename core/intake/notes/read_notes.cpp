@@ -20,6 +20,10 @@ std::size_t oddBytes(std::string_view text) {
     std::size_t odd = 0;
     for (std::size_t i = 0; i < text.size();) {
         const auto byte = static_cast<unsigned char>(text[i]);
+        if (byte >= 32 && byte < 0x80) {
+            ++i;
+            continue;
+        }
         std::size_t length = 1;
         if (byte >= 0xF0 && byte < 0xF5) {
             length = 4;

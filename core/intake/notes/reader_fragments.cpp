@@ -74,12 +74,11 @@ bool isCounted(const Sentence& sentence, const Spots& spots) {
 }
 
 bool guts(const Sentence& sentence) {
-    for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
-        if (wordIs(sentence, i, "gut") || wordIs(sentence, i, "suit")) {
-            return true;
-        }
-    }
-    return false;
+    static const WordId kGut = tables().id("gut");
+    static const WordId kSuit = tables().id("suit");
+    return std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+        return token.word != kUnknown && (token.word == kGut || token.word == kSuit);
+    });
 }
 
 // Nothing but things, figures and small words.
@@ -195,20 +194,22 @@ bool asksForIt(const Sentence& sentence, const Spots& spots, const Placed& place
     for (const std::size_t loose : linked.loose) {
         next = next || wordIs(sentence, spots.objects[loose].span.end, "again");
     }
+    if (linked.loose.empty()) {
+        return next;
+    }
     // "Sink, the deep kind."
     for (std::size_t i = 2; i + 1 < sentence.tokens.size(); ++i) {
         const bool kind = wordIs(sentence, i, "kind") || wordIs(sentence, i, "sort") ||
                           wordIs(sentence, i, "type") || wordIs(sentence, i, "style");
-        next = next ||
-               (kind && sentence.tokens[i + 1].kind == TokenKind::Mark && !linked.loose.empty() &&
-                spots.objects[linked.loose.front()].span.begin <= placed.from + 1);
+        next = next || (kind && sentence.tokens[i + 1].kind == TokenKind::Mark &&
+                        spots.objects[linked.loose.front()].span.begin <= placed.from + 1);
     }
     // "Proper timber door please."
     bool please = false;
     for (std::size_t i = 1; i < sentence.tokens.size(); ++i) {
         please = please || wordIs(sentence, i, "pleas");
     }
-    return next || (please && !linked.loose.empty() && !spots.has(Cue::Negation));
+    return next || (please && !spots.has(Cue::Negation));
 }
 
 // A floor laid over what is there.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <set>
+#include <tuple>
 #include <unordered_map>
 
 #include "core/intake/notes/leanings.h"
@@ -108,9 +109,19 @@ void Reader::sortItems(std::vector<DraftItem>& items) const {
         const auto at = order.find(item.space);
         return at == order.end() ? walk_.known().size() : at->second;
     };
-    std::stable_sort(items.begin(), items.end(), [&](const DraftItem& a, const DraftItem& b) {
-        return std::pair(rank(a), a.source.line) < std::pair(rank(b), b.source.line);
-    });
+    // Items are big: their ranks are sorted, then they are moved once.
+    std::vector<std::tuple<std::size_t, int, std::size_t>> ranks;
+    ranks.reserve(items.size());
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        ranks.emplace_back(rank(items[i]), items[i].source.line, i);
+    }
+    std::sort(ranks.begin(), ranks.end());
+    std::vector<DraftItem> sorted;
+    sorted.reserve(items.size());
+    for (const auto& [space, line, i] : ranks) {
+        sorted.push_back(std::move(items[i]));
+    }
+    items = std::move(sorted);
 }
 
 // Those that the speaker named, and those that an item turned out to belong to.

@@ -27,7 +27,8 @@ bool isOwnRoof(const Mention& mention, const Walk& walk) {
 // How surely it is known where the thing is.
 void Reader::addPlaceClues(Mention& mention) const {
     const std::vector<std::string>& here = walk_.current();
-    mention.clues.add("since move", sinceMoveWords(walk_.sinceMove()).text());
+    static const ClueWords kSinceMove("since move");
+    mention.clues.add(&kSinceMove, &sinceMoveWords(walk_.sinceMove()));
     if (walk_.underHeading()) {
         mention.clues.add("under heading");
     }

@@ -67,13 +67,13 @@ void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said
         const std::size_t begin = std::min(amount.begin, said.at);
         const std::size_t end = std::max(amount.end, said.at);
         constexpr double kFar = 5.0;
-        const bool near = partedBy(sentence, spots, begin, end, kFar) < kFar;
         const bool nearest =
             std::none_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
                 return !other.landmark && other.span.begin > begin && other.span.end < end &&
                        other.span.begin != said.at;
             });
-        if (!near || (!nearest && said.spot != kNone) || ofAnother(sentence, spots, amount, said)) {
+        if ((!nearest && said.spot != kNone) || ofAnother(sentence, spots, amount, said) ||
+            partedBy(sentence, spots, begin, end, kFar) >= kFar) {
             continue;
         }
         DraftItem& item = found.item;

@@ -139,9 +139,10 @@ bool isCalledRoom(std::span<const Token> tokens, std::size_t at) {
 }
 
 bool namesOwnRooms(std::span<const Token> tokens) {
+    static const WordId kRoom = tables().id("room");
     int count = 0;
     for (std::size_t i = 0; i + 1 < tokens.size(); ++i) {
-        count += isOwnRoom(tokens, i) ? 1 : 0;
+        count += tokens[i + 1].word == kRoom && isOwnRoom(tokens, i) ? 1 : 0;
     }
     return count > 1;
 }

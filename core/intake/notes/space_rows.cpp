@@ -101,10 +101,13 @@ std::vector<SpaceSpot> roomsInRow(std::span<const Token> tokens, std::size_t at)
 std::vector<SpaceSpot> otherOfSort(std::span<const Token> tokens, std::size_t at,
                                    const SpaceSpot& before) {
     static const WordId kOne = tables().id("one");
-    const std::string sort = headOf(before.key);
     if (before.span.end + 2 != at || !isThe(tokens[at - 1]) ||
         tokens[at - 2].kind == TokenKind::Mark || !joins(tokens[at - 2]) ||
-        before.kind != SpaceKind::Room || (sort != "bedroom" && sort != "bath")) {
+        before.kind != SpaceKind::Room) {
+        return {};
+    }
+    const std::string sort = headOf(before.key);
+    if (sort != "bedroom" && sort != "bath") {
         return {};
     }
     const RowFound found = longestRow(tokens, at, From::Qualifier);

@@ -90,15 +90,15 @@ class Finder {
             const bool at2 = i > at && tokens_[i].kind == TokenKind::Mark && tokens_[i].mark == '@';
             const WordId word = at2 ? kAt : tokens_[i].word;  // "out @ 362k"
             std::uint32_t next = word == kUnknown ? 0 : tables().phrases.step(node, word);
-            const std::uint8_t kind =
-                isManner(tokens_[i].text) ? kStresses : tables().looseness(word);
-            if (next == 0 && kind == kStresses && (i > at || actsOnly)) {
-                loose = true;
-                continue;
-            }
-            if (next == 0 && kind == kSeems) {
-                loose = true;
-                next = tables().phrases.step(node, kIs);
+            if (next == 0) {
+                const std::uint8_t kind =
+                    isManner(tokens_[i].text) ? kStresses : tables().looseness(word);
+                if (kind == kStresses && (i > at || actsOnly)) {
+                    loose = true;
+                    continue;
+                }
+                loose = loose || kind == kSeems;
+                next = kind == kSeems ? tables().phrases.step(node, kIs) : 0;
             }
             node = next;
             if (node == 0) {
