@@ -138,6 +138,10 @@ class Collector {
         static const WordId kOr = tables().id("or");
         static const std::array<WordId, 4> kTurns = {tables().id("so"), tables().id("then"),
                                                      tables().id("but"), tables().id("except")};
+        while (cue_ != spots_.cues.end() && cue_->span.begin < at) {
+            ++cue_;
+        }
+        const bool cue = cue_ != spots_.cues.end() && cue_->span.begin == at;
         if (within(at)) {
             return;
         }
@@ -145,9 +149,9 @@ class Collector {
         if (known && (token.word == kAnd || token.word == kOr)) {
             events_.push_back({Kind::And, at, 0});
         } else if ((known && std::find(kTurns.begin(), kTurns.end(), token.word) != kTurns.end()) ||
-                   spots_.endOf(Cue::Because, at) > at) {
+                   (cue && spots_.endOf(Cue::Because, at) > at)) {
             events_.push_back({Kind::Turn, at, 0});
-        } else if (isPronoun(at)) {
+        } else if (cue && isPronoun(at)) {
             events_.push_back({Kind::Pronoun, at, 0});
         }
     }
@@ -185,6 +189,7 @@ class Collector {
     const Sentence& sentence_;
     const Spots& spots_;
     std::size_t from_;
+    std::vector<CueSpot>::const_iterator cue_ = spots_.cues.begin();  // at or behind the word
     std::vector<ClauseEvent> events_;
 };
 

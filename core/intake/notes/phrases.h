@@ -6,10 +6,9 @@
 
 #include <cstdint>
 #include <span>
-#include <unordered_map>
 #include <vector>
 
-#include "core/intake/notes/likely.h"
+#include "core/intake/notes/number_table.h"
 #include "core/intake/notes/words.h"
 
 namespace ledgerboard::intake {
@@ -29,11 +28,17 @@ struct Meaning {
 
 class PhraseTrie {
   public:
-    PhraseTrie();
     // Requires: words not empty.
     void add(std::span<const WordId> words, Meaning meaning);
+
     // The node after `word` from `node`; 0 is the root and also "none".
-    [[nodiscard]] std::uint32_t step(std::uint32_t node, WordId word) const;
+    [[nodiscard]] std::uint32_t step(std::uint32_t node, WordId word) const {
+        if (node == 0) {
+            return word < openings_.size() ? openings_[word].node : 0;
+        }
+        const std::uint32_t at = edges_.indexOf(edge(node, word));
+        return at == NumberTable<std::uint32_t>::kNoRow ? 0 : edges_.row(at);
+    }
 
     // Whether a phrase of that table begins with the word.
     [[nodiscard]] bool opens(WordId word, From from) const {
@@ -41,7 +46,10 @@ class PhraseTrie {
     }
 
     // What ends at `node`.
-    [[nodiscard]] std::span<const Meaning> at(std::uint32_t node) const;
+    [[nodiscard]] std::span<const Meaning> at(std::uint32_t node) const {
+        const Node& held = nodes_[node];
+        return held.count < 2 ? std::span(&held.one, held.count) : std::span(many_[held.many]);
+    }
 
   private:
     [[nodiscard]] static std::uint16_t bitOf(From from) {
@@ -54,10 +62,21 @@ class PhraseTrie {
         std::uint16_t tables = 0;  // those that have a phrase with it first
     };
 
+    // What ends at a node: mostly nothing or one thing.
+    struct Node {
+        std::uint32_t count = 0;
+        Meaning one;             // where it is one
+        std::uint32_t many = 0;  // where it is more, their index
+    };
+
+    [[nodiscard]] static std::uint64_t edge(std::uint32_t node, WordId word) {
+        return (static_cast<std::uint64_t>(node) << 32) | word;
+    }
+
     std::vector<Opening> openings_;  // by word
-    Likely<18> likely_;              // most words follow no phrase
-    std::unordered_map<std::uint64_t, std::uint32_t> edges_;
-    std::vector<std::vector<Meaning>> meanings_;
+    NumberTable<std::uint32_t> edges_;
+    std::vector<Node> nodes_ = std::vector<Node>(1);
+    std::vector<std::vector<Meaning>> many_;
 };
 
 }  // namespace ledgerboard::intake

@@ -3,9 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <deque>
-#include <unordered_map>
 
-#include "core/intake/notes/likely.h"
+#include "core/intake/notes/number_table.h"
 #include "core/intake/notes/tables.h"
 #include "core/intake/notes/tokens.h"
 #include "core/intake/tables/embedded.h"
@@ -39,11 +38,8 @@ class Senses {
 
     // The senses of a phrase, empty where it only begins a saying; nullptr where it doesn't.
     [[nodiscard]] const std::vector<std::uint8_t>* of(std::uint64_t phrase) const {
-        if (!likely_.mayHave(phrase)) {
-            return nullptr;
-        }
-        const auto at = byPhrase_.find(phrase);
-        return at == byPhrase_.end() ? nullptr : &at->second;
+        const std::uint32_t at = byPhrase_.indexOf(phrase);
+        return at == kNoRow ? nullptr : &byPhrase_.row(at);
     }
 
     [[nodiscard]] const ClueWords& words(std::uint8_t sense, bool denied) const {
@@ -57,6 +53,8 @@ class Senses {
     }
 
   private:
+    static constexpr std::uint32_t kNoRow = NumberTable<std::vector<std::uint8_t>>::kNoRow;
+
     void addWords(std::string_view words, std::uint8_t sense, Speller& speller) {
         while (!words.empty()) {
             const std::size_t end = std::min(words.find(';'), words.size());
@@ -71,11 +69,10 @@ class Senses {
                 before = token.text;
                 for (const std::string& stem : speller.stemsOf(token.text)) {
                     phrase = ClueWords(stem).after(phrase);
-                    byPhrase_.try_emplace(phrase);
-                    likely_.add(phrase);
+                    byPhrase_.add(phrase);
                 }
             }
-            std::vector<std::uint8_t>& senses = byPhrase_[phrase];
+            std::vector<std::uint8_t>& senses = byPhrase_.row(byPhrase_.add(phrase).first);
             if (std::find(senses.begin(), senses.end(), sense) == senses.end()) {
                 senses.push_back(sense);
             }
@@ -84,9 +81,8 @@ class Senses {
     }
 
     std::deque<std::string> names_;
-    std::vector<std::array<ClueWords, 2>> words_;  // by sense: its name, and where it is denied
-    Likely<16> likely_;
-    std::unordered_map<std::uint64_t, std::vector<std::uint8_t>> byPhrase_;  // by its stems
+    std::vector<std::array<ClueWords, 2>> words_;      // by sense: its name, and where it is denied
+    NumberTable<std::vector<std::uint8_t>> byPhrase_;  // by its stems
 };
 
 const Senses& senses() {

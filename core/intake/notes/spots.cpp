@@ -36,6 +36,9 @@ class Finder {
     explicit Finder(std::span<const Token> tokens) : tokens_(tokens) {}
 
     Spots run() {
+        constexpr std::size_t kUsual = 8;  // of cues that begin at one word
+        cues_.reserve(kUsual);
+        found_.cues.reserve(tokens_.size());
         for (std::size_t i = 0; i < tokens_.size(); ++i) {
             if (tokens_[i].word != kUnknown) {
                 walk(i);
