@@ -18,11 +18,13 @@ constexpr std::array<std::string_view, 12> kMonths = {
 
 int monthAt(const Sentence& sentence, std::size_t at) {
     const std::string_view word = lower(sentence, at);
-    constexpr std::string_view kFirstLetters = "jfmasond";
-    if (word.size() < 3 || kFirstLetters.find(word.front()) == std::string_view::npos) {
+    if (word.size() < 3) {
         return 0;
     }
     for (std::size_t i = 0; i < kMonths.size(); ++i) {
+        if (kMonths[i].front() != word.front()) {
+            continue;
+        }
         const bool short3 = word.size() <= 4 && kMonths[i].starts_with(word.substr(0, 3)) &&
                             kMonths[i].starts_with(word);
         if (word == kMonths[i] || short3 || (word == "sept" && i == 8)) {

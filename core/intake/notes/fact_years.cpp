@@ -147,11 +147,13 @@ bool isSetOff(const Sentence& sentence, const Amount& amount) {
 void FactReader::takeOtherYear(const Sentence& sentence, const Spots& spots) {
     constexpr int kNear = 3;
     constexpr std::size_t kBrief = 9;
+    if (spots.amounts.size() != 1 || !spots.objects.empty() || sentence.tokens.size() > kBrief) {
+        return;
+    }
     const bool near = std::any_of(told_.begin(), told_.end(), [&](const ToldFact& told) {
         return told.fact.name == "built" && taken_ - told.at <= kNear && taken_ > told.at;
     });
-    const bool tells = says(sentence, "say") && sentence.tokens.size() <= kBrief;
-    if (!near || !tells || !spots.objects.empty() || spots.amounts.size() != 1) {
+    if (!near || !says(sentence, "say")) {
         return;
     }
     const int year = yearSaid(sentence, spots, spots.amounts.front());

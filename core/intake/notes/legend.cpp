@@ -76,7 +76,10 @@ std::vector<std::string_view> entriesOf(std::string_view text) {
 std::vector<std::string_view> partsOf(std::string_view text) {
     std::vector<std::string_view> parts;
     while (!text.empty()) {
-        const std::size_t end = std::min(text.find_first_of(",;.:|()"), text.size());
+        const auto stop = std::find_if(text.begin(), text.end(), [](char c) {
+            return c == ',' || c == ';' || c == '.' || c == ':' || c == '|' || c == '(' || c == ')';
+        });
+        const auto end = static_cast<std::size_t>(stop - text.begin());
         if (const std::string_view part = trimmed(text.substr(0, end)); !part.empty()) {
             parts.push_back(part);
         }

@@ -23,16 +23,21 @@ bool onlyOf(std::string_view text, std::string_view allowed) {
 
 // The box before a line of a list of them: ' ' is open, 'x' ticked, 0 where there is none.
 char takeBox(std::string_view& text) {
-    constexpr std::array<std::pair<std::string_view, char>, 10> kBoxes = {{{"- [ ]", ' '},
-                                                                           {"- [x]", 'x'},
-                                                                           {"- [X]", 'x'},
-                                                                           {"[ ]", ' '},
-                                                                           {"[]", ' '},
-                                                                           {"[x]", 'x'},
-                                                                           {"[X]", 'x'},
-                                                                           {"\xE2\x98\x90", ' '},
-                                                                           {"\xE2\x98\x91", 'x'},
-                                                                           {"\xE2\x9C\x93", 'x'}}};
+    static constexpr std::array<std::pair<std::string_view, char>, 10> kBoxes = {
+        {{"- [ ]", ' '},
+         {"- [x]", 'x'},
+         {"- [X]", 'x'},
+         {"[ ]", ' '},
+         {"[]", ' '},
+         {"[x]", 'x'},
+         {"[X]", 'x'},
+         {"\xE2\x98\x90", ' '},
+         {"\xE2\x98\x91", 'x'},
+         {"\xE2\x9C\x93", 'x'}}};
+    const char first = text.empty() ? '\0' : text.front();
+    if (first != '-' && first != '[' && first != '\xE2') {
+        return '\0';
+    }
     for (const auto& [box, state] : kBoxes) {
         if (text.starts_with(box) && text.size() > box.size()) {
             text = trimmed(text.substr(box.size()));

@@ -86,6 +86,10 @@ bool isRewired(const ObjectRow& object, const Spots& spots, const Said& said) {
 bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& here) {
     static const std::vector<std::string_view> kSystems = {"wiring", "electrical panel", "boiler",
                                                            "furnace", "water heater"};
+    const bool system = std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end();
+    if (!system && object.name != "air conditioner") {
+        return false;
+    }
     const bool lived = isBedroom(here) || isBath(here) || here == "half bath" ||
                        here == "living room" || here == "dining room" || here == "family room" ||
                        here == "laundry room";
@@ -98,8 +102,7 @@ bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& he
     if (panel || furnace || cooling) {
         return true;
     }
-    return lived && walk.hasLeftParagraph() &&
-           std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end();
+    return lived && walk.hasLeftParagraph() && system;
 }
 
 // What is outdoors where no room is spoken of.
@@ -250,8 +253,8 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     if (isOfNoRoom(object, walk_, here)) {
         return KnownSpace{"whole house", "whole house", SpaceKind::Whole};
     }
-    if (const KnownSpace* kitchen = walk_.find("kitchen");
-        kitchen != nullptr && isPantryItself(object, here)) {
+    const KnownSpace* kitchen = isPantryItself(object, here) ? walk_.find("kitchen") : nullptr;
+    if (kitchen != nullptr) {
         return *kitchen;
     }
     if (isOfGrounds(object, here) || isHutItself(object, act, here)) {
