@@ -483,9 +483,11 @@ class Linker {
             }
             const bool fits = row(act).treatment != model::Treatment::Refinish || row(act).fresh ||
                               canBeRefinished(tables().objects[object]);
-            // "The floor's oak. Paint.": the walls.
-            const bool walls = !pronoun && row(act).object != kNone &&
-                               row(act).phrase.starts_with("paint") &&
+            // "The floor's oak. Paint.", "refinish that one, and paint": the walls.
+            const std::size_t last = act.span.end - 1;
+            const bool walls = row(act).object != kNone && !saysIt(act) &&
+                               (word(last, "paint") || word(last, "repaint")) &&
+                               !sentence_.tokens[last].plain.ends_with("ed") &&
                                tables().objects[object].family == "floor";
             if (!fits || walls) {
                 continue;
@@ -497,6 +499,15 @@ class Linker {
         }
         // "The light is loose. Paint.": no lamp is painted, so it is what is always meant.
         return linked_.said.size() > saidBefore || row(act).object == kNone;
+    }
+
+    // "paint it": the word that stands for the thing is said with the treatment.
+    [[nodiscard]] bool saysIt(const ActSpot& act) const {
+        return row(act).phrase.ends_with(" it") ||
+               std::any_of(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
+                   return cue.cue == Cue::Pronoun && cue.span.begin >= act.span.end &&
+                          cue.span.begin < act.span.end + 2;
+               });
     }
 
     // "add one", "need new ones"

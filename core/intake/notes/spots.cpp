@@ -245,6 +245,11 @@ class Finder {
     // Where the words after the gap stand, if they do before the clause ends.
     [[nodiscard]] Span tailOf(const Longest& head) const {
         const std::vector<WordId>& tail = tables().acts[head.row].tail;
+        // "floor good, paint, window AC out": the verb is said and done with.
+        if (head.end < tokens_.size() && tokens_[head.end].kind == TokenKind::Mark &&
+            tokens_[head.end].mark == ',') {
+            return {};
+        }
         for (std::size_t i = head.end; i < tokens_.size() && i < head.end + kLongestGap; ++i) {
             if (isBreak(tokens_[i])) {
                 break;
