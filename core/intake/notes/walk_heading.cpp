@@ -84,7 +84,9 @@ Row rowOfSpaces(const Sentence& sentence, const Spots& spots, std::size_t at) {
         // "MBA gdn tub": the label is done where the small letters begin.
         const bool small = begins(at) && at == joint && isInCapitals(sentence, {at - 1, at}) &&
                            !isInCapitals(sentence, spots.spaces[spaces].span);
-        if (!begins(at) || (rooms && !joined) || small) {
+        // "The hall and the den are all about the same.": no row goes on with "all".
+        const bool other = begins(at) && at > joint && spots.spaces[spaces].headingOnly;
+        if (!begins(at) || ((rooms || other) && !joined) || small) {
             at = joint;
             break;
         }
