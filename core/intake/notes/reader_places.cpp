@@ -173,6 +173,13 @@ bool isBrickOfRoom(const ObjectRow& object, const KnownSpace* here) {
            std::find(kRooms.begin(), kRooms.end(), here->key) != kRooms.end();
 }
 
+// "The carpet on both runs of stairs", "carpet on the treads"
+bool saysStairs(const Spots& spots) {
+    return std::any_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& spot) {
+        return tables().objects[spot.object].home == Home::Stairs;
+    });
+}
+
 void dropStairs(std::vector<std::string>& keys) {
     const auto stairs = std::find(keys.begin(), keys.end(), "stairs");
     if (stairs != keys.end()) {
@@ -304,8 +311,12 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     if (isOfStairs(object, keys)) {
         return {"stairs"};
     }
-    if (keys.size() > 1) {
+    // Carpet runs on over both, unless it is that of the treads.
+    static const std::uint32_t kCarpet = tables().objectNamed("carpet");
+    if (keys.size() > 1 && said.object != kCarpet) {
         dropStairs(keys);
+    } else if (keys.size() > 1 && contains(keys, "stairs") && saysStairs(spots)) {
+        return {"stairs"};
     }
     // "The carpet on the stairs is worn. The railing's fine."
     const KnownSpace* here = keys.empty() ? nullptr : walk_.find(keys.front());

@@ -104,6 +104,24 @@ void dropShortDoors(const Sentence& sentence, Spots& spots) {
     });
 }
 
+// "Top floor flat, 1898 building.", where notes open: the home is all on that storey.
+void dropStoreyOfFlat(const Sentence& sentence, Spots& spots) {
+    static const std::vector<std::string_view> kFlats = {"flat", "apartment", "condo", "unit",
+                                                         "maisonette"};
+    constexpr std::size_t kNear = 3;
+    std::erase_if(spots.spaces, [&](const SpaceSpot& space) {
+        bool flat = false;
+        for (std::size_t i = space.span.end;
+             i < space.span.end + kNear && i < sentence.tokens.size() &&
+             sentence.tokens[i].kind == TokenKind::Word;
+             ++i) {
+            flat = flat || std::find(kFlats.begin(), kFlats.end(), sentence.tokens[i].plain) !=
+                               kFlats.end();
+        }
+        return space.kind == SpaceKind::Level && flat;
+    });
+}
+
 }  // namespace
 
 // Leaves out what only looks like a space.
@@ -113,6 +131,9 @@ void Walk::dropOthers(const Sentence& sentence, Spots& spots) const {
     dropBoards(sentence, spots);
     dropKits(sentence, spots);
     dropAbsent(sentence, spots);
+    if (known_.empty() && !houseUnits_.lettered && !houseUnits_.stacked) {
+        dropStoreyOfFlat(sentence, spots);
+    }
     if (find("dining room") != nullptr) {
         dropShortDoors(sentence, spots);
     }

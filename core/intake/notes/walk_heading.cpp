@@ -103,7 +103,7 @@ bool isRowOfRooms(const Sentence& sentence, const Spots& spots, const Row& row) 
     }
     for (std::size_t i = 0; i < row.count; ++i) {
         const SpaceSpot& spot = spots.spaces[i];
-        if (spot.kind != SpaceKind::Room || spot.headingOnly || spot.key == "stairs") {
+        if (spot.kind != SpaceKind::Room || spot.headingOnly) {
             return false;
         }
         const std::size_t next = i + 1 < row.count ? spots.spaces[i + 1].span.begin : spot.span.end;
