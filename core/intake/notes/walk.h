@@ -226,6 +226,7 @@ class Walk {
     std::vector<std::uint32_t> thingsThere_;  // and what it named there
     std::vector<Lately> named_;               // lately, latest last
     std::size_t lastMoved_ = 0;  // one past the space of this sentence moved to last; 0 if none
+    std::size_t passed_ = 0;     // likewise the one passed last
     int stairsAge_ = 99;         // sentences since the stairs were named
     int bedroomsAge_ = 99;       // sentences since the bedrooms were spoken of together
     std::vector<std::string> counted_;  // words of number in the sentence before

@@ -131,7 +131,7 @@ void Walk::dropOthers(const Sentence& sentence, Spots& spots) const {
     dropBoards(sentence, spots);
     dropKits(sentence, spots);
     dropAbsent(sentence, spots);
-    if (known_.empty() && !houseUnits_.lettered && !houseUnits_.stacked) {
+    if (known_.empty() && !houseUnits_.lettered && !sentence.heading && !sentence.alone) {
         dropStoreyOfFlat(sentence, spots);
     }
     if (find("dining room") != nullptr) {

@@ -121,6 +121,29 @@ bool isItsOwn(const Sentence& sentence, std::size_t at) {
                       wordIs(sentence, at - 1, "it"));
 }
 
+// "carry that through the hall, the half bath and the den": the first of a row of rooms, none of
+// which is only passed.
+bool leadsRow(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    const SpaceSpot& spot = spots.spaces[index];
+    const std::size_t next = spots.spaces[index + 1].span.begin;
+    bool joined = false;
+    for (std::size_t i = spot.span.end; i < next; ++i) {
+        const bool joint = isMark(sentence.tokens[i], ",&+") || wordIs(sentence, i, "and");
+        if (!joint && spots.endOf(Cue::Small, i) <= i) {
+            return false;
+        }
+        joined = joined || joint;
+    }
+    std::size_t at = spot.span.begin;
+    while (at > 0 && spots.endOf(Cue::Small, at - 1) == at && !wordIs(sentence, at - 1, "of")) {
+        --at;
+    }
+    const bool covers =
+        at > 0 && (wordIs(sentence, at - 1, "through") || wordIs(sentence, at - 1, "into") ||
+                   wordIs(sentence, at - 1, "of") || wordIs(sentence, at - 1, "to"));
+    return joined && covers && spot.kind == SpaceKind::Room && !spot.headingOnly;
+}
+
 // "paint in here, and plank everywhere downstairs": where the part of the sentence begins that
 // alone speaks of the space; 0 where all of it does.
 std::size_t ownPart(const Sentence& sentence, const Spots& spots, std::size_t index,
@@ -470,6 +493,7 @@ void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, 
     const bool called =
         isCalledOut(sentence, spots, spots.spaces[index]) && opensSentence(sentence, spots, index);
     const Role role = called ? Role::Move : roleOf(sentence, spots, index);
+    passed_ = role == Role::Ignored ? index + 1 : index > 0 && passed_ == index ? passed_ : 0;
     // "KIT - stove dead. pantry light out. …": a line of the kitchen stays with it.
     // "… ens: jet tub out. shwr ok": a label within the line holds for the rest of it.
     const Span& name = spots.spaces[index].span;
@@ -493,6 +517,9 @@ void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, 
         } else if (const std::size_t part = ownPart(sentence, spots, index, clause.begin);
                    part > clause.begin) {
             closeClause(placed, clause, part);
+        }
+        if (index > 0 && passed_ == index && leadsRow(sentence, spots, index - 1)) {
+            takeLocal(sentence, spots.spaces[index - 1], clause);
         }
         takeLocal(sentence, spots.spaces[index], clause);
     } else if (role == Role::OfObject) {
@@ -525,6 +552,7 @@ void Walk::beginSentence(const Sentence& sentence, Spots& spots) {
     useOwnNames(sentence, spots);
     hearAll(sentence, spots);
     lastMoved_ = 0;
+    passed_ = 0;
     saysStairs_ = std::any_of(spots.spaces.begin(), spots.spaces.end(), [](const SpaceSpot& spot) {
         return spot.key == "upstairs" || spot.key == "stairs";
     });

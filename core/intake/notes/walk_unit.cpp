@@ -127,7 +127,10 @@ void Walk::hearUnit(const Sentence& sentence, const Spots& spots) {
         const bool room =
             std::any_of(spots.spaces.begin(), spots.spaces.end(),
                         [&](const SpaceSpot& spot) { return spot.span.begin == end; });
-        if (!name.empty() && (first || (opens && (closes || room)))) {
+        // "Top floor flat, 1898 building.", where notes open: all of the home is there.
+        const bool home = known_.empty() && !houseUnits_.stacked && isStorey(name) &&
+                          end + 1 < sentence.tokens.size() && isMark(sentence.tokens[end], ",");
+        if (!name.empty() && (first || (opens && !home && (closes || room)))) {
             unit_ = name;
             return;
         }

@@ -253,6 +253,19 @@ void Walk::keepRun(std::size_t count) {
             run.insert(run.begin(), key);
         }
     }
+    // "The sleepout, and the bunk room off it. Carpet in both's all right.": the two named last.
+    constexpr int kLately = 8;
+    if (run.size() != count && count == 2 && !isBedroom(current_.front())) {
+        run = {current_.front()};
+        for (std::size_t i = named_.size(); i-- > 0 && run.size() < count;) {
+            const KnownSpace* space = find(named_[i].key);
+            const bool near = named_[i].sentence + kLately >= sentences_;
+            if (near && space != nullptr && space->kind == SpaceKind::Room &&
+                !contains(run, space->key) && (bath || !isBath(space->key))) {
+                run.insert(run.begin(), space->key);
+            }
+        }
+    }
     if (run.size() > 1 && (count == 0 || run.size() == count)) {
         lastPlaces_ = std::move(run);
         placesAge_ = 0;
@@ -263,7 +276,8 @@ void Walk::keepRun(std::size_t count) {
 // no things were counted so just before.
 void Walk::hearAll(const Sentence& sentence, Spots& spots) {
     static const std::vector<std::string_view> kCounts = {"three", "four", "five"};
-    static const std::vector<std::string_view> kSaid = {"are", "get", "need", "have", "want"};
+    static const std::vector<std::string_view> kSaid = {"are", "get", "need", "have", "want", "to"};
+    constexpr int kJust = 2;
     constexpr std::size_t kLeast = 3;
     const std::vector<std::string> before = std::move(counted_);
     counted_.clear();
@@ -278,13 +292,19 @@ void Walk::hearAll(const Sentence& sentence, Spots& spots) {
             std::find(kSaid.begin(), kSaid.end(), sentence.tokens[i + 1].plain) != kSaid.end();
         const bool things = !spots.objects.empty() && spots.objects.front().span.begin < i;
         const std::size_t many = kLeast + static_cast<std::size_t>(count - kCounts.begin());
-        const bool rooms = i > 0 && wordIs(sentence, i - 1, "all") && closes && !things &&
-                           !contains(before, word) && current_.size() == 1 &&
-                           isBedroom(current_.front());
+        const bool all = i > 0 && wordIs(sentence, i - 1, "all") && closes && !things &&
+                         !contains(before, word) && current_.size() == 1;
+        const bool rooms = all && isBedroom(current_.front());
         if (rooms) {
             keepRun(many);
         }
-        if (!rooms || lastPlaces_.size() != many) {
+        // "Works to the bedrooms. All three to be decorated.": as many as were just spoken of.
+        const bool group = all && bedroomsAge_ <= kJust && lastPlaces_.size() != many;
+        if (group) {
+            lastPlaces_ = {"bedrooms*" + std::to_string(many)};
+            placesAge_ = 0;
+        }
+        if (!group && (!rooms || lastPlaces_.size() != many)) {
             counted_.push_back(word);
         } else if (!spots.has(Cue::Rooms)) {
             std::erase_if(spots.cues, [&](const CueSpot& cue) {

@@ -166,5 +166,14 @@ TEST(NotesOrders, EntriesOfShorthandStandByThemselves) {
                               "primary bedroom: refinish walls"}));
 }
 
+TEST(NotesOrders, AVerbBeforeACommaIsSaidAndDoneWith) {
+    EXPECT_THAT(itemsOf("Bedroom 1 - floor good, paint, window AC out\n"),
+                IsSupersetOf({"bedroom 1: keep floor", "bedroom 1: refinish walls",
+                              "bedroom 1: remove window air conditioner"}));
+    EXPECT_THAT(
+        itemsOf("Second bedroom. Oak floor. Refinish that one, 130 square feet, and paint."),
+        IsSupersetOf({"second bedroom: refinish wood floor", "second bedroom: refinish walls"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

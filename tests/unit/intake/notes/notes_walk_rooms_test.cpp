@@ -163,5 +163,27 @@ TEST(NotesWalkRooms, ARoomAfterTheBedroomsIsItself) {
                 IsSupersetOf({"basement: replace furnace"}));
 }
 
+TEST(NotesWalkRooms, SeveralRoomsToldAtOnce) {
+    EXPECT_THAT(itemsOf("Bathroom. New toilet. Works to the bedrooms. All three: new carpet."),
+                IsSupersetOf({"bedroom 1: replace carpet", "bedroom 2: replace carpet",
+                              "bedroom 3: replace carpet"}));
+    EXPECT_THAT(itemsOf("Living room. Sand the floor. The den is off it. New carpet in both."),
+                IsSupersetOf({"living room: replace carpet", "den: replace carpet"}));
+    EXPECT_THAT(itemsOf("Entry. The floor in the hall needs refinishing, and that's true of the "
+                        "living room and "
+                        "the dining room as well."),
+                IsSupersetOf({"hall: refinish wood floor", "living room: refinish wood floor",
+                              "dining room: refinish wood floor"}));
+    EXPECT_THAT(itemsOf("The hall and the den are all about the same. New windows."),
+                IsSupersetOf({"hall: replace windows", "den: replace windows"}));
+    EXPECT_THAT(itemsOf("Stairs and landing. New carpet."),
+                IsSupersetOf({"stairs: replace carpet", "landing: replace carpet"}));
+}
+
+TEST(NotesWalkRooms, TheStoreyOfAFlatIsNoneOfItsRooms) {
+    EXPECT_THAT(itemsOf("Top floor flat, 1898 building. Paid 200k.\nKitchen - new sink.\n"),
+                ElementsAre("kitchen: replace sink"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
