@@ -29,6 +29,7 @@ class Linker {
         prepareSpots(sentence_, spots_, context_);
         bondThings();
         takeToo();
+        takeAsWell();
         takeColonList();
         takeLists();
         linkIdle();
@@ -161,6 +162,24 @@ class Linker {
                                         .at = object.span.begin,
                                         .spot = linked_.loose[i]});
             linked_.loose.erase(linked_.loose.begin() + static_cast<std::ptrdiff_t>(i));
+        }
+    }
+
+    // "Paint, ceiling too.": what the treatment is always meant for, and that as well.
+    void takeAsWell() {
+        const std::size_t count = linked_.said.size();
+        for (std::size_t i = 0; i < count; ++i) {
+            const Said said = linked_.said[i];
+            const std::uint32_t own = row(spots_.acts[said.act]).object;
+            const std::size_t end = spanOf(said.act).end;
+            const bool comma = said.spot != kNone && end < sentence_.tokens.size() &&
+                               end < said.at && cueIsComma(end);
+            const bool other = own != kNone && own != said.object;
+            if (!comma || !other || !saysToo(spots_.objects[said.spot])) {
+                continue;
+            }
+            linked_.said.push_back(Said{
+                .object = own, .act = said.act, .at = spanOf(said.act).begin, .assumed = true});
         }
     }
 

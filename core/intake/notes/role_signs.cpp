@@ -345,4 +345,53 @@ bool headsRow(const Sentence& sentence, const Spots& spots, std::size_t index) {
            });
 }
 
+bool isExcepted(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    static const std::vector<std::string_view> kLeads = {"for", "from", "than", "in", "the",
+                                                         "my",  "that", "of",   "on"};
+    const auto leads = [&](std::size_t i) {
+        return spots.endOf(Cue::Small, i) == i + 1 ||
+               std::find(kLeads.begin(), kLeads.end(), sentence.tokens[i].plain) != kLeads.end();
+    };
+    std::size_t from = at;
+    while (from > 0 && leads(from - 1) && sentence.tokens[from - 1].plain != "but") {
+        --from;
+    }
+    if (from == 0) {
+        return false;
+    }
+    const std::string& word = sentence.tokens[from - 1].plain;
+    static const std::vector<std::string_view> kExcept = {"except", "excluding", "bar", "minus"};
+    const bool apart =
+        (word == "apart" || word == "aside" || word == "other") && from < at &&
+        (sentence.tokens[from].plain == "from" || sentence.tokens[from].plain == "than");
+    const bool butFor = word == "but" && from < at && sentence.tokens[from].plain == "for";
+    // "all the bedrooms but the back one"
+    const bool all = word == "but" && !spots.spaces.empty() &&
+                     spots.spaces.front().kind == SpaceKind::Group && at > from &&
+                     spots.spaces.front().span.end + 1 == from;
+    return apart || butFor || all ||
+           std::find(kExcept.begin(), kExcept.end(), word) != kExcept.end();
+}
+
+bool leadsRow(const Sentence& sentence, const Spots& spots, std::size_t index) {
+    const SpaceSpot& spot = spots.spaces[index];
+    const std::size_t next = spots.spaces[index + 1].span.begin;
+    bool joined = false;
+    for (std::size_t i = spot.span.end; i < next; ++i) {
+        const bool joint = isMark(sentence.tokens[i], ",&+") || wordIs(sentence, i, "and");
+        if (!joint && spots.endOf(Cue::Small, i) <= i) {
+            return false;
+        }
+        joined = joined || joint;
+    }
+    std::size_t at = spot.span.begin;
+    while (at > 0 && spots.endOf(Cue::Small, at - 1) == at && !wordIs(sentence, at - 1, "of")) {
+        --at;
+    }
+    const bool covers =
+        at > 0 && (wordIs(sentence, at - 1, "through") || wordIs(sentence, at - 1, "into") ||
+                   wordIs(sentence, at - 1, "of") || wordIs(sentence, at - 1, "to"));
+    return joined && covers && spot.kind == SpaceKind::Room && !spot.headingOnly;
+}
+
 }  // namespace ledgerboard::intake

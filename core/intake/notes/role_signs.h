@@ -110,4 +110,12 @@ namespace ledgerboard::intake {
 // "LVP: living room 260, dining room 120", "sand living room and hall": the first of a row.
 [[nodiscard]] bool headsRow(const Sentence& sentence, const Spots& spots, std::size_t index);
 
+// "all of them except the den", "throughout but for the kitchen": the space at token `at` is one of
+// which it is not said.
+[[nodiscard]] bool isExcepted(const Sentence& sentence, const Spots& spots, std::size_t at);
+
+// "carry that through the hall, the half bath and the den": the first of a row of rooms, none of
+// which is only passed.
+[[nodiscard]] bool leadsRow(const Sentence& sentence, const Spots& spots, std::size_t index);
+
 }  // namespace ledgerboard::intake

@@ -162,6 +162,7 @@ class Walk {
                    Clause& clause);
     void noteHeading(const Sentence& sentence, const Placed& placed);
     void takeLocal(const Sentence& sentence, const SpaceSpot& spot, Clause& clause);
+    void leaveOut(const SpaceSpot& spot, Clause& clause) const;
     void takeOfObject(Spots& spots, std::size_t index);
     // Whether most lines of prose so far began with a room.
     [[nodiscard]] bool opensByRooms() const;

@@ -1,6 +1,7 @@
 // How a sentence changes where the speaker is.
 #include <algorithm>
 
+#include "core/intake/notes/role_signs.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
@@ -119,29 +120,6 @@ bool isItsOwn(const Sentence& sentence, std::size_t at) {
     at -= at > 0 && sentence.tokens[at - 1].plain == "own" ? 1 : 0;
     return at > 0 && (wordIs(sentence, at - 1, "her") || wordIs(sentence, at - 1, "his") ||
                       wordIs(sentence, at - 1, "it"));
-}
-
-// "carry that through the hall, the half bath and the den": the first of a row of rooms, none of
-// which is only passed.
-bool leadsRow(const Sentence& sentence, const Spots& spots, std::size_t index) {
-    const SpaceSpot& spot = spots.spaces[index];
-    const std::size_t next = spots.spaces[index + 1].span.begin;
-    bool joined = false;
-    for (std::size_t i = spot.span.end; i < next; ++i) {
-        const bool joint = isMark(sentence.tokens[i], ",&+") || wordIs(sentence, i, "and");
-        if (!joint && spots.endOf(Cue::Small, i) <= i) {
-            return false;
-        }
-        joined = joined || joint;
-    }
-    std::size_t at = spot.span.begin;
-    while (at > 0 && spots.endOf(Cue::Small, at - 1) == at && !wordIs(sentence, at - 1, "of")) {
-        --at;
-    }
-    const bool covers =
-        at > 0 && (wordIs(sentence, at - 1, "through") || wordIs(sentence, at - 1, "into") ||
-                   wordIs(sentence, at - 1, "of") || wordIs(sentence, at - 1, "to"));
-    return joined && covers && spot.kind == SpaceKind::Room && !spot.headingOnly;
 }
 
 // "paint in here, and plank everywhere downstairs": where the part of the sentence begins that
@@ -493,6 +471,19 @@ void Walk::takeSpace(const Sentence& sentence, Spots& spots, std::size_t index, 
     const bool called =
         isCalledOut(sentence, spots, spots.spaces[index]) && opensSentence(sentence, spots, index);
     const Role role = called ? Role::Move : roleOf(sentence, spots, index);
+    if (index > 0 && role != Role::OfObject &&
+        isExcepted(sentence, spots, spots.spaces[index].span.begin)) {
+        const SpaceSpot spot = spots.spaces[index];
+        leaveOut(spot, clause);
+        passed_ = 0;
+        // "… except the back one, where it's vinyl": the rest is said of that one.
+        const std::size_t end = spot.span.end;
+        if (wordIs(sentence, end, "where") || wordIs(sentence, end + 1, "where")) {
+            closeClause(placed, clause, spot.span.begin);
+            takeLocal(sentence, spot, clause);
+        }
+        return;
+    }
     passed_ = role == Role::Ignored ? index + 1 : index > 0 && passed_ == index ? passed_ : 0;
     // "KIT - stove dead. pantry light out. …": a line of the kitchen stays with it.
     // "… ens: jet tub out. shwr ok": a label within the line holds for the rest of it.

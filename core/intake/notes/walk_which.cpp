@@ -272,6 +272,26 @@ void Walk::keepRun(std::size_t count) {
     }
 }
 
+// Takes the space out of the rooms that the clause speaks of together.
+void Walk::leaveOut(const SpaceSpot& spot, Clause& clause) const {
+    const std::string out = find(spot.key) != nullptr ? spot.key : std::string();
+    const auto group =
+        std::find_if(clause.keys.begin(), clause.keys.end(),
+                     [](const std::string& key) { return key.find('*') != std::string::npos; });
+    if (group != clause.keys.end()) {
+        const std::size_t star = group->find('*');
+        const std::vector<std::string> members =
+            membersOf(group->substr(0, star), std::stoi(group->substr(star + 1)));
+        if (members.size() > 1) {
+            clause.keys.erase(group);
+            clause.keys.insert(clause.keys.end(), members.begin(), members.end());
+        }
+    }
+    if (clause.keys.size() > 1 && !out.empty()) {
+        std::erase(clause.keys, out);
+    }
+}
+
 // "All three are carpeted.", "Paint, all four.": the bedrooms that the speaker came through, where
 // no things were counted so just before.
 void Walk::hearAll(const Sentence& sentence, Spots& spots) {

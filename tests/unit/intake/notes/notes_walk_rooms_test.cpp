@@ -9,10 +9,12 @@
 namespace ledgerboard::intake {
 namespace {
 
+using testing::AllOf;
 using testing::Contains;
 using testing::ElementsAre;
 using testing::IsSupersetOf;
 using testing::Not;
+using testing::UnorderedElementsAre;
 
 TEST(NotesWalkRooms, APlainWordNamesARoom) {
     EXPECT_THAT(itemsOf("Kitchen. New sink. The big room. Paint the walls. Our room next. Replace "
@@ -183,6 +185,16 @@ TEST(NotesWalkRooms, SeveralRoomsToldAtOnce) {
 TEST(NotesWalkRooms, TheStoreyOfAFlatIsNoneOfItsRooms) {
     EXPECT_THAT(itemsOf("Top floor flat, 1898 building. Paid 200k.\nKitchen - new sink.\n"),
                 ElementsAre("kitchen: replace sink"));
+}
+
+TEST(NotesWalkRooms, AllOfThemButOne) {
+    const std::string rooms = "Front bedroom. New windows. Back bedroom. New windows. Hall. ";
+    EXPECT_THAT(itemsOf(rooms + "New carpet in all the bedrooms except the back bedroom."),
+                AllOf(Contains("front bedroom: replace carpet"),
+                      Not(Contains("back bedroom: replace carpet")),
+                      Not(Contains("hall: replace carpet"))));
+    EXPECT_THAT(itemsOf("Hall. Paint, ceiling too."),
+                UnorderedElementsAre("hall: refinish walls", "hall: refinish ceiling"));
 }
 
 }  // namespace
