@@ -35,7 +35,9 @@ std::size_t indexOf(const std::array<std::string_view, N>& names, std::string_vi
 }
 
 std::vector<std::string_view> split(std::string_view text, char by) {
+    constexpr std::size_t kUsual = 8;  // as many as a row has columns
     std::vector<std::string_view> parts;
+    parts.reserve(kUsual);
     while (true) {
         const std::size_t end = text.find(by);
         parts.push_back(text.substr(0, end));
@@ -110,11 +112,12 @@ class Loader {
 
     // The ids of a table's phrase, made where they are new. Hyphens part words, as in the notes.
     std::vector<WordId> learn(std::string_view phrase) {
-        std::vector<Token> tokens;
-        cutTokens(phrase, 0, speller_, into_.lexicon, tokens);
+        tokens_.clear();
+        cutTokens(phrase, 0, speller_, into_.lexicon, tokens_);
         std::vector<WordId> ids;
+        ids.reserve(tokens_.size());
         const char* last = nullptr;
-        for (const Token& token : tokens) {
+        for (const Token& token : tokens_) {
             if (token.kind == TokenKind::Number) {
                 ids.push_back(into_.lexicon.learn("#" + std::to_string(token.value / 1000)));
             } else if (token.kind == TokenKind::Word && token.text.data() != last) {
@@ -442,6 +445,7 @@ class Loader {
 
     Tables& into_;
     Speller speller_;
+    std::vector<Token> tokens_;                                          // of the phrase at hand
     std::unordered_map<std::string_view, std::vector<WordId>> learned_;  // by word of the tables
     std::string where_;
 };
