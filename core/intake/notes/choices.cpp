@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/intake/notes/links.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -155,49 +156,6 @@ bool within(const Spots& spots, Cue kind, std::size_t at) {
                        [&](const CueSpot& cue) { return cue.cue == kind && cue.span.holds(at); });
 }
 
-std::string optionName(const Sentence& sentence, std::size_t begin, std::size_t end) {
-    while (begin < end && (sentence.tokens[begin].kind == TokenKind::Mark ||
-                           wordIs(sentence, begin, "or") || wordIs(sentence, begin, "either") ||
-                           wordIs(sentence, begin, "mayb") || wordIs(sentence, begin, "we") ||
-                           wordIs(sentence, begin, "could") || wordIs(sentence, begin, "so"))) {
-        ++begin;
-    }
-    while (end > begin && sentence.tokens[end - 1].kind == TokenKind::Mark) {
-        --end;
-    }
-    constexpr std::size_t kMostWords = 12;
-    end = std::min(end, begin + kMostWords);
-    return writtenAs(std::span(sentence.tokens).subspan(begin, end - begin));
-}
-
-void priceOption(DraftOption& option, const Spots& spots, std::size_t begin, std::size_t end) {
-    for (const Amount& amount : spots.amounts) {
-        if (amount.begin < begin || amount.begin >= end) {
-            continue;
-        }
-        const bool bare =
-            amount.kind == AmountKind::Plain && (amount.value >= 100'000 || amount.paired);
-        if ((amount.kind == AmountKind::Money || bare) && !option.cost && !amount.perUnit) {
-            option.cost = model::Money::fromMinor(amount.value / 10);
-        }
-        if (amount.kind == AmountKind::Time && !option.days) {
-            const std::string& unit = tables().units[amount.unit].name;
-            const std::int64_t days = unit == "week" ? 5 : unit == "month" ? 21 : 1;
-            option.days = model::Quantity::fromThousandths(amount.value * days);
-        }
-    }
-}
-
-// A figure that is what something costs: "£380", "1,400", "nine hundred"; no year and no count.
-bool isPrice(const Amount& amount) {
-    constexpr std::int64_t kLeast = 100'000;  // thousandths
-    const std::int64_t year = amount.value / 1000;
-    const bool yearly = amount.kind == AmountKind::Plain && year >= 1900 && year <= 2060 &&
-                        !amount.paired && amount.value % 1000 == 0;
-    return !yearly && (amount.kind == AmountKind::Money || amount.perUnit ||
-                       (amount.kind == AmountKind::Plain && amount.value >= kLeast));
-}
-
 // "Oak at 1,150 or laminate at 390", "tile is 1,400, poured concrete is 2,300": two ways with a
 // price each.
 bool pricedBothWays(const Sentence& sentence, const Spots& spots, int materials) {
@@ -265,15 +223,9 @@ struct Joined {
 };
 
 Joined waysJoined(const Sentence& sentence, const Spots& spots) {
-    // "some winter or other", "nine or ten", "a week or so", "it stays or I walk": no choice.
-    static const std::vector<std::string_view> kNoChoice = {
-        "other", "another", "so", "thereabout", "someth", "more", "less", "twice", "i"};
     Joined joined;
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
-        const auto idle = [&](std::string_view word) { return wordIs(sentence, i + 1, word); };
-        if (wordIs(sentence, i, "or") && std::none_of(kNoChoice.begin(), kNoChoice.end(), idle) &&
-            !joinsFigures(spots, i) && !within(spots, Cue::Correction, i) &&
-            !within(spots, Cue::Filler, i)) {
+        if (joinsWays(sentence, spots, i)) {
             joined.both = true;
             joined.last = i;
             joined.work = joined.work || hasWorkAtBothSides(spots, i) ||
@@ -305,6 +257,25 @@ bool saysEither(const Sentence& sentence, const Spots& spots, std::size_t lastOr
 }
 
 }  // namespace
+
+bool isPrice(const Amount& amount) {
+    constexpr std::int64_t kLeast = 100'000;  // thousandths
+    const std::int64_t year = amount.value / 1000;
+    const bool yearly = amount.kind == AmountKind::Plain && year >= 1900 && year <= 2060 &&
+                        !amount.paired && amount.value % 1000 == 0;
+    return !yearly && (amount.kind == AmountKind::Money || amount.perUnit ||
+                       (amount.kind == AmountKind::Plain && amount.value >= kLeast));
+}
+
+bool joinsWays(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    // "some winter or other", "nine or ten", "a week or so", "it stays or I walk": no choice.
+    static const std::vector<std::string_view> kNoChoice = {
+        "other", "another", "so", "thereabout", "someth", "more", "less", "twice", "i"};
+    const auto idle = [&](std::string_view word) { return wordIs(sentence, at + 1, word); };
+    return wordIs(sentence, at, "or") && std::none_of(kNoChoice.begin(), kNoChoice.end(), idle) &&
+           !joinsFigures(spots, at) && !within(spots, Cue::Correction, at) &&
+           !within(spots, Cue::Filler, at);
+}
 
 Openness opennessOf(const Sentence& sentence, const Spots& spots) {
     Openness open;
@@ -352,26 +323,6 @@ Openness opennessOf(const Sentence& sentence, const Spots& spots) {
                   (joined.question && open.both && open.materials > 1) ||
                   (open.both && open.materials > 1 && spots.amounts.size() > 1);
     return open;
-}
-
-std::vector<DraftOption> optionsOf(const Sentence& sentence, const Spots& spots, std::size_t from) {
-    std::vector<DraftOption> options;
-    std::vector<std::size_t> cuts{from};
-    for (std::size_t i = from; i < sentence.tokens.size(); ++i) {
-        if (wordIs(sentence, i, "or") || wordIs(sentence, i, "vs")) {
-            cuts.push_back(i);
-        }
-    }
-    cuts.push_back(sentence.tokens.size());
-    for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
-        DraftOption option;
-        option.name = optionName(sentence, cuts[i], cuts[i + 1]);
-        priceOption(option, spots, cuts[i], cuts[i + 1]);
-        if (!option.name.empty()) {
-            options.push_back(std::move(option));
-        }
-    }
-    return options;
 }
 
 }  // namespace ledgerboard::intake

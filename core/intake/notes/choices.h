@@ -5,12 +5,8 @@
 // the same choice ("Soapstone is fifty-four hundred.") add to it.
 #pragma once
 
-#include <optional>
-#include <string>
-#include <vector>
+#include <cstddef>
 
-#include "core/intake/notes/draft.h"
-#include "core/intake/notes/links.h"
 #include "core/intake/notes/sentences.h"
 #include "core/intake/notes/spots.h"
 
@@ -35,8 +31,10 @@ struct Openness {
 
 [[nodiscard]] Openness opennessOf(const Sentence& sentence, const Spots& spots);
 
-// The options a sentence names, with what each costs and takes.
-[[nodiscard]] std::vector<DraftOption> optionsOf(const Sentence& sentence, const Spots& spots,
-                                                 std::size_t from);
+// A figure that is what something costs: "£380", "1,400", "nine hundred"; no year and no count.
+[[nodiscard]] bool isPrice(const Amount& amount);
+
+// Whether the token is an "or" between two ways.
+[[nodiscard]] bool joinsWays(const Sentence& sentence, const Spots& spots, std::size_t at);
 
 }  // namespace ledgerboard::intake

@@ -273,6 +273,11 @@ Reading Reader::finish() {
     Draft& draft = reading_.draft;
     makeItems();
     draft.alternates = std::move(alternates_);
+    for (DraftAlternate& alternate : draft.alternates) {
+        if (alternate.options.size() < 2) {
+            alternate.options.push_back({"leave as is", {}, {}, {}});
+        }
+    }
     draft.facts = facts_.facts();
     draft.cautions = std::move(cautions_);
     cautionItems(draft);

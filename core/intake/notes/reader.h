@@ -46,8 +46,16 @@ class Reader {
     // What a choice is about.
     struct Matter {
         std::vector<std::uint32_t> objects;  // rows of the object table; none of a whole space
+        const SpaceSpot* space = nullptr;    // the space it is about, where it is named
         std::string name;                    // as the question is put
         bool known = false;                  // false where nothing says what the choice is about
+    };
+
+    // Where a choice is, and what may say otherwise once all is read.
+    struct ChoicePlace {
+        std::string place;
+        std::uint32_t object = kNone;  // what it is about; kNone where it is surely there
+        std::size_t sentence = 0;
     };
 
     // What of another space holds here too: all of it where `named` is empty, and never `others`.
@@ -103,14 +111,17 @@ class Reader {
                                     const Openness& open) const;
     [[nodiscard]] std::string placeOfChoice(const Spots& spots, const Placed& placed) const;
     [[nodiscard]] bool isWholeBuilding(const Spots& spots, const std::string& place) const;
-    [[nodiscard]] std::string homeOfChoice(const Sentence& sentence, const Spots& spots,
+    [[nodiscard]] ChoicePlace homeOfChoice(const Sentence& sentence, const Spots& spots,
                                            const Placed& placed, const Matter& matter,
                                            const std::string& place, bool joined);
+    [[nodiscard]] bool isHeatedFrom(const std::string& place) const;
+    [[nodiscard]] const Whereabouts* whereaboutsOf(const ChoicePlace& choice) const;
+    void settleChoices();
     [[nodiscard]] Matter matterOfChoice(const Sentence& sentence, const Spots& spots,
                                         const Placed& placed, const Linked& linked,
                                         const std::string& place, bool choice) const;
     void addChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
-                   const Openness& open, const Matter& matter, const std::string& place,
+                   const Openness& open, const Matter& matter, const ChoicePlace& home,
                    bool hasMatter);
     [[nodiscard]] std::string shownAs(const std::string& place) const;
     [[nodiscard]] bool goesOn(const Sentence& sentence, const Spots& spots, const Openness& open,
@@ -214,6 +225,7 @@ class Reader {
     std::size_t spoken_ = 0;          // spaces known before items were made
     std::set<std::string> unspoken_;  // those of them that only a thing belongs to
     std::vector<DraftAlternate> alternates_;
+    std::vector<ChoicePlace> choicePlaces_;  // of each of them
     std::vector<DraftCaution> cautions_;
     std::vector<std::uint32_t> before_;           // objects an "it" may mean
     std::vector<std::string> beforePlaces_;       // where they are, if not where the speaker stands

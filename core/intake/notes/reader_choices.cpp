@@ -1,6 +1,8 @@
 // The part of the reader that sees open choices and hazards.
 #include <algorithm>
 
+#include "core/intake/notes/choice_options.h"
+#include "core/intake/notes/names.h"
 #include "core/intake/notes/openings.h"
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/reader.h"
@@ -15,10 +17,25 @@ using model::Treatment;
 constexpr std::size_t kMostAlternates = 500;
 constexpr int kChoiceGoesOn = 3;  // sentences
 
+// "Soapstone is fifty-four hundred.", of a soapstone that was named before.
+bool isSameOption(const DraftOption& one, const DraftOption& other) {
+    const std::vector<std::string> words = stemsIn(one.name);
+    const std::vector<std::string> others = stemsIn(other.name);
+    return !words.empty() && std::all_of(words.begin(), words.end(), [&](const std::string& word) {
+        return std::find(others.begin(), others.end(), word) != others.end();
+    });
+}
+
 void addOptions(DraftAlternate& alternate, std::vector<DraftOption> options) {
     constexpr std::size_t kMostOptions = 6;
     for (DraftOption& option : options) {
-        if (alternate.options.size() < kMostOptions) {
+        const auto known =
+            std::find_if(alternate.options.begin(), alternate.options.end(),
+                         [&](const DraftOption& one) { return isSameOption(option, one); });
+        if (known != alternate.options.end()) {
+            known->cost = known->cost ? known->cost : option.cost;
+            known->days = known->days ? known->days : option.days;
+        } else if (alternate.options.size() < kMostOptions) {
             alternate.options.push_back(std::move(option));
         }
     }
@@ -33,29 +50,6 @@ bool isPaidFirst(const Sentence& sentence, const ObjectSpot& object) {
     return at > 1 && wordIs(sentence, at - 1, "after") &&
            (wordIs(sentence, at - 2, "left") || wordIs(sentence, at - 2, "over") ||
             wordIs(sentence, at - 2, "money"));
-}
-
-// "A gate across the side yard", "a stove in the den": the space that is said right after a thing.
-const SpaceSpot* saidAfter(const Sentence& sentence, const Spots& spots, std::size_t end) {
-    constexpr std::size_t kNear = 4;
-    for (const SpaceSpot& spot : spots.spaces) {
-        if (spot.span.begin < end || spot.span.begin - end >= kNear || spot.headingOnly) {
-            continue;
-        }
-        bool leads = false;
-        bool parts = false;
-        for (std::size_t i = end; i < spot.span.begin; ++i) {
-            leads = leads || wordIs(sentence, i, "in") || wordIs(sentence, i, "across") ||
-                    wordIs(sentence, i, "over") || wordIs(sentence, i, "for") ||
-                    wordIs(sentence, i, "on") || wordIs(sentence, i, "into");
-            parts = parts || sentence.tokens[i].kind == TokenKind::Mark ||
-                    wordIs(sentence, i, "off") || wordIs(sentence, i, "and");
-        }
-        if (leads && !parts && (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside)) {
-            return &spot;
-        }
-    }
-    return nullptr;
 }
 
 // "Vinyl floor, new; the counters in laminate or granite": what was named last before the "or"
@@ -79,6 +73,59 @@ std::uint32_t madeOfEither(const Sentence& sentence, const Spots& spots, std::si
         }
     }
     return object;
+}
+
+// Whether the space that is named there may be what a choice is about. A yard is where things are,
+// and a pantry, stairs or a hall are parts of what is around them.
+bool mayBeMatter(const SpaceSpot& spot) {
+    static const std::vector<std::string_view> kParts = {"pantry", "stairs", "hall",  "exterior",
+                                                         "garden", "dock",   "patio", "courtyard"};
+    const bool place = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
+    return place && !spot.headingOnly && !spot.key.ends_with("yard") &&
+           std::none_of(kParts.begin(), kParts.end(),
+                        [&](std::string_view part) { return spot.key.ends_with(part); });
+}
+
+// "What to do with the third bedroom".
+bool doesWith(const Sentence& sentence, std::size_t at) {
+    return at > 1 && wordIs(sentence, at - 1, "with") && wordIs(sentence, at - 2, "do");
+}
+
+// "Make the attic a loft", "the back porch could be closed in", "leave it a carport": a space that
+// is not only where something is. nullptr where none is named so.
+const SpaceSpot* spaceItself(const Sentence& sentence, const Spots& spots, std::size_t from) {
+    static const std::vector<std::string_view> kArticles = {"the", "that", "this", "our",
+                                                            "my",  "his",  "her",  "their"};
+    static const std::vector<std::string_view> kWhere = {
+        "in",     "from",  "of",   "between", "off", "to",    "into",  "at",
+        "by",     "under", "near", "with",    "on",  "where", "or",    "over",
+        "behind", "above", "past", "for",     "out", "up",    "beside"};
+    const auto is = [&](std::size_t at, const std::vector<std::string_view>& words) {
+        return at > from && std::any_of(words.begin(), words.end(), [&](std::string_view word) {
+                   return wordIs(sentence, at - 1, word);
+               });
+    };
+    for (const SpaceSpot& spot : spots.spaces) {
+        const bool ofThing = std::any_of(
+            spots.objects.begin(), spots.objects.end(),
+            [&](const ObjectSpot& object) { return object.span.begin == spot.span.end; });
+        if (spot.span.begin < from || !mayBeMatter(spot) || ofThing) {
+            continue;
+        }
+        const bool the = is(spot.span.begin, kArticles);
+        const bool other = is(spot.span.begin, {"a", "an"});
+        const std::size_t at = spot.span.begin - (the || other ? 1U : 0U);
+        const bool stays =
+            std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                return tables().acts[act.row].treatment == Treatment::Keep &&
+                       std::max(act.span.end, act.tail.end) == at;
+            });
+        if (stays || (the && (!is(at, kWhere) || doesWith(sentence, at))) ||
+            (!other && at == from)) {
+            return &spot;
+        }
+    }
+    return nullptr;
 }
 
 // What a choice is about, as far as the sentence says it.
@@ -142,79 +189,18 @@ bool Reader::isDeadChoice(const Sentence& sentence, const Spots& spots,
     return ((talk || spots.has(Cue::Chatter)) && !after) || section_ == Section::NotDoing;
 }
 
-// The place a choice is of.
-std::string Reader::placeOfChoice(const Spots& spots, const Placed& placed) const {
-    const std::vector<std::string>& here = walk_.current();
-    // "Take it out, or leave it and spend the money on the bath": where the first of it is said.
-    const std::size_t said = spots.acts.empty() ? placed.from : spots.acts.front().span.begin;
-    for (const Placing& part : placed.parts) {
-        if (!part.keys.empty() && (part.span.holds(said) || spots.acts.empty())) {
-            return part.keys.front();
-        }
-    }
-    return here.empty() ? "whole house" : here.front();
-}
-
 // "Either it comes down or we put a roof on it", said in the barn: the barn itself.
 bool Reader::isWholeBuilding(const Spots& spots, const std::string& place) const {
     static const std::vector<std::string_view> kBuildings = {
-        "garage", "carriage house", "barn",      "shed",    "conservatory", "greenhouse", "carport",
-        "byre",   "bothy",          "woodshed",  "lean-to", "outhouse",     "workshop",   "stable",
-        "coop",   "summer house",   "boathouse", "cottage", "bunkhouse",    "guest house"};
+        "garage",   "carriage house", "barn",       "shed",     "conservatory", "greenhouse",
+        "carport",  "byre",           "bothy",      "woodshed", "lean-to",      "outhouse",
+        "workshop", "stable",         "sunroom",    "coop",     "summer house", "boathouse",
+        "cottage",  "bunkhouse",      "guest house"};
     const bool building = std::any_of(kBuildings.begin(), kBuildings.end(),
                                       [&](std::string_view one) { return place.ends_with(one); });
     return building && std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
                return tables().acts[act.row].phrase.ends_with("down");
            });
-}
-
-// Where the matter of a choice is: a fence is outside, whatever room it is spoken of in.
-std::string Reader::homeOfChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
-                                 const Matter& matter, const std::string& place, bool joined) {
-    if (matter.objects.empty()) {
-        return place;
-    }
-    Said said;
-    said.object = matter.objects.front();
-    said.at = placed.from;
-    for (std::size_t i = 0; i < spots.objects.size() && said.spot == kNone; ++i) {
-        if (spots.objects[i].object == said.object && spots.objects[i].span.begin >= placed.from) {
-            said.spot = i;
-            said.at = spots.objects[i].span.begin;
-        }
-    }
-    if (said.spot != kNone) {
-        if (const SpaceSpot* spot = saidAfter(sentence, spots, spots.objects[said.spot].span.end)) {
-            walk_.learn(spot->key, spot->shown, spot->kind);
-            return spot->key;
-        }
-    }
-    const ObjectRow& object = tables().objects[said.object];
-    // What is to heat the house is the house's, unless it is spoken of where the old one stands.
-    const bool heats = object.name == "furnace" || object.name == "boiler" ||
-                       object.name == "heat pump" || object.name == "baseboard heat";
-    if (heats && joined && place != "basement" && place != "cellar" &&
-        place.find("utility") == place.npos) {
-        walk_.learn("whole house", "whole house", SpaceKind::Whole);
-        return "whole house";
-    }
-    if (said.spot == kNone && object.home != Home::Self) {
-        return place;
-    }
-    if (object.home == Home::Self &&
-        (said.spot == kNone || spots.objects[said.spot].place.empty())) {
-        walk_.learn(object.name, object.name, SpaceKind::Outside);
-        return object.name;
-    }
-    // "The living room fireplace", said elsewhere.
-    for (const SpaceSpot& spot : spots.spaces) {
-        if (spot.span.end == said.at && spot.kind == SpaceKind::Room) {
-            walk_.learn(spot.key, spot.shown, spot.kind);
-            return spot.key;
-        }
-    }
-    const std::vector<std::string> places = placesFor(spots, placed, said);
-    return places.empty() ? place : places.front();
 }
 
 // What a choice is about: what the sentence names, or what was spoken of before.
@@ -223,11 +209,15 @@ Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spo
                                       const std::string& place, bool choice) const {
     Matter matter;
     matter.objects = matterOf(sentence, spots, placed, linked);
-    const auto named =
-        std::find_if(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& spot) {
-            return spot.span.begin >= placed.from && spot.kind == SpaceKind::Room;
-        });
-    const bool ofSpace = matter.objects.empty() && named != spots.spaces.end();
+    const SpaceSpot* named = spaceItself(sentence, spots, placed.from);
+    const auto first =
+        std::find_if(spots.objects.begin(), spots.objects.end(),
+                     [&](const ObjectSpot& spot) { return spot.span.begin >= placed.from; });
+    // "The conservatory": a thing and a place.
+    const bool ofSpace =
+        named != nullptr &&
+        (matter.objects.empty() || first == spots.objects.end() ||
+         (first->span.begin < named->span.end && named->span.begin < first->span.end));
     // "Glass or iron in its place": no thing is named by its stuff there.
     const bool stuffs =
         !matter.objects.empty() && !before_.empty() &&
@@ -238,11 +228,13 @@ Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spo
     if (matter.objects.empty() || stuffs || saysItFirst(sentence, spots)) {
         matter.objects.insert(matter.objects.begin(), before_.begin(), before_.end());
     }
-    if (choice && isWholeBuilding(spots, place)) {
+    if (ofSpace) {
+        matter.objects.clear();
+        matter.space = named;
+        matter.name = named->shown;
+    } else if (choice && isWholeBuilding(spots, place)) {
         matter.objects.clear();
         matter.name = shownAs(place);
-    } else if (ofSpace) {
-        matter.name = named->shown;
     } else if (!matter.objects.empty()) {
         matter.name = tables().objects[matter.objects.front()].name;
     } else if (choice && place != "whole house") {
@@ -257,8 +249,9 @@ Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spo
 
 // Keeps a choice that the sentence opens.
 void Reader::addChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
-                       const Openness& open, const Matter& matter, const std::string& place,
+                       const Openness& open, const Matter& matter, const ChoicePlace& home,
                        bool hasMatter) {
+    const std::string& place = home.place;
     DraftAlternate alternate;
     alternate.space = shownAs(place);
     alternate.question = matter.name;
@@ -267,14 +260,12 @@ void Reader::addChoice(const Sentence& sentence, const Spots& spots, const Place
     }
     alternate.source = {sourceOf(sentence), sentence.line, open.surely ? 88 : 70};
     doubtWhatWasSaid(open, hasMatter, alternate);
-    if (hasMatter) {
+    if (hasMatter || open.both) {
         addOptions(alternate, optionsOf(sentence, spots, placed.from));
-    }
-    if (alternate.options.size() < 2) {
-        alternate.options.push_back({"leave as is", {}, {}, {}});
     }
     if (alternates_.size() < kMostAlternates) {
         alternates_.push_back(std::move(alternate));
+        choicePlaces_.push_back(home);
         choiceAge_ = 0;
     }
     choiceObject_ = matter.objects.empty() ? kNone : matter.objects.front();
@@ -340,13 +331,13 @@ bool Reader::isSameChoice(const Sentence& sentence, const Spots& spots, const Ch
 // Whether the sentence is about an open choice; then what it says of treatments is no item.
 bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
                         const Linked& linked, const Openness& open, const Around& around) {
-    std::string place = placeOfChoice(spots, placed);
+    const std::string place = placeOfChoice(spots, placed);
     const ChoiceSigns signs = signsOfChoice(sentence, spots, placed, linked, open, place);
     const int chance = chanceOfChoice(sentence, spots, open, signs, around, place);
     chanceHere_ = chance;
     const bool opens = chance >= (options_.rulesAlone ? 100 : leastOpen(signs.opens));
     if (signs.goesOn || (opens && isSameChoice(sentence, spots, signs, place))) {
-        if (signs.matter || open.materials > 0 || !spots.amounts.empty()) {
+        if (signs.matter || open.both || open.materials > 0 || !spots.amounts.empty()) {
             const auto options = optionsOf(sentence, spots, placed.from);
             // "I keep looking at that wall. Either open it up or leave it.": the second says what
             // may be done.
@@ -373,8 +364,8 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     }
     choicePlace_ = shownAs(place);
     choiceRuled_ = signs.opens;
-    place = homeOfChoice(sentence, spots, placed, matter, place, open.both);
-    addChoice(sentence, spots, placed, open, matter, place, signs.matter);
+    addChoice(sentence, spots, placed, open, matter,
+              homeOfChoice(sentence, spots, placed, matter, place, open.both), signs.matter);
     if (!options_.rulesAlone) {
         alternates_.back().source.sure = std::min(chance, 99);
     }

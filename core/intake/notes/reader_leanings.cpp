@@ -224,6 +224,7 @@ void Reader::makeItems() {
     spoken_ = walk_.known().size();
     if (!options_.rulesAlone && !options_.placesAsRuled) {
         settlePlaces();
+        settleChoices();
     }
     spellOutSets();
     const std::vector<Found> made = mergeFound(std::move(found_), walk_);

@@ -164,6 +164,67 @@ TEST(NotesChoices, TwoMaterialsAreOfTheThingBeforeThem) {
     EXPECT_EQ(draft.alternates[0].question, "countertop material");
 }
 
+std::vector<std::string> optionsIn(const char* notes) {
+    std::vector<std::string> names;
+    for (const DraftAlternate& alternate : draftOf(notes).alternates) {
+        for (const DraftOption& option : alternate.options) {
+            names.push_back(option.name);
+        }
+    }
+    return names;
+}
+
+// People read them in a list on a phone: no half sentences, no prices.
+TEST(NotesChoices, OptionsAreCutToWhatNamesThem) {
+    using testing::ElementsAre;
+    EXPECT_THAT(optionsIn("Kitchen. New cabinets, 18 feet, countertop I'm thinking butcher block "
+                          "or quartz."),
+                ElementsAre("butcher block", "quartz"));
+    EXPECT_THAT(optionsIn("Den. Either we paint the paneling for $600 or rip it out, not sure."),
+                ElementsAre("paint the paneling", "rip it out"));
+    EXPECT_THAT(optionsIn("Den. The paneling. If the price is right I'd paint it, otherwise leave "
+                          "it."),
+                ElementsAre("paint it", "leave it"));
+    EXPECT_THAT(optionsIn("Kitchen. Counter: undecided between slate and maple."),
+                ElementsAre("slate", "maple"));
+}
+
+TEST(NotesChoices, WhatAWayCostsIsToldOfTheWayNamedBefore) {
+    const Draft draft =
+        draftOf("Kitchen. The counter: slate or maple, not sure yet. Slate is fifty-four hundred.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    ASSERT_EQ(draft.alternates[0].options.size(), 2U);
+    EXPECT_EQ(draft.alternates[0].options[0].cost->toString(), "5400.00");
+}
+
+TEST(NotesChoices, ASpaceItselfIsTheMatter) {
+    for (const char* notes :
+         {"Hall. Paint it. Whether to repair or replace the attic, undecided.",
+          "Hall. Paint it. We're undecided about the attic: it could be a loft, or stay an attic.",
+          "Hall. Paint it. Not sure yet whether to make the attic a loft."}) {
+        const Draft draft = draftOf(notes);
+        ASSERT_EQ(draft.alternates.size(), 1U) << notes;
+        EXPECT_EQ(draft.alternates[0].space, "attic") << notes;
+    }
+}
+
+TEST(NotesChoices, CountersAreTheKitchens) {
+    const Draft draft =
+        draftOf("Kitchen. Keep the sink. Yard. Mow it. Counters: quartz or granite, not sure yet.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "kitchen");
+}
+
+// What was spoken of before is where that was, not where one stands.
+TEST(NotesChoices, WhatIsMeantByItIsWhereItWas) {
+    const auto draft = readNotes(
+        "Basement. Paint the floor. The siding outside is dented. Either replace it or leave it, "
+        "can't decide.");
+    ASSERT_TRUE(draft.ok());
+    ASSERT_EQ(draft.value().alternates.size(), 1U);
+    EXPECT_EQ(draft.value().alternates[0].space, "outside");
+}
+
 TEST(NotesChoices, EveryWeightCanBeUsed) {
     EXPECT_THAT(openingFaults(), IsEmpty());
     EXPECT_GT(leastOpen(true), 0);
