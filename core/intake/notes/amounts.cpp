@@ -310,7 +310,11 @@ class Counter {
                 at += 2;
                 return true;
             }
-            if (small && state.afterHundred && !state.inDigits) {
+            // "Forty thousand and six weeks": two figures.
+            const std::uint32_t unit = small ? unitAt(at + 2).first : kNone;
+            const bool span = unit != kNone && state.total > 0 &&
+                              tables().units[unit].measure == Measure::Time;
+            if (small && state.afterHundred && !state.inDigits && !span) {
                 ++at;
                 return true;
             }
@@ -406,8 +410,9 @@ class Counter {
         static const WordId kIn = tables().id("in");
         static const std::vector<WordId> kAfter = [] {
             std::vector<WordId> after;
-            for (const std::string_view stem : {"the", "a", "this", "my", "all", "each", "here",
-                                                "there", "profit", "total", "it", "them", "our"}) {
+            for (const std::string_view stem :
+                 {"the", "a", "this", "my", "all", "each", "here", "there", "profit", "total", "it",
+                  "them", "our", "work", "hand", "repair", "cash", "material"}) {
                 after.push_back(tables().id(stem));
             }
             return after;

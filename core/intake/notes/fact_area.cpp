@@ -161,7 +161,8 @@ void FactReader::tellArea(const Sentence& sentence, const Spots& spots, const Am
         // Of a house that is described beside it it is sure; not what was turned from metres.
         const bool opinion = says(sentence, "think") || says(sentence, "say") ||
                              says(sentence, "measure") || says(sentence, "addition");
-        const bool outright = !metres && !opinion && other == 0 && describesHouse(sentence, spots);
+        const bool outright = !metres && !opinion && other == 0 && spots.acts.empty() &&
+                              describesHouse(sentence, spots);
         add(sentence, "area_sqft", countText(feet), part ? 75 : outright ? 92 : 86);
     }
     if (other != 0) {

@@ -402,7 +402,8 @@ void FactReader::addRooms(const Sentence& sentence, const Spots& spots, const Ro
     const Amount* rooms = counts.rooms;
     // Counts that were added up, or where more than one thing may count, are less sure.
     constexpr int kSum = 80;
-    const int outright = isPlainCount(sentence) ? 93 : 86;
+    const bool plain = isPlainCount(sentence) && spots.objects.empty() && spots.acts.empty();
+    const int outright = plain ? 93 : 86;
     if (beds != nullptr && !has("bedrooms")) {
         const std::int64_t more =
             moreOf(sentence, beds->end) + moreCounted(sentence, spots, *beds, "bed");

@@ -71,6 +71,12 @@ std::int64_t wholePrice(const Sentence& sentence, const Spots& spots, const Amou
         tables().number(sentence.tokens[amount.end - 1].word).kind == NumberKind::Currency) {
         return value;
     }
+    // "Share £400, paid": written with its sign beside no other such sum it is no more either.
+    const bool sign = amount.kind == AmountKind::Money && markIs(sentence, amount.begin, '$') &&
+                      value < kThousand && spots.amounts.size() == 1;
+    if (sign) {
+        return value;
+    }
     const bool plain =
         value < 32'000 && !amount.paired &&
         std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& other) {
@@ -109,14 +115,18 @@ double distanceOf(const Sentence& sentence, const Spots& spots, const RowSpot& c
     double far = static_cast<double>(end - begin) + (before ? 0.0 : 1.5);
     // "82,000 for the work", "25,000 of profit", "90,000 to buy": plainly of the figure before.
     const bool own = !before && begin == end &&
-                     isOneOf(lower(sentence, cue.span.begin),
-                             {"for", "of", "to", "it", "we", "i", "you", "net", "clear"});
+                     isOneOf(lower(sentence, cue.span.begin), {"for", "of", "to", "it", "we", "i",
+                                                               "you", "net", "clear", "was", "is"});
     far -= own ? 1.2 : 0.0;
     for (std::size_t i = begin; i < end; ++i) {
         const std::string_view word = lower(sentence, i);
-        far += markIs(sentence, i, ',') || isOneOf(word, {"and", "but"}) ? 1.0 : 0.0;
+        far += markIs(sentence, i, ',') ? 1.0 : isOneOf(word, {"and", "but"}) ? 2.0 : 0.0;
     }
     far += strokesBetween(sentence, begin, end);
+    // "Got it off the estate for 155"
+    const bool leads =
+        before && end > begin + 1 && isOneOf(lower(sentence, end - 1), {"for", "at"});
+    far -= leads ? 1.0 : 0.0;
     for (const Amount& other : spots.amounts) {
         far += other.begin >= begin && other.end <= end && other.value >= 20'000 ? 4.0 : 0.0;
     }
@@ -167,6 +177,18 @@ std::vector<Amount> sumsIn(const Sentence& sentence, const Spots& spots) {
                             sum.value < 20'000 && sums[i + 1].begin == sum.end + 1 &&
                             sums[i + 1].value >= kMillion * 1000 &&
                             (lower(sentence, sum.end) == "to" || markIs(sentence, sum.end, '-'));
+        // "I'd put thirty in and rent it": no inches.
+        const bool closes =
+            sum.end >= sentence.tokens.size() || sentence.tokens[sum.end].kind == TokenKind::Mark;
+        const bool put =
+            sum.begin > 0 && isOneOf(lower(sentence, sum.begin - 1), {"put", "putting"});
+        const bool inch = sum.kind == AmountKind::Measured &&
+                          lower(sentence, sum.end - 1) == "in" && (put || (closes && sum.paired));
+        if (inch) {
+            sum.kind = AmountKind::Plain;
+            sum.unit = kNone;
+            --sum.end;
+        }
         if (named || ranges) {
             sum.value *= kMillion;
             sum.kind = AmountKind::Money;
@@ -185,21 +207,32 @@ bool areLabelledBehind(const Spots& spots, std::vector<Figure>& figures) {
                 return cue.span.begin == figure.amount->end && isMoneyFact(tables().facts[cue.row]);
             });
         if (label == spots.facts.end()) {
-            return false;
+            break;
         }
         facts.push_back(tables().facts[label->row]);
     }
-    for (std::size_t i = 0; facts.size() > 1 && i < facts.size(); ++i) {
+    // "…, 3/1, 1,080": figures of something else may follow, but no phrase.
+    const bool all =
+        facts.size() == figures.size() || (facts.size() > 1 && facts.size() >= spots.facts.size());
+    for (std::size_t i = 0; all && facts.size() > 1 && i < facts.size(); ++i) {
         figures[i].fact = facts[i];
         figures[i].far = 0;
     }
-    return facts.size() > 1;
+    return all && facts.size() > 1;
+}
+
+// Words that many things are said with: of two phrases as near the other counts.
+bool isWeakPhrase(const Sentence& sentence, const RowSpot& cue) {
+    return isOneOf(lower(sentence, cue.span.end - 1),
+                   {"me", "us", "says", "said", "thinks", "think", "house", "should", "ought", "we",
+                    "sees", "agent", "broker", "realtor"});
 }
 
 // Gives each figure its phrase: the nearest pair first, each once.
 void pairUp(const Sentence& sentence, const Spots& spots, std::vector<Figure>& figures) {
     struct Pair {
         double far;
+        double rank;
         std::size_t figure;
         std::size_t cue;
     };
@@ -212,12 +245,13 @@ void pairUp(const Sentence& sentence, const Spots& spots, std::vector<Figure>& f
         for (std::size_t c = 0; c < spots.facts.size(); ++c) {
             const double far = distanceOf(sentence, spots, spots.facts[c], *figures[f].amount);
             if (far >= 0 && far < kFarthest && isMoneyFact(tables().facts[spots.facts[c].row])) {
-                pairs.push_back({far, f, c});
+                const double weak = isWeakPhrase(sentence, spots.facts[c]) ? 1.4 : 0.0;
+                pairs.push_back({far, far + weak, f, c});
             }
         }
     }
     std::stable_sort(pairs.begin(), pairs.end(),
-                     [](const Pair& a, const Pair& b) { return a.far < b.far; });
+                     [](const Pair& a, const Pair& b) { return a.rank < b.rank; });
     std::vector<bool> used(spots.facts.size(), false);
     for (const Pair& pair : pairs) {
         Figure& figure = figures[pair.figure];
@@ -334,6 +368,38 @@ bool opensWithCorrection(const Sentence& sentence) {
                                         "make", "rather", "call"});
 }
 
+// The figures of a sentence, each with the fact that is said of it. `price`: what is paid, 0 until
+// told.
+std::vector<Figure> figuresWithFacts(const Sentence& sentence, const Spots& spots,
+                                     const std::vector<Amount>& sums, int taken,
+                                     std::int64_t price) {
+    constexpr int kOpening = 14;
+    const bool ofWork = !spots.objects.empty() && !spots.acts.empty() && taken > kOpening;
+    std::vector<Figure> figures = figuresOf(sentence, sums, spots);
+    pairUp(sentence, spots, figures);
+    // "Budget 28k for the kitchen and bath, roof is done": said outright among the work.
+    if (ofWork) {
+        std::erase_if(figures, [](const Figure& figure) {
+            const bool sum = figure.amount->kind == AmountKind::Money || figure.amount->paired;
+            return figure.fact.empty() || figure.far > 1.0 || !sum ||
+                   figure.amount->value < 10 * kThousand;
+        });
+    }
+    for (Figure& figure : figures) {
+        if (const std::string way = inOrOut(sentence, spots, *figure.amount, taken); !way.empty()) {
+            // "Got it 92k. 38k in, 165k out.": put in.
+            const bool work =
+                way == "purchase" && price > 0 && figure.amount->value < price / 10 * 8;
+            figure.fact = work ? "budget" : way;
+            figure.far = 0.5;
+        }
+    }
+    inherit(sentence, spots, figures);
+    takeLastWord(sentence, figures);
+    passOn(sentence, spots, figures);
+    return figures;
+}
+
 }  // namespace
 
 // What one figure says, once it has its fact; empty where it says none.
@@ -368,6 +434,11 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
         (far > 0 || !spots.objects.empty())) {
         return {};
     }
+    // "CRAWL (under main) poly new 900", "sand that room, 150": of the work.
+    const bool bare = amount.kind == AmountKind::Plain && !amount.paired && value < kThousand;
+    if (fact == "budget" && bare && far > 2.0 && !spots.acts.empty()) {
+        return {};
+    }
     value = sum ? value * 1000 : wholePrice(sentence, spots, amount, value);
     if (value < leastOf(fact) * 1000 || value > 100'000 * kThousand) {
         return {};
@@ -377,10 +448,9 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
     constexpr double kAtOnce = 2.0;
     const bool outright = taken_ <= kOpening && far <= kAtOnce;
     // "Resale 690,000 or 715,000": what is open there is the sum.
-    const bool open =
-        spots.has(Cue::Open) && (fact != "resale" || far > kAtOnce || !spots.objects.empty());
+    const bool open = spots.has(Cue::Open) && (far > kAtOnce || !spots.objects.empty());
     // "I want ninety net": no net of the house.
-    const bool said = fact == "profit" && far <= 0.5 && spots.acts.empty();
+    const bool said = (fact == "profit" || fact == "budget") && far <= 0.5 && spots.acts.empty();
     const bool item = (!spots.objects.empty() && !outright && !said) || open;
     if (item && (fact == "budget" || fact == "profit" || open)) {
         return {};
@@ -410,29 +480,17 @@ void FactReader::addLooseSum(const Sentence& sentence, const Spots& spots, const
     if (value >= 4 * kThousand && value <= 100'000 * kThousand) {
         addLoose(sentence, LooseFigure::Of::Sum, value, {}, wordsBesideFigures(sentence, spots));
         loose_.back().round = round;
+        loose_.back().written = amount.kind == AmountKind::Money && spots.acts.empty();
     }
 }
 
 bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
-    // A price of work, but for what the opening of the notes says outright.
     constexpr int kOpening = 14;
-    const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
-    if (ofWork && taken_ > kOpening) {
+    if (spots.amounts.empty()) {
         return false;
     }
     const std::vector<Amount> sums = sumsIn(sentence, spots);
-    std::vector<Figure> figures = figuresOf(sentence, sums, spots);
-    pairUp(sentence, spots, figures);
-    for (Figure& figure : figures) {
-        if (const std::string way = inOrOut(sentence, spots, *figure.amount, taken_);
-            !way.empty()) {
-            figure.fact = way;
-            figure.far = 0.5;
-        }
-    }
-    inherit(sentence, spots, figures);
-    takeLastWord(sentence, figures);
-    passOn(sentence, spots, figures);
+    std::vector<Figure> figures = figuresWithFacts(sentence, spots, sums, taken_, purchase_);
     bool any = false;
     for (Figure& figure : figures) {
         const Amount& amount = *figure.amount;
@@ -441,7 +499,7 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
             isMoneyFact(asked_) && !any && (figure.far > 3.0 || figure.fact == "budget");
         if (answers) {
             figure.fact = asked_;
-            figure.far = 4.0;
+            figure.far = amount.kind == AmountKind::Money || amount.paired ? 4.0 : 5.0;
         }
         // "The budget is fifty thousand. No, make that forty-six."
         const bool corrects = !lastMoney_.empty() && lastDeal_ + 1 == taken_ && !any &&
@@ -470,10 +528,11 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         }
         // What it will sell for is somebody's guess.
         const int outright = fact == "resale" ? 88 : 92;
+        const bool plain = spots.objects.empty() && (taken_ <= kOpening || lastDeal_ + 3 >= taken_);
         add(sentence, fact, moneyText(value),
-            figure.far < 1.0 && amount.kind == AmountKind::Money ? outright
-            : figure.far < 5.0                                   ? 84
-                                                                 : 70,
+            figure.far < 1.0 && amount.kind == AmountKind::Money && plain ? outright
+            : figure.far < 5.0                                            ? 84
+                                                                          : 70,
             value);
         lastMoney_ = fact;
         lastValue_ = value;

@@ -45,6 +45,9 @@ class Settler {
         if (first("purchase") == 0) {
             fillPrice();
         }
+        if (first("purchase") == 0) {
+            fillPlainPrice();
+        }
         closerSum();
         weighAgainstPrice();
         if (first("budget") == 0) {
@@ -122,7 +125,7 @@ class Settler {
     [[nodiscard]] bool isAmongFacts(const LooseFigure& figure) const {
         constexpr int kNear = 2;
         constexpr int kClosing = 6;
-        constexpr int kMostWords = 6;
+        constexpr int kMostWords = 7;
         const bool closes = figure.words <= kMostWords && figure.at + kClosing > last_ &&
                             (figure.of == Of::Sum || hasCompany(figure));
         return closes || farFromFacts(figure.at) <= (figure.round ? 1 : kNear);
@@ -213,6 +216,21 @@ class Settler {
                     addSum("purchase", figure);
                     return;
                 }
+            }
+        }
+    }
+
+    // "The papers came back, £215,000 and the bottom field with it": a sum that is written out and
+    // of no work, wherever it is told.
+    void fillPlainPrice() {
+        const std::int64_t worth = first("resale");
+        const std::int64_t work = first("budget");
+        for (const LooseFigure& figure : loose_) {
+            const bool fits = (worth == 0 || within(percentOf(figure.value, worth), 25, 97)) &&
+                              figure.value > work / 10 * 11;
+            if (figure.of == Of::Sum && figure.written && fits && figure.value >= 40 * kThousand) {
+                addSum("purchase", figure);
+                return;
             }
         }
     }

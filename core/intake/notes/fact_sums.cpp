@@ -145,7 +145,10 @@ bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amo
     const bool lie = lower(sentence, at + 5) == "lie" || lower(sentence, at + 4) == "lie";
     const std::size_t far = lie ? 9 : 4;  // "no, I tell a lie, …"
     return std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& next) {
-        return next.begin > at && next.begin <= at + far;
+        const std::int64_t left = amount.value < kThousand ? amount.value * 1000 : amount.value;
+        const std::int64_t right = next.value < kThousand ? next.value * 1000 : next.value;
+        const bool alike = right > left / 10 * 7 && right < left / 10 * 14;
+        return next.begin > at && next.begin <= at + far && (alike || !arrow);
     });
 }
 

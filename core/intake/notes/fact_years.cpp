@@ -236,7 +236,8 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
              (house || (!talk && (alone || is || has("area_sqft") || lastDeal_ + 2 >= taken_))));
         if (has("built") ? other : told) {
             built_ = built_ == 0 ? year : built_;
-            const bool outright = built && !twice && spots.spaces.empty() && !two;
+            const bool outright = built && !twice && !two && spots.spaces.empty() &&
+                                  spots.objects.empty() && spots.acts.empty();
             add(sentence, "built", std::to_string(year), outright ? 95 : 85);
             last = amount.end;
         } else if (!told && (spots.acts.empty() || before == "from" || taken_ <= 6 ||

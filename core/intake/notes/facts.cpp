@@ -31,8 +31,17 @@ void FactReader::add(const Sentence& sentence, const std::string& name, const st
             return;
         }
     }
+    // "And the budget's sixty?" "Sixty-four.": what was only asked.
+    const bool answered = !told_.empty() && told_.back().asked && told_.back().fact.name == name &&
+                          taken_ > told_.back().at && taken_ <= told_.back().at + 2 &&
+                          sum > told_.back().sum / 10 * 7 && sum < told_.back().sum / 10 * 14;
+    if (answered) {
+        told_.pop_back();
+    }
     if (told_.size() < kMostFacts) {
         told_.push_back({{name, value, {sourceOf(sentence), sentence.line, sure}}, sum, taken_});
+        told_.back().asked =
+            sentence.tokens.size() > 1 && markIs(sentence, sentence.tokens.size() - 1, '?');
         lastDeal_ = taken_;
     }
 }
@@ -42,8 +51,14 @@ void FactReader::addLoose(const Sentence& sentence, LooseFigure::Of of, std::int
     constexpr std::size_t kMostLoose = 400;
     constexpr int kSure = 70;
     if (loose_.size() < kMostLoose) {
-        loose_.push_back(
-            {of, value, text, taken_, words, false, {sourceOf(sentence), sentence.line, kSure}});
+        loose_.push_back({of,
+                          value,
+                          text,
+                          taken_,
+                          words,
+                          false,
+                          false,
+                          {sourceOf(sentence), sentence.line, kSure}});
     }
 }
 
@@ -56,8 +71,8 @@ bool saysOwnSum(const Sentence& sentence, const Spots& spots, std::string_view f
         return word == "i" || word == "we" || word == "you" || word == "i've" || word == "we've";
     };
     return std::any_of(spots.facts.begin(), spots.facts.end(), [&](const RowSpot& cue) {
-        return tables().facts[cue.row] == fact &&
-               (own(cue.span.begin) || (cue.span.begin > 0 && own(cue.span.begin - 1)));
+        return tables().facts[cue.row] == fact && (own(cue.span.begin) || cue.span.begin == 0 ||
+                                                   (cue.span.begin > 0 && own(cue.span.begin - 1)));
     });
 }
 
@@ -103,16 +118,27 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
     deal = takeBegin(sentence, spots) || deal;
     deal = takeTimes(sentence, spots) || deal;
     asked_.clear();
-    if (!sentence.tokens.empty() && markIs(sentence, sentence.tokens.size() - 1, '?')) {
+    // "We closed." "One thirty-nine."
+    constexpr std::size_t kBare = 4;
+    const bool question =
+        !sentence.tokens.empty() && markIs(sentence, sentence.tokens.size() - 1, '?');
+    const bool names =
+        !question && sentence.tokens.size() <= kBare && spots.amounts.empty() &&
+        spots.objects.empty() && spots.acts.empty() && spots.spaces.empty() &&
+        std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+            return isOneOf(token.plain, {"closed", "bought", "paid"});
+        });
+    if (names || (!sentence.tokens.empty() && markIs(sentence, sentence.tokens.size() - 1, '?'))) {
         for (const RowSpot& cue : spots.facts) {
             const std::string& fact = tables().facts[cue.row];
-            if (fact == "purchase" || fact == "resale" || fact == "budget" || fact == "profit") {
+            if (fact == "purchase" ||
+                (!names && (fact == "resale" || fact == "budget" || fact == "profit"))) {
                 asked_ = fact;
                 break;
             }
         }
         constexpr std::size_t kBriefly = 9;
-        if (asked_.empty() && sentence.tokens.size() <= kBriefly) {
+        if (asked_.empty() && !names && sentence.tokens.size() <= kBriefly) {
             asked_ = roomFact(sentence);
         }
     }

@@ -16,6 +16,7 @@ struct ToldFact {
     DraftFact fact;
     std::int64_t sum = 0;  // of money, in thousandths; else 0
     int at = 0;            // the sentence that tells it, counted from 1
+    bool asked = false;    // in a question
 };
 
 // A figure of the deal without a phrase that says what it is of.
@@ -25,8 +26,9 @@ struct LooseFigure {
     std::int64_t value = 0;  // thousandths; of a year the year, of days the days
     std::string text;        // of a date: ISO 8601
     int at = 0;
-    int words = 99;      // that stand in its sentence beside the figures
-    bool round = false;  // "forty": of money only among facts
+    int words = 99;        // that stand in its sentence beside the figures
+    bool round = false;    // "forty": of money only among facts
+    bool written = false;  // with the sign or the word of money: "£215,000", "ninety thousand"
     Source source;
 };
 

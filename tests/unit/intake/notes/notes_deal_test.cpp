@@ -10,6 +10,7 @@ namespace {
 
 using testing::Contains;
 using testing::IsEmpty;
+using testing::IsSupersetOf;
 using testing::Not;
 using testing::StartsWith;
 using testing::UnorderedElementsAre;
@@ -155,6 +156,37 @@ TEST(NotesDeal, ThePriceToldMostSurely) {
                 UnorderedElementsAre("purchase 240000.00", "budget 60000.00"));
     EXPECT_THAT(factsOf("The price came down, 259 > 251.5.\nBudget 61k.\n"),
                 UnorderedElementsAre("purchase 251500.00", "budget 61000.00"));
+}
+
+// A phrase that stands right behind its figure is of that figure, whatever stands before it.
+TEST(NotesDeal, APhraseBehindItsFigure) {
+    EXPECT_THAT(factsOf("You told me $268,000 was the price, $54,000 is what there is to spend."),
+                UnorderedElementsAre("purchase 268000.00", "budget 54000.00"));
+    EXPECT_THAT(factsOf("149 purchase 58 budget 259 sale, 1958, 3/1, 1,080.\n"),
+                IsSupersetOf({"purchase 149000.00", "budget 58000.00", "resale 259000.00"}));
+    EXPECT_THAT(factsOf("I got it off the estate for one fifty-five, nobody could get in."),
+                UnorderedElementsAre("purchase 155000.00"));
+}
+
+TEST(NotesDeal, PutInIsNoLength) {
+    EXPECT_THAT(factsOf("We paid $265,000. I'd say 80 in work."),
+                UnorderedElementsAre("purchase 265000.00", "budget 80000.00"));
+    EXPECT_THAT(factsOf("Got it 92k. 38k in, 165k out.\n"),
+                UnorderedElementsAre("purchase 92000.00", "budget 38000.00", "resale 165000.00"));
+    EXPECT_THAT(factsOf("We paid $265,000. I'd cap the work at 40 thousand and six weeks."),
+                UnorderedElementsAre("purchase 265000.00", "budget 40000.00", "duration_days 42"));
+}
+
+TEST(NotesDeal, AnAnswerTakesThePlaceOfWhatWasAsked) {
+    EXPECT_THAT(factsOf("We paid $89,000. And the budget's sixty? The budget is sixty-four."),
+                UnorderedElementsAre("purchase 89000.00", "budget 64000.00"));
+}
+
+TEST(NotesDeal, APriceWrittenOutFarFromTheFacts) {
+    EXPECT_THAT(factsOf("The papers came back on Wednesday, $215,000 and the bottom field with it, "
+                        "and your uncle's already talking about geese."),
+                UnorderedElementsAre("purchase 215000.00"));
+    EXPECT_THAT(factsOf("Gutter share $400, paid."), IsEmpty());
 }
 
 TEST(NotesDeal, AnAgentsOpinionIsTheSale) {
