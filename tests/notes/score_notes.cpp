@@ -1,17 +1,19 @@
 // How well does the reader read? Scores drafts against a careful reader's lists.
 //
-//   score-notes [--bar R] [--misses] [--no-texts] [--all] [--second LISTS] FOLDER ...
+//   score-notes [--bar R] [--misses] [--no-texts] [--all] [--unmarked] [--second LISTS]
+//               FOLDER ...
 //
 // Each FOLDER holds pairs NAME.txt and NAME.json (tests/notes/README.md tells their form). Items
 // match one to one when space, treatment and object agree, spaces and objects brought to one name
 // through the reader's tables on both sides. Prints recall and precision per file, their means, the
 // same by manner of speaking, alternates and facts, and how often items of each sureness are right.
 // --misses prints what was missed and what was invented; --no-texts forbids that, for notes that
-// must stay unseen. --all counts what was too unsure to be made as well. Where a folder holds
-// passages (NAME.jsonl), the alternates of these are counted, by file of passages. --second scores
-// the lists LISTS/open/NAME.json and the like in place of what the reader makes: how far a second
-// person agrees, which no reader can be asked to surpass; notes without such a list are left out.
-// Exit status: 0; 1 when a mean of items is below the bar; 2 for wrong use.
+// must stay unseen. --all counts what was too unsure to be made as well. --unmarked reads dictated
+// notes alone, and these as a phone may write them: in small letters and without a mark. Where a
+// folder holds passages (NAME.jsonl), the alternates of these are counted, by file of passages.
+// --second scores the lists LISTS/open/NAME.json and the like in place of what the reader makes:
+// how far a second person agrees, which no reader can be asked to surpass; notes without such a
+// list are left out. Exit status: 0; 1 when a mean of items is below the bar; 2 for wrong use.
 #include <algorithm>
 #include <array>
 #include <cstdio>
@@ -213,8 +215,8 @@ void scoreFacts(const json& truth, const intake::Draft& draft, Score& score, boo
         }
         score.factsWrongButSure += fact.source.sure >= 90 ? 1 : 0;
         if (misses) {
-            std::printf("  wrong    fact %s   (%d) <%d: %s>\n", made.c_str(), fact.source.sure, fact.source.line,
-                        fact.source.sentence.substr(0, 90).c_str());
+            std::printf("  wrong    fact %s   (%d) <%d: %s>\n", made.c_str(), fact.source.sure,
+                        fact.source.line, fact.source.sentence.substr(0, 90).c_str());
         }
     }
     for (const std::string& fact : wanted) {
@@ -229,6 +231,7 @@ struct Settings {
     bool misses = false;
     bool noTexts = false;
     bool unsure = false;
+    bool unmarked = false;
     std::filesystem::path second;  // a folder of lists
     std::vector<std::filesystem::path> folders;
 };
@@ -265,6 +268,24 @@ std::filesystem::path secondOf(const std::filesystem::path& notes, const Setting
     return settings.second / notes.parent_path().filename() / (notes.stem().string() + ".json");
 }
 
+// As a phone may write what it hears. What is part of a figure stays: "1,350", "2.5", "0:45".
+std::string withoutMarks(const std::string& text) {
+    const auto isDigit = [&](std::size_t at) {
+        return at < text.size() && text[at] >= '0' && text[at] <= '9';
+    };
+    std::string plain;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const char c = text[i];
+        const bool mark = std::string_view(".,;:!?\"()-").find(c) != std::string_view::npos;
+        if (mark && !(isDigit(i + 1) && i > 0 && isDigit(i - 1))) {
+            plain += ' ';
+        } else {
+            plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        }
+    }
+    return plain;
+}
+
 Score scoreFile(const std::filesystem::path& notes, const Settings& settings) {
     const bool misses = settings.misses && !settings.noTexts;
     const json truth = lists::listBeside(notes);
@@ -275,9 +296,11 @@ Score scoreFile(const std::filesystem::path& notes, const Settings& settings) {
     if (settings.unsure) {
         options.leastSure = 0;
     }
+    const std::string text = lists::slurp(notes);
     const ledgerboard::model::Result<intake::Draft> draft =
-        settings.second.empty() ? intake::readNotes(lists::slurp(notes), options)
-                                : draftOf(lists::listBeside(secondOf(notes, settings)));
+        settings.second.empty()
+            ? intake::readNotes(settings.unmarked ? withoutMarks(text) : text, options)
+            : draftOf(lists::listBeside(secondOf(notes, settings)));
     if (!draft.ok()) {
         std::printf("%s: %s\n", score.name.c_str(), draft.error().message.c_str());
         score.items.truths = static_cast<int>(truth.at("items").size());
@@ -465,6 +488,8 @@ std::optional<Settings> settingsOf(const std::vector<std::string>& arguments) {
             settings.misses = true;
         } else if (argument == "--no-texts") {
             settings.noTexts = true;
+        } else if (argument == "--unmarked") {
+            settings.unmarked = true;
         } else if (argument == "--all") {
             settings.unsure = true;
         } else if (std::filesystem::is_directory(argument)) {
@@ -519,6 +544,11 @@ int main(int argc, char** argv) {
     if (!settings->second.empty()) {
         std::erase_if(notes, [&](const std::filesystem::path& path) {
             return !std::filesystem::exists(secondOf(path, *settings));
+        });
+    }
+    if (settings->unmarked) {
+        std::erase_if(notes, [](const std::filesystem::path& path) {
+            return lists::listBeside(path).value("manner", "") != "dictated";
         });
     }
     const std::map<std::string, Share> passages =

@@ -212,21 +212,28 @@ bool isWrapped(const std::vector<RawLine>& lines, std::size_t width) {
     return broken * 12 >= lines.size() && small * 3 >= broken * 2;
 }
 
+// Whether more lines are longer than any page is wide than a slip would explain: nothing breaks
+// lines off there but the speaker.
+bool isUnwrapped(const std::vector<RawLine>& lines) {
+    const auto longer =
+        static_cast<std::size_t>(std::count_if(lines.begin(), lines.end(), [](const RawLine& line) {
+            return line.text.size() >= kNeverWrapped;
+        }));
+    return longer * 10 > lines.size();
+}
+
 // The width at which the writer's lines break off; 0 where the page has none. Lines crowd just
 // below it: a single longer one, edited afterwards, does not count.
 std::size_t wrapWidth(const std::vector<RawLine>& lines) {
     constexpr std::size_t kCrowd = 10;  // a word's length
     std::array<std::size_t, kNeverWrapped> atLength{};
-    std::size_t longer = 0;
+    if (isUnwrapped(lines)) {
+        return 0;
+    }
     for (const RawLine& line : lines) {
         if (line.text.size() < kNeverWrapped) {
             ++atLength[line.text.size()];
-        } else {
-            ++longer;
         }
-    }
-    if (longer * 10 > lines.size()) {
-        return 0;
     }
     const std::size_t enough = 2 + lines.size() / 25;
     for (std::size_t width = kNeverWrapped - 1; width >= kWrappedFrom; --width) {
@@ -270,7 +277,8 @@ bool dangles(std::string_view text) {
     return std::find(kLeads.begin(), kLeads.end(), last) != kLeads.end();
 }
 
-// Whether the lines are speech written down as it came: most begin small, few end a sentence.
+// Whether the lines are speech written down as it came, and broken off anywhere: most begin small,
+// few end a sentence.
 bool isBreathless(const std::vector<RawLine>& lines) {
     constexpr std::size_t kLabel = 24;
     std::size_t small = 0;
@@ -284,7 +292,8 @@ bool isBreathless(const std::vector<RawLine>& lines) {
                      : 0;
         ended += endsSentence(line.text) ? 1 : 0;
     }
-    return lines.size() > 3 && small * 10 >= lines.size() * 7 && ended * 10 <= lines.size() * 3;
+    return lines.size() > 3 && small * 10 >= lines.size() * 7 && ended * 10 <= lines.size() * 3 &&
+           !isUnwrapped(lines);
 }
 
 // "BR2 - carpet", "EXT: …", "LR/DR paint": a line that opens with a label in capitals.

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/intake/notes/legend.h"
+#include "core/intake/notes/pauses.h"
 #include "core/intake/notes/spaces.h"
 #include "core/intake/notes/tables.h"
 
@@ -16,7 +17,6 @@ constexpr std::size_t kLongestSource = 400;
 constexpr std::size_t kLongSentence = 28;
 constexpr std::size_t kLeastPart = 9;
 constexpr std::size_t kBreathless = 22;
-constexpr std::size_t kLeastSubject = 3;
 
 constexpr std::array<std::string_view, 14> kShortForms = {
     "sq", "ft", "approx", "mr", "mrs", "st", "vs", "lin", "yd", "oz", "dr", "e.g", "i.e", "etc"};
@@ -141,15 +141,21 @@ std::size_t spaceEnd(const std::vector<Token>& tokens, std::size_t at) {
     return at;
 }
 
+// Past the words that lead on: "and then the", "okay so".
+std::size_t leadEnd(const std::vector<Token>& tokens, std::size_t at) {
+    static const Ids kLeads = idsOf({"then", "and", "next", "the", "now", "so", "okay", "ok"});
+    while (at < tokens.size() && isOneOf(tokens[at], kLeads)) {
+        ++at;
+    }
+    return at;
+}
+
 // "… new carpet, | hall bath, tub's fine, | second bedroom same as …": in a long run of clauses a
 // space by itself, or one that something is said of, begins a sentence.
 bool spaceAt(const std::vector<Token>& tokens, std::size_t at) {
-    static const Ids kWords1 = idsOf({"then", "and", "next", "the", "now", "so", "okay", "ok"});
     static const Ids kWords2 = idsOf({"same", "first", "also", "next", "now", "is", "has", "need",
                                       "get", "want", "just", "then", "there", "i", "we"});
-    while (at < tokens.size() && isOneOf(tokens[at], kWords1)) {
-        ++at;
-    }
+    at = leadEnd(tokens, at);
     if (at >= tokens.size() || tokens[at].kind != TokenKind::Word) {
         return false;
     }
@@ -160,6 +166,12 @@ bool spaceAt(const std::vector<Token>& tokens, std::size_t at) {
     const bool is = tokens[end - 1].text.ends_with("'s");
     return is || end >= tokens.size() || tokens[end].kind == TokenKind::Mark ||
            isOneOf(tokens[end], kWords2);
+}
+
+// "… replace the chandelier | and then the kitchen": whether talk turns to another space.
+bool turnsToSpace(const std::vector<Token>& tokens, std::size_t at) {
+    const std::size_t begin = turnsAt(tokens, at) ? leadEnd(tokens, at) : tokens.size();
+    return begin < tokens.size() && spaceEnd(tokens, begin) > begin;
 }
 
 // "… sanded in the living room, | the dining room, the hall": whether the rooms in a row that ends
@@ -221,93 +233,6 @@ bool subjectAt(const std::vector<Token>& tokens, std::size_t at) {
     return tokens[end - 1].text.ends_with("'s") || isOneOf(tokens[end], kWords4);
 }
 
-const Ids& idsOfThe() {
-    static const Ids kThe = idsOf({"the"});
-    return kThe;
-}
-
-// "… through here | hall bath tub's fine | vanity is shot": in speech without marks a thing that
-// something is said of begins a sentence.
-bool beginsUnmarked(const std::vector<Token>& tokens, std::size_t at) {
-    static const Ids kWords1 = idsOf({"that", "this"});
-    static const Ids kWords2 = idsOf({"the"});
-    static const Ids kWords3 = idsOf({"say", "think", "know", "so", "sure", "see", "hope", "mean",
-                                      "told", "guess", "now", "is"});
-    if (at == 0 || at >= tokens.size() || tokens[at - 1].kind != TokenKind::Word) {
-        return false;
-    }
-    static const Ids kLeads =
-        idsOf({"of",    "in",   "on",     "with",   "for",  "at",      "to",      "by",     "from",
-               "the",   "a",    "an",     "this",   "that", "these",   "those",   "my",     "our",
-               "if",    "when", "onc",    "becaus", "sinc", "where",   "whether", "befor",  "until",
-               "under", "over", "behind", "and",    "or",   "not",     "no",      "new",    "old",
-               "near",  "like", "which",  "who",    "into", "onto",    "off",     "around", "insid",
-               "all",   "both", "everi",  "each",   "two",  "through", "whole",   "three",  "four",
-               "think", "say",  "know",   "sure",   "see",  "than",    "as",      "is"});
-    // "the outside | brick is cracked": no clause ends after "the" and one word that no thing is.
-    if (at > 1 && isOneOf(tokens[at - 2], idsOfThe()) &&
-        phraseEnd(tokens, at - 1, From::Object) == at - 1) {
-        return false;
-    }
-    // "I'd leave that | the railing is", but not "he says that the railing is".
-    const bool closed = at > 1 && isOneOf(tokens[at - 1], kWords1) &&
-                        isOneOf(tokens[at], kWords2) && !isOneOf(tokens[at - 2], kWords3);
-    // "the sub | floor": not within the name of a thing.
-    const bool within = phraseEnd(tokens, at - 1, From::Object) > at ||
-                        phraseEnd(tokens, at - 1, From::Space) > at ||
-                        spaceEnd(tokens, at - 1) > at;
-    return (!isOneOf(tokens[at - 1], kLeads) || closed) && !within && subjectAt(tokens, at);
-}
-
-// "… so plane that down | garage one car", "put a new one | front bedroom same deal": in speech
-// without marks a space that no word leads to begins a sentence.
-bool spaceUnmarked(const std::vector<Token>& tokens, std::size_t at) {
-    static const Ids kEnds =
-        idsOf({"it",  "that", "them", "one",  "down", "up",    "out",   "off",
-               "too", "fine", "good", "away", "here", "there", "again", "alone",
-               "be",  "work", "well", "done", "go",   "stay",  "new",   "back"});
-    if (at < 2 || at >= tokens.size() || tokens[at - 1].kind != TokenKind::Word ||
-        tokens[at].kind != TokenKind::Word) {
-        return false;
-    }
-    // "put em on | bedroom two …"
-    static const Ids kOn = idsOf({"on"});
-    static const Ids kThem = idsOf({"it", "them", "em", "back"});
-    const bool put = isOneOf(tokens[at - 1], kOn) && isOneOf(tokens[at - 2], kThem);
-    const bool ends =
-        put || isOneOf(tokens[at - 1], kEnds) || phraseEnd(tokens, at - 1, From::Object) == at;
-    // "one bath" is counted, "a new one, bath …" is not.
-    static const Ids kOne = idsOf({"one"});
-    static const Ids kBefore = idsOf({"new", "this", "that", "good", "proper", "better", "next"});
-    const bool counted = isOneOf(tokens[at - 1], kOne) && !isOneOf(tokens[at - 2], kBefore);
-    // "and the back | bedroom's tiny": which of several.
-    static const Ids kThe = idsOf({"the"});
-    const bool within = phraseEnd(tokens, at - 1, From::Object) > at ||
-                        phraseEnd(tokens, at - 1, From::Space) > at ||
-                        ((!isOneOf(tokens[at - 1], kEnds) || isOneOf(tokens[at - 2], kThe)) &&
-                         spaceEnd(tokens, at - 1) > at);
-    const std::size_t end = ends && !counted && !within ? spaceEnd(tokens, at) : at;
-    // "garage door": the space is a part of the name.
-    return end > at && phraseEnd(tokens, at, From::Object) <= end;
-}
-
-// "… when the bids come | new sink new faucet": in speech without marks a new thing begins a
-// sentence where no word leads to it.
-bool newUnmarked(const std::vector<Token>& tokens, std::size_t at) {
-    static const Ids kNew = idsOf({"new"});
-    static const Ids kEnds =
-        idsOf({"it",   "that", "them", "down", "up",    "out",   "off",   "too",
-               "fine", "good", "away", "here", "there", "again", "alone", "come",
-               "go",   "stay", "work", "done", "know",  "either"});
-    if (at < 2 || at + 1 >= tokens.size() || !isOneOf(tokens[at], kNew) ||
-        tokens[at - 1].kind != TokenKind::Word) {
-        return false;
-    }
-    const bool within = phraseEnd(tokens, at - 1, From::Act) > at;
-    return !within && isOneOf(tokens[at - 1], kEnds) &&
-           phraseEnd(tokens, at + 1, From::Object) > at + 1;
-}
-
 // "hall cpt clean", "- bath toilet": whether a line opens with a room and says more.
 bool opensWithRoom(std::span<const Token> tokens) {
     constexpr std::size_t kLongest = 5;
@@ -317,11 +242,22 @@ bool opensWithRoom(std::span<const Token> tokens) {
            spaces.front().span.end < tokens.size();
 }
 
+// How the notes are written.
+struct Manner {
+    bool terse = false;     // in shorthand
+    bool rooms = false;     // most lines open with the room they are of
+    bool unmarked = false;  // as a phone writes what it hears
+};
+
 class Cutter {
   public:
-    Cutter(Speller& speller, const Legend& legend, bool terse, bool rooms,
+    Cutter(Speller& speller, const Legend& legend, const Manner& manner,
            const std::function<void(Sentence&)>& use)
-        : speller_(speller), legend_(legend), terse_(terse), rooms_(rooms), use_(use) {}
+        : speller_(speller),
+          stems_(tables().lexicon),
+          legend_(legend),
+          manner_(manner),
+          use_(use) {}
 
     void add(const NoteLine& line) {
         if (line.opens) {
@@ -332,7 +268,7 @@ class Cutter {
         const std::size_t begin = block_.size();
         cutTokens(line.text, line.number, speller_, tables().lexicon, block_);
         legend_.apply(block_, begin);
-        if (terse_) {
+        if (manner_.terse) {
             readFronts(begin);
             readAdds(begin);
         }
@@ -352,25 +288,19 @@ class Cutter {
     void cutBlock(bool all) {
         std::size_t begin = 0;
         std::size_t sinceMark = 0;
-        const auto marks = static_cast<std::size_t>(
-            std::count_if(block_.begin(), block_.end(),
-                          [](const Token& token) { return token.kind == TokenKind::Mark; }));
-        const bool running = block_.size() > kBreathless && marks * 20 <= block_.size();
+        restore();
         for (std::size_t i = 0; i < block_.size(); ++i) {
             const bool mark = block_[i].kind == TokenKind::Mark;
             sinceMark = mark ? 0 : sinceMark + 1;
             const std::size_t length = i + 1 - begin;
-            const bool ends = endsAt(block_, i) || (terse_ && isColumn(i));
+            const bool ends = endsAt(block_, i) || (manner_.terse && isColumn(i));
             bool parts = length >= kMostTokens;
             if (!ends && !parts && i + 1 < block_.size() && length >= kLeastPart) {
                 const bool afterComma = isMark(block_[i], ',') && restOf(i) > kLeastPart &&
                                         length + restOf(i) > kLongSentence;
                 parts = (sinceMark >= kBreathless || afterComma) && turnsAt(block_, i + 1);
             }
-            if (running && !ends && !parts && length >= kLeastSubject) {
-                parts = beginsUnmarked(block_, i + 1) || spaceUnmarked(block_, i + 1) ||
-                        newUnmarked(block_, i + 1);
-            }
+            parts = parts || (restored_ > 0 && !ends && length > 1 && turnsToSpace(block_, i + 1));
             if (!ends && !parts && isMark(block_[i], ',')) {
                 long_ = long_ || length + restOf(i) > kLongSentence;
                 parts = long_ &&
@@ -388,8 +318,21 @@ class Cutter {
         if (all) {
             emit(begin, block_.size(), true);
             block_.clear();
+            restored_ = 0;
         } else {
             block_.erase(block_.begin(), block_.begin() + static_cast<std::ptrdiff_t>(begin));
+            restored_ -= std::min(begin, restored_);
+        }
+    }
+
+    // Gives talk that runs on without marks those that it would have.
+    void restore() {
+        const auto marks = static_cast<std::size_t>(
+            std::count_if(block_.begin(), block_.end(),
+                          [](const Token& token) { return token.kind == TokenKind::Mark; }));
+        if (manner_.unmarked || (block_.size() > kBreathless && marks * 20 <= block_.size())) {
+            restorePauses(block_, restored_, stems_);
+            restored_ = block_.size();
         }
     }
 
@@ -470,11 +413,11 @@ class Cutter {
         sentence.bullet = first_.bullet;
         sentence.ticked = first_.ticked;
         sentence.spoken = first_.spoken && pieces_ == 0;
-        sentence.terse = terse_;
-        sentence.labelled = (first_.labelled || (first_.marked && terse_)) && pieces_ == 0;
-        if (rooms_ && pieces_ == 0 && !sentence.heading) {
+        sentence.terse = manner_.terse;
+        sentence.labelled = (first_.labelled || (first_.marked && manner_.terse)) && pieces_ == 0;
+        if (manner_.rooms && pieces_ == 0 && !sentence.heading) {
             const bool opens = opensWithRoom(sentence.tokens);
-            sentence.labelled = sentence.labelled || (terse_ && !sentence.bullet && opens);
+            sentence.labelled = sentence.labelled || (manner_.terse && !sentence.bullet && opens);
             sentence.roomless = sentence.bullet && !opens;
         }
         sentence.unlabelled = first_.unlabelled && pieces_ == 0;
@@ -486,11 +429,12 @@ class Cutter {
     }
 
     Speller& speller_;
+    Stems stems_;
     const Legend& legend_;
-    bool terse_;
-    bool rooms_;  // most lines open with the room they are of
+    Manner manner_;
     const std::function<void(Sentence&)>& use_;
     std::vector<Token> block_;
+    std::size_t restored_ = 0;  // tokens of it that were given their marks
     NoteLine first_;
     bool long_ = false;  // the sentence is a long run of clauses
     int linesInBlock_ = 0;
@@ -523,6 +467,24 @@ bool isTerse(const std::vector<NoteLine>& lines) {
     return words >= kEnough && small * 10 < words;
 }
 
+// Speech that a phone wrote down has hardly a mark: fewer than one for forty words.
+bool isUnmarked(const std::vector<NoteLine>& lines) {
+    constexpr std::size_t kEnough = 60;
+    std::size_t words = 0;
+    std::size_t marks = 0;
+    for (const NoteLine& line : lines) {
+        if (line.bullet) {
+            return false;
+        }
+        words += static_cast<std::size_t>(std::count(line.text.begin(), line.text.end(), ' ')) + 1;
+        marks +=
+            static_cast<std::size_t>(std::count_if(line.text.begin(), line.text.end(), [](char c) {
+                return std::string_view(".,;:!?").find(c) != std::string_view::npos;
+            }));
+    }
+    return words >= kEnough && marks * 40 < words;
+}
+
 // Whether most lines of shorthand or of a list open so.
 bool openWithRooms(const std::vector<NoteLine>& lines, bool terse, Speller& speller) {
     constexpr std::size_t kFew = 4;
@@ -553,7 +515,9 @@ void eachSentence(std::string_view notes, Speller& speller,
     const bool terse = isTerse(lines);
     speller.setTerse(terse);
     const Legend legend(lines, speller);
-    Cutter cutter(speller, legend, terse, openWithRooms(lines, terse, speller), use);
+    const Manner manner = {terse, openWithRooms(lines, terse, speller),
+                           !terse && isUnmarked(lines)};
+    Cutter cutter(speller, legend, manner, use);
     for (const NoteLine& line : lines) {
         if (!legend.explains(line.number)) {
             cutter.add(line);
