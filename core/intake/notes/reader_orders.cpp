@@ -60,6 +60,24 @@ void Reader::addTime(const Sentence& sentence, const Amount& amount, DraftItem& 
     }
 }
 
+namespace {
+
+// "BR1: carpet": the figure is part of the room's name.
+bool ofSpaceName(const Spots& spots, const Amount& amount) {
+    return std::any_of(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& space) {
+        return space.span.begin < amount.end && amount.begin < space.span.end;
+    });
+}
+
+// "Countertop 30 sq ft, sink new": no sink is bought by the foot.
+bool isAreaOfCounted(const Amount& amount, std::uint32_t object) {
+    return amount.kind == AmountKind::Measured &&
+           tables().units[amount.unit].measure == Measure::Area &&
+           tables().objects[object].unit == "each";
+}
+
+}  // namespace
+
 // The figures nearest the object become its quantity, cost, days and lead time.
 void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said& said,
                         Found& found) {
@@ -72,7 +90,8 @@ void Reader::addAmounts(const Sentence& sentence, const Spots& spots, const Said
                 return !other.landmark && other.span.begin > begin && other.span.end < end &&
                        other.span.begin != said.at;
             });
-        if ((!nearest && said.spot != kNone) || ofAnother(sentence, spots, amount, said) ||
+        if ((!nearest && said.spot != kNone) || ofSpaceName(spots, amount) ||
+            isAreaOfCounted(amount, said.object) || ofAnother(sentence, spots, amount, said) ||
             partedBy(sentence, spots, begin, end, kFar) >= kFar) {
             continue;
         }

@@ -136,6 +136,8 @@ Units unitsIn(std::string_view notes) {
             const std::string next = nextWord(notes, at);
             units.stacked = units.stacked || next == "flat" || next == "family" ||
                             next == "families" || next == "plex";
+        } else if (word.size() == 2 && word[0] == 'u' && isDigit(word[1])) {  // "U1"
+            names.insert(word.substr(1));
         } else if (isUnitWord(word)) {
             const std::string name = nameOf(nextWord(notes, at));
             if (!name.empty()) {

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/intake/notes/characters.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/units.h"
@@ -72,6 +73,10 @@ std::pair<std::string, std::size_t> Walk::unitAt(const Sentence& sentence, const
         const std::string letter = letterAt(sentence, at + 1, false);
         return letter.empty() ? none : std::pair(word + " " + letter, at + 2);
     }
+    // "U1"
+    if (houseUnits_.lettered && word.size() == 2 && word[0] == 'u' && isDigit(word[1])) {
+        return {"unit " + word.substr(1), at + 1};
+    }
     // "A kitchen.", "B's been redone."
     if (houseUnits_.lettered && unit_.find(' ') != std::string::npos) {
         const std::string letter = letterAt(sentence, at, true);
@@ -122,6 +127,7 @@ void Walk::hearUnit(const Sentence& sentence, const Spots& spots) {
         const std::size_t end = unit.second;
         const bool first = wordIs(sentence, end, "first") || wordIs(sentence, end, "next");
         const bool closes = end >= sentence.tokens.size() || isMark(sentence.tokens[end], ".:,-") ||
+                            (!isStorey(name) && isMark(sentence.tokens[end], "(")) ||
                             wordIs(sentence, end, "is") ||
                             sentence.tokens[end - (end > i ? 1 : 0)].text.ends_with("'s");
         const bool room =

@@ -237,5 +237,22 @@ TEST(NotesShorthand, WhichRoomMayStandBehindIt) {
         UnorderedElementsAre("front bedroom: refinish walls", "back bedroom: replace carpet"));
 }
 
+// Protects: the rooms of two flats are told apart, and no figure of a room's name or of the thing
+// beside it becomes a quantity.
+TEST(NotesShorthand, FlatsByAFigure) {
+    const Draft draft = draftOf(
+        "U1 (dn)\nKIT: ctop lam 30sf, sink new\nBR1: paint, cpt 140sf\n\n"
+        "U2 (up)\nKIT: ctop repl\nBR1: paint\n");
+    std::vector<std::string> told;
+    for (const DraftItem& item : draft.items) {
+        const std::string quantity = item.quantity ? " " + item.quantity->toString() : "";
+        told.push_back(item.space + ": " + item.treatment + " " + item.object + quantity);
+    }
+    EXPECT_THAT(
+        told,
+        IsSupersetOf({"unit 1 kitchen: replace sink", "unit 1 bedroom 1: replace carpet 140",
+                      "unit 2 kitchen: replace countertop", "unit 2 bedroom 1: refinish walls"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
