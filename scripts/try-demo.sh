@@ -181,16 +181,15 @@ printf '\n  Why it ends when it does:\n'
 show 70 plan --as-of 2026-05-22
 
 chapter "8. The choices the walk left open: one decided, one compared"
-show 2 drop "It might be holding up the bathroom, and I am not"
-show 2 set "open up the wall for about 5,200" Days 4
-quietly set "open up the wall for about 5,200" "Value low" 2000
-quietly set "open up the wall for about 5,200" Value 5500
-quietly set "open up the wall for about 5,200" "Value high" 8000
+show 2 set "open up the wall" Days 4
+quietly set "open up the wall" "Value low" 2000
+quietly set "open up the wall" Value 5500
+quietly set "open up the wall" "Value high" 8000
 show 4 choose "Dining room/walls" leave --why "it may carry the bathroom, and buyers like the room"
-show 2 set "a stacked laundry in the hall closet, 2,100 with the drain" Days 3
-quietly set "a stacked laundry in the hall closet, 2,100 with the drain" "Value low" 2000
-quietly set "a stacked laundry in the hall closet, 2,100 with the drain" Value 4500
-quietly set "a stacked laundry in the hall closet, 2,100 with the drain" "Value high" 7000
+show 2 set "a stacked laundry in the hall closet" Days 3
+quietly set "a stacked laundry in the hall closet" "Value low" 2000
+quietly set "a stacked laundry in the hall closet" Value 4500
+quietly set "a stacked laundry in the hall closet" "Value high" 7000
 show 2 set closet Carried "leave the laundry in the basement where it is"
 show 2 set closet "Decide by" 2026-05-26
 show 60 choose --as-of 2026-05-22 --chance 80

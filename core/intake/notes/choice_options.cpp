@@ -1,6 +1,7 @@
 #include "core/intake/notes/choice_options.h"
 
 #include <algorithm>
+#include <initializer_list>
 #include <string>
 #include <string_view>
 
@@ -164,9 +165,12 @@ class Namer {
             "at",  "for", "is",   "are",  "about", "around", "rough", "like",  "mayb", "run",
             "be",  "was", "say",  "call", "come",  "to",     "a",     "the",   "in",   "with",
             "and", "but", "cost", "that", "which", "i",      "we",    "would", "will", "on"};
-        while (
-            name.end > name.begin + 1 &&
-            (sentence_.tokens[name.end - 1].kind == TokenKind::Mark || is(name.end - 1, kLeads))) {
+        const auto leads = [&](std::size_t at) {
+            // "as it is", "where they are"
+            const bool stands = is(at, {"is", "are"}) && is(at - 1, {"it", "they", "that", "this"});
+            return sentence_.tokens[at].kind == TokenKind::Mark || (!stands && is(at, kLeads));
+        };
+        while (name.end > name.begin + 1 && leads(name.end - 1)) {
             --name.end;
         }
         if (name.end > name.begin && sentence_.tokens[name.end - 1].kind == TokenKind::Mark) {
@@ -229,6 +233,16 @@ bool partsWays(const Sentence& sentence, const Spots& spots, std::size_t at) {
            wordIs(sentence, at, "otherwis");
 }
 
+// "It might be holding up the bathroom": what may be so is no way to choose.
+bool supposes(const Sentence& sentence, std::size_t from) {
+    const auto is = [&](std::size_t at, std::initializer_list<std::string_view> words) {
+        return std::any_of(words.begin(), words.end(),
+                           [&](std::string_view word) { return wordIs(sentence, at, word); });
+    };
+    return is(from, {"it", "that", "this", "they"}) && is(from + 1, {"might", "may", "could"}) &&
+           is(from + 2, {"be", "have"});
+}
+
 // "Up for debate between slate and ash".
 void cutBetween(const Sentence& sentence, std::vector<std::size_t>& cuts) {
     constexpr std::size_t kFar = 8;
@@ -253,6 +267,9 @@ std::vector<DraftOption> optionsOf(const Sentence& sentence, const Spots& spots,
         }
     }
     if (cuts.size() == 1) {
+        if (supposes(sentence, from)) {
+            return options;
+        }
         cutBetween(sentence, cuts);
     }
     cuts.push_back(sentence.tokens.size());

@@ -225,6 +225,19 @@ TEST(NotesChoices, WhatIsMeantByItIsWhereItWas) {
     EXPECT_EQ(draft.value().alternates[0].space, "outside");
 }
 
+// "As it is" stays whole, and what may be so is no option.
+TEST(NotesChoices, LeavingAThingAsItIsIsAnOption) {
+    const Draft draft = draftOf(
+        "Dining room. Either open up the wall or leave the wall as it is. It might be holding up "
+        "the bathroom, and I am not deciding that today.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    std::vector<std::string> options;
+    for (const DraftOption& option : draft.alternates[0].options) {
+        options.push_back(option.name);
+    }
+    EXPECT_THAT(options, testing::ElementsAre("open up the wall", "leave the wall as it is"));
+}
+
 TEST(NotesChoices, EveryWeightCanBeUsed) {
     EXPECT_THAT(openingFaults(), IsEmpty());
     EXPECT_GT(leastOpen(true), 0);
