@@ -312,8 +312,8 @@ class Counter {
             }
             // "Forty thousand and six weeks": two figures.
             const std::uint32_t unit = small ? unitAt(at + 2).first : kNone;
-            const bool span = unit != kNone && state.total > 0 &&
-                              tables().units[unit].measure == Measure::Time;
+            const bool span =
+                unit != kNone && state.total > 0 && tables().units[unit].measure == Measure::Time;
             if (small && state.afterHundred && !state.inDigits && !span) {
                 ++at;
                 return true;
