@@ -22,14 +22,6 @@ std::vector<std::string> textsOf(std::string_view notes) {
     return texts;
 }
 
-std::vector<std::string> sentencesOf(std::string_view notes) {
-    std::vector<std::string> sentences;
-    Speller speller(tables().lexicon);
-    eachSentence(notes, speller,
-                 [&](Sentence& sentence) { sentences.push_back(writtenAs(sentence.tokens)); });
-    return sentences;
-}
-
 TEST(NotesLines, TimeStampsInAnyUsualForm) {
     for (const char* stamp : {"[00:01:20] ", "(0:45) ", "00:12 ", "1:02:03 - ", "[0:45] "}) {
         EXPECT_THAT(textsOf(std::string(stamp) + "Replace the sink."),

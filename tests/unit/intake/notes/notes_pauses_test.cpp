@@ -26,14 +26,6 @@ constexpr std::string_view kWalk =
     "replace it the tub is chipped reglaze it the vanity stays okay outside the roof is ten years "
     "old it's fine";
 
-std::vector<std::string> sentencesOf(std::string_view notes) {
-    std::vector<std::string> sentences;
-    Speller speller(tables().lexicon);
-    eachSentence(notes, speller,
-                 [&](Sentence& sentence) { sentences.push_back(writtenAs(sentence.tokens)); });
-    return sentences;
-}
-
 std::string restored(std::string_view text) {
     Speller speller(tables().lexicon);
     Stems stems(tables().lexicon);

@@ -6,8 +6,19 @@
 #include <vector>
 
 #include "core/intake/notes/read_notes.h"
+#include "core/intake/notes/sentences.h"
+#include "core/intake/notes/tables.h"
 
 namespace ledgerboard::intake {
+
+// As they are cut, before anything is made of them.
+inline std::vector<std::string> sentencesOf(std::string_view notes) {
+    std::vector<std::string> sentences;
+    Speller speller(tables().lexicon);
+    eachSentence(notes, speller,
+                 [&](Sentence& sentence) { sentences.push_back(writtenAs(sentence.tokens)); });
+    return sentences;
+}
 
 // What the rules make: they are tried here, not the weights.
 inline Draft draftOf(std::string_view notes) {
