@@ -1,7 +1,8 @@
 #include "core/intake/notes/choice_options.h"
 
 #include <algorithm>
-#include <initializer_list>
+#include <array>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -11,6 +12,11 @@
 namespace ledgerboard::intake {
 
 namespace {
+
+bool isOneOf(const Sentence& sentence, std::size_t at, std::span<const std::string_view> words) {
+    return std::any_of(words.begin(), words.end(),
+                       [&](std::string_view word) { return wordIs(sentence, at, word); });
+}
 
 // Cuts the phrase that names an option out of what stands on one side of an "or".
 class Namer {
@@ -32,8 +38,7 @@ class Namer {
 
   private:
     [[nodiscard]] bool is(std::size_t at, const std::vector<std::string_view>& words) const {
-        return std::any_of(words.begin(), words.end(),
-                           [&](std::string_view word) { return wordIs(sentence_, at, word); });
+        return isOneOf(sentence_, at, words);
     }
 
     [[nodiscard]] bool parts(std::size_t at) const {
@@ -235,12 +240,11 @@ bool partsWays(const Sentence& sentence, const Spots& spots, std::size_t at) {
 
 // "It might be holding up the bathroom": what may be so is no way to choose.
 bool supposes(const Sentence& sentence, std::size_t from) {
-    const auto is = [&](std::size_t at, std::initializer_list<std::string_view> words) {
-        return std::any_of(words.begin(), words.end(),
-                           [&](std::string_view word) { return wordIs(sentence, at, word); });
-    };
-    return is(from, {"it", "that", "this", "they"}) && is(from + 1, {"might", "may", "could"}) &&
-           is(from + 2, {"be", "have"});
+    static constexpr std::array<std::string_view, 4> kWhat = {"it", "that", "this", "they"};
+    static constexpr std::array<std::string_view, 3> kMay = {"might", "may", "could"};
+    static constexpr std::array<std::string_view, 2> kBe = {"be", "have"};
+    return isOneOf(sentence, from, kWhat) && isOneOf(sentence, from + 1, kMay) &&
+           isOneOf(sentence, from + 2, kBe);
 }
 
 // "Up for debate between slate and ash".

@@ -16,13 +16,9 @@ using model::Treatment;
 
 constexpr std::size_t kMostStemsRemembered = 20'000;
 
-bool overlap(const Span& a, const Span& b) {
-    return a.begin < b.end && b.begin < a.end;
-}
-
 template <class Spot>
 void dropWithin(std::vector<Spot>& spots, const Span& span) {
-    std::erase_if(spots, [&](const Spot& spot) { return overlap(spot.span, span); });
+    std::erase_if(spots, [&](const Spot& spot) { return span.overlaps(spot.span); });
 }
 
 // Spots stand in the order of their first tokens.
@@ -270,7 +266,7 @@ void OwnWords::putSpace(const OwnWord& word, const Span& span, Spots& spots) {
 
 bool OwnWords::putTreatment(const OwnWord& word, const Span& span, Spots& spots) {
     const auto said = std::find_if(spots.acts.begin(), spots.acts.end(),
-                                   [&](const ActSpot& act) { return overlap(act.span, span); });
+                                   [&](const ActSpot& act) { return span.overlaps(act.span); });
     const bool isSaid = said != spots.acts.end();
     ActSpot act;
     act.span = span;

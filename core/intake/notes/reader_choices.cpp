@@ -215,9 +215,8 @@ Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spo
                      [&](const ObjectSpot& spot) { return spot.span.begin >= placed.from; });
     // "The conservatory": a thing and a place.
     const bool ofSpace =
-        named != nullptr &&
-        (matter.objects.empty() || first == spots.objects.end() ||
-         (first->span.begin < named->span.end && named->span.begin < first->span.end));
+        named != nullptr && (matter.objects.empty() || first == spots.objects.end() ||
+                             first->span.overlaps(named->span));
     // "Glass or iron in its place": no thing is named by its stuff there.
     const bool stuffs =
         !matter.objects.empty() && !before_.empty() &&

@@ -65,7 +65,7 @@ namespace {
 // "BR1: carpet": the figure is part of the room's name.
 bool ofSpaceName(const Spots& spots, const Amount& amount) {
     return std::any_of(spots.spaces.begin(), spots.spaces.end(), [&](const SpaceSpot& space) {
-        return space.span.begin < amount.end && amount.begin < space.span.end;
+        return space.span.overlaps({amount.begin, amount.end});
     });
 }
 

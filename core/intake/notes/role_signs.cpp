@@ -287,7 +287,7 @@ bool opensListLine(const Sentence& sentence, const SpaceSpot& spot, const Object
 
 bool isStopped(const Spots& spots, const Span& name) {
     return std::any_of(spots.cues.begin(), spots.cues.end(), [&](const CueSpot& cue) {
-        return cue.cue == Cue::Stop && cue.span.begin < name.end && name.begin < cue.span.end &&
+        return cue.cue == Cue::Stop && cue.span.overlaps(name) &&
                (cue.span.begin < name.begin || cue.span.end > name.end);
     });
 }

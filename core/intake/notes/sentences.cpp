@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 
 #include "core/intake/notes/legend.h"
 #include "core/intake/notes/pauses.h"
@@ -253,11 +254,7 @@ class Cutter {
   public:
     Cutter(Speller& speller, const Legend& legend, const Manner& manner,
            const std::function<void(Sentence&)>& use)
-        : speller_(speller),
-          stems_(tables().lexicon),
-          legend_(legend),
-          manner_(manner),
-          use_(use) {}
+        : speller_(speller), legend_(legend), manner_(manner), use_(use) {}
 
     void add(const NoteLine& line) {
         if (line.opens) {
@@ -331,7 +328,10 @@ class Cutter {
             std::count_if(block_.begin(), block_.end(),
                           [](const Token& token) { return token.kind == TokenKind::Mark; }));
         if (manner_.unmarked || (block_.size() > kBreathless && marks * 20 <= block_.size())) {
-            restorePauses(block_, restored_, stems_);
+            if (!stems_) {
+                stems_.emplace(tables().lexicon);
+            }
+            restorePauses(block_, restored_, *stems_);
             restored_ = block_.size();
         }
     }
@@ -429,7 +429,7 @@ class Cutter {
     }
 
     Speller& speller_;
-    Stems stems_;
+    std::optional<Stems> stems_;  // most notes have their marks and need none
     const Legend& legend_;
     Manner manner_;
     const std::function<void(Sentence&)>& use_;

@@ -19,6 +19,10 @@ struct Span {
     std::size_t end = 0;
 
     [[nodiscard]] bool holds(std::size_t at) const { return begin <= at && at < end; }
+
+    [[nodiscard]] bool overlaps(const Span& other) const {
+        return begin < other.end && other.begin < end;
+    }
 };
 
 struct ObjectSpot {

@@ -111,6 +111,10 @@ void noteBath(std::string_view notes, std::size_t at, Units& units) {
 
 }  // namespace
 
+bool isShortUnit(std::string_view word) {
+    return word.size() == 2 && word[0] == 'u' && isDigit(word[1]);
+}
+
 bool isUnitWord(std::string_view word) {
     static constexpr std::array<std::string_view, 7> kWords = {"unit",  "apartment", "apt", "flat",
                                                                "suite", "half",      "side"};
@@ -136,7 +140,7 @@ Units unitsIn(std::string_view notes) {
             const std::string next = nextWord(notes, at);
             units.stacked = units.stacked || next == "flat" || next == "family" ||
                             next == "families" || next == "plex";
-        } else if (word.size() == 2 && word[0] == 'u' && isDigit(word[1])) {  // "U1"
+        } else if (isShortUnit(word)) {
             names.insert(word.substr(1));
         } else if (isUnitWord(word)) {
             const std::string name = nameOf(nextWord(notes, at));

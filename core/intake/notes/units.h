@@ -16,6 +16,9 @@ struct Units {
 // Looks through the whole notes once.
 [[nodiscard]] Units unitsIn(std::string_view notes);
 
+// Whether the word, in small letters, is a flat's name in short: "u1".
+[[nodiscard]] bool isShortUnit(std::string_view word);
+
 // Whether the word means a flat: "unit", "suite".
 [[nodiscard]] bool isUnitWord(std::string_view word);
 

@@ -2,7 +2,6 @@
 #include <algorithm>
 #include <array>
 
-#include "core/intake/notes/characters.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/units.h"
@@ -73,8 +72,7 @@ std::pair<std::string, std::size_t> Walk::unitAt(const Sentence& sentence, const
         const std::string letter = letterAt(sentence, at + 1, false);
         return letter.empty() ? none : std::pair(word + " " + letter, at + 2);
     }
-    // "U1"
-    if (houseUnits_.lettered && word.size() == 2 && word[0] == 'u' && isDigit(word[1])) {
+    if (houseUnits_.lettered && isShortUnit(word)) {
         return {"unit " + word.substr(1), at + 1};
     }
     // "A kitchen.", "B's been redone."
