@@ -304,7 +304,8 @@ class Linker {
             }
             constexpr std::size_t kNamesIt = 4;  // "clean up the yard"
             const bool own = row(act).object != kNone;
-            const bool names = own && act.span.end - act.span.begin >= kNamesIt && !pronoun;
+            const bool names =
+                row(act).names || (own && act.span.end - act.span.begin >= kNamesIt && !pronoun);
             if (!names && (!own || pronoun || loose_) && fromBefore(idle.act, pronoun)) {
                 continue;
             }

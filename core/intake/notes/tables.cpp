@@ -247,7 +247,8 @@ class Loader {
                                           : Side::Any;
         row.weight = static_cast<int>(numberIn(cells[3]));
         if (!cells[4].empty()) {
-            row.object = into_.objectNamed(cells[4]);
+            row.names = cells[4].ends_with('!');
+            row.object = into_.objectNamed(cells[4].substr(0, cells[4].find('!')));
             if (row.object == kNone) {
                 fault(where_ + "no such object: " + std::string(cells[4]));
             }

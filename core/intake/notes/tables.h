@@ -60,6 +60,7 @@ struct ActRow {
     // 3: an order; 2: implied by a judgement; 1: a condition; 0: a mere hint, used with others.
     int weight = 0;
     std::uint32_t object = kNone;  // what is meant when no object is named
+    bool names = false;            // it is meant whatever was spoken of before
     std::vector<WordId> tail;      // the words after a gap: "rip ~ out"
 };
 

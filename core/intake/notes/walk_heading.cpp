@@ -168,6 +168,19 @@ bool isColumn(const Sentence& sentence, std::size_t at) {
            !sentence.tokens[at + 1].glued;
 }
 
+// "Roof 2017.", "Deck, 2019": the year a thing is of, and no part of a heading.
+bool isDated(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    constexpr std::int64_t kEarly = 1900;
+    constexpr std::int64_t kLate = 2040;
+    constexpr std::size_t kNear = 2;
+    return !sentence.heading && spots.spaces.front().kind == SpaceKind::Outside &&
+           std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
+               return amount.kind == AmountKind::Plain && amount.begin >= at &&
+                      amount.begin <= at + kNear && amount.value >= kEarly * 1000 &&
+                      amount.value <= kLate * 1000;
+           });
+}
+
 // Where a heading ends whose spaces end at token `at`; 0 where the sentence is none.
 std::size_t endOfRemark(const Sentence& sentence, const Spots& spots, std::size_t at) {
     if (isColumn(sentence, at)) {
@@ -303,6 +316,9 @@ std::size_t headingEnd(const Sentence& sentence, const Spots& spots) {
     }
     if (label) {
         return row.end;
+    }
+    if (isDated(sentence, spots, row.end)) {
+        return 0;
     }
     const std::size_t end = endOfRemark(sentence, spots, row.end);
     return end == 0 && isRowOfRooms(sentence, spots, row) ? row.end : end;

@@ -143,5 +143,22 @@ TEST(NotesPlainNames, AWordOfSomeHeadingsInASentenceWithWork) {
                 Contains("bedroom: replace closet doors"));
 }
 
+// Protects: a year behind what is also a place tells how old the thing is, and is no heading.
+TEST(NotesPlainNames, AThingOfAYearIsNoHeading) {
+    EXPECT_THAT(itemsOf("House from 1957.\n\nOutside.\n\nRoof 2017.\n"),
+                Contains("outside: keep roof"));
+}
+
+TEST(NotesPlainNames, HandlesAreOfTheCabinetsInAKitchenAndElseOfDoors) {
+    EXPECT_THAT(itemsOf("Kitchen. Paint the cupboards, new handles.\n\nHall. New handles."),
+                IsSupersetOf({"kitchen: replace cabinet hardware", "hall: replace door hardware"}));
+}
+
+// Protects: the cleaning at the end is of the house, whatever was spoken of before.
+TEST(NotesPlainNames, TheFinalCleanIsOfTheHouse) {
+    EXPECT_THAT(itemsOf("Whole house:\n- four new smoke alarms\n- final clean\n"),
+                Contains("whole house: clean house"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

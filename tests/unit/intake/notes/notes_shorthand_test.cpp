@@ -254,5 +254,12 @@ TEST(NotesShorthand, FlatsByAFigure) {
                       "unit 2 kitchen: replace countertop", "unit 2 bedroom 1: refinish walls"}));
 }
 
+// Protects: words cut with a stroke are read whole.
+TEST(NotesShorthand, WordsWithAStroke) {
+    EXPECT_THAT(itemsOf("LOUNGE\nA/C not cold, new\nc/pet new\nw/robe ok\n"),
+                IsSupersetOf({"lounge: replace air conditioner", "lounge: replace carpet",
+                              "lounge: keep closet"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
