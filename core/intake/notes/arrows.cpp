@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/link_rules.h"
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/spotted_words.h"
 
 namespace ledgerboard::intake {
@@ -214,9 +215,7 @@ class Arrows : SpottedWords {
         static const std::vector<std::string_view> kColors = {
             "white", "black", "gray",  "grey",  "navy", "blue", "green", "beige",
             "cream", "tan",   "brown", "taupe", "red",  "dark", "light", "yellow"};
-        return at < sentence_.tokens.size() &&
-               std::find(kColors.begin(), kColors.end(), sentence_.tokens[at].plain) !=
-                   kColors.end();
+        return at < sentence_.tokens.size() && isOneOf(sentence_.tokens[at].plain, kColors);
     }
 
     // Knobs and covers of another colour are bought, not painted.

@@ -4,6 +4,7 @@
 #include "core/intake/notes/clause_lists.h"
 #include "core/intake/notes/clause_reader.h"
 #include "core/intake/notes/link_rules.h"
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -92,8 +93,7 @@ bool ClauseReader::takeAlong(std::size_t act) {
     static const std::vector<std::string_view> kSurfaces = {"drywall", "plaster", "wallpaper"};
     const std::size_t thing = bonds_.bonds.back().spot;
     const ObjectRow& object = tables().objects[spots_.objects[thing].object];
-    if (!canBeRefinished(object) ||
-        std::find(kSurfaces.begin(), kSurfaces.end(), object.name) != kSurfaces.end()) {
+    if (!canBeRefinished(object) || isOneOf(object.name, kSurfaces)) {
         return false;
     }
     bonds_.bonds.push_back({.spot = thing, .act = static_cast<std::uint32_t>(act)});

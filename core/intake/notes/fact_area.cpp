@@ -70,7 +70,7 @@ bool takenBackBetween(const Sentence& sentence, std::size_t begin, std::size_t e
     static constexpr std::array<std::string_view, 6> kWords = {"no",   "sorry",   "lie",
                                                                "wait", "scratch", "actually"};
     for (std::size_t i = begin; i < end; ++i) {
-        if (std::find(kWords.begin(), kWords.end(), lower(sentence, i)) != kWords.end()) {
+        if (isOneOf(lower(sentence, i), kWords)) {
             return true;
         }
     }

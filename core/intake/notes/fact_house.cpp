@@ -177,7 +177,7 @@ bool FactReader::ofEachUnit(const Sentence& sentence) {
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         const std::string_view word = lower(sentence, i);
         const std::string_view next = lower(sentence, i + 1);
-        const bool unit = std::find(kUnits.begin(), kUnits.end(), next) != kUnits.end();
+        const bool unit = isOneOf(next, kUnits);
         const bool closes =
             i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark;
         if ((word == "each" && (unit || closes)) || (word == "per" && unit)) {
@@ -195,7 +195,7 @@ const Amount* FactReader::countOf(const Sentence& sentence, const Spots& spots, 
     std::size_t end = at;
     for (int i = 0; i < 3 && end > 0; ++i) {
         const std::string_view word = lower(sentence, end - 1);
-        if (std::find(kBetween.begin(), kBetween.end(), word) == kBetween.end()) {
+        if (!isOneOf(word, kBetween)) {
             break;
         }
         --end;

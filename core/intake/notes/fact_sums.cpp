@@ -109,16 +109,18 @@ bool isOfOtherHouse(const Sentence& sentence, const Amount& amount) {
             word.starts_with("we'") || word.starts_with("i'")) {
             other = false;
         }
-        for (const Pair& pair : kElsewhere) {
-            // "on the street", "down the road": the place that is gone to.
-            const bool way =
-                pair.second != "the" ||
-                isOneOf(lower(sentence, i + 2), {"street", "road", "lane", "beach", "gully"});
-            const bool best = i > 0 && isOneOf(lower(sentence, i - 1), {"best", "nicest", "of"});
-            const bool neighbour = isOneOf(word, {"neighbor's", "neighbour's", "theirs"});
-            other =
-                other || neighbour || (word == pair.first && next == pair.second && way && !best);
-        }
+        const bool elsewhere =
+            std::any_of(kElsewhere.begin(), kElsewhere.end(), [&](const Pair& pair) {
+                // "on the street", "down the road": the place that is gone to.
+                const auto way = [&] {
+                    return isOneOf(lower(sentence, i + 2),
+                                   {"street", "road", "lane", "beach", "gully"});
+                };
+                return word == pair.first && next == pair.second && (next != "the" || way());
+            });
+        const bool best = i > 0 && isOneOf(lower(sentence, i - 1), {"best", "nicest", "of"});
+        other =
+            other || (elsewhere && !best) || isOneOf(word, {"neighbor's", "neighbour's", "theirs"});
     }
     return other;
 }

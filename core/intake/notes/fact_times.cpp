@@ -208,7 +208,7 @@ bool isOfOtherDay(const Sentence& sentence, std::size_t at, std::size_t far) {
         "closed",   "closes",    "visit",     "visited",    "closing", "settled", "settle",
         "complete", "completed", "completes", "possession", "poss"};
     for (std::size_t i = at > far ? at - far : 0; i < at; ++i) {
-        if (std::find(kOther.begin(), kOther.end(), lower(sentence, i)) != kOther.end()) {
+        if (isOneOf(lower(sentence, i), kOther)) {
             return true;
         }
     }

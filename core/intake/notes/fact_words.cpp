@@ -11,10 +11,6 @@ bool markIs(const Sentence& sentence, std::size_t at, char mark) {
            sentence.tokens[at].mark == mark;
 }
 
-bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 double strokesBetween(const Sentence& sentence, std::size_t begin, std::size_t end) {
     double cost = 0;
     for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {

@@ -1,10 +1,10 @@
 // Small questions about a sentence that tells a fact of the deal.
 #pragma once
 
-#include <initializer_list>
 #include <string>
 #include <string_view>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/sentences.h"
 #include "core/intake/notes/spots.h"
 
@@ -19,9 +19,6 @@ namespace ledgerboard::intake {
                ? std::string_view(sentence.tokens[at].plain)
                : std::string_view();
 }
-
-// Whether the word is one of some few.
-[[nodiscard]] bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words);
 
 // How hard strokes and full stops part two stretches of a line: "265k // out at 362k".
 [[nodiscard]] double strokesBetween(const Sentence& sentence, std::size_t begin, std::size_t end);

@@ -28,7 +28,7 @@ bool saysBuilt(const Sentence& sentence, std::size_t begin) {
         const bool year = word == "year" && (i == 0 || before == "the" || before == "house" ||
                                              sentence.tokens[i - 1].kind == TokenKind::Mark);
         const bool near = i + 2 >= begin || (word != "c" && word != "cape" && word != "ranch");
-        if (near && (up || year || std::find(kWords.begin(), kWords.end(), word) != kWords.end())) {
+        if (near && (up || year || isOneOf(word, kWords))) {
             return true;
         }
     }
@@ -45,7 +45,7 @@ bool isHouse(std::string_view word) {
         "duplex",     "place",        "home",       "farmhouse", "townhouse",  "rambler",
         "tudor",      "terraced",     "tract",      "walk-up",   "craftsman",  "two-story",
         "two-storey", "story",        "storey"};
-    return std::find(kHouses.begin(), kHouses.end(), word) != kHouses.end();
+    return isOneOf(word, kHouses);
 }
 
 // Whether a sort of house is named in the tokens [begin, end), or the rooms are counted there.
@@ -65,8 +65,7 @@ bool isYearOfHouse(const Sentence& sentence, const Amount& amount) {
     static constexpr std::array<std::string_view, 6> kOthers = {"permit", "code",    "addition",
                                                                 "roof",   "kitchen", "style"};
     const std::string_view then = lower(sentence, amount.end + 1);
-    if (isHouse(lower(sentence, amount.end)) &&
-        std::find(kOthers.begin(), kOthers.end(), then) == kOthers.end()) {
+    if (isHouse(lower(sentence, amount.end)) && !isOneOf(then, kOthers)) {
         return true;
     }
     std::size_t at = amount.begin;
@@ -88,7 +87,7 @@ bool saysOtherwise(const Sentence& sentence, std::size_t begin, std::size_t end)
     static constexpr std::array<std::string_view, 9> kWords = {
         "but", "or", "says", "say", "said", "claims", "swears", "maybe", "thinks"};
     for (std::size_t i = begin; i < end && i < sentence.tokens.size(); ++i) {
-        if (std::find(kWords.begin(), kWords.end(), lower(sentence, i)) != kWords.end()) {
+        if (isOneOf(lower(sentence, i), kWords)) {
             return true;
         }
     }

@@ -1,6 +1,10 @@
 #include "core/intake/notes/item_names.h"
 
 #include <algorithm>
+#include <array>
+#include <span>
+#include <string_view>
+#include <vector>
 
 #include "core/intake/notes/link_rules.h"
 
@@ -27,7 +31,7 @@ void layOn(const ActRow& row, Found& found) {
     // "Retile the shower"
     static const std::uint32_t kShower = tables().objectNamed("shower");
     static const std::uint32_t kShowerTile = tables().objectNamed("shower tile");
-    if (lays && row.object == tables().objectNamed("tile") && found.object == kShower) {
+    if (lays && row.object == kTile && found.object == kShower) {
         found.object = kShowerTile;
         return;
     }
@@ -55,116 +59,140 @@ void layOn(const ActRow& row, Found& found) {
                                                     : row.object;
 }
 
-// What is put on a thing and renewed there is named itself.
-void nameRenewed(const ActRow& row, Found& found) {
-    // Caulk is renewed; the tub is not mended.
-    static const std::uint32_t kCaulk = tables().objectNamed("caulk");
-    if (row.object == kCaulk &&
-        (row.treatment == Treatment::Repair || row.treatment == Treatment::Replace)) {
-        found.object = kCaulk;
-    }
-    // Insulation is laid, on whatever it may be; a fan's duct is run, through whatever it may be.
-    static const std::uint32_t kInsulation = tables().objectNamed("insulation");
-    static const std::uint32_t kDuct = tables().objectNamed("exhaust duct");
-    if ((row.object == kInsulation && row.phrase == "insulate") || row.object == kDuct) {
-        found.object = row.object;
-    }
-    static const std::uint32_t kStripping = tables().objectNamed("weatherstripping");
-    if (row.object == kStripping && row.phrase.starts_with("weatherstrip")) {
-        found.object = kStripping;
-    }
-}
+// What a thing is called, or what is done to it, for what was said of it. An empty column holds of
+// anything, or changes nothing.
+struct NameRow {
+    std::string_view things;  // of the object table, or "~" and a family, or "@" and a trade
+    std::string_view says;    // in the phrase that was said; "^": it begins so
+    std::string_view means;   // the thing that the phrase means where none is named
+    Treatment done = Treatment::Unset;
+    std::string_view thing;  // what it then is
+    Treatment treatment = Treatment::Unset;
+};
 
-// What is sealed is made to last or to hold water; what is reglazed gets a pane or a coat.
-void nameSealed(const ActRow& row, Found& found) {
-    // A floor is sealed to last, a gutter to hold water.
-    const bool seals = row.phrase.find("seal") != std::string::npos;
-    if (seals && found.treatment == Treatment::Refinish &&
-        (tables().objects[found.object].trade == "roofing" ||
-         tables().objects[found.object].trade == "gutters" ||
-         tables().objects[found.object].name == "gutters")) {
-        found.treatment = Treatment::Repair;
-    }
-    static const std::vector<std::uint32_t> kLaid = {
-        tables().objectNamed("stair treads"), tables().objectNamed("driveway"),
-        tables().objectNamed("walkway"),      tables().objectNamed("patio"),
-        tables().objectNamed("deck boards"),  tables().objectNamed("concrete slab")};
-    const bool laid = tables().objects[found.object].family == "floor" ||
-                      std::find(kLaid.begin(), kLaid.end(), found.object) != kLaid.end();
-    if (seals && laid && found.treatment == Treatment::Repair) {
-        found.treatment = Treatment::Refinish;
-    }
+constexpr std::array<NameRow, 12> kNames = {{
+    {"floor", "", "", Treatment::Refinish, "wood floor"},
+    // A floor is sealed to last, a roof or a gutter to hold water.
+    {"@roofing;@gutters;gutters", "seal", "", Treatment::Refinish, "", Treatment::Repair},
+    {"~floor;stair treads;driveway;walkway;patio;deck boards;concrete slab", "seal", "",
+     Treatment::Repair, "", Treatment::Refinish},
     // A pane is put back; a tub is coated.
-    static const std::uint32_t kWindows = tables().objectNamed("windows");
-    if (found.object == kWindows && row.phrase.find("reglaz") != std::string::npos &&
-        found.treatment == Treatment::Refinish) {
-        found.treatment = Treatment::Repair;
-    }
-}
+    {"windows", "reglaz", "", Treatment::Refinish, "", Treatment::Repair},
+    // A stump that is ground is gone, and so is rubbish that is cleared out.
+    {"stump", "", "", Treatment::Repair, "", Treatment::Remove},
+    {"junk", "", "", Treatment::Clean, "", Treatment::Remove},
+    // "Regrout the floor": of tile, then.
+    {"floor", "grout", "", Treatment::Unset, "floor tile"},
+    {"shower", "grout", "", Treatment::Unset, "shower tile"},
+    // New grout and new caulk mend what they are on.
+    {"grout;caulk", "", "", Treatment::Replace, "", Treatment::Repair},
+    {"grout;caulk", "", "", Treatment::Refinish, "", Treatment::Repair},
+    // Insulation is laid and a strip is put on, on whatever it may be.
+    {"", "^insulate", "insulation", Treatment::Unset, "insulation"},
+    {"", "^weatherstrip", "weatherstripping", Treatment::Unset, "weatherstripping"},
+}};
 
 // Wallpaper comes off, and what is done after that is done to the walls.
-void namePapered(const ActRow& row, Found& found) {
-    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
-    static const std::uint32_t kPlaster = tables().objectNamed("plaster");
-    static const std::uint32_t kDrywall = tables().objectNamed("drywall");
-    static const std::uint32_t kWalls = tables().objectNamed("walls");
-    const bool boards = found.object == kPlaster || found.object == kDrywall;
+constexpr std::array<NameRow, 3> kPapered = {{
     // Paint goes on the walls once the paper is off and the plaster is mended.
-    if ((boards || found.object == kWallpaper) && found.treatment == Treatment::Refinish &&
-        row.object == kWalls) {
-        found.object = kWalls;
-    }
-    if (found.object != kWallpaper) {
-        return;
-    }
+    {"plaster;drywall;wallpaper", "", "walls", Treatment::Refinish, "walls"},
     // So are they mended.
-    if (found.treatment == Treatment::Repair) {
-        found.object = kWalls;
-    }
+    {"wallpaper", "", "", Treatment::Repair, "walls"},
     // Wallpaper is stripped off, not down.
-    if (row.phrase.starts_with("strip")) {
-        found.treatment = Treatment::Remove;
+    {"wallpaper", "^strip", "", Treatment::Unset, "", Treatment::Remove},
+}};
+
+// Rows of one of these tables made ready: things by their numbers.
+class NameRules {
+  public:
+    explicit NameRules(std::span<const NameRow> rows) {
+        for (const NameRow& row : rows) {
+            rules_.push_back({row, thingsOf(row.things), numberOf(row.means), numberOf(row.thing)});
+        }
     }
+
+    // Each row in its turn, of what the rows before made of it.
+    void apply(const ActRow& said, Found& found) const {
+        for (const Rule& rule : rules_) {
+            const NameRow& row = rule.row;
+            const bool of = (rule.things.empty() || rule.things[found.object]) &&
+                            (row.done == Treatment::Unset || row.done == found.treatment) &&
+                            (rule.means == kNone || rule.means == said.object);
+            if (of && says(said.phrase, row.says)) {
+                found.object = rule.thing == kNone ? found.object : rule.thing;
+                found.treatment =
+                    row.treatment == Treatment::Unset ? found.treatment : row.treatment;
+            }
+        }
+    }
+
+  private:
+    struct Rule {
+        NameRow row;
+        std::vector<bool> things;  // by row of the object table; empty: any
+        std::uint32_t means = kNone;
+        std::uint32_t thing = kNone;
+    };
+
+    static std::uint32_t numberOf(std::string_view thing) {
+        return thing.empty() ? kNone : tables().objectNamed(thing);
+    }
+
+    static bool says(const std::string& phrase, std::string_view words) {
+        return words.starts_with('^') ? phrase.starts_with(words.substr(1))
+                                      : phrase.find(words) != std::string::npos;
+    }
+
+    static std::vector<bool> thingsOf(std::string_view names) {
+        std::vector<bool> things;
+        while (!names.empty()) {
+            const std::string_view name = names.substr(0, names.find(';'));
+            names.remove_prefix(std::min(name.size() + 1, names.size()));
+            things.resize(tables().objects.size());
+            for (std::size_t i = 0; i < things.size(); ++i) {
+                const ObjectRow& object = tables().objects[i];
+                things[i] = things[i] || (name.front() == '~'   ? object.family == name.substr(1)
+                                          : name.front() == '@' ? object.trade == name.substr(1)
+                                                                : object.name == name);
+            }
+        }
+        return things;
+    }
+
+    std::vector<Rule> rules_;
+};
+
+// "The pantry wants paint": whether the thing is a room as well. By row of the object table.
+const std::vector<bool>& rooms() {
+    static const std::vector<bool> kRooms = [] {
+        std::vector<bool> are(tables().objects.size());
+        for (const SpaceRow& space : tables().spaces) {
+            const std::uint32_t object = tables().objectNamed(space.name);
+            if (space.kind == SpaceKind::Room && object != kNone) {
+                are[object] = true;
+            }
+        }
+        return are;
+    }();
+    return kRooms;
 }
 
 }  // namespace
 
 void nameRight(const ActRow& row, Found& found) {
-    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
-    static const std::uint32_t kFloor = tables().objectNamed("floor");
-    static const std::uint32_t kWoodFloor = tables().objectNamed("wood floor");
-    if (found.object == kFloor && found.treatment == Treatment::Refinish) {
-        found.object = kWoodFloor;
+    static const NameRules kRules(kNames);
+    static const NameRules kRulesOfPaper(kPapered);
+    kRules.apply(row, found);
+    // Caulk is renewed; the tub is not mended. A fan's duct is run, through whatever it may be.
+    static const std::uint32_t kCaulk = tables().objectNamed("caulk");
+    static const std::uint32_t kDuct = tables().objectNamed("exhaust duct");
+    const bool renewed = row.treatment == Treatment::Repair || row.treatment == Treatment::Replace;
+    if ((row.object == kCaulk && renewed) || row.object == kDuct) {
+        found.object = row.object;
     }
-    nameSealed(row, found);
-    // A stump that is ground is gone.
-    static const std::uint32_t kStump = tables().objectNamed("stump");
-    if (found.object == kStump && found.treatment == Treatment::Repair) {
-        found.treatment = Treatment::Remove;
-    }
-    // Rubbish that is cleared out is gone.
-    static const std::uint32_t kJunk = tables().objectNamed("junk");
-    if (found.object == kJunk && found.treatment == Treatment::Clean) {
-        found.treatment = Treatment::Remove;
-    }
-    // "Regrout the floor": of tile, then.
-    static const std::uint32_t kTiled = tables().objectNamed("floor tile");
-    if (found.object == kFloor && row.phrase.find("grout") != std::string::npos) {
-        found.object = kTiled;
-    }
-    static const std::uint32_t kShower = tables().objectNamed("shower");
-    if (found.object == kShower && row.phrase.find("grout") != std::string::npos) {
-        found.object = tables().objectNamed("shower tile");
-    }
-    // New grout and new caulk mend what they are on.
-    const std::string& thing = tables().objects[found.object].name;
-    if ((thing == "grout" || thing == "caulk") &&
-        (found.treatment == Treatment::Replace || found.treatment == Treatment::Refinish)) {
-        found.treatment = Treatment::Repair;
-    }
-    nameRenewed(row, found);
     layOn(row, found);
     // Paint is scraped off a floor; a floor is not.
+    static const std::uint32_t kWallpaper = tables().objectNamed("wallpaper");
     static const std::uint32_t kCeiling = tables().objectNamed("ceiling");
     if (row.phrase.find("scrape") != std::string::npos && found.object != kWallpaper &&
         found.object != kCeiling && canBeRefinished(tables().objects[found.object])) {
@@ -183,15 +211,10 @@ void nameRight(const ActRow& row, Found& found) {
         found.treatment = lamp ? Treatment::Repair : Treatment::Replace;
         found.object = lamp ? found.object : kWiring;
     }
-    namePapered(row, found);
+    kRulesOfPaper.apply(row, found);
     // "The pantry wants paint": its walls.
     static const std::uint32_t kWalls = tables().objectNamed("walls");
-    const bool room =
-        std::any_of(tables().spaces.begin(), tables().spaces.end(), [&](const SpaceRow& space) {
-            return space.kind == SpaceKind::Room &&
-                   space.name == tables().objects[found.object].name;
-        });
-    if (room && found.treatment == Treatment::Refinish && row.object == kWalls) {
+    if (row.object == kWalls && found.treatment == Treatment::Refinish && rooms()[found.object]) {
         found.object = kWalls;
     }
 }
@@ -202,9 +225,10 @@ bool isPartOf(const Sentence& sentence, const Spots& spots, const Span& span) {
     static const std::vector<std::string_view> kSections = {
         "section", "sections", "length", "lengths", "stretch", "piece", "pieces"};
     const auto text = [&](std::size_t at) {
-        return at < sentence.tokens.size() ? sentence.tokens[at].plain : std::string();
+        return at < sentence.tokens.size() ? std::string_view(sentence.tokens[at].plain)
+                                           : std::string_view();
     };
-    const auto in = [](const auto& list, const std::string& word) {
+    const auto in = [](const auto& list, std::string_view word) {
         return std::find(list.begin(), list.end(), word) != list.end();
     };
     std::size_t at = span.begin;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/spots.h"
 
 namespace ledgerboard::intake {
@@ -33,7 +34,7 @@ std::string_view afterTitle(std::string_view text) {
         return {};
     }
     const std::string word = plainWord(text.substr(0, end));
-    const bool title = std::find(kTitles.begin(), kTitles.end(), word) != kTitles.end();
+    const bool title = isOneOf(word, kTitles);
     const std::size_t mark = text.find_first_not_of(' ', end);
     const bool opens = mark != std::string_view::npos &&
                        (text[mark] == ':' || text[mark] == '-' || text[mark] == '=');

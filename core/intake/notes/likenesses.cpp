@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/spotted_words.h"
 
 namespace ledgerboard::intake {
@@ -36,8 +37,7 @@ class Likenesses : SpottedWords {
 
   private:
     [[nodiscard]] bool isOneOf(std::size_t at, const std::vector<std::string_view>& words) const {
-        return at < sentence_.tokens.size() &&
-               std::find(words.begin(), words.end(), sentence_.tokens[at].plain) != words.end();
+        return at < sentence_.tokens.size() && intake::isOneOf(sentence_.tokens[at].plain, words);
     }
 
     // "dented on the drive side": which side.

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "core/intake/notes/characters.h"
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/tables.h"
 #include "core/intake/notes/tokens.h"
 
@@ -71,7 +72,7 @@ bool isNumberedSpeaker(std::string_view name) {
     return gap != std::string_view::npos && gap + 1 < name.size() && gap + 3 >= name.size() &&
            std::all_of(name.begin() + static_cast<std::ptrdiff_t>(gap) + 1, name.end(),
                        [](char c) { return isDigit(c) || isUpper(c); }) &&
-           std::find(kWords.begin(), kWords.end(), plainWord(name.substr(0, gap))) != kWords.end();
+           isOneOf(plainWord(name.substr(0, gap)), kWords);
 }
 
 }  // namespace

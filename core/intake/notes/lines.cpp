@@ -7,6 +7,7 @@
 
 #include "core/intake/notes/characters.h"
 #include "core/intake/notes/line_leads.h"
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/tokens.h"
 
 namespace ledgerboard::intake {
@@ -48,9 +49,6 @@ char takeBox(std::string_view& text) {
 }
 
 bool takeBullet(std::string_view& text) {
-    if (takeBox(text) != '\0') {
-        return true;
-    }
     for (const std::string_view bullet : {"- ", "* ", "+ ", "\xE2\x80\xA2 ", "\xE2\x80\xA2",
                                           "\xE2\x80\x93 ", "\xE2\x80\x94 ", "> "}) {
         if (text.starts_with(bullet)) {
@@ -203,7 +201,7 @@ bool isWrapped(const std::vector<RawLine>& lines, std::size_t width) {
         }
         // A bullet goes on with nothing.
         std::string_view rest = next.text;
-        if (takeBullet(rest)) {
+        if (takeBox(rest) != '\0' || takeBullet(rest)) {
             continue;
         }
         ++broken;
@@ -274,7 +272,7 @@ bool dangles(std::string_view text) {
     const std::size_t begin = text.find_last_of(' ');
     const std::string last =
         plainWord(text.substr(begin == std::string_view::npos ? 0 : begin + 1));
-    return std::find(kLeads.begin(), kLeads.end(), last) != kLeads.end();
+    return isOneOf(last, kLeads);
 }
 
 // Whether the lines are speech written down as it came, and broken off anywhere: most begin small,
@@ -386,9 +384,9 @@ void takeListMark(std::string_view& text, NoteLine& made) {
     if (text.size() > 2 && isLetter(text[1]) && text[0] == '-' && text.find("- ") < kLabel) {
         text.remove_prefix(1);
     }
-    std::string_view boxed = text;
-    made.ticked = takeBox(boxed) == 'x';
-    made.bullet = takeBullet(text);
+    const char box = takeBox(text);
+    made.ticked = box == 'x';
+    made.bullet = box != '\0' || takeBullet(text);
 }
 
 // Where all boxes are ticked, the tick is but a mark.

@@ -4,6 +4,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -13,7 +14,7 @@ bool canBeRefinished(const ObjectRow& object) {
     static const std::vector<std::string_view> kNever = {
         "electrical", "appliances", "insulation", "landscaping", "pest",
         "survey",     "septic",     "demolition", "glass",       "cleaning"};
-    if (std::find(kNever.begin(), kNever.end(), object.trade) != kNever.end()) {
+    if (isOneOf(object.trade, kNever)) {
         return false;
     }
     if (object.trade == "flooring") {
@@ -80,8 +81,7 @@ bool hasUnknownSubject(const Sentence& sentence, const Spots& spots, const ActSp
     });
     const bool article = wordIs(sentence, at - 2, "the") || wordIs(sentence, at - 2, "my") ||
                          wordIs(sentence, at - 2, "a") || wordIs(sentence, at - 2, "their");
-    const bool named =
-        std::find(before.begin(), before.end(), sentence.tokens[at - 1].text) != before.end();
+    const bool named = isOneOf(sentence.tokens[at - 1].text, before);
     return article && !known && !named;
 }
 

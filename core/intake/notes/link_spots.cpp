@@ -5,6 +5,7 @@
 #include "core/intake/notes/arrows.h"
 #include "core/intake/notes/likenesses.h"
 #include "core/intake/notes/link_acts.h"
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/spotted_words.h"
 #include "core/intake/notes/told_acts.h"
 
@@ -236,8 +237,7 @@ class Preparer : SpottedWords {
                std::any_of(spots_.acts.begin(), spots_.acts.end(), [&](const ActSpot& act) {
                    return act.span.end <= object.span.begin &&
                           act.span.end + kNear >= object.span.begin &&
-                          std::find(kChoose.begin(), kChoose.end(), row(act).phrase) !=
-                              kChoose.end();
+                          isOneOf(row(act).phrase, kChoose);
                });
     }
 
@@ -501,8 +501,7 @@ class Preparer : SpottedWords {
     [[nodiscard]] static bool isSurface(const ObjectSpot& object) {
         static const std::vector<std::string_view> kSurfaces = {
             "walls", "ceiling", "floor", "wood floor", "subfloor", "foundation"};
-        return std::find(kSurfaces.begin(), kSurfaces.end(),
-                         tables().objects[object.object].name) != kSurfaces.end();
+        return isOneOf(tables().objects[object.object].name, kSurfaces);
     }
 
     // Whether an object before `index` is what the remark is about: "the radiator leaks at …".

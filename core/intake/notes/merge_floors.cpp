@@ -6,6 +6,8 @@
 #include <unordered_set>
 #include <vector>
 
+#include "core/intake/notes/one_of.h"
+
 namespace ledgerboard::intake {
 
 using model::Treatment;
@@ -66,8 +68,7 @@ void settleTakenOut(std::vector<Found>& found) {
     for (Found& one : found) {
         const bool fixture =
             std::find(kFixtures.begin(), kFixtures.end(), one.object) != kFixtures.end();
-        const bool away =
-            std::find(kOutOfTheWay.begin(), kOutOfTheWay.end(), one.place) != kOutOfTheWay.end();
+        const bool away = isOneOf(one.place, kOutOfTheWay);
         if (one.takenOut && one.treatment == Treatment::Replace &&
             ((fixture && away) || one.object == kDeck)) {
             one.treatment = Treatment::Remove;

@@ -5,6 +5,8 @@
 #include <string_view>
 #include <vector>
 
+#include "core/intake/notes/one_of.h"
+
 namespace ledgerboard::intake {
 
 namespace {
@@ -14,7 +16,7 @@ bool textIs(const Sentence& sentence, std::size_t at, const std::vector<std::str
         return false;
     }
     const std::string& word = sentence.tokens[at].plain;
-    return std::find(words.begin(), words.end(), word) != words.end();
+    return isOneOf(word, words);
 }
 
 // The first word that is no joint.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
@@ -41,9 +42,7 @@ std::uint32_t thingOfPlace(const std::vector<std::string>& here) {
     static const std::vector<std::string_view> kThings = {
         "deck", "shed", "barn", "dock", "greenhouse", "carport", "patio", "garage", "stairs"};
     const std::string head = here.size() == 1 ? headOf(here.front()) : std::string();
-    return std::find(kThings.begin(), kThings.end(), head) == kThings.end()
-               ? kNone
-               : tables().objectNamed(head);
+    return isOneOf(head, kThings) ? tables().objectNamed(head) : kNone;
 }
 
 }  // namespace
@@ -76,7 +75,7 @@ void Reader::dropHadDone(const Sentence& sentence, Spots& spots) {
             return false;
         }
         const std::string& next = sentence.tokens[cue.span.end].plain;
-        return std::find(kThings.begin(), kThings.end(), next) != kThings.end();
+        return isOneOf(next, kThings);
     });
 }
 

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/speech.h"
 
@@ -176,8 +177,7 @@ const Whereabouts* Reader::whereaboutsOf(const ChoicePlace& choice) const {
                                                         "porch"};
     constexpr std::size_t kLately = 3;  // sentences
     constexpr int kSurer = 1500;        // thousandths
-    if (choice.object == kNone || std::find(kStay.begin(), kStay.end(),
-                                            tables().objects[choice.object].name) != kStay.end()) {
+    if (choice.object == kNone || isOneOf(tables().objects[choice.object].name, kStay)) {
         return nullptr;
     }
     const std::vector<Whereabouts>& all = placeClues_.all();

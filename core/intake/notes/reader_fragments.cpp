@@ -2,6 +2,7 @@
 // "gut it", "Backsplash, 30 feet of tile.", "new: cabs; ctop; sink".
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/speech.h"
 
@@ -393,7 +394,7 @@ void Reader::takeOnes(const Sentence& sentence, Spots& spots, const Placed& plac
         }
         for (std::size_t k = 0; k < i; ++k) {
             const std::string& word = sentence.tokens[k].plain;
-            if (std::find(kPoint.begin(), kPoint.end(), word) != kPoint.end()) {
+            if (isOneOf(word, kPoint)) {
                 return;
             }
         }

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "core/intake/notes/item_names.h"
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/reader.h"
 
@@ -14,7 +15,7 @@ bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& sa
     // "There's no heat in there, so put a heater in": of what serves the same end there is none.
     static const std::vector<std::string_view> kEnds = {"heat", "light", "range", "basin"};
     const std::string& end = tables().objects[said.object].family;
-    const bool served = std::find(kEnds.begin(), kEnds.end(), end) != kEnds.end();
+    const bool served = isOneOf(end, kEnds);
     const auto missing = [&](std::uint32_t object) {
         return object == said.object || (served && tables().objects[object].family == end);
     };
@@ -96,7 +97,7 @@ bool putsOne(const Sentence& sentence, const ActSpot& act, const ActRow& row) {
         return false;
     }
     const std::string next = wordAt(inPhrase ? act.span.end : act.span.end + 1);
-    return std::find(kAnother.begin(), kAnother.end(), next) == kAnother.end();
+    return !isOneOf(next, kAnother);
 }
 
 // Whether something comes up or out before token `end`.

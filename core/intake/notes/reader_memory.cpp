@@ -1,6 +1,7 @@
 // The part of the reader that keeps what the next sentence may mean by "it", "one" and "too".
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/speech.h"
@@ -18,7 +19,7 @@ bool standsBy(const Sentence& sentence, std::size_t begin) {
            (sentence.tokens[at - 1].plain == "the" || sentence.tokens[at - 1].plain == "that")) {
         --at;
     }
-    return at > 0 && std::find(kBy.begin(), kBy.end(), sentence.tokens[at - 1].plain) != kBy.end();
+    return at > 0 && isOneOf(sentence.tokens[at - 1].plain, kBy);
 }
 
 // "It is sound (invoice in the drawer)."

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/space_names.h"
 
@@ -32,8 +33,7 @@ bool isYard(const std::string& key) {
 bool isOfWalls(const ObjectRow& object, const KnownSpace* here) {
     static const std::vector<std::string_view> kThings = {
         "siding", "stucco", "gutters", "downspouts", "fascia", "exterior soffit"};
-    return here != nullptr && here->kind == SpaceKind::Outside &&
-           std::find(kThings.begin(), kThings.end(), object.name) != kThings.end() &&
+    return here != nullptr && here->kind == SpaceKind::Outside && isOneOf(object.name, kThings) &&
            !isOutbuilding(here->key);
 }
 
@@ -43,8 +43,7 @@ bool isOfStack(const ObjectRow& object, const std::string& here) {
         "basement", "hall",    "entry", "laundry room", "half bath", "garage",
         "barn",     "carport", "shed",  "stoop",        "stairs",    "balcony"};
     return object.name == "chimney" &&
-           (isBath(here) || here.ends_with("porch") ||
-            std::find(kRooms.begin(), kRooms.end(), here) != kRooms.end());
+           (isBath(here) || here.ends_with("porch") || isOneOf(here, kRooms));
 }
 
 // "Stairs and upstairs hall": the treads are the stairs', the walls the hall's.
@@ -86,7 +85,7 @@ bool isRewired(const ObjectRow& object, const Spots& spots, const Said& said) {
 bool isOfNoRoom(const ObjectRow& object, const Walk& walk, const std::string& here) {
     static const std::vector<std::string_view> kSystems = {"wiring", "electrical panel", "boiler",
                                                            "furnace", "water heater"};
-    const bool system = std::find(kSystems.begin(), kSystems.end(), object.name) != kSystems.end();
+    const bool system = isOneOf(object.name, kSystems);
     if (!system && object.name != "air conditioner") {
         return false;
     }
@@ -110,7 +109,7 @@ bool isOfOutdoors(const ObjectRow& object, const std::string& here) {
     const bool roomless = here.empty() || here == "whole house";
     static const std::vector<std::string_view> kOut = {"chimney", "chimney cap", "water tank",
                                                        "front door", "storm door"};
-    return roomless && std::find(kOut.begin(), kOut.end(), object.name) != kOut.end();
+    return roomless && isOneOf(object.name, kOut);
 }
 
 // "AC's good.", said on the deck: what serves the house and stands outside.
@@ -121,9 +120,8 @@ bool isServant(const ObjectRow& object, const std::string& here) {
                                                        "generator"};
     const bool lookout = here == "deck" || here == "dock" || here == "patio" || here == "stoop" ||
                          here.ends_with("porch");
-    return ((lookout || isYard(here)) &&
-            std::find(kThings.begin(), kThings.end(), object.name) != kThings.end()) ||
-           (lookout && std::find(kOil.begin(), kOil.end(), object.name) != kOil.end());
+    return ((lookout || isYard(here)) && isOneOf(object.name, kThings)) ||
+           (lookout && isOneOf(object.name, kOil));
 }
 
 // What stands about the grounds and not on the deck or in the barn from which it is seen.
@@ -134,9 +132,8 @@ bool isOfGrounds(const ObjectRow& object, const std::string& here) {
     static const std::vector<std::string_view> kLookouts = {
         "deck",    "balcony", "shed",       "barn",  "boathouse", "dock",
         "carport", "garage",  "greenhouse", "stoop", "workshop",  "patio"};
-    const bool lookout = here.ends_with("porch") ||
-                         std::find(kLookouts.begin(), kLookouts.end(), here) != kLookouts.end();
-    return lookout && std::find(kThings.begin(), kThings.end(), object.name) != kThings.end();
+    const bool lookout = here.ends_with("porch") || isOneOf(here, kLookouts);
+    return lookout && isOneOf(object.name, kThings);
 }
 
 // "The pantry's good.", said of a cupboard of the kitchen by the name of which one stands in it.
@@ -169,8 +166,7 @@ bool isSeenWithin(const ObjectRow& object, const std::string& here) {
 bool isBrickOfRoom(const ObjectRow& object, const KnownSpace* here) {
     static const std::vector<std::string_view> kRooms = {"living room", "family room", "great room",
                                                          "main room", "big room"};
-    return object.name == "brickwork" && here != nullptr &&
-           std::find(kRooms.begin(), kRooms.end(), here->key) != kRooms.end();
+    return object.name == "brickwork" && here != nullptr && isOneOf(here->key, kRooms);
 }
 
 // "The carpet on both runs of stairs", "carpet on the treads"
@@ -290,8 +286,7 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
     // "Dishwasher" in a list that names no room.
     static const std::vector<std::string_view> kKitchen = {"dishwasher", "refrigerator", "stove",
                                                            "range hood", "garbage disposal"};
-    if ((nowhere || here == "whole house") &&
-        std::find(kKitchen.begin(), kKitchen.end(), object.name) != kKitchen.end()) {
+    if ((nowhere || here == "whole house") && isOneOf(object.name, kKitchen)) {
         return KnownSpace{"kitchen", "kitchen", SpaceKind::Room};
     }
     // A garage door is the garage's, wherever it is spoken of.
@@ -382,7 +377,7 @@ void Reader::cleanPlace(const Sentence& sentence, const Spots& spots, const Plac
         for (const Placing& part : placed.parts) {
             place = part.span.holds(act.span.begin) ? part.keys.front() : place;
         }
-        if (std::find(kPlaces.begin(), kPlaces.end(), place) == kPlaces.end() || !before_.empty()) {
+        if (!isOneOf(place, kPlaces) || !before_.empty()) {
             return;
         }
         Found found;

@@ -2,6 +2,7 @@
 // spoken of.
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
@@ -28,7 +29,7 @@ std::string singular(const std::string& name) {
 }
 
 // Whether an object is one of those named, or of their family.
-bool isOneOf(const std::vector<std::uint32_t>& named, std::uint32_t object) {
+bool namesAlike(const std::vector<std::uint32_t>& named, std::uint32_t object) {
     return std::any_of(named.begin(), named.end(), [&](std::uint32_t one) {
         const std::string& family = tables().objects[one].family;
         return one == object || (!family.empty() && family == tables().objects[object].family);
@@ -97,7 +98,7 @@ bool isPlainSame(const Sentence& sentence, const Spots& spots, std::size_t begin
     static const std::vector<std::string_view> kEnds = {"and", "but",   "except", "plus",
                                                         "too", "again", "minus"};
     const auto isIn = [&](std::size_t i, const std::vector<std::string_view>& words) {
-        return std::find(words.begin(), words.end(), sentence.tokens[i].plain) != words.end();
+        return isOneOf(sentence.tokens[i].plain, words);
     };
     const bool closes = at + 1 >= sentence.tokens.size() ||
                         sentence.tokens[at + 1].kind == TokenKind::Mark || isIn(at + 1, kEnds);
@@ -144,8 +145,7 @@ bool isFinish(std::uint32_t object) {
         "walls",   "ceiling",  "plaster",  "wallpaper",   "paneling",
         "drywall", "subfloor", "wainscot", "drop ceiling"};
     const ObjectRow& row = tables().objects[object];
-    return row.family == "floor" ||
-           std::find(kFinishes.begin(), kFinishes.end(), row.name) != kFinishes.end();
+    return row.family == "floor" || isOneOf(row.name, kFinishes);
 }
 
 // "BED 2: same, 10 m2", "Middle bedroom, same.", "this one gets the same": a plain "same" that no
@@ -190,7 +190,7 @@ bool Reader::saysWhatAgain(const Sentence& sentence, const Spots& spots, const S
     // "The same, and patch the hole.", "same, plus a new fan": more than that.
     static const std::vector<std::string_view> kMore = {"and",  "plus", "with",
                                                         "also", "but",  "except"};
-    if (std::find(kMore.begin(), kMore.end(), sentence.tokens[at + 1].plain) != kMore.end()) {
+    if (isOneOf(sentence.tokens[at + 1].plain, kMore)) {
         return false;
     }
     // "Same floor, sand it", but not "same floor, new lamp" nor "same floor, paint".
@@ -310,12 +310,12 @@ std::string Reader::sameAs(const Spots& spots, std::size_t after,
     }
     // "Carpet again, same treatment": where it was last spoken of.
     const bool holds = std::any_of(found_.begin(), found_.end(), [&](const Found& found) {
-        return found.place == from && found.weight > 1 && isOneOf(named, found.object);
+        return found.place == from && found.weight > 1 && namesAlike(named, found.object);
     });
     std::string family;
     for (std::size_t i = found_.size(); i-- > 0 && !named.empty() && !holds;) {
         if (contains(places, found_[i].place) || found_[i].weight <= 1 ||
-            !isOneOf(named, found_[i].object)) {
+            !namesAlike(named, found_[i].object)) {
             continue;
         }
         if (std::find(named.begin(), named.end(), found_[i].object) != named.end()) {
@@ -334,10 +334,10 @@ void Reader::copySame(const Sentence& sentence, const std::string& from, const s
         const bool meant =
             things.named.empty()
                 ? isAlike(found_[k], here)
-                : isOneOf(things.named, found_[k].object) &&
+                : namesAlike(things.named, found_[k].object) &&
                       !(things.carpetAlone && found_[k].object != kCarpet && !found_[k].fresh);
         if (found_[k].place != from || found_[k].weight <= 1 || !meant ||
-            isOneOf(things.others, found_[k].object)) {
+            namesAlike(things.others, found_[k].object)) {
             continue;
         }
         Found copy = found_[k];

@@ -1,6 +1,7 @@
 // The part of the reader that tells talk from work, and where else what was said last holds.
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
@@ -90,8 +91,8 @@ bool Reader::saysAlso(const Sentence& sentence, const Spots& spots) const {
         const std::string& word = sentence.tokens[i].plain;
         const std::string next =
             i + 1 < sentence.tokens.size() ? sentence.tokens[i + 1].plain : std::string();
-        if (std::find(kWords.begin(), kWords.end(), word) != kWords.end() ||
-            (word == "as" && next == "well") || (word == "goes" && next == "for")) {
+        if (isOneOf(word, kWords) || (word == "as" && next == "well") ||
+            (word == "goes" && next == "for")) {
             return true;
         }
     }

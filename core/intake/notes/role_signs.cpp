@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk_passed.h"
@@ -26,12 +27,6 @@ bool goesThere(const Sentence& sentence, std::size_t at) {
 }
 
 }  // namespace
-
-bool worksOn(const Spots& spots, std::size_t at) {
-    return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
-        return act.span.end == at && tables().acts[act.row].object != kNone;
-    });
-}
 
 bool isAdverb(const Sentence& sentence, const Spots& spots, std::size_t index) {
     const Span& name = spots.spaces[index].span;
@@ -222,8 +217,7 @@ bool turnsByThing(const Sentence& sentence, const Spots& spots, const SpaceSpot&
     const std::vector<std::string_view>& things = kitchen ? kKitchen : kBath;
     return (kitchen || isBath(spot.key)) && !sentence.bullet && !sentence.terse &&
            !sentence.alone && spot.span.begin <= 1 && &spots.spaces.front() == &spot &&
-           std::find(things.begin(), things.end(), tables().objects[object.object].name) !=
-               things.end();
+           isOneOf(tables().objects[object.object].name, things);
 }
 
 bool isExteriorOfParagraph(const Sentence& sentence, const Spots& spots, std::size_t index) {
@@ -349,8 +343,7 @@ bool isExcepted(const Sentence& sentence, const Spots& spots, std::size_t at) {
     static const std::vector<std::string_view> kLeads = {"for", "from", "than", "in", "the",
                                                          "my",  "that", "of",   "on"};
     const auto leads = [&](std::size_t i) {
-        return spots.endOf(Cue::Small, i) == i + 1 ||
-               std::find(kLeads.begin(), kLeads.end(), sentence.tokens[i].plain) != kLeads.end();
+        return spots.endOf(Cue::Small, i) == i + 1 || isOneOf(sentence.tokens[i].plain, kLeads);
     };
     std::size_t from = at;
     while (from > 0 && leads(from - 1) && sentence.tokens[from - 1].plain != "but") {
@@ -369,8 +362,7 @@ bool isExcepted(const Sentence& sentence, const Spots& spots, std::size_t at) {
     const bool all = word == "but" && !spots.spaces.empty() &&
                      spots.spaces.front().kind == SpaceKind::Group && at > from &&
                      spots.spaces.front().span.end + 1 == from;
-    return apart || butFor || all ||
-           std::find(kExcept.begin(), kExcept.end(), word) != kExcept.end();
+    return apart || butFor || all || isOneOf(word, kExcept);
 }
 
 bool leadsRow(const Sentence& sentence, const Spots& spots, std::size_t index) {

@@ -11,9 +11,6 @@
 
 namespace ledgerboard::intake {
 
-// Whether a treatment with a thing of its own ends at token `at`: "rewire | the house".
-[[nodiscard]] bool worksOn(const Spots& spots, std::size_t at);
-
 // "run it outside", "paint outside": which way, or which side, and not where one stands.
 [[nodiscard]] bool isAdverb(const Sentence& sentence, const Spots& spots, std::size_t index);
 
@@ -103,7 +100,7 @@ namespace ledgerboard::intake {
 // "Agents will call it bedroom three", the name at token `begin`.
 [[nodiscard]] bool othersCallItSo(const Sentence& sentence, std::size_t begin);
 
-// "rewire the upstairs", "paint the bedroom": whether work with a thing of its own leads up to
+// "rewire the house", "paint the bedroom": whether work with a thing of its own leads up to
 // token `begin`.
 [[nodiscard]] bool isWorkedOn(const Spots& spots, std::size_t begin);
 

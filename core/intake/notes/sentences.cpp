@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/intake/notes/legend.h"
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/pauses.h"
 #include "core/intake/notes/spaces.h"
 #include "core/intake/notes/tables.h"
@@ -31,7 +32,7 @@ bool isShort(const Token& token) {
         return false;
     }
     const std::string& word = token.plain;
-    if (std::find(kShortForms.begin(), kShortForms.end(), word) != kShortForms.end()) {
+    if (isOneOf(word, kShortForms)) {
         return true;
     }
     // "siding pnt. rear deck demo.": where work is said, the point ends it.
@@ -56,8 +57,7 @@ bool isCutOff(const Token& token, const Token& next) {
         tables().lexicon.find(word) != kUnknown || tables().lexicon.respelling(word) != nullptr) {
         return false;
     }
-    const bool goesOn = next.kind == TokenKind::Number ||
-                        std::find(kGoesOn.begin(), kGoesOn.end(), next.plain) != kGoesOn.end();
+    const bool goesOn = next.kind == TokenKind::Number || isOneOf(next.plain, kGoesOn);
     return goesOn && !tables().lexicon.abbreviations().fullWord(word).empty();
 }
 
@@ -123,7 +123,7 @@ Ids idsOf(std::initializer_list<std::string_view> stems) {
     return ids;
 }
 
-bool isOneOf(const Token& token, const Ids& ids) {
+bool isAmong(const Token& token, const Ids& ids) {
     return token.word != kUnknown && std::find(ids.begin(), ids.end(), token.word) != ids.end();
 }
 
@@ -145,7 +145,7 @@ std::size_t spaceEnd(const std::vector<Token>& tokens, std::size_t at) {
 // Past the words that lead on: "and then the", "okay so".
 std::size_t leadEnd(const std::vector<Token>& tokens, std::size_t at) {
     static const Ids kLeads = idsOf({"then", "and", "next", "the", "now", "so", "okay", "ok"});
-    while (at < tokens.size() && isOneOf(tokens[at], kLeads)) {
+    while (at < tokens.size() && isAmong(tokens[at], kLeads)) {
         ++at;
     }
     return at;
@@ -166,7 +166,7 @@ bool spaceAt(const std::vector<Token>& tokens, std::size_t at) {
     }
     const bool is = tokens[end - 1].text.ends_with("'s");
     return is || end >= tokens.size() || tokens[end].kind == TokenKind::Mark ||
-           isOneOf(tokens[end], kWords2);
+           isAmong(tokens[end], kWords2);
 }
 
 // "… replace the chandelier | and then the kitchen": whether talk turns to another space.
@@ -189,10 +189,10 @@ bool inRowOfPlaces(const std::vector<Token>& tokens, std::size_t begin, std::siz
             return false;
         }
         end = spaces[i].span.begin;
-        while (end > 0 && isOneOf(said[end - 1], kArticles)) {
+        while (end > 0 && isAmong(said[end - 1], kArticles)) {
             --end;
         }
-        if (end > 0 && isOneOf(said[end - 1], kLeads)) {
+        if (end > 0 && isAmong(said[end - 1], kLeads)) {
             return true;
         }
         while (end > 0 && (isMark(said[end - 1], ',') || said[end - 1].word == kAnd)) {
@@ -214,7 +214,7 @@ bool subjectAt(const std::vector<Token>& tokens, std::size_t at) {
     if (at >= tokens.size() || tokens[at].kind != TokenKind::Word) {
         return false;
     }
-    const bool article = isOneOf(tokens[at], kWords1);
+    const bool article = isAmong(tokens[at], kWords1);
     const std::size_t begin = article ? at + 1 : at;
     std::size_t end =
         std::max(phraseEnd(tokens, begin, From::Space), phraseEnd(tokens, begin, From::Object));
@@ -224,14 +224,14 @@ bool subjectAt(const std::vector<Token>& tokens, std::size_t at) {
     }
     end = end > begin ? std::max(end, phraseEnd(tokens, end, From::Object)) : end;
     // "floor in here's vinyl"
-    if (end > begin && end + 1 < tokens.size() && isOneOf(tokens[end], kWords2) &&
-        isOneOf(tokens[end + 1], kWords3)) {
+    if (end > begin && end + 1 < tokens.size() && isAmong(tokens[end], kWords2) &&
+        isAmong(tokens[end + 1], kWords3)) {
         end += 2;
     }
     if (end == begin || end >= tokens.size() || tokens[end].kind != TokenKind::Word) {
         return false;
     }
-    return tokens[end - 1].text.ends_with("'s") || isOneOf(tokens[end], kWords4);
+    return tokens[end - 1].text.ends_with("'s") || isAmong(tokens[end], kWords4);
 }
 
 // "hall cpt clean", "- bath toilet": whether a line opens with a room and says more.
@@ -460,7 +460,7 @@ bool isTerse(const std::vector<NoteLine>& lines) {
             const std::string word = plainWord(line.text.substr(at, end - at));
             const bool letter = !word.empty() && word.front() >= 'a' && word.front() <= 'z';
             words += letter ? 1 : 0;
-            small += std::find(kSmall.begin(), kSmall.end(), word) != kSmall.end() ? 1 : 0;
+            small += isOneOf(word, kSmall) ? 1 : 0;
             at = end + 1;
         }
     }

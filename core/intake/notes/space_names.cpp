@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
+
 namespace ledgerboard::intake {
 
 bool contains(const std::vector<std::string>& keys, const std::string& key) {
@@ -24,20 +26,20 @@ bool isOutbuilding(const std::string& key) {
         "smokehouse",  "machine shed", "pool house", "bunkhouse",  "granary",
         "stable",      "potting shed", "wood shed",  "workshop",   "carriage house",
         "guest house", "boathouse",    "well house"};
-    return std::find(kBuildings.begin(), kBuildings.end(), key) != kBuildings.end();
+    return isOneOf(key, kBuildings);
 }
 
 bool namesRoom(const std::string& word) {
     static const std::vector<std::string_view> kWords = {
         "my", "our", "his", "her", "their", "big", "good", "small", "little", "large", "best"};
-    return std::find(kWords.begin(), kWords.end(), word) != kWords.end();
+    return isOneOf(word, kWords);
 }
 
 bool isSide(const std::string& name) {
     static const std::vector<std::string_view> kSides = {
         "front", "back", "left",      "right",     "middle",    "north",    "south",
         "east",  "west", "northeast", "northwest", "southeast", "southwest"};
-    return std::find(kSides.begin(), kSides.end(), name) != kSides.end();
+    return isOneOf(name, kSides);
 }
 
 bool isColor(const std::string& name) {

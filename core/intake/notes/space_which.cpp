@@ -4,6 +4,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 
 namespace ledgerboard::intake {
@@ -68,8 +69,7 @@ class After {
         // "BATH (up)" says only where it is, "bath (old)" what it is like.
         static const std::vector<std::string_view> kSorts = {"hall",  "guest",   "kids",  "boys",
                                                              "girls", "primary", "small", "big"};
-        const bool sort =
-            isColor(name) || std::find(kSorts.begin(), kSorts.end(), name) != kSorts.end();
+        const bool sort = isColor(name) || isOneOf(name, kSorts);
         return isSide(name) || ((bracket || comma) && sort) ? Which(name, bracket ? end + 1 : end)
                                                             : none();
     }
@@ -124,7 +124,7 @@ class After {
                                                            "near",  "this", "that", "either"};
         const bool named = is(at_, "on") && next == at_ + 2 && next < tokens_.size() &&
                            tokens_[next].kind == TokenKind::Word && is(next + 1, "side") &&
-                           std::find(kAny.begin(), kAny.end(), tokens_[next].plain) == kAny.end();
+                           !isOneOf(tokens_[next].plain, kAny);
         return named ? Which(tokens_[next].plain + " side", next + 2) : none();
     }
 

@@ -4,6 +4,7 @@
 #include <iterator>
 #include <utility>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/space_rows.h"
 #include "core/intake/notes/space_which.h"
@@ -35,7 +36,7 @@ class Finder {
                                                              "suite"};
         const std::string_view text = tokens_[at].text;
         return at > 0 && text.front() >= '0' && text.front() <= '9' &&
-               std::find(kFlats.begin(), kFlats.end(), tokens_[at - 1].plain) != kFlats.end();
+               isOneOf(tokens_[at - 1].plain, kFlats);
     }
 
     std::size_t takeAt(std::size_t at) {
@@ -220,8 +221,7 @@ class Finder {
         if (room.row == kNone || room.end != at + 2 || (!article && at > 0) ||
             tables().spaces[room.row].name != "bedroom" || word.ends_with("'s") ||
             tokens_[at + 1].text.ends_with('s') ||
-            tables().number(tokens_[at].word).kind != NumberKind::None ||
-            std::find(kPlain.begin(), kPlain.end(), word) != kPlain.end()) {
+            tables().number(tokens_[at].word).kind != NumberKind::None || isOneOf(word, kPlain)) {
             return at;
         }
         const std::uint32_t node =
@@ -242,8 +242,7 @@ class Finder {
         static const WordId kIn = tables().id("in");
         const bool in = tokens_.size() > 2 && tokens_[0].word == kIn && tokens_[1].word == kThe;
         static const std::vector<std::string_view> kJoints = {"the", "so", "and", "now", "okay"};
-        const bool joint = !tokens_.empty() && std::find(kJoints.begin(), kJoints.end(),
-                                                         tokens_[0].plain) != kJoints.end();
+        const bool joint = !tokens_.empty() && isOneOf(tokens_[0].plain, kJoints);
         const std::size_t at = in ? 2 : joint ? 1 : 0;
         if (at < tokens_.size() && longestRow(tokens_, at, From::Space).row != kNone) {
             return 0;
@@ -292,8 +291,7 @@ class Finder {
         // "it's room enough"
         static const std::vector<std::string_view> kNone = {"it's",   "that's", "there's", "here's",
                                                             "what's", "he's",   "she's",   "who's"};
-        if ((!single && !plural) || room >= tokens_.size() ||
-            std::find(kNone.begin(), kNone.end(), word) != kNone.end()) {
+        if ((!single && !plural) || room >= tokens_.size() || isOneOf(word, kNone)) {
             return at;
         }
         static const WordId kOld = tables().id("old");
@@ -316,9 +314,8 @@ class Finder {
         static const std::vector<std::string_view> kRooms = {"kitchen", "living room",
                                                              "dining room", "bathroom", "bedroom"};
         const bool way = tokens_[at].plain == "up" || tokens_[at].plain == "down";
-        return !way || (at == 0 && tokens_[0].capital &&
-                        std::find(kRooms.begin(), kRooms.end(), tables().spaces[room].name) !=
-                            kRooms.end());
+        return !way ||
+               (at == 0 && tokens_[0].capital && isOneOf(tables().spaces[room].name, kRooms));
     }
 
     [[nodiscard]] static bool qualifies(const SpaceRow& row, std::uint8_t flag) {
@@ -560,8 +557,7 @@ class Finder {
         static const std::vector<std::string_view> kSaid = {"is",  "in",    "on",    "at",  "has",
                                                             "got", "needs", "wants", "gets"};
         const bool closes = end >= tokens_.size() || tokens_[end].kind == TokenKind::Mark || is;
-        const bool said = end < tokens_.size() &&
-                          std::find(kSaid.begin(), kSaid.end(), tokens_[end].plain) != kSaid.end();
+        const bool said = end < tokens_.size() && isOneOf(tokens_[end].plain, kSaid);
         return key == "primary bedroom" && (closes || said) &&
                (the || (begin == 0 && (is || said)));
     }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/spotted_words.h"
 
 namespace ledgerboard::intake {
@@ -35,13 +36,13 @@ class Teller : SpottedWords {
     }
 
   private:
-    [[nodiscard]] std::string text(std::size_t at) const {
-        return at < sentence_.tokens.size() ? sentence_.tokens[at].plain : std::string();
+    [[nodiscard]] std::string_view text(std::size_t at) const {
+        return at < sentence_.tokens.size() ? std::string_view(sentence_.tokens[at].plain)
+                                            : std::string_view();
     }
 
     [[nodiscard]] bool textIn(std::size_t at, const std::vector<std::string_view>& list) const {
-        const std::string word = text(at);
-        return std::find(list.begin(), list.end(), word) != list.end();
+        return isOneOf(text(at), list);
     }
 
     [[nodiscard]] bool isWord(std::size_t at) const {
@@ -168,7 +169,7 @@ class Teller : SpottedWords {
             "put",  "built", "laid", "hung",  "cut",   "tore", "took",    "stuck", "ripped",
             "dug",  "threw", "ran",  "sunk",  "made",  "did",  "redid",   "swept", "rebuilt",
             "blew", "set",   "went", "swept", "glued", "tied", "knocked", "left",  "drove"};
-        const std::string word = text(at);
+        const std::string_view word = text(at);
         return (word.ends_with("ed") && word.size() > 4) || textIn(at, kForms);
     }
 

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "core/intake/notes/characters.h"
+#include "core/intake/notes/one_of.h"
 
 namespace ledgerboard::intake {
 
@@ -118,7 +119,7 @@ bool isShortUnit(std::string_view word) {
 bool isUnitWord(std::string_view word) {
     static constexpr std::array<std::string_view, 7> kWords = {"unit",  "apartment", "apt", "flat",
                                                                "suite", "half",      "side"};
-    return std::find(kWords.begin(), kWords.end(), word) != kWords.end();
+    return isOneOf(word, kWords);
 }
 
 Units unitsIn(std::string_view notes) {
@@ -134,9 +135,9 @@ Units unitsIn(std::string_view notes) {
             noteBath(notes, begin, units);
         } else if (word == "ensuite" || (word == "en" && nextWord(notes, at) == "suite")) {
             units.ownBath = true;
-        } else if (std::find(kHouses.begin(), kHouses.end(), word) != kHouses.end()) {
+        } else if (isOneOf(word, kHouses)) {
             units.stacked = true;
-        } else if (std::find(kTwos.begin(), kTwos.end(), word) != kTwos.end()) {
+        } else if (isOneOf(word, kTwos)) {
             const std::string next = nextWord(notes, at);
             units.stacked = units.stacked || next == "flat" || next == "family" ||
                             next == "families" || next == "plex";

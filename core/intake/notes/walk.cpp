@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 
@@ -96,11 +97,10 @@ bool Walk::enterUnnamed(const Sentence& heading) {
     // "To: Luis", over a letter
     static const std::vector<std::string_view> kPost = {"to", "from", "re",   "subject", "cc",
                                                         "fw", "fwd",  "attn", "date",    "sent"};
-    if (std::find(kPost.begin(), kPost.end(), first) != kPost.end()) {
+    if (isOneOf(first, kPost)) {
         return false;
     }
-    if (words == 0 || words > 2 || !strange ||
-        std::find(kDays.begin(), kDays.end(), first) != kDays.end()) {
+    if (words == 0 || words > 2 || !strange || isOneOf(first, kDays)) {
         return false;
     }
     learn(name, name, SpaceKind::Room);

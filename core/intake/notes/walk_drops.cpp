@@ -1,6 +1,7 @@
 // Which of the words that may name a space name none where they stand?
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
@@ -49,8 +50,7 @@ void dropAbsent(const Sentence& sentence, Spots& spots) {
         }
         static const std::vector<std::string_view> kLeads = {"a",   "the",   "his", "her",
                                                              "our", "their", "my",  "an"};
-        const bool led = at > 0 && std::find(kLeads.begin(), kLeads.end(),
-                                             sentence.tokens[at - 1].plain) != kLeads.end();
+        const bool led = at > 0 && isOneOf(sentence.tokens[at - 1].plain, kLeads);
         at -= led ? 1 : 0;
         // "The bath was once the pantry."
         at -= at > 1 && wordIs(sentence, at - 1, "onc") ? 1 : 0;
@@ -115,8 +115,7 @@ void dropStoreyOfFlat(const Sentence& sentence, Spots& spots) {
              i < space.span.end + kNear && i < sentence.tokens.size() &&
              sentence.tokens[i].kind == TokenKind::Word;
              ++i) {
-            flat = flat || std::find(kFlats.begin(), kFlats.end(), sentence.tokens[i].plain) !=
-                               kFlats.end();
+            flat = flat || isOneOf(sentence.tokens[i].plain, kFlats);
         }
         return space.kind == SpaceKind::Level && flat;
     });

@@ -1,6 +1,7 @@
 // When is the name of a room a fixture of the room where the speaker stands?
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
@@ -27,7 +28,7 @@ bool tellsShape(const Sentence& sentence, std::size_t at) {
         "corner",  "old",   "big",   "large", "small", "little",  "blue",    "pink",  "green",
         "yellow",  "white", "brown", "gray",  "grey",  "orange",  "purple",  "tiny",  "red",
         "avocado", "peach", "cream", "steel", "iron",  "plastic", "acrylic", "enamel"};
-    return std::find(kShapes.begin(), kShapes.end(), sentence.tokens[at].plain) != kShapes.end();
+    return isOneOf(sentence.tokens[at].plain, kShapes);
 }
 
 // "loo's fine", "Bath, loo, basin.", "Loo and basin are white"

@@ -1,6 +1,7 @@
 // Where does a heading end, and which space does it say the speaker is in?
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
@@ -38,7 +39,7 @@ bool beginsThing(const Spots& spots, const Span& space) {
             return true;
         }
         return object.span.begin <= space.begin && object.span.end > space.end &&
-               std::find(kPlaces.begin(), kPlaces.end(), thing) == kPlaces.end();
+               !isOneOf(thing, kPlaces);
     });
 }
 
@@ -150,7 +151,7 @@ bool leadsWhere(const Token& token) {
     static const std::vector<std::string_view> kWhere = {
         "over", "above", "below", "under", "off",     "behind", "beside",
         "by",   "near",  "at",    "in",    "between", "betw",   "btwn"};
-    return std::find(kWhere.begin(), kWhere.end(), token.plain) != kWhere.end();
+    return isOneOf(token.plain, kWhere);
 }
 
 // Whether a token only tells where the room of a label lies: "Util betw kit/gar:".

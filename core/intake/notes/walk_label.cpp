@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/intake/notes/names.h"
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
@@ -112,7 +113,7 @@ std::optional<SpaceSpot> spaceOfThing(const Spots& spots, const Span& label) {
             break;
         }
         const ObjectRow& object = tables().objects[spot.object];
-        if (std::find(kPlaces.begin(), kPlaces.end(), object.name) != kPlaces.end()) {
+        if (isOneOf(object.name, kPlaces)) {
             return std::nullopt;
         }
         SpaceSpot space;

@@ -1,6 +1,7 @@
 // What does the sentence that opens a paragraph of prose say of where the paragraph stands?
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
@@ -15,7 +16,7 @@ bool isSystem(const std::string& object) {
         "wiring",          "electrical panel", "boiler",       "furnace",
         "air conditioner", "heat pump",        "water heater", "supply pipe",
         "ductwork",        "smoke alarms",     "meter"};
-    return std::find(kSystems.begin(), kSystems.end(), object) != kSystems.end();
+    return isOneOf(object, kSystems);
 }
 
 // "Electricity: …", "Now, the wires.", "As to the heating, …"
@@ -31,7 +32,7 @@ bool beginsWithSystem(const Sentence& sentence, const Spots& spots) {
             word.resize(word.size() - 2);
         }
         const bool leads = i <= at || wordIs(sentence, 0, "as");
-        if (leads && std::find(kWords.begin(), kWords.end(), word) != kWords.end()) {
+        if (leads && isOneOf(word, kWords)) {
             return true;
         }
     }
@@ -49,7 +50,7 @@ bool isLivedIn(const std::string& key) {
 bool isPlantRoom(const std::string& key) {
     static const std::vector<std::string_view> kRooms = {"basement", "mechanical room", "garage",
                                                          "attic", "crawl space"};
-    return std::find(kRooms.begin(), kRooms.end(), key) != kRooms.end();
+    return isOneOf(key, kRooms);
 }
 
 bool speaksOfRoom(const Spots& spots) {
@@ -71,7 +72,7 @@ bool goesThere(const Sentence& sentence, const Spots& spots) {
                                                       "comes", "came",   "step", "steps",
                                                       "climb", "climbs", "walk", "walked"};
     const std::string word = sentence.tokens.size() > 1 ? sentence.tokens[1].plain : std::string();
-    const bool goes = std::find(kGo.begin(), kGo.end(), word) != kGo.end();
+    const bool goes = isOneOf(word, kGo);
     const std::size_t begin = spots.spaces.front().span.begin;
     const bool article =
         begin > 0 && (wordIs(sentence, begin - 1, "the") || wordIs(sentence, begin - 1, "a") ||
@@ -100,7 +101,7 @@ bool saysOnlyWhere(const Sentence& sentence, std::size_t at) {
         "from", "of",     "off",  "over", "under",   "above",   "below", "behind",  "like",
         "than", "beside", "near", "by",   "through", "across",  "with",  "outside", "past",
         "down", "up",     "as",   "and",  "than",    "between", "for"};
-    return std::find(kWhere.begin(), kWhere.end(), sentence.tokens[at - 1].plain) != kWhere.end();
+    return isOneOf(sentence.tokens[at - 1].plain, kWhere);
 }
 
 // "AC isn't cooling.": a line of prose, and no heading.
@@ -125,7 +126,7 @@ bool isEveryOne(const Sentence& sentence, const ObjectSpot& object) {
     static const std::vector<std::string_view> kThings = {"windows", "outlets", "switches",
                                                           "interior doors", "trim"};
     const std::string& name = tables().objects[object.object].name;
-    if (std::find(kThings.begin(), kThings.end(), name) == kThings.end()) {
+    if (!isOneOf(name, kThings)) {
         return false;
     }
     std::size_t at = object.span.begin;
@@ -279,8 +280,8 @@ bool Walk::isCupboardHere(const Sentence& sentence, const Spots& spots, std::siz
     if (here->key == "kitchen" && (spot.key == "pantry" || spot.key == "breakfast nook")) {
         return true;
     }
-    return std::find(kCupboards.begin(), kCupboards.end(), spot.key) != kCupboards.end() &&
-           here->kind == SpaceKind::Room && thereIs(sentence, spot.span.begin);
+    return isOneOf(spot.key, kCupboards) && here->kind == SpaceKind::Room &&
+           thereIs(sentence, spot.span.begin);
 }
 
 // "Cloth wire in the attic", under the heading "Systems".

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string_view>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 
@@ -93,7 +94,7 @@ bool isKeptThere(const Sentence& sentence, const Spots& spots, std::size_t index
                                                           "attic",  "basement", "workshop"};
     constexpr std::size_t kFar = 8;
     return at > 1 && anyWord(sentence, at - 1, at, {"in"}) &&
-           std::find(kStores.begin(), kStores.end(), spots.spaces[index].key) != kStores.end() &&
+           isOneOf(spots.spaces[index].key, kStores) &&
            anyWord(sentence, at > kFar ? at - kFar : 0, at,
                    {"box", "spare", "leftov", "extra", "same"});
 }
@@ -385,14 +386,13 @@ bool isServed(const Sentence& sentence, const Spots& spots, const SpaceSpot& spo
     static const std::uint32_t kWiring = tables().objectNamed("wiring");
     const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Level;
     if (!stands || sentence.heading || spot.span.end >= sentence.tokens.size() ||
-        sentence.tokens[spot.span.end].kind != TokenKind::Word ||
-        std::find(kPlant.begin(), kPlant.end(), here) == kPlant.end()) {
+        sentence.tokens[spot.span.end].kind != TokenKind::Word || !isOneOf(here, kPlant)) {
         return false;
     }
     const bool runs =
         std::all_of(spots.objects.begin(), spots.objects.end(), [](const ObjectSpot& object) {
             const std::string& name = tables().objects[object.object].name;
-            return std::find(kRuns.begin(), kRuns.end(), name) != kRuns.end();
+            return isOneOf(name, kRuns);
         });
     const bool rewired = std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
         return tables().acts[act.row].object == kWiring;

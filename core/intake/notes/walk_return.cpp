@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <string_view>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
@@ -19,14 +20,14 @@ Fit fitOf(const std::string& object) {
         "tub surround", "shower valve", "vanity", "toilet tank", "toilet seat", "toilet flange"};
     static const std::vector<std::string_view> kKitchen = {"stove", "cooktop", "wall oven",
                                                            "range hood", "dishwasher"};
-    if (std::find(kBath.begin(), kBath.end(), object) != kBath.end()) {
+    if (isOneOf(object, kBath)) {
         return Fit::Bath;
     }
     static const std::vector<std::string_view> kPlant = {
         "furnace",  "boiler",   "water heater", "sump pump",
         "oil tank", "ductwork", "floor drain",  "electrical panel"};
-    const bool kitchen = std::find(kKitchen.begin(), kKitchen.end(), object) != kKitchen.end();
-    const bool plant = std::find(kPlant.begin(), kPlant.end(), object) != kPlant.end();
+    const bool kitchen = isOneOf(object, kKitchen);
+    const bool plant = isOneOf(object, kPlant);
     return kitchen ? Fit::Kitchen : plant ? Fit::Plant : Fit::Any;
 }
 
@@ -35,7 +36,7 @@ Fit fitBeside(const std::string& object, const std::string& here) {
     static const std::vector<std::string_view> kThings = {"countertop", "backsplash",   "sink",
                                                           "faucet",     "refrigerator", "cabinets"};
     const bool beside = here == "breakfast nook" || here == "pantry";
-    const bool kitchen = std::find(kThings.begin(), kThings.end(), object) != kThings.end();
+    const bool kitchen = isOneOf(object, kThings);
     return beside && kitchen ? Fit::Kitchen : fitOf(object);
 }
 
@@ -51,7 +52,7 @@ bool isDry(const std::string& key) {
     static const std::vector<std::string_view> kDry = {
         "living room", "dining room", "family room",    "office",          "hall",    "entry",
         "stairs",      "pantry",      "breakfast nook", "airing cupboard", "sunroom", "nursery"};
-    return isBedroom(key) || std::find(kDry.begin(), kDry.end(), key) != kDry.end();
+    return isBedroom(key) || isOneOf(key, kDry);
 }
 
 }  // namespace

@@ -318,7 +318,7 @@ Walk::Role Walk::roleOf(const Sentence& sentence, const Spots& spots, std::size_
     }
     // "rewiring the house", "through the house"
     const bool house = spots.spaces[index].key == "whole house" && name.begin > 1 &&
-                       wordIs(sentence, name.begin - 1, "the") && worksOn(spots, name.begin - 1);
+                       wordIs(sentence, name.begin - 1, "the") && isWorkedOn(spots, name.begin);
     if (house) {
         return Role::Local;
     }

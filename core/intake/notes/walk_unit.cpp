@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/units.h"
@@ -54,7 +55,7 @@ bool isShared(const SpaceSpot& spot) {
     static const std::vector<std::string_view> kShared = {"basement", "attic", "stairs", "garage",
                                                           "exterior"};
     return spot.kind == SpaceKind::Whole || spot.kind == SpaceKind::Level ||
-           std::find(kShared.begin(), kShared.end(), spot.key) != kShared.end() ||
+           isOneOf(spot.key, kShared) ||
            (spot.kind == SpaceKind::Outside && spot.key.find("porch") == std::string::npos);
 }
 

@@ -1,6 +1,7 @@
 // Which of several rooms of one sort is meant: "front left", "the second", "the west one"?
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/space_names.h"
 #include "core/intake/notes/space_which.h"
 #include "core/intake/notes/speech.h"
@@ -307,9 +308,9 @@ void Walk::hearAll(const Sentence& sentence, Spots& spots) {
         if (count == kCounts.end()) {
             continue;
         }
-        const bool closes =
-            i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark ||
-            std::find(kSaid.begin(), kSaid.end(), sentence.tokens[i + 1].plain) != kSaid.end();
+        const bool closes = i + 1 >= sentence.tokens.size() ||
+                            sentence.tokens[i + 1].kind == TokenKind::Mark ||
+                            isOneOf(sentence.tokens[i + 1].plain, kSaid);
         const bool things = !spots.objects.empty() && spots.objects.front().span.begin < i;
         const std::size_t many = kLeast + static_cast<std::size_t>(count - kCounts.begin());
         const bool all = i > 0 && wordIs(sentence, i - 1, "all") && closes && !things &&
