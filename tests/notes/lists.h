@@ -5,6 +5,8 @@
 #pragma once
 
 #include <algorithm>
+#include <cstdio>
+#include <exception>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -104,6 +106,17 @@ inline std::vector<Item> itemsMade(const intake::Draft& draft, std::vector<Item>
         items.push_back(made);
     }
     return items;
+}
+
+// The main part of a tool: what goes wrong in `run` is told under its name, and is 2.
+template <class Run>
+int runTool(const char* name, const Run& run) {
+    try {
+        return run();
+    } catch (const std::exception& error) {
+        std::fprintf(stderr, "%s: %s\n", name, error.what());
+        return 2;
+    }
 }
 
 }  // namespace ledgerboard::notes_lists

@@ -533,10 +533,8 @@ double printScores(const std::vector<Score>& scores) {
     return lower;
 }
 
-}  // namespace
-
-int main(int argc, char** argv) {
-    const std::optional<Settings> settings = settingsOf({argv + 1, argv + argc});
+int run(const std::vector<std::string>& arguments) {
+    const std::optional<Settings> settings = settingsOf(arguments);
     if (!settings) {
         return 2;
     }
@@ -574,4 +572,10 @@ int main(int argc, char** argv) {
         return 1;
     }
     return 0;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    return lists::runTool("score-notes", [&] { return run({argv + 1, argv + argc}); });
 }

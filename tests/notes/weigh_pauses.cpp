@@ -252,11 +252,7 @@ void writeTable(const std::string& what, const Met& met, const std::vector<std::
     }
 }
 
-}  // namespace
-
-int main(int argc, char** argv) {
-    const std::string what = argc > 1 ? argv[1] : "";
-    const std::vector<std::filesystem::path> folders(argv + std::min(argc, 2), argv + argc);
+int run(const std::string& what, const std::vector<std::filesystem::path>& folders) {
     if ((what != "pauses" && what != "stops") || folders.empty() ||
         !std::all_of(folders.begin(), folders.end(),
                      [](const auto& folder) { return std::filesystem::is_directory(folder); })) {
@@ -278,4 +274,12 @@ int main(int argc, char** argv) {
     const Weights found = fit(all, met.names().size(), numbers);
     writeTable(what, met, numbers, found);
     return 0;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    return lists::runTool("weigh-pauses", [&] {
+        return run(argc > 1 ? argv[1] : "", {argv + std::min(argc, 2), argv + argc});
+    });
 }

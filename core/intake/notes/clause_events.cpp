@@ -24,6 +24,7 @@ class Collector {
 
   private:
     void collect() {
+        events_.reserve(spots_.objects.size() + spots_.acts.size() + sentence_.tokens.size() / 4);
         for (std::size_t i = 0; i < spots_.objects.size(); ++i) {
             const ObjectSpot& object = spots_.objects[i];
             if (!object.landmark && object.span.begin >= from_) {

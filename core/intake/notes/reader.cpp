@@ -82,8 +82,8 @@ void Reader::dropHadDone(const Sentence& sentence, Spots& spots) {
 // What the tables recognise, and above them the owner's own words.
 Spots Reader::spotsOf(const Sentence& sentence) {
     Spots spots = findSpots(sentence.tokens);
-    ownHere_ = own_.apply(sentence.tokens, spots);
-    ownUsed_.insert(ownHere_.begin(), ownHere_.end());
+    owner_.here = owner_.words.apply(sentence.tokens, spots);
+    owner_.used.insert(owner_.here.begin(), owner_.here.end());
     return spots;
 }
 
@@ -98,8 +98,8 @@ const std::string& Reader::written(const Sentence& sentence) {
 void Reader::take(Sentence& sentence, const Around& around) {
     written_.reset();
     ++sentences_;
-    ++choiceAge_;
-    ++beforeAge_;
+    ++choice_.age;
+    ++meant_.age;
     Spots spots = spotsOf(sentence);
     takeBack(sentence, spots);
     dropHadDone(sentence, spots);
@@ -108,8 +108,7 @@ void Reader::take(Sentence& sentence, const Around& around) {
     }
     if (walk_.inList() && sentence.opensLine && !sentence.bullet) {
         walk_.endList();
-        section_ = Section::Plain;
-        sectionAct_ = kNone;
+        section_ = {};
     }
     const bool deal = facts_.take(sentence, spots);
     const bool onlyDeal = deal && spots.acts.empty() && !turnsToGroup(sentence, spots);
@@ -126,10 +125,10 @@ void Reader::take(Sentence& sentence, const Around& around) {
         arrive(sentence);
     }
     if (sentence.bullet && sentence.opensLine && !placed.moved && !spots.objects.empty()) {
-        before_.clear();
+        meant_.objects.clear();
     }
-    if (beforeAge_ > 3) {
-        before_.clear();
+    if (meant_.age > 3) {
+        meant_.objects.clear();
     }
     const std::size_t foundBefore = found_.size();
     const std::size_t mentionsBefore = mentions_.size();
@@ -146,17 +145,17 @@ void Reader::take(Sentence& sentence, const Around& around) {
     // "Roof. It's rubber, it's good.": the place is named by the thing.
     if (placed.onlyPlace && !spots.objects.empty() &&
         walk_.current() == std::vector<std::string>{"exterior"}) {
-        before_ = {spots.objects.front().object};
-        beforePlaces_.clear();
-        beforeAge_ = 0;
-        looseBefore_ = true;
+        meant_.objects = {spots.objects.front().object};
+        meant_.places.clear();
+        meant_.age = 0;
+        meant_.loose = true;
     }
     takeAnswer(sentence, spots, std::min(foundBefore, found_.size()));
     keepTopic(sentence, spots);
     keepLastWords(sentence, spots);
-    lastFound_ = std::min(foundBefore, found_.size());
-    lastMention_ = std::min(mentionsBefore, mentions_.size());
-    spokeOfAll_ = speaksOfAll(spots);
+    last_.found = std::min(foundBefore, found_.size());
+    last_.mentions = std::min(mentionsBefore, mentions_.size());
+    last_.ofAll = speaksOfAll(spots);
     if (options_.explain) {
         explain(sentence, spots, placed, linked, foundBefore);
     }
@@ -164,20 +163,17 @@ void Reader::take(Sentence& sentence, const Around& around) {
 
 // In another space, nothing said before is meant any more.
 void Reader::arrive(const Sentence& sentence) {
-    before_.clear();
-    beforePlaces_.clear();
-    absent_.clear();
-    recent_.clear();
-    lately_.clear();
+    meant_.objects.clear();
+    meant_.places.clear();
+    here_ = {};
     if ((sentence.heading || (sentence.alone && !sentence.bullet)) && !walk_.inList()) {
-        section_ = Section::Plain;
-        sectionAct_ = kNone;
+        section_ = {};
     }
     const std::uint32_t thing = thingOfPlace(walk_.current());
     if (thing != kNone) {
-        before_ = {thing};
-        beforeAge_ = 0;
-        looseBefore_ = true;
+        meant_.objects = {thing};
+        meant_.age = 0;
+        meant_.loose = true;
     }
 }
 
@@ -187,13 +183,14 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
     takeSame(sentence, spots, placed);
     Openness open = opennessOf(sentence, spots);
     // "We could take it down. I'll ask my wife."
-    open.surely = open.surely || (open.asks && thought_) || (open.otherwise && condition_);
-    thought_ = open.thought;
-    condition_ = open.condition;
+    open.surely =
+        open.surely || (open.asks && last_.thought) || (open.otherwise && last_.condition);
+    last_.thought = open.thought;
+    last_.condition = open.condition;
     recall(sentence, spots);
     Linked linked = linkSentence(sentence, spots, placed.from,
-                                 {before_, looseBefore_, walk_.placeWord(), absent_, lastWords_,
-                                  lastAct_, heads_, latelySaid()});
+                                 {meant_.objects, meant_.loose, walk_.placeWord(), here_.absent,
+                                  last_.words, last_.act, meant_.heads, latelySaid()});
     takeHeaded(sentence, spots, linked);
     takeFragment(sentence, spots, placed, linked);
     takeOnes(sentence, spots, placed, linked);
@@ -206,7 +203,7 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
     noteCautions(sentence, spots);
     extendPlaces(sentence, spots, placed, linked);
     // What the ways of a choice cost is no fact of the deal.
-    chanceHere_ = 0;
+    choice_.chance = 0;
     const bool money = deal && !open.priced && (spots.acts.empty() || spots.objects.empty());
     if (!money && !takeChoice(sentence, spots, placed, linked, open, around)) {
         takeItems(sentence, spots, placed, linked, open);
@@ -220,14 +217,14 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
 // the answer is no and this sentence added nothing to the first `foundBefore` found, or where leave
 // was asked of another and not given.
 void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_t foundBefore) {
-    const bool no =
-        asked_ && (spots.has(Cue::Hypothetical) || spots.has(Cue::Refused) ||
-                   (!sentence.tokens.empty() && tables().is(sentence.tokens.front().word, "no")));
-    const bool denied = proposed_ && !agrees(sentence) && !sentence.terse;
-    if (no && found_.size() == foundBefore && lastFound_ < found_.size()) {
-        found_.resize(lastFound_);
-    } else if (denied && lastFound_ < foundBefore) {
-        const auto begin = found_.begin() + static_cast<std::ptrdiff_t>(lastFound_);
+    const bool no = last_.asked &&
+                    (spots.has(Cue::Hypothetical) || spots.has(Cue::Refused) ||
+                     (!sentence.tokens.empty() && tables().is(sentence.tokens.front().word, "no")));
+    const bool denied = last_.proposed && !agrees(sentence) && !sentence.terse;
+    if (no && found_.size() == foundBefore && last_.found < found_.size()) {
+        found_.resize(last_.found);
+    } else if (denied && last_.found < foundBefore) {
+        const auto begin = found_.begin() + static_cast<std::ptrdiff_t>(last_.found);
         const auto end = found_.begin() + static_cast<std::ptrdiff_t>(foundBefore);
         found_.erase(std::remove_if(begin, end,
                                     [](const Found& found) {
@@ -237,33 +234,33 @@ void Reader::takeAnswer(const Sentence& sentence, const Spots& spots, std::size_
                      end);
     }
     const Asks asks = asksFor(sentence);
-    asked_ = asks != Asks::Nothing;
+    last_.asked = asks != Asks::Nothing;
     speakers_ = speakers_ || sentence.spoken;
-    proposed_ = asks == Asks::Other || (asks == Asks::Leave && speakers_);
+    last_.proposed = asks == Asks::Other || (asks == Asks::Leave && speakers_);
 }
 
 // Inside the reading a thing that no table holds goes by the name of its row.
 void Reader::nameOwnThings() {
     Draft& draft = reading_.draft;
-    for (const std::size_t used : ownUsed_) {
-        draft.ownWords.push_back(saidOf(own_.all()[used]));
+    for (const std::size_t used : owner_.used) {
+        draft.ownWords.push_back(saidOf(owner_.words.all()[used]));
     }
-    if (ownUsed_.empty()) {
+    if (owner_.used.empty()) {
         return;
     }
     for (DraftItem& item : draft.items) {
-        item.object = own_.nameOf(item.object);
+        item.object = owner_.words.nameOf(item.object);
     }
     for (DraftAlternate& alternate : draft.alternates) {
-        own_.nameIn(alternate.question);
+        owner_.words.nameIn(alternate.question);
         for (DraftOption& option : alternate.options) {
-            own_.nameIn(option.name);
-            own_.nameIn(option.needs);
+            owner_.words.nameIn(option.name);
+            owner_.words.nameIn(option.needs);
         }
     }
     for (ExplainedSentence& sentence : reading_.explained) {
         for (StageWords& stage : sentence.stages) {
-            own_.nameIn(stage.made);
+            owner_.words.nameIn(stage.made);
         }
     }
 }

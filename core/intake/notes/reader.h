@@ -28,7 +28,7 @@ class Reader {
   public:
     explicit Reader(const ReadOptions& options)
         : options_(options),
-          own_(options.ownWords),
+          owner_{OwnWords(options.ownWords), {}, {}},
           stems_(tables().lexicon),
           clues_(stems_),
           choiceClues_(stems_),
@@ -209,55 +209,90 @@ class Reader {
     void explain(const Sentence& sentence, const Spots& spots, const Placed& placed,
                  const Linked& linked, std::size_t foundBefore);
 
+    // The owner's words, and which of them stand in the notes.
+    struct Owner {
+        OwnWords words;
+        std::set<std::size_t> used;     // in all
+        std::vector<std::size_t> here;  // in this sentence
+    };
+
+    // What an "it" may mean.
+    struct Meant {
+        std::vector<std::uint32_t> objects;
+        std::vector<std::string> places;  // where they are, if not where the speaker stands
+        std::vector<std::string> heads;   // how the first was last named
+        bool loose = false;               // nothing was said yet of what to do with them
+        int age = 0;                      // sentences
+    };
+
+    // What was said since the speaker came to the space.
+    struct SaidHere {
+        std::vector<std::uint32_t> absent;           // objects just said to be missing
+        std::vector<std::uint32_t> recent;           // objects named, latest first
+        std::vector<std::pair<WordId, int>> lately;  // words that kinds ask for; their sentence
+    };
+
+    // What the sentence before leaves behind.
+    struct LastSentence {
+        std::vector<std::string_view> words;  // that no table knows
+        std::uint32_t act = kNone;            // row of what was said last
+        std::size_t found = 0;                // found_ before it
+        std::size_t mentions = 0;             // mentions_ before it
+        bool thought = false;                 // it told what might be done
+        bool condition = false;               // … or on what something hangs
+        bool asked = false;                   // it was a question
+        bool proposed = false;                // … that asked leave to do some work
+        bool ofAll = false;                   // it spoke of a storey or of all rooms
+    };
+
+    // What the heading says of the lines under it.
+    struct UnderHeading {
+        Section is = Section::Plain;
+        std::uint32_t act = kNone;  // row of what is done to what it lists
+    };
+
+    // What holds for the rest of a line.
+    struct RestOfLine {
+        std::uint32_t topic = kNone;  // "Cabinets: …": what it is about
+        bool allNew = false;          // after "new:"
+    };
+
+    // The last choice, which what is said next may add to.
+    struct LastChoice {
+        int age = 99;                  // sentences since it was added to
+        std::uint32_t object = kNone;  // what it is about
+        std::string place;             // where the speaker stood at it
+        std::set<WordId> materials;    // named for it
+        bool ruled = false;            // the rules told of it
+        bool pending = false;          // said to be open before it was said what
+        int chance = 0;                // percent: that one is open in the sentence at hand
+    };
+
     ReadOptions options_;
-    OwnWords own_;
-    std::set<std::size_t> ownUsed_;       // of the owner's words, in all
-    std::vector<std::size_t> ownHere_;    // in this sentence
+    Owner owner_;
     std::optional<std::string> written_;  // the sentence at hand, once it was asked for
     Walk walk_;
     FactReader facts_;
-    std::vector<Found> found_;
     Stems stems_;
     ClueReader clues_;
     ChoiceClues choiceClues_;
     PlaceClues placeClues_;
+    std::vector<Found> found_;
     std::vector<Mention> mentions_;
-    std::size_t spoken_ = 0;          // spaces known before items were made
-    std::set<std::string> unspoken_;  // those of them that only a thing belongs to
     std::vector<DraftAlternate> alternates_;
     std::vector<ChoicePlace> choicePlaces_;  // of each of them
     std::vector<DraftCaution> cautions_;
-    std::vector<std::uint32_t> before_;           // objects an "it" may mean
-    std::vector<std::string> beforePlaces_;       // where they are, if not where the speaker stands
-    std::vector<std::uint32_t> absent_;           // objects just said to be missing
-    std::vector<std::uint32_t> recent_;           // objects named in this space, latest first
-    std::vector<std::string_view> lastWords_;     // of the sentence before, that no table knows
-    std::vector<std::string> heads_;              // how what "it" may mean was last named
-    std::vector<std::pair<WordId, int>> lately_;  // words that kinds ask for, and their sentence
-    std::uint32_t lastAct_ = kNone;  // row of what was said last in the sentence before
-    bool looseBefore_ = false;       // nothing was said yet of what to do with before_
-    int beforeAge_ = 0;
-    std::uint32_t topic_ = kNone;  // "Cabinets: …": what the rest of a line is about
-    Section section_ = Section::Plain;
-    std::uint32_t sectionAct_ = kNone;  // row of what the heading says is done to what it lists
+    std::size_t spoken_ = 0;          // spaces known before items were made
+    std::set<std::string> unspoken_;  // those of them that only a thing belongs to
+    Meant meant_;
+    SaidHere here_;
+    LastSentence last_;
+    UnderHeading section_;
+    RestOfLine line_;
+    LastChoice choice_;
     int sentences_ = 0;
-    int choiceAge_ = 99;                  // sentences since the last alternate was added to
-    std::uint32_t choiceObject_ = kNone;  // what the last choice is about
-    int chanceHere_ = 0;                  // percent: that a choice is open in the sentence
-    bool choiceRuled_ = false;            // the rules told of the last choice
-    std::string choicePlace_;             // where the speaker stood at it
-    std::set<WordId> choiceMaterials_;    // the materials named for it
-    bool thought_ = false;                // the sentence before told what might be done
-    bool condition_ = false;              // … or on what something hangs
-    bool choicePending_ = false;          // said to be open before it was said what
-    bool listNew_ = false;                // after "new:", the rest of a line is new
-    int gutAge_ = 99;                     // sentences since a space was said to be gutted
-    bool asked_ = false;                  // the sentence before was a question
-    bool speakers_ = false;               // more than one speaks
-    bool proposed_ = false;               // … that asked leave to do some work
-    std::size_t lastFound_ = 0;           // found_ before the sentence before this one
-    std::size_t lastMention_ = 0;         // mentions_ before it
-    bool spokeOfAll_ = false;             // it spoke of a storey or of all rooms
+    int gutAge_ = 99;        // sentences since a space was said to be gutted
+    bool speakers_ = false;  // more than one speaks
     Reading reading_;
 };
 

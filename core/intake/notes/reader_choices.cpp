@@ -186,7 +186,7 @@ bool Reader::isDeadChoice(const Sentence& sentence, const Spots& spots,
     const bool talk =
         !spots.acts.empty() && isDead(sentence, spots, spots.acts.front().span.begin, 3);
     const bool after = (open.surely || open.priced) && opensBeforeTalk(sentence, spots);
-    return ((talk || spots.has(Cue::Chatter)) && !after) || section_ == Section::NotDoing;
+    return ((talk || spots.has(Cue::Chatter)) && !after) || section_.is == Section::NotDoing;
 }
 
 // "Either it comes down or we put a roof on it", said in the barn: the barn itself.
@@ -219,13 +219,13 @@ Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spo
                              first->span.overlaps(named->span));
     // "Glass or iron in its place": no thing is named by its stuff there.
     const bool stuffs =
-        !matter.objects.empty() && !before_.empty() &&
+        !matter.objects.empty() && !meant_.objects.empty() &&
         std::all_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
             return object.material || object.span.begin < placed.from ||
                    spots.endOf(Cue::Material, object.span.begin) == object.span.end;
         });
     if (matter.objects.empty() || stuffs || saysItFirst(sentence, spots)) {
-        matter.objects.insert(matter.objects.begin(), before_.begin(), before_.end());
+        matter.objects.insert(matter.objects.begin(), meant_.objects.begin(), meant_.objects.end());
     }
     if (ofSpace) {
         matter.objects.clear();
@@ -265,10 +265,10 @@ void Reader::addChoice(const Sentence& sentence, const Spots& spots, const Place
     if (alternates_.size() < kMostAlternates) {
         alternates_.push_back(std::move(alternate));
         choicePlaces_.push_back(home);
-        choiceAge_ = 0;
+        choice_.age = 0;
     }
-    choiceObject_ = matter.objects.empty() ? kNone : matter.objects.front();
-    choiceMaterials_.clear();
+    choice_.object = matter.objects.empty() ? kNone : matter.objects.front();
+    choice_.materials.clear();
     if (open.materials > 0) {
         countMaterials(sentence, spots, place);
     }
@@ -281,10 +281,10 @@ ChoiceSigns Reader::signsOfChoice(const Sentence& sentence, const Spots& spots,
     ChoiceSigns signs;
     signs.dead = isDeadChoice(sentence, spots, open);
     signs.matter = !spots.objects.empty() || !linked.said.empty();
-    signs.section = section_ == Section::Open && (signs.matter || !spots.spaces.empty());
+    signs.section = section_.is == Section::Open && (signs.matter || !spots.spaces.empty());
     signs.goesOn =
         !placed.moved && !signs.dead && goesOn(sentence, spots, open, shownAs(place), signs.matter);
-    signs.pending = choicePending_ && signs.matter;
+    signs.pending = choice_.pending && signs.matter;
     const bool said = open.surely || open.choice;
     const bool faint = open.hinted && !said && !signs.section && !signs.pending;
     const bool idle = faint && (isOnlyThought(sentence, spots, open) || linked.said.empty());
@@ -317,14 +317,14 @@ int Reader::chanceOfChoice(const Sentence& sentence, const Spots& spots, const O
 // around tell of it, what is said close by is taken for one.
 bool Reader::isSameChoice(const Sentence& sentence, const Spots& spots, const ChoiceSigns& signs,
                           const std::string& place) const {
-    if (alternates_.empty() || choiceAge_ > 2 || choicePlace_ != shownAs(place)) {
+    if (alternates_.empty() || choice_.age > 2 || choice_.place != shownAs(place)) {
         return false;
     }
     const bool named =
         std::any_of(spots.objects.begin(), spots.objects.end(),
-                    [&](const ObjectSpot& spot) { return spot.object == choiceObject_; });
+                    [&](const ObjectSpot& spot) { return spot.object == choice_.object; });
     return !signs.matter || named || wordIs(sentence, 0, "or") ||
-           (!options_.rulesAlone && !(signs.opens && choiceRuled_));
+           (!options_.rulesAlone && !(signs.opens && choice_.ruled));
 }
 
 // Whether the sentence is about an open choice; then what it says of treatments is no item.
@@ -333,36 +333,36 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     const std::string place = placeOfChoice(spots, placed);
     const ChoiceSigns signs = signsOfChoice(sentence, spots, placed, linked, open, place);
     const int chance = chanceOfChoice(sentence, spots, open, signs, around, place);
-    chanceHere_ = chance;
+    choice_.chance = chance;
     const bool opens = chance >= (options_.rulesAlone ? 100 : leastOpen(signs.opens));
     if (signs.goesOn || (opens && isSameChoice(sentence, spots, signs, place))) {
         if (signs.matter || open.both || open.materials > 0 || !spots.amounts.empty()) {
             const auto options = optionsOf(sentence, spots, placed.from);
             // "I keep looking at that wall. Either open it up or leave it.": the second says what
             // may be done.
-            if (!choiceRuled_ && signs.opens && options.size() > 1) {
+            if (!choice_.ruled && signs.opens && options.size() > 1) {
                 alternates_.back().options.clear();
                 alternates_.back().source.sentence = sourceOf(sentence);
                 alternates_.back().source.line = sentence.line;
-                choiceRuled_ = true;
+                choice_.ruled = true;
             }
             addOptions(alternates_.back(), options);
         }
-        choiceAge_ = 0;
+        choice_.age = 0;
         countMaterials(sentence, spots, place);
         return true;
     }
-    choicePending_ = false;
+    choice_.pending = false;
     if (!opens) {
         return false;
     }
     const Matter matter = matterOfChoice(sentence, spots, placed, linked, place, open.choice);
     if (!matter.known) {
-        choicePending_ = open.surely;
+        choice_.pending = open.surely;
         return open.surely;
     }
-    choicePlace_ = shownAs(place);
-    choiceRuled_ = signs.opens;
+    choice_.place = shownAs(place);
+    choice_.ruled = signs.opens;
     addChoice(sentence, spots, placed, open, matter,
               homeOfChoice(sentence, spots, placed, matter, place, open.both), signs.matter);
     if (!options_.rulesAlone) {
@@ -380,8 +380,8 @@ std::string Reader::shownAs(const std::string& place) const {
 // Whether the sentence adds to the last choice, which was spoken of a moment ago.
 bool Reader::goesOn(const Sentence& sentence, const Spots& spots, const Openness& open,
                     const std::string& shown, bool hasMatter) const {
-    const bool remark = open.surely && !hasMatter && choiceAge_ <= 1;  // "I go back and forth."
-    if (choiceAge_ > kChoiceGoesOn || alternates_.empty() || (!remark && choicePlace_ != shown)) {
+    const bool remark = open.surely && !hasMatter && choice_.age <= 1;  // "I go back and forth."
+    if (choice_.age > kChoiceGoesOn || alternates_.empty() || (!remark && choice_.place != shown)) {
         return false;
     }
     const bool more = open.surely || open.choice || wordIs(sentence, 0, "or") ||
@@ -393,15 +393,15 @@ bool Reader::goesOn(const Sentence& sentence, const Spots& spots, const Openness
 // What the sentence before said of the same thing was not decided either.
 void Reader::doubtWhatWasSaid(const Openness& open, bool hasMatter, DraftAlternate& alternate) {
     const bool onlySays = open.surely && !hasMatter;
-    if (onlySays && lastFound_ < found_.size()) {
-        std::vector<Found> doubted(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
+    if (onlySays && last_.found < found_.size()) {
+        std::vector<Found> doubted(found_.begin() + static_cast<std::ptrdiff_t>(last_.found),
                                    found_.end());
         for (const Found& found : doubted) {
             alternate.options.push_back(
                 {found.item.source.sentence, found.item.cost, found.item.days, {}});
         }
         if (open.materials < 2) {
-            found_.resize(lastFound_);
+            found_.resize(last_.found);
         }
     }
 }
@@ -409,18 +409,18 @@ void Reader::doubtWhatWasSaid(const Openness& open, bool hasMatter, DraftAlterna
 // A choice between materials alone: that the thing is replaced is decided.
 void Reader::countMaterials(const Sentence& sentence, const Spots& spots,
                             const std::string& place) {
-    const std::size_t before = choiceMaterials_.size();
+    const std::size_t before = choice_.materials.size();
     for (const CueSpot& cue : spots.cues) {
         if (cue.cue == Cue::Material) {
-            choiceMaterials_.insert(sentence.tokens[cue.span.begin].word);
+            choice_.materials.insert(sentence.tokens[cue.span.begin].word);
         }
     }
-    if (before > 1 || choiceMaterials_.size() < 2 || choiceObject_ == kNone) {
+    if (before > 1 || choice_.materials.size() < 2 || choice_.object == kNone) {
         return;
     }
     alternates_.back().question += " material";
     Found found;
-    found.object = choiceObject_;
+    found.object = choice_.object;
     found.treatment = Treatment::Replace;
     found.weight = 3;
     found.fresh = true;

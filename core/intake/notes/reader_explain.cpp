@@ -66,10 +66,10 @@ void Reader::explain(const Sentence& sentence, const Spots& spots, const Placed&
             " (" + row.phrase + (spot.negated ? ", negated" : "") + ")";
     }
     told.stages.push_back({"treatments", acts});
-    if (!ownHere_.empty()) {
+    if (!owner_.here.empty()) {
         std::string own;
-        for (const std::size_t used : ownHere_) {
-            own += (own.empty() ? "" : ", ") + saidOf(own_.all()[used]);
+        for (const std::size_t used : owner_.here) {
+            own += (own.empty() ? "" : ", ") + saidOf(owner_.words.all()[used]);
         }
         told.stages.push_back({"owner's words", own});
     }
@@ -85,8 +85,8 @@ void Reader::explain(const Sentence& sentence, const Spots& spots, const Placed&
                  " > " + tables().objects[said.object].name;
     }
     told.stages.push_back({"links", links});
-    if (chanceHere_ > 0) {
-        told.stages.push_back({"choice open", std::to_string(chanceHere_) + " %"});
+    if (choice_.chance > 0) {
+        told.stages.push_back({"choice open", std::to_string(choice_.chance) + " %"});
     }
     std::string items;
     for (std::size_t i = foundBefore; i < found_.size(); ++i) {

@@ -373,8 +373,8 @@ void Reader::takeOnes(const Sentence& sentence, Spots& spots, const Placed& plac
     constexpr std::size_t kShort = 9;
     constexpr std::size_t kNear = 4;
     const bool asks = !sentence.tokens.empty() && sentence.tokens.back().mark == '?';
-    if (kImplied == kNone || before_.empty() || asks || placed.moved || !linked.said.empty() ||
-        sentence.tokens.size() > kShort) {
+    if (kImplied == kNone || meant_.objects.empty() || asks || placed.moved ||
+        !linked.said.empty() || sentence.tokens.size() > kShort) {
         return;
     }
     const bool talk = spots.has(Cue::Negation) || spots.has(Cue::Chatter) || spots.has(Cue::Open) ||
@@ -399,7 +399,7 @@ void Reader::takeOnes(const Sentence& sentence, Spots& spots, const Placed& plac
             }
         }
         spots.acts.push_back(ActSpot{.span = {i, i + 1}, .tail = {}, .row = kImplied});
-        linked.said.push_back(Said{.object = before_.front(),
+        linked.said.push_back(Said{.object = meant_.objects.front(),
                                    .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
                                    .at = i,
                                    .fromBefore = true});
@@ -434,7 +434,7 @@ void Reader::takeCountOfAbsent(const Sentence& sentence, Spots& spots, Linked& l
 // or tells a fault of. What is ticked is there already.
 void Reader::takeHeaded(const Sentence& sentence, Spots& spots, Linked& linked) const {
     static const std::uint32_t kKept = actNamed("keep");
-    const std::uint32_t row = sentence.ticked ? kKept : walk_.inList() ? sectionAct_ : kNone;
+    const std::uint32_t row = sentence.ticked ? kKept : walk_.inList() ? section_.act : kNone;
     if (row == kNone || !sentence.opensLine) {
         return;
     }
@@ -475,12 +475,12 @@ void Reader::takeFragment(const Sentence& sentence, Spots& spots, const Placed& 
                           Linked& linked) {
     static const std::uint32_t kImplied = actNamed("implied by the list");
     if (sentence.opensLine || placed.moved) {
-        listNew_ = false;
+        line_.allNew = false;
         gutAge_ = kGutGoesOn + 1;
     }
     ++gutAge_;
-    const bool listed = listNew_;
-    listNew_ = listNew_ || opensList(sentence, spots);
+    const bool listed = line_.allNew;
+    line_.allNew = line_.allNew || opensList(sentence, spots);
     gutAge_ = guts(sentence) ? 0 : gutAge_;
     const bool measured = std::any_of(spots.amounts.begin(), spots.amounts.end(),
                                       [](const Amount& amount) {

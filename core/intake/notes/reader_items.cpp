@@ -20,7 +20,7 @@ bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& sa
         return object == said.object || (served && tables().objects[object].family == end);
     };
     if (said.fromBefore || said.spot == kNone) {
-        return std::any_of(absent_.begin(), absent_.end(), missing);
+        return std::any_of(here_.absent.begin(), here_.absent.end(), missing);
     }
     // "Stove and fridge both walked off, so I need a stove": said of the same thing earlier.
     for (const ObjectSpot& object : spots.objects) {
@@ -28,7 +28,7 @@ bool Reader::absent(const Sentence& sentence, const Spots& spots, const Said& sa
             return true;
         }
     }
-    return std::any_of(absent_.begin(), absent_.end(), missing);
+    return std::any_of(here_.absent.begin(), here_.absent.end(), missing);
 }
 
 bool Reader::isAbsent(const Sentence& sentence, const Spots& spots, const Span& span) {
@@ -211,7 +211,8 @@ void Reader::takeFresh(const Sentence& sentence, const Spots& spots, const Said&
         const bool missing = absent(sentence, spots, said);
         // "The fan sounds like a mower, so new fan": there is one.
         const bool seen =
-            std::find(recent_.begin(), recent_.end(), said.object) != recent_.end() ||
+            std::find(here_.recent.begin(), here_.recent.end(), said.object) !=
+                here_.recent.end() ||
             (said.spot != kNone && saysMore(sentence, spots.objects[said.spot].span.end,
                                             act.span.begin)) ||  // "alarms chirp, put new ones"
             std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
@@ -343,16 +344,16 @@ void Reader::signPlace(Found& found) const {
     } else if (std::find(here.begin(), here.end(), found.place) == here.end()) {
         found.signs.push_back(signOf(SignFlag::Elsewhere));
     }
-    if (section_ == Section::Open) {
+    if (section_.is == Section::Open) {
         found.signs.push_back(signOf(SignFlag::Open));
-    } else if (section_ == Section::Keep) {
+    } else if (section_.is == Section::Keep) {
         found.signs.push_back(signOf(SignFlag::Kept));
     }
 }
 
 void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                        const Linked& linked, const Openness& open) {
-    if (section_ == Section::NotDoing) {
+    if (section_.is == Section::NotDoing) {
         return;
     }
     const bool asksFact = asksFor(sentence) == Asks::Fact;
@@ -371,7 +372,7 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
             continue;
         }
         if (row.weight == 0 && row.treatment == Treatment::Add) {
-            absent_.push_back(said.object);
+            here_.absent.push_back(said.object);
             continue;
         }
         if (row.weight == 0) {

@@ -35,52 +35,55 @@ bool inBrackets(const Sentence& sentence, std::size_t at) {
 
 // "Cabinets: plywood, homemade. All new.": the label is what the rest of the line is about.
 void Reader::keepTopic(const Sentence& sentence, const Spots& spots) {
-    topic_ = sentence.opensLine ? kNone : topic_;
+    line_.topic = sentence.opensLine ? kNone : line_.topic;
     bool label = false;
     for (const ObjectSpot& object : spots.objects) {
         const std::size_t end = object.span.end;
         if (object.span.begin <= 2 && end < sentence.tokens.size() &&
             isMark(sentence.tokens[end], ":")) {
-            topic_ = object.object;
+            line_.topic = object.object;
             label = true;
         }
     }
     // "Closet: no door. Hang one.": what is not there.
     const bool missing =
         std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& object) {
-            return object.object != topic_ &&
-                   std::find(absent_.begin(), absent_.end(), object.object) != absent_.end();
+            return object.object != line_.topic &&
+                   std::find(here_.absent.begin(), here_.absent.end(), object.object) !=
+                       here_.absent.end();
         });
-    if (topic_ != kNone && !missing && (sentence.opensLine || label || spots.objects.empty())) {
-        before_ = {topic_};
-        beforeAge_ = 0;
+    if (line_.topic != kNone && !missing &&
+        (sentence.opensLine || label || spots.objects.empty())) {
+        meant_.objects = {line_.topic};
+        meant_.age = 0;
     }
 }
 
 // The next sentence may name by these what no table knows.
 void Reader::keepLastWords(const Sentence& sentence, const Spots& spots) {
-    heads_.clear();
+    meant_.heads.clear();
     for (const ObjectSpot& object : spots.objects) {
-        if (!before_.empty() && object.object == before_.front()) {
-            heads_.push_back(sentence.tokens[object.span.end - 1].plain);
+        if (!meant_.objects.empty() && object.object == meant_.objects.front()) {
+            meant_.heads.push_back(sentence.tokens[object.span.end - 1].plain);
         }
     }
-    lastWords_.clear();
+    last_.words.clear();
     constexpr int kLately = 2;  // sentences
-    std::erase_if(lately_, [&](const auto& one) { return one.second + kLately <= sentences_; });
+    std::erase_if(here_.lately,
+                  [&](const auto& one) { return one.second + kLately <= sentences_; });
     const std::vector<WordId>& asked = tables().lately;
     for (const Token& token : sentence.tokens) {
         if (token.kind == TokenKind::Word && token.word == kUnknown) {
-            lastWords_.push_back(token.text);
+            last_.words.push_back(token.text);
         } else if (std::find(asked.begin(), asked.end(), token.word) != asked.end()) {
-            lately_.emplace_back(token.word, sentences_);
+            here_.lately.emplace_back(token.word, sentences_);
         }
     }
 }
 
 std::vector<WordId> Reader::latelySaid() const {
     std::vector<WordId> words;
-    for (const auto& [word, sentence] : lately_) {
+    for (const auto& [word, sentence] : here_.lately) {
         words.push_back(word);
     }
     return words;
@@ -113,7 +116,7 @@ std::vector<std::uint32_t> Reader::spokenOf(const Sentence& sentence, const Spot
                                           sentence.tokens.front().word == kNot);
         const bool aside =
             spots.objects[loose].with || standsBy(sentence, begin) || inBrackets(sentence, begin);
-        if (denied || (aside && !(objects.empty() && before_.empty()))) {
+        if (denied || (aside && !(objects.empty() && meant_.objects.empty()))) {
             continue;
         }
         if (spots.objects[loose].span.begin > last || objects.empty()) {
@@ -141,8 +144,8 @@ void Reader::noteAbsent(const Sentence& sentence, const Spots& spots) {
             const bool after = cue.span.begin >= object.span.end &&
                                cue.span.begin <= object.span.end + 1 &&
                                (ends == "missing" || ends == "gone");
-            if (cue.cue == Cue::Absent && (before || after) && absent_.size() < 50) {
-                absent_.push_back(object.object);
+            if (cue.cue == Cue::Absent && (before || after) && here_.absent.size() < 50) {
+                here_.absent.push_back(object.object);
             }
         }
     }
@@ -157,23 +160,23 @@ void Reader::noteAbsent(const Sentence& sentence, const Spots& spots) {
             object.span.begin > 0 &&
             (sentence.tokens[object.span.begin - 1].kind == TokenKind::Number ||
              tables().number(sentence.tokens[object.span.begin - 1].word).kind != NumberKind::None);
-        if ((says == "missing" || says == "gone") && !some && absent_.size() < 50) {
-            absent_.push_back(object.object);
+        if ((says == "missing" || says == "gone") && !some && here_.absent.size() < 50) {
+            here_.absent.push_back(object.object);
         }
     }
 }
 
 // "The carpet's out in all three bedrooms. Burn it.": there as well.
 void Reader::rememberPlaces(const Spots& spots, const Placed& placed) {
-    beforePlaces_.clear();
+    meant_.places.clear();
     for (const ObjectSpot& object : spots.objects) {
         for (const Placing& part : placed.parts) {
             const KnownSpace* space = walk_.find(part.keys.front());
             const bool rooms =
                 part.keys.size() > 1 || space == nullptr || space->kind == SpaceKind::Room;
-            if (rooms && object.object == before_.front() && !object.landmark &&
+            if (rooms && object.object == meant_.objects.front() && !object.landmark &&
                 part.span.holds(object.span.begin)) {
-                beforePlaces_ = part.keys;
+                meant_.places = part.keys;
             }
         }
     }
@@ -188,32 +191,33 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Placed
     // "I thought of a closet, but it would eat the window, so no.": not what the talk is about.
     if (spots.has(Cue::Hypothetical) && linked.said.empty()) {
         objects.clear();
-        looseBefore_ = false;
+        meant_.loose = false;
     }
-    lastAct_ = linked.said.empty() ? kNone : spots.acts[linked.said.back().act].row;
+    last_.act = linked.said.empty() ? kNone : spots.acts[linked.said.back().act].row;
     if (!objects.empty()) {
         // "Do we need to do the ceiling? Just paint.": nothing is said yet.
-        looseBefore_ = act == kNone || asksFor(sentence) == Asks::Leave;
+        meant_.loose = act == kNone || asksFor(sentence) == Asks::Leave;
         // "The fireplace is a fake, there's no chimney. Take it out.": not the chimney.
         const bool missing = std::all_of(objects.begin(), objects.end(), [&](std::uint32_t object) {
-            return std::find(absent_.begin(), absent_.end(), object) != absent_.end();
+            return std::find(here_.absent.begin(), here_.absent.end(), object) !=
+                   here_.absent.end();
         });
-        if (missing && before_.size() < 4) {
-            objects.insert(objects.begin(), before_.begin(), before_.end());
+        if (missing && meant_.objects.size() < 4) {
+            objects.insert(objects.begin(), meant_.objects.begin(), meant_.objects.end());
         }
-        before_ = std::move(objects);
-        beforeAge_ = 0;
+        meant_.objects = std::move(objects);
+        meant_.age = 0;
         rememberPlaces(spots, placed);
     } else if (!linked.said.empty()) {
-        looseBefore_ = false;
+        meant_.loose = false;
     }
     for (const ObjectSpot& object : spots.objects) {
         if (object.material) {
             continue;
         }
-        recent_.insert(recent_.begin(), object.object);
+        here_.recent.insert(here_.recent.begin(), object.object);
     }
-    recent_.resize(std::min<std::size_t>(recent_.size(), 8));
+    here_.recent.resize(std::min<std::size_t>(here_.recent.size(), 8));
 }
 
 }  // namespace ledgerboard::intake

@@ -77,7 +77,7 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
                           const std::vector<ObjectSpot>& heard, const Placed& placed,
                           std::size_t foundBefore) {
     const std::size_t first = mentions_.size();
-    if (section_ == Section::NotDoing) {
+    if (section_.is == Section::NotDoing) {
         clues_.read(sentence, spots, mentions_, first);
         return;
     }
@@ -128,18 +128,18 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
             flag(kept->object != object.object, "renamed");
         }
         addPlaceClues(mention);
-        if (section_ == Section::Open) {
+        if (section_.is == Section::Open) {
             mention.clues.add("section open");
-        } else if (section_ == Section::Keep) {
+        } else if (section_.is == Section::Keep) {
             mention.clues.add("section keep");
         }
-        if (choiceAge_ == 0) {
+        if (choice_.age == 0) {
             mention.clues.add("choice");
         }
         if (gutAge_ <= 2) {
             mention.clues.add("gut");
         }
-        if (listNew_) {
+        if (line_.allNew) {
             mention.clues.add("listnew");
         }
         placeClues_.add(mentions_.size(), mention, heard, walk_);

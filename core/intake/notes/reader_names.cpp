@@ -33,10 +33,11 @@ void Reader::nameFloor(const Spots& spots, const Said& said, Found& found) const
             return;
         }
     }
-    const auto named = std::find_if(recent_.begin(), recent_.end(), [&](std::uint32_t object) {
-        return object != kFloor && tables().objects[object].family == "floor";
-    });
-    if (named != recent_.end()) {
+    const auto named =
+        std::find_if(here_.recent.begin(), here_.recent.end(), [&](std::uint32_t object) {
+            return object != kFloor && tables().objects[object].family == "floor";
+        });
+    if (named != here_.recent.end()) {
         found.object = *named;
     }
 }

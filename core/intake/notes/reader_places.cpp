@@ -315,8 +315,11 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     }
     // "The carpet on the stairs is worn. The railing's fine."
     const KnownSpace* here = keys.empty() ? nullptr : walk_.find(keys.front());
-    const bool part =
-        object.name == "railing" || object.name == "balusters" || object.name == "stair treads";
+    static const std::uint32_t kRailing = tables().objectNamed("railing");
+    static const std::uint32_t kBalusters = tables().objectNamed("balusters");
+    static const std::uint32_t kTreads = tables().objectNamed("stair treads");
+    const bool rail = said.object == kRailing;
+    const bool part = rail || said.object == kBalusters || said.object == kTreads;
     if (part && walk_.spokeOfStairs() && here != nullptr &&
         (here->kind == SpaceKind::Room || here->kind == SpaceKind::Level)) {
         return placedIn(walk_, {"stairs", "stairs", SpaceKind::Room});
@@ -324,14 +327,14 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     if (const std::optional<KnownSpace> home = homeOf(spots, said, keys)) {
         return placedIn(walk_, *home);
     }
-    if (said.fromBefore && !beforePlaces_.empty() && object.place != Place::Outside) {
-        return beforePlaces_;
+    if (said.fromBefore && !meant_.places.empty() && object.place != Place::Outside) {
+        return meant_.places;
     }
     // "New porch steps, and a rail": on the steps.
-    const auto steps = std::find_if(
-        spots.objects.begin(), spots.objects.end(),
-        [](const ObjectSpot& spot) { return tables().objects[spot.object].name == "steps"; });
-    if (object.name == "railing" && keys.empty() && steps != spots.objects.end()) {
+    static const std::uint32_t kSteps = tables().objectNamed("steps");
+    const auto steps = std::find_if(spots.objects.begin(), spots.objects.end(),
+                                    [](const ObjectSpot& spot) { return spot.object == kSteps; });
+    if (rail && keys.empty() && steps != spots.objects.end()) {
         const std::string porch = porchOf(*steps);
         return placedIn(walk_,
                         porch.empty() ? exterior() : KnownSpace{porch, porch, SpaceKind::Outside});
@@ -364,7 +367,7 @@ void Reader::cleanPlace(const Sentence& sentence, const Spots& spots, const Plac
                                                           "attic", "basement", "crawl space"};
     const bool things = std::any_of(spots.objects.begin(), spots.objects.end(),
                                     [](const ObjectSpot& object) { return !object.landmark; });
-    if (things || !linked.said.empty() || section_ == Section::NotDoing) {
+    if (things || !linked.said.empty() || section_.is == Section::NotDoing) {
         return;
     }
     for (const ActSpot& act : spots.acts) {
@@ -377,7 +380,7 @@ void Reader::cleanPlace(const Sentence& sentence, const Spots& spots, const Plac
         for (const Placing& part : placed.parts) {
             place = part.span.holds(act.span.begin) ? part.keys.front() : place;
         }
-        if (!isOneOf(place, kPlaces) || !before_.empty()) {
+        if (!isOneOf(place, kPlaces) || !meant_.objects.empty()) {
             return;
         }
         Found found;

@@ -363,9 +363,9 @@ bool Reader::recallPart(const Spots& spots, ObjectSpot& spot) const {
             std::any_of(spots.objects.begin(), spots.objects.end(), [&](const ObjectSpot& other) {
                 return other.object == kind.whole && other.span.end <= spot.span.begin;
             });
-        const auto last =
-            recent_.begin() + static_cast<std::ptrdiff_t>(std::min(kFresh, recent_.size()));
-        if (here || std::find(recent_.begin(), last, kind.whole) != last) {
+        const auto last = here_.recent.begin() +
+                          static_cast<std::ptrdiff_t>(std::min(kFresh, here_.recent.size()));
+        if (here || std::find(here_.recent.begin(), last, kind.whole) != last) {
             spot.object = kind.object;
             return true;
         }
@@ -392,8 +392,8 @@ std::uint32_t Reader::boardsOf(const Sentence& sentence, const Spots& spots,
             named.insert(named.begin(), other.object);
         }
     }
-    for (std::size_t i = 0; i < recent_.size() && i < kFresh; ++i) {
-        named.push_back(recent_[i]);
+    for (std::size_t i = 0; i < here_.recent.size() && i < kFresh; ++i) {
+        named.push_back(here_.recent[i]);
     }
     for (const std::uint32_t one : named) {
         if (std::find(kWholes.begin(), kWholes.end(), one) != kWholes.end()) {
@@ -414,7 +414,7 @@ void Reader::recall(const Sentence& sentence, Spots& spots) const {
             continue;
         }
         const std::string& plain = tables().objects[spot.object].name;
-        const std::string head = plain.substr(plain.rfind(' ') + 1);
+        const std::string head = " " + singular(plain.substr(plain.rfind(' ') + 1));
         // "The up and over door is bent, new door": what the sentence named before comes first.
         std::vector<std::uint32_t> named;
         for (const ObjectSpot& other : spots.objects) {
@@ -422,13 +422,13 @@ void Reader::recall(const Sentence& sentence, Spots& spots) const {
                 named.insert(named.begin(), other.object);
             }
         }
-        named.insert(named.end(), recent_.begin(), recent_.end());
+        named.insert(named.end(), here_.recent.begin(), here_.recent.end());
         for (const std::uint32_t recent : named) {
             const std::string& name = tables().objects[recent].name;
             const bool place =
                 tables().objects[recent].place == tables().objects[spot.object].place ||
                 tables().objects[recent].place == Place::Anywhere;
-            const bool narrower = singular(name).ends_with(" " + singular(head)) && place;
+            const bool narrower = singular(name).ends_with(head) && place;
             if (narrower && recent != spot.object) {
                 spot.object = recent;
                 break;

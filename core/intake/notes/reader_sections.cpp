@@ -81,21 +81,20 @@ bool Reader::takePlaceHeading(const Sentence& sentence, const Spots& spots) {
             writtenAs(std::span(sentence.tokens).first(spots.objects.front().span.end));
         walk_.learn(plainWord(name), plainWord(name), SpaceKind::Room);
         walk_.stand({plainWord(name)});
-        section_ = Section::Plain;
-        sectionAct_ = kNone;
-        before_.clear();
+        section_ = {};
+        meant_.objects.clear();
         return true;
     }
     // "Out", "Under" after the headings of rooms: what is out of doors, what is below.
     const bool under = wordIs(sentence, 0, "under");
     if (wordCount(sentence) != 1 || !(under || wordIs(sentence, 0, "out")) ||
-        section_ != Section::Plain || !walk_.hadHeading()) {
+        section_.is != Section::Plain || !walk_.hadHeading()) {
         return false;
     }
     const std::string place = under ? "crawl space" : "exterior";
     walk_.learn(place, under ? place : "outside", under ? SpaceKind::Room : SpaceKind::Outside);
     walk_.stand({place});
-    before_.clear();
+    meant_.objects.clear();
     return true;
 }
 
@@ -109,18 +108,18 @@ bool Reader::hearSection(const Spots& spots, bool lists, bool idle) {
     const bool acts = act != spots.acts.end() && !act->negated && !idle;
     const bool keeps = acts && tables().acts[act->row].treatment == Treatment::Keep;
     const bool orders = acts && lists && tables().acts[act->row].weight > 1;
-    sectionAct_ = keeps || orders ? act->row : kNone;
+    section_.act = keeps || orders ? act->row : kNone;
     if (keeps) {
-        section_ = Section::Keep;
+        section_.is = Section::Keep;
     } else if (spots.has(Cue::Refused) || spots.has(Cue::Negation) ||
                (lists && spots.has(Cue::Chatter))) {
-        section_ = Section::NotDoing;
+        section_.is = Section::NotDoing;
     } else if (spots.has(Cue::Open) || spots.has(Cue::Undecided)) {
-        section_ = Section::Open;
+        section_.is = Section::Open;
     } else if (!spots.acts.empty() && !orders && !idle) {
         return false;
     } else {
-        section_ = Section::Plain;
+        section_.is = Section::Plain;
     }
     return true;
 }
@@ -152,15 +151,15 @@ bool Reader::takeSection(const Sentence& sentence, const Spots& spots, const Aro
     if (!hearSection(spots, lists, things || trade)) {
         return false;
     }
-    const bool unnamed = section_ == Section::Plain && sectionAct_ == kNone && !things && !trade &&
-                         !(lists && opensWithSpace(*around.next));
-    before_.clear();
+    const bool unnamed = section_.is == Section::Plain && section_.act == kNone && !things &&
+                         !trade && !(lists && opensWithSpace(*around.next));
+    meant_.objects.clear();
     if (unnamed && walk_.enterUnnamed(sentence)) {
         return true;
     }
-    if (section_ != Section::Open && lists) {
+    if (section_.is != Section::Open && lists) {
         walk_.beginList(sentence);
-    } else if (section_ != Section::Open) {
+    } else if (section_.is != Section::Open) {
         walk_.stand({});
     }
     return true;

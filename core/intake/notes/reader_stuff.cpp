@@ -68,12 +68,13 @@ void Reader::takeStuff(const Sentence& sentence, Spots& spots, Linked& linked) {
     const bool again =
         first > 0 && (wordIs(sentence, first, "again") || wordIs(sentence, first, "instead"));
     // "Carpet out. Pine again.": what lies under it.
-    const bool found = !before_.empty() && tables().objects[before_.front()].family == "floor" &&
+    const bool found = !meant_.objects.empty() &&
+                       tables().objects[meant_.objects.front()].family == "floor" &&
                        spots.amounts.empty();
     std::size_t at = 0;
-    if (again && !found && thing == spots.objects.end() && !before_.empty()) {
+    if (again && !found && thing == spots.objects.end() && !meant_.objects.empty()) {
         spots.acts.push_back(ActSpot{.span = {0, 1}, .tail = {}, .row = kReplaced});
-        linked.said.push_back(Said{.object = before_.front(),
+        linked.said.push_back(Said{.object = meant_.objects.front(),
                                    .act = static_cast<std::uint32_t>(spots.acts.size() - 1),
                                    .at = 0,
                                    .fromBefore = true});

@@ -45,15 +45,15 @@ bool Reader::isDead(const Sentence& sentence, const Spots& spots, std::size_t at
 // spoke of a storey or of all rooms.
 bool Reader::spreads(const Sentence& sentence, const std::vector<std::string>& stood) const {
     const std::vector<std::string>& now = walk_.current();
-    const std::size_t least = spokeOfAll_ ? 2 : 3;
+    const std::size_t least = last_.ofAll ? 2 : 3;
     return !sentence.opensLine && !sentence.heading && stood.size() == 1 && now.size() >= least &&
-           (lastFound_ < found_.size() || lastMention_ < mentions_.size()) &&
-           (spokeOfAll_ || contains(now, stood.front()));
+           (last_.found < found_.size() || last_.mentions < mentions_.size()) &&
+           (last_.ofAll || contains(now, stood.front()));
 }
 
 // What was said last of walls and floors holds in these places as well.
 void Reader::copyLast(const std::vector<std::string>& places) {
-    const std::vector<Found> last(found_.begin() + static_cast<std::ptrdiff_t>(lastFound_),
+    const std::vector<Found> last(found_.begin() + static_cast<std::ptrdiff_t>(last_.found),
                                   found_.end());
     for (const Found& found : last) {
         for (const std::string& key : places) {
@@ -65,7 +65,7 @@ void Reader::copyLast(const std::vector<std::string>& places) {
         }
     }
     const std::size_t mentions = mentions_.size();
-    for (std::size_t i = lastMention_; i < mentions; ++i) {
+    for (std::size_t i = last_.mentions; i < mentions; ++i) {
         const Mention mention = mentions_[i];
         for (const std::string& key : places) {
             if (!mention.aside && isFinish(mention.object) && mention.places.size() == 1 &&

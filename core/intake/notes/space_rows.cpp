@@ -52,7 +52,7 @@ std::vector<Part> partsAt(std::span<const Token> tokens, std::size_t at) {
 // it is another.
 std::string sortAt(std::span<const Token> tokens, std::size_t at) {
     static const WordId kRoom = tables().id("room");
-    const RowFound found = at < tokens.size() ? longestRow(tokens, at, From::Space) : RowFound{};
+    const RowFound found = longestRow(tokens, at, From::Space);
     if (found.row == kNone) {
         return at < tokens.size() && tokens[at].word == kRoom ? "room" : "";
     }

@@ -45,8 +45,7 @@ class After {
 
     // The word of the tables that begins at `at`, unless it only counts.
     [[nodiscard]] Which qualifierAt(std::size_t at) const {
-        const RowFound found =
-            at < tokens_.size() ? longestRow(tokens_, at, From::Qualifier) : RowFound{};
+        const RowFound found = longestRow(tokens_, at, From::Qualifier);
         const std::string name =
             found.row == kNone ? std::string() : tables().qualifiers[found.row];
         return name.size() < 2 ? none() : Which(name, found.end);
@@ -139,11 +138,8 @@ bool isHyphen(std::span<const Token> tokens, std::size_t at) {
     return tokens[at].kind == TokenKind::Mark && tokens[at].mark == '-' && tokens[at].glued;
 }
 
-RowFound longestRow(std::span<const Token> tokens, std::size_t at, From from) {
+RowFound longestOpened(std::span<const Token> tokens, std::size_t at, From from) {
     RowFound found;
-    if (at >= tokens.size() || !tables().phrases.opens(tokens[at].word, from)) {
-        return found;
-    }
     std::uint32_t node = 0;
     for (std::size_t i = at; i < tokens.size(); ++i) {
         if (i > at && isHyphen(tokens, i)) {

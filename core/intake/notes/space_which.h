@@ -21,8 +21,15 @@ struct RowFound {
     std::uint8_t flag = 0;
 };
 
-// The longest phrase of the table that begins at `at`.
-[[nodiscard]] RowFound longestRow(std::span<const Token> tokens, std::size_t at, From from);
+// The same as longestRow, where the word at `at` opens a phrase of the table.
+[[nodiscard]] RowFound longestOpened(std::span<const Token> tokens, std::size_t at, From from);
+
+// The longest phrase of the table that begins at `at`; none beyond the end. Much asked, and mostly
+// no phrase begins there.
+[[nodiscard]] inline RowFound longestRow(std::span<const Token> tokens, std::size_t at, From from) {
+    const bool opens = at < tokens.size() && tables().phrases.opens(tokens[at].word, from);
+    return opens ? longestOpened(tokens, at, from) : RowFound{};
+}
 
 // Whether a hyphen that parts no words stands at `at`.
 [[nodiscard]] bool isHyphen(std::span<const Token> tokens, std::size_t at);

@@ -215,10 +215,12 @@ class Finder {
             "nicest", "best",  "worst",  "one",  "remaining", "adjoining", "adjacent", "proper"};
         static const WordId kThe = tables().id("the");
         const bool article = at > 0 && tokens_[at - 1].word == kThe;
-        const RowFound room =
-            at + 1 < tokens_.size() ? longestRow(tokens_, at + 1, From::Space) : RowFound{};
+        if (!article && at > 0) {
+            return at;
+        }
+        const RowFound room = longestRow(tokens_, at + 1, From::Space);
         const std::string& word = tokens_[at].plain;
-        if (room.row == kNone || room.end != at + 2 || (!article && at > 0) ||
+        if (room.row == kNone || room.end != at + 2 ||
             tables().spaces[room.row].name != "bedroom" || word.ends_with("'s") ||
             tokens_[at + 1].text.ends_with('s') ||
             tables().number(tokens_[at].word).kind != NumberKind::None || isOneOf(word, kPlain)) {
@@ -244,7 +246,7 @@ class Finder {
         static const std::vector<std::string_view> kJoints = {"the", "so", "and", "now", "okay"};
         const bool joint = !tokens_.empty() && isOneOf(tokens_[0].plain, kJoints);
         const std::size_t at = in ? 2 : joint ? 1 : 0;
-        if (at < tokens_.size() && longestRow(tokens_, at, From::Space).row != kNone) {
+        if (longestRow(tokens_, at, From::Space).row != kNone) {
             return 0;
         }
         static const WordId kNext = tables().id("next");
@@ -564,8 +566,7 @@ class Finder {
 
     // "Bedroom 2 bath": the bath of the bedroom that ends before `at`. The end of it all.
     std::size_t takeItsBath(std::size_t at) {
-        const RowFound bath =
-            at < tokens_.size() ? longestRow(tokens_, at, From::Space) : RowFound{};
+        const RowFound bath = longestRow(tokens_, at, From::Space);
         SpaceSpot& room = spots_.back();
         if (bath.row == kNone || tables().spaces[bath.row].name != "bathroom" ||
             !isBedroom(room.key)) {
