@@ -134,6 +134,7 @@ void Reader::take(Sentence& sentence, const Around& around) {
     const std::size_t mentionsBefore = mentions_.size();
     Linked linked;
     if (!placed.onlyPlace) {
+        namePlaceItself(sentence, spots);
         const std::vector<ObjectSpot> heard = spots.objects;
         linked = takeWork(sentence, spots, placed, deal, around);
         noteMentions(sentence, spots, heard, placed, foundBefore);

@@ -21,6 +21,9 @@
 
 namespace ledgerboard::intake {
 
+// "Clean out the garage": the thing is the place that it names.
+[[nodiscard]] bool isPlaceItself(const ObjectSpot& spot);
+
 // Notes that ask for more than this are no notes of one house.
 inline constexpr std::size_t kMostItems = 20'000;
 
@@ -93,6 +96,7 @@ class Reader {
                                      const std::vector<std::uint32_t>& named) const;
     void takeItems(const Sentence& sentence, Spots& spots, const Placed& placed,
                    const Linked& linked, const Openness& open);
+    void namePlaceItself(const Sentence& sentence, Spots& spots) const;
     void cleanPlace(const Sentence& sentence, const Spots& spots, const Placed& placed,
                     const Linked& linked);
     void nameOutside(Found& found) const;

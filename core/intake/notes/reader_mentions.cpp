@@ -103,7 +103,8 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
         const std::size_t known = walk_.known().size();
         mention.places = placesFor(spots, placed, said);
         placeAsMade(foundBefore, mention);
-        mention.placed = isOwnRoof(mention, walk_);
+        mention.placed =
+            isOwnRoof(mention, walk_) || (kept != spots.objects.end() && isPlaceItself(*kept));
         for (std::size_t i = known; i < walk_.known().size(); ++i) {
             unspoken_.insert(walk_.known()[i].key);
         }

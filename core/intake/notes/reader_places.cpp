@@ -5,6 +5,7 @@
 #include "core/intake/notes/one_of.h"
 #include "core/intake/notes/reader.h"
 #include "core/intake/notes/space_names.h"
+#include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
 
@@ -183,7 +184,49 @@ void dropStairs(std::vector<std::string>& keys) {
     }
 }
 
+// The thing that work on the place itself is done to; kNone where a place is none.
+std::uint32_t thingNamed(const std::string& place) {
+    static const std::vector<std::string_view> kPlaces = {"yard",  "backyard", "garage",
+                                                          "attic", "basement", "crawl space"};
+    return isOneOf(place, kPlaces) ? tables().objectNamed(place == "backyard" ? "yard" : place)
+                                   : kNone;
+}
+
+// "The garage leans", "clean out the attic and the cellar". What is painted or put in is a part of
+// the place, which has words of its own.
+bool isSaidOfPlace(const Sentence& sentence, const ActSpot& act, const SpaceSpot& space) {
+    constexpr std::size_t kNear = 3;
+    const ActRow& row = tables().acts[act.row];
+    const bool garage = space.key == "garage";
+    const bool works =
+        row.treatment == Treatment::Clean ||
+        (row.treatment == Treatment::Keep && (garage || space.key == "yard")) ||
+        (garage && (row.treatment == Treatment::Remove || row.treatment == Treatment::Inspect ||
+                    row.treatment == Treatment::Repair));
+    if (row.weight == 0 || row.fresh || row.object != kNone || !works) {
+        return false;
+    }
+    const Span& place = space.span;
+    const bool before = place.end <= act.span.begin;
+    const std::size_t begin = before ? place.end : std::max(act.span.end, act.tail.end);
+    const std::size_t end = before ? act.span.begin : place.begin;
+    if (begin > end || end > begin + kNear || (before && row.side == Side::After && !act.passive) ||
+        (!before && row.side == Side::Before)) {
+        return false;
+    }
+    for (std::size_t i = begin; i < end; ++i) {
+        if (sentence.tokens[i].kind != TokenKind::Word || afterPreposition(sentence, {}, i + 1)) {
+            return false;
+        }
+    }
+    return true;
+}
+
 }  // namespace
+
+bool isPlaceItself(const ObjectSpot& spot) {
+    return !spot.place.empty() && thingNamed(spot.place) == spot.object;
+}
 
 // The porch that a thing names as its place; empty where it names none.
 std::string Reader::porchOf(const ObjectSpot& spot) const {
@@ -298,6 +341,9 @@ std::optional<KnownSpace> Reader::homeOf(const Spots& spots, const Said& said,
 
 std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& placed,
                                            const Said& said) {
+    if (said.spot != kNone && isPlaceItself(spots.objects[said.spot])) {
+        return {spots.objects[said.spot].place};
+    }
     if (std::optional<std::vector<std::string>> named = namedPlaces(spots, placed, said)) {
         return *std::move(named);
     }
@@ -360,11 +406,38 @@ std::vector<std::string> Reader::placesFor(const Spots& spots, const Placed& pla
     return keys;
 }
 
+// "The garage is leaning.", "clean out the attic": where nothing else is named, what is said right
+// beside the name of the place is said of the place itself.
+void Reader::namePlaceItself(const Sentence& sentence, Spots& spots) const {
+    const bool things = std::any_of(spots.objects.begin(), spots.objects.end(),
+                                    [](const ObjectSpot& object) { return !object.landmark; });
+    if (things || spots.acts.empty()) {
+        return;
+    }
+    constexpr std::size_t kJoined = 3;
+    std::size_t last = kNone;  // end of the place before that the same is said of
+    for (const SpaceSpot& space : spots.spaces) {
+        const std::uint32_t thing =
+            walk_.find(space.key) == nullptr ? kNone : thingNamed(space.key);
+        const bool joined = last != kNone && space.span.begin <= last + kJoined;
+        const bool said =
+            joined || std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+                return isSaidOfPlace(sentence, act, space);
+            });
+        last = thing != kNone && said ? space.span.end : kNone;
+        if (last != kNone) {
+            ObjectSpot spot;
+            spot.span = space.span;
+            spot.object = thing;
+            spot.place = space.key;
+            spots.objects.push_back(spot);
+        }
+    }
+}
+
 // "Yard's a mess, clean it up", "sweep out the garage": the place itself.
 void Reader::cleanPlace(const Sentence& sentence, const Spots& spots, const Placed& placed,
                         const Linked& linked) {
-    static const std::vector<std::string_view> kPlaces = {"yard",  "backyard", "garage",
-                                                          "attic", "basement", "crawl space"};
     const bool things = std::any_of(spots.objects.begin(), spots.objects.end(),
                                     [](const ObjectSpot& object) { return !object.landmark; });
     if (things || !linked.said.empty() || section_.is == Section::NotDoing) {
@@ -380,17 +453,17 @@ void Reader::cleanPlace(const Sentence& sentence, const Spots& spots, const Plac
         for (const Placing& part : placed.parts) {
             place = part.span.holds(act.span.begin) ? part.keys.front() : place;
         }
-        if (!isOneOf(place, kPlaces) || !meant_.objects.empty()) {
+        Found found;
+        found.object = thingNamed(place);
+        if (found.object == kNone || !meant_.objects.empty()) {
             return;
         }
-        Found found;
-        found.object = tables().objectNamed(place == "backyard" ? "yard" : place);
         found.treatment = Treatment::Clean;
         found.weight = row.weight;
         found.place = place;
         found.signs = {{}, signOf(SignFlag::Place)};
         found.item.source = {sourceOf(sentence), sentence.line, 0};
-        if (found.object != kNone && found_.size() < kMostItems) {
+        if (found_.size() < kMostItems) {
             found_.push_back(std::move(found));
         }
         return;

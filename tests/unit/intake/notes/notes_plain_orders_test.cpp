@@ -115,5 +115,15 @@ TEST(NotesPlainOrders, ThePanelGoesWithTheWiring) {
         IsSupersetOf({"whole house: replace electrical panel", "whole house: replace wiring"}));
 }
 
+// A place is a thing too where work is done to the whole of it, and stays one place.
+TEST(NotesPlainOrders, APlaceItselfIsCleanedKeptOrTakenDown) {
+    EXPECT_THAT(itemsOf("Kitchen. New sink. Clean out the attic and the basement."),
+                IsSupersetOf({"attic: clean attic", "basement: clean basement"}));
+    EXPECT_THAT(itemsOf("Kitchen. New sink. The hall is fine and the garage is fine."),
+                Contains("garage: keep garage"));
+    EXPECT_THAT(itemsOf("Garage. The window in the garage is broken, new glass."),
+                Not(Contains("garage: inspect garage")));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
