@@ -386,9 +386,11 @@ std::vector<Leaning> leaningsOf(const Thing& thing, const Chances& chances,
     }
     for (const std::size_t i : thing.made) {
         const Treatment other = made[i].treatment;
-        if (other != best && !contradicts(best, other) &&
-            chances[static_cast<std::size_t>(other)] >= kLeastLooked) {
-            add(other, i);
+        const double chance = chances[static_cast<std::size_t>(other)];
+        if (other != best && !contradicts(best, other) && chance >= kLeastLooked) {
+            // Both may well be so: what speaks for the likeliest does not speak against the other.
+            const double left = 1 - chances[static_cast<std::size_t>(best)];
+            leanings.push_back({other, weights().sureOf(chance / left), i});
         } else if (made[i].rest && isWork(best) && !leanings.empty()) {
             leanings.push_back({other, leanings.front().sure, i});  // "the rest of it is fine"
         }

@@ -61,8 +61,8 @@ struct Leaning {
 };
 
 // What the owner's own words say, where they say it; else the likeliest treatment, then those
-// others that the rules made and that do not contradict it. None where nothing is likely enough to
-// be looked at.
+// others that the rules made and that do not contradict it, each as likely as it is where the
+// likeliest is left out. None where nothing is likely enough to be looked at.
 [[nodiscard]] std::vector<Leaning> leaningsOf(const Thing& thing, const Chances& chances,
                                               const std::vector<Found>& made);
 

@@ -145,6 +145,22 @@ TEST(NotesLeanings, OneThingIsNotKeptAndWorkedOn) {
     }
 }
 
+// "Patch the walls and paint": the two share out their chance, and yet both are to be done.
+TEST(NotesLeanings, OfTwoWorksTheSecondIsAsSureAsItIsAmongTheOthers) {
+    std::vector<Found> made(2);
+    made.front().treatment = Treatment::Repair;
+    made.back().treatment = Treatment::Refinish;
+    Thing thing;
+    thing.made = {0, 1};
+    Chances chances{};
+    chances[static_cast<std::size_t>(Treatment::Repair)] = 0.75;
+    chances[static_cast<std::size_t>(Treatment::Refinish)] = 0.25;
+    const std::vector<Leaning> leanings = leaningsOf(thing, chances, made);
+    ASSERT_EQ(leanings.size(), 2U);
+    EXPECT_EQ(leanings.front().treatment, Treatment::Repair);
+    EXPECT_GT(leanings.back().sure, leanings.front().sure);
+}
+
 TEST(NotesLeanings, ExplainTellsHowLikelyEachTreatmentIs) {
     const auto reading = explained(kNotes);
     ASSERT_TRUE(reading.ok());
