@@ -99,6 +99,7 @@ void Reader::take(Sentence& sentence, const Around& around) {
     written_.reset();
     ++sentences_;
     ++choice_.age;
+    ++spaceMeant_.age;
     ++meant_.age;
     Spots spots = spotsOf(sentence);
     takeBack(sentence, spots);
@@ -211,6 +212,7 @@ Linked Reader::takeWork(const Sentence& sentence, Spots& spots, const Placed& pl
         cleanPlace(sentence, spots, placed, linked);
     }
     remember(sentence, spots, placed, linked);
+    rememberSpace(sentence, spots, placed);
     return linked;
 }
 

@@ -61,6 +61,19 @@ class Reader {
         std::size_t sentence = 0;
     };
 
+    // A sentence that may leave a choice open, too faintly to be taken for one by itself.
+    struct Hint {
+        Sentence sentence;
+        Spots spots;
+        Placed placed;
+        Linked linked;
+        Openness open;
+        ChoiceSigns signs;
+        std::string place;
+        int chance = 0;
+        int number = 0;  // of the sentence
+    };
+
     // What of another space holds here too: all of it where `named` is empty, and never `others`.
     struct SameThings {
         std::vector<std::uint32_t> named;
@@ -130,6 +143,13 @@ class Reader {
     [[nodiscard]] std::string shownAs(const std::string& place) const;
     [[nodiscard]] bool goesOn(const Sentence& sentence, const Spots& spots, const Openness& open,
                               const std::string& shown, bool hasMatter) const;
+    [[nodiscard]] bool joinsHint(const Spots& spots, const ChoiceSigns& signs,
+                                 const std::string& place, int chance) const;
+    bool takeHint(int chance);
+    void rememberSpace(const Sentence& sentence, const Spots& spots, const Placed& placed);
+    void dropHinted(const std::vector<std::uint32_t>& objects);
+    void addToChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                     const ChoiceSigns& signs, const Openness& open, const std::string& place);
     void doubtWhatWasSaid(const Openness& open, bool hasMatter, DraftAlternate& alternate);
     void countMaterials(const Sentence& sentence, const Spots& spots, const std::string& place);
     void noteCautions(const Sentence& sentence, const Spots& spots);
@@ -261,6 +281,12 @@ class Reader {
         bool allNew = false;          // after "new:"
     };
 
+    // A space that "it" may mean.
+    struct SpaceMeant {
+        SpaceSpot space;
+        int age = 99;  // sentences since it was spoken of as a thing is
+    };
+
     // The last choice, which what is said next may add to.
     struct LastChoice {
         int age = 99;                  // sentences since it was added to
@@ -295,6 +321,8 @@ class Reader {
     RestOfLine line_;
     LastChoice choice_;
     int sentences_ = 0;
+    std::optional<Hint> hint_;  // the last of them
+    SpaceMeant spaceMeant_;
     int gutAge_ = 99;        // sentences since a space was said to be gutted
     bool speakers_ = false;  // more than one speaks
     Reading reading_;

@@ -105,7 +105,7 @@ bool Reader::isHeatedFrom(const std::string& place) const {
                        [&](std::string_view one) { return place.find(one) != place.npos; }) ||
            std::any_of(mentions_.begin(), mentions_.end(), [&](const Mention& mention) {
                return !mention.places.empty() && mention.places.front() == place &&
-                      tables().objects[mention.object].trade == "heating";
+                      heatsHouse(tables().objects[mention.object]);
            });
 }
 

@@ -16,6 +16,13 @@ using model::Treatment;
 
 constexpr std::size_t kMostAlternates = 500;
 constexpr int kChoiceGoesOn = 3;  // sentences
+constexpr int kSpaceLately = 2;   // sentences
+constexpr int kLeastHint = 5;     // percent
+
+// Percent: how likely it is that one of the two leaves the choice open.
+int chanceOfBoth(int one, int other) {
+    return 100 - (100 - one) * (100 - other) / 100;
+}
 
 // "Soapstone is fifty-four hundred.", of a soapstone that was named before.
 bool isSameOption(const DraftOption& one, const DraftOption& other) {
@@ -213,6 +220,11 @@ Reader::Matter Reader::matterOfChoice(const Sentence& sentence, const Spots& spo
     const auto first =
         std::find_if(spots.objects.begin(), spots.objects.end(),
                      [&](const ObjectSpot& spot) { return spot.span.begin >= placed.from; });
+    // "The garage out back is leaning. Do we knock it down?"
+    if (named == nullptr && matter.objects.empty() && spots.spaces.empty() &&
+        spaceMeant_.age <= kSpaceLately && spaceMeant_.age < meant_.age) {
+        named = &spaceMeant_.space;
+    }
     // "The conservatory": a thing and a place.
     const bool ofSpace =
         named != nullptr && (matter.objects.empty() || first == spots.objects.end() ||
@@ -336,27 +348,23 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     choice_.chance = chance;
     const bool opens = chance >= (options_.rulesAlone ? 100 : leastOpen(signs.opens));
     if (signs.goesOn || (opens && isSameChoice(sentence, spots, signs, place))) {
-        if (signs.matter || open.both || open.materials > 0 || !spots.amounts.empty()) {
-            const auto options = optionsOf(sentence, spots, placed.from);
-            // "I keep looking at that wall. Either open it up or leave it.": the second says what
-            // may be done.
-            if (!choice_.ruled && signs.opens && options.size() > 1) {
-                alternates_.back().options.clear();
-                alternates_.back().source.sentence = sourceOf(sentence);
-                alternates_.back().source.line = sentence.line;
-                choice_.ruled = true;
-            }
-            addOptions(alternates_.back(), options);
-        }
-        choice_.age = 0;
-        countMaterials(sentence, spots, place);
+        addToChoice(sentence, spots, placed, signs, open, place);
+        return true;
+    }
+    const bool joins = !opens && joinsHint(spots, signs, place, chance);
+    if (joins && (hint_->signs.matter || !signs.matter) && takeHint(chance)) {
+        addToChoice(sentence, spots, placed, signs, open, place);
         return true;
     }
     choice_.pending = false;
-    if (!opens) {
+    if (!opens && !joins) {
+        if (chance >= kLeastHint && !options_.rulesAlone) {
+            hint_ = Hint{sentence, spots, placed, linked, open, signs, place, chance, sentences_};
+        }
         return false;
     }
-    const Matter matter = matterOfChoice(sentence, spots, placed, linked, place, open.choice);
+    const Matter matter =
+        matterOfChoice(sentence, spots, placed, linked, place, open.choice || open.both || joins);
     if (!matter.known) {
         choice_.pending = open.surely;
         return open.surely;
@@ -368,7 +376,92 @@ bool Reader::takeChoice(const Sentence& sentence, const Spots& spots, const Plac
     if (!options_.rulesAlone) {
         alternates_.back().source.sure = std::min(chance, 99);
     }
-    return !open.hinted || open.surely || open.choice;
+    if (joins) {
+        addOptions(alternates_.back(), optionsOf(hint_->sentence, hint_->spots, 0));
+        dropHinted(matter.objects);
+    }
+    hint_.reset();
+    return !open.hinted || open.surely || open.choice || joins;
+}
+
+// Keeps a space that the next sentences may mean by "it".
+void Reader::rememberSpace(const Sentence& sentence, const Spots& spots, const Placed& placed) {
+    if (spots.spaces.empty()) {
+        return;
+    }
+    if (const SpaceSpot* named = spaceItself(sentence, spots, placed.from)) {
+        spaceMeant_.space = *named;
+        spaceMeant_.age = 0;
+    }
+}
+
+// Whether the hint just before and this sentence leave a choice open together: not where they name
+// things and none of them alike.
+bool Reader::joinsHint(const Spots& spots, const ChoiceSigns& signs, const std::string& place,
+                       int chance) const {
+    constexpr int kLately = 2;  // sentences
+    if (!hint_ || chance < kLeastHint || signs.dead || hint_->number + kLately < sentences_ ||
+        hint_->place != place) {
+        return false;
+    }
+    const std::vector<ObjectSpot>& hinted = hint_->spots.objects;
+    const auto isHinted = [&](const ObjectSpot& one) {
+        return std::any_of(hinted.begin(), hinted.end(),
+                           [&](const ObjectSpot& other) { return other.object == one.object; });
+    };
+    if (!hinted.empty() && !spots.objects.empty() &&
+        std::none_of(spots.objects.begin(), spots.objects.end(), isHinted)) {
+        return false;
+    }
+    return chanceOfBoth(hint_->chance, chance) >= leastOpen(signs.opens || hint_->signs.opens);
+}
+
+// "Strip the ceiling? … Leave it white?": opens the choice that was hinted at, as it was said
+// there. False where nothing says what it is about.
+bool Reader::takeHint(int chance) {
+    const Hint& hint = *hint_;
+    const Matter matter =
+        matterOfChoice(hint.sentence, hint.spots, hint.placed, hint.linked, hint.place, true);
+    if (!matter.known) {
+        return false;
+    }
+    choice_.place = shownAs(hint.place);
+    choice_.ruled = hint.signs.opens;
+    dropHinted(matter.objects);
+    addChoice(
+        hint.sentence, hint.spots, hint.placed, hint.open, matter,
+        homeOfChoice(hint.sentence, hint.spots, hint.placed, matter, hint.place, hint.open.both),
+        hint.signs.matter);
+    alternates_.back().source.sure = std::min(chanceOfBoth(hint.chance, chance), 99);
+    hint_.reset();
+    return true;
+}
+
+// What was read of a hint as work that is settled.
+void Reader::dropHinted(const std::vector<std::uint32_t>& objects) {
+    std::erase_if(found_, [&](const Found& found) {
+        return found.sentence == static_cast<std::size_t>(hint_->number) &&
+               std::find(objects.begin(), objects.end(), found.object) != objects.end();
+    });
+}
+
+// What the sentence says of the last choice.
+void Reader::addToChoice(const Sentence& sentence, const Spots& spots, const Placed& placed,
+                         const ChoiceSigns& signs, const Openness& open, const std::string& place) {
+    if (signs.matter || open.both || open.materials > 0 || !spots.amounts.empty()) {
+        const auto options = optionsOf(sentence, spots, placed.from);
+        // "I keep looking at that wall. Either open it up or leave it.": the second says what
+        // may be done.
+        if (!choice_.ruled && signs.opens && options.size() > 1) {
+            alternates_.back().options.clear();
+            alternates_.back().source.sentence = sourceOf(sentence);
+            alternates_.back().source.line = sentence.line;
+            choice_.ruled = true;
+        }
+        addOptions(alternates_.back(), options);
+    }
+    choice_.age = 0;
+    countMaterials(sentence, spots, place);
 }
 
 // How the place of a choice is written.
@@ -427,6 +520,7 @@ void Reader::countMaterials(const Sentence& sentence, const Spots& spots,
     found.place = place;
     found.signs = {{}, {SignKind::Object, found.object}, signOf(SignFlag::Choice)};
     found.item.source = {sourceOf(sentence), sentence.line, 0};
+    found.sentence = static_cast<std::size_t>(sentences_);
     found_.push_back(std::move(found));
 }
 

@@ -238,6 +238,33 @@ TEST(NotesChoices, LeavingAThingAsItIsIsAnOption) {
     EXPECT_THAT(options, testing::ElementsAre("open up the wall", "leave the wall as it is"));
 }
 
+// What two sentences only hint at by themselves is one choice, and no work.
+TEST(NotesChoices, TwoHintsMakeAChoice) {
+    const Draft draft = draftOf(
+        "Living room. The ceiling is tongue and groove and someone painted it. Strip it? Or leave "
+        "it white? Price both.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "living room");
+}
+
+// A building is meant by "it" as a thing is.
+TEST(NotesChoices, ItIsTheBuildingSpokenOfBefore) {
+    const Draft draft = draftOf(
+        "Outside. Paint the siding. The garage out back is leaning. Do we knock it down or "
+        "straighten it? Not sure yet.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "garage");
+}
+
+// A way to heat the house is the house's, though a heater stands where one speaks of it.
+TEST(NotesChoices, WhatHeatsTheHouseIsTheHouses) {
+    const Draft draft = draftOf(
+        "Kitchen. Keep the sink. Hall. The floor furnace is dead. Either mini splits for eleven "
+        "thousand or a real furnace with ducts, not sure yet.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].space, "whole house");
+}
+
 TEST(NotesChoices, EveryWeightCanBeUsed) {
     EXPECT_THAT(openingFaults(), IsEmpty());
     EXPECT_GT(leastOpen(true), 0);
