@@ -58,9 +58,9 @@ std::int64_t FactReader::looseArea(const Sentence& sentence, const Amount& amoun
     const bool bare = amount.kind == AmountKind::Plain;
     // "Three bedroom two bath, fourteen hundred and fifty-six."
     const bool rooms = namesRooms(sentence);
-    named = named || (taken_ <= kOpening / 2 && rooms && !saysArea);
+    named = named || (isEarly(kOpening / 2) && rooms && !saysArea);
     // "Four bedrooms, two and a half baths, 2,700 feet.", where the notes close.
-    return (feet && (taken_ <= kOpening || rooms)) || (bare && named) ? amount.value : 0;
+    return (feet && (isEarly(kOpening) || rooms)) || (bare && named) ? amount.value : 0;
 }
 
 namespace {
@@ -125,14 +125,14 @@ std::int64_t FactReader::mendedArea(const Sentence& sentence, const Amount& amou
 void FactReader::addLooseArea(const Sentence& sentence, const Spots& spots) {
     constexpr int kOpening = 8;
     const bool figures = tellsFigures(sentence, spots);
-    if (!spots.objects.empty() || !spots.acts.empty() || (taken_ > kOpening && !figures)) {
+    if (!spots.objects.empty() || !spots.acts.empty() || (!isEarly(kOpening) && !figures)) {
         return;
     }
     for (const Amount& amount : spots.amounts) {
         const UnitRow* unit = unitOf(amount);
         const bool feet = unit != nullptr && unit->name == "ft";
         const bool bare = amount.kind == AmountKind::Plain && yearOf(sentence, amount) == 0;
-        const bool alone = feet || taken_ <= kOpening || spots.amounts.size() == 1;
+        const bool alone = feet || isEarly(kOpening) || spots.amounts.size() == 1;
         if ((feet || bare) && alone && amount.value >= 500'000 && amount.value <= 5'000'000 &&
             amount.value % 1000 == 0 && (feet || amount.value >= 1'000'000)) {
             addLoose(sentence, LooseFigure::Of::Area, amount.value / 1000, countText(amount.value),
@@ -208,10 +208,10 @@ bool FactReader::takeArea(const Sentence& sentence, const Spots& spots) {
         // A sentence that tells the year or the rooms beside it describes the house.
         const bool describes = describesHouse(sentence, spots);
         const bool opening =
-            taken_ <= 14 && feet >= 600'000 && (spots.acts.empty() || taken_ <= 4 || describes);
+            isEarly(14) && feet >= 600'000 && (spots.acts.empty() || taken_ <= 4 || describes);
         const bool plainly = says(sentence, "house") && describes;
         const bool ofObject = !plainly && ((!spots.objects.empty() && !opening) ||
-                                           (taken_ > 14 && !spots.acts.empty()));
+                                           (!isEarly(14) && !spots.acts.empty()));
         if (feet < 450'000 || feet > 20'000'000 || ofObject || (taken_ > 40 && has("area_sqft"))) {
             continue;
         }

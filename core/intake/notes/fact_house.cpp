@@ -277,14 +277,17 @@ namespace {
 
 // "Five bedrooms when we're done", "4br/2.5ba after": as it is to be.
 bool isPlanned(const Sentence& sentence) {
+    const auto before = [&](std::size_t i, std::size_t back) {
+        return i >= back ? lower(sentence, i - back) : std::string_view{};
+    };
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         const std::string_view word = lower(sentence, i);
         const bool closes =
             i + 1 >= sentence.tokens.size() || sentence.tokens[i + 1].kind == TokenKind::Mark;
-        const bool done = word == "done" && ((i > 2 && lower(sentence, i - 3) == "when") ||
-                                             (i > 1 && lower(sentence, i - 2) == "when"));
-        if (word == "final" || (word == "plan" && i > 0 && lower(sentence, i - 1) == "we") ||
-            done || (word == "after" && closes)) {
+        // "when we're done", "when it is done"
+        const bool done = word == "done" && (before(i, 2) == "when" || before(i, 3) == "when");
+        if (done || word == "final" || (word == "plan" && before(i, 1) == "we") ||
+            (word == "after" && closes)) {
             return true;
         }
     }
@@ -405,8 +408,12 @@ void FactReader::addRooms(const Sentence& sentence, const Spots& spots, const Ro
     const bool plain = isPlainCount(sentence) && spots.objects.empty() && spots.acts.empty();
     const int outright = plain ? 93 : 86;
     if (beds != nullptr && !has("bedrooms")) {
-        const std::int64_t more =
-            moreOf(sentence, beds->end) + moreCounted(sentence, spots, *beds, "bed");
+        // "3+1 bd"
+        const bool plus = beds->begin > 1 && markIs(sentence, beds->begin - 1, '+') &&
+                          sentence.tokens[beds->begin - 2].kind == TokenKind::Number;
+        const std::int64_t more = moreOf(sentence, beds->end) +
+                                  moreCounted(sentence, spots, *beds, "bed") +
+                                  (plus ? sentence.tokens[beds->begin - 2].value : 0);
         add(sentence, "bedrooms", countText(beds->value * (twice ? 2 : 1) + more),
             bathsSaid != 0 && more == 0 && !twice ? outright : kSum);
     }
@@ -474,6 +481,27 @@ bool FactReader::takeUncounted(const Sentence& sentence, const Spots& spots, con
     return false;
 }
 
+// "All three bedrooms get carpet", "Three bedrooms.", "upstairs there are five bedrooms": where
+// work is spoken of, as many as the house has for want of a plainer count.
+void FactReader::addAllBedrooms(const Sentence& sentence, const Spots& spots, const Amount& beds) {
+    constexpr std::int64_t kLeast = 3000;
+    constexpr std::int64_t kMost = 7000;
+    constexpr int kSure = 60;
+    const bool opens = beds.begin == 0 || sentence.tokens[beds.begin - 1].kind == TokenKind::Mark;
+    const std::string_view before = opens ? "" : lower(sentence, beds.begin - 1);
+    // "the three bedrooms in back", "three bedrooms up": some of them.
+    const bool some =
+        isOneOf(lower(sentence, beds.end + 1),
+                {"in", "at", "on", "up", "upstairs", "down", "downstairs", "with", "over", "that"});
+    const bool asks = markIs(sentence, sentence.tokens.size() - 1, '?');
+    if ((opens || isOneOf(before, {"all", "the", "are", "okay", "of"})) && !some && !asks &&
+        beds.value >= kLeast && beds.value <= kMost && beds.value % 1000 == 0) {
+        addLoose(sentence, LooseFigure::Of::AllBeds, beds.value, countText(beds.value),
+                 wordsBesideFigures(sentence, spots));
+        loose_.back().source.sure = kSure;
+    }
+}
+
 bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     constexpr int kOpening = 16;
     const std::int64_t up = upAndDown(sentence, spots);
@@ -511,10 +539,14 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     }
     // Counts of rooms alone may be of rooms that want work: they must stand early, without any.
     const bool ofHouse = has("area_sqft") || has("built") || has("purchase");
-    const bool among = lastDeal_ == taken_ && spots.objects.empty() && spots.acts.empty();
+    const bool work = tellsWork(sentence, spots);
+    const bool among = lastDeal_ == taken_ && spots.objects.empty() && !work;
     const bool early = among || (taken_ <= kOpening && (spots.objects.empty() || ofHouse) &&
-                                 (spots.acts.empty() || rooms != nullptr || lastDeal_ == taken_));
+                                 (!work || rooms != nullptr || lastDeal_ == taken_));
     if ((beds == nullptr || bathsSaid == 0) && !early) {
+        if (beds != nullptr) {
+            addAllBedrooms(sentence, spots, *beds);
+        }
         return false;
     }
     // "Three bedrooms up, one down, so four."

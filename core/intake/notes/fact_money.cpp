@@ -138,6 +138,7 @@ struct Figure {
     std::string fact;
     double far = kFarthest;
     bool inherited = false;
+    bool weak = false;  // its phrase is one that many things are said with
 };
 
 // Figures that may be sums of the deal, in order.
@@ -180,8 +181,8 @@ std::vector<Amount> sumsIn(const Sentence& sentence, const Spots& spots) {
         // "I'd put thirty in and rent it": no inches.
         const bool closes =
             sum.end >= sentence.tokens.size() || sentence.tokens[sum.end].kind == TokenKind::Mark;
-        const bool put =
-            sum.begin > 0 && isOneOf(lower(sentence, sum.begin - 1), {"put", "putting"});
+        const bool put = sum.begin > 0 &&
+                         isOneOf(lower(sentence, sum.begin - 1), {"put", "putting", "have", "got"});
         const bool inch = sum.kind == AmountKind::Measured &&
                           lower(sentence, sum.end - 1) == "in" && (put || (closes && sum.paired));
         if (inch) {
@@ -225,7 +226,7 @@ bool areLabelledBehind(const Spots& spots, std::vector<Figure>& figures) {
 bool isWeakPhrase(const Sentence& sentence, const RowSpot& cue) {
     return isOneOf(lower(sentence, cue.span.end - 1),
                    {"me", "us", "says", "said", "thinks", "think", "house", "should", "ought", "we",
-                    "sees", "agent", "broker", "realtor"});
+                    "sees", "agent", "broker", "realtor", "got"});
 }
 
 // Gives each figure its phrase: the nearest pair first, each once.
@@ -245,7 +246,7 @@ void pairUp(const Sentence& sentence, const Spots& spots, std::vector<Figure>& f
         for (std::size_t c = 0; c < spots.facts.size(); ++c) {
             const double far = distanceOf(sentence, spots, spots.facts[c], *figures[f].amount);
             if (far >= 0 && far < kFarthest && isMoneyFact(tables().facts[spots.facts[c].row])) {
-                const double weak = isWeakPhrase(sentence, spots.facts[c]) ? 1.4 : 0.0;
+                const double weak = isWeakPhrase(sentence, spots.facts[c]) ? 1.6 : 0.0;
                 pairs.push_back({far, far + weak, f, c});
             }
         }
@@ -266,6 +267,7 @@ void pairUp(const Sentence& sentence, const Spots& spots, std::vector<Figure>& f
         }
         figure.fact = fact;
         figure.far = pair.far;
+        figure.weak = isWeakPhrase(sentence, spots.facts[pair.cue]);
         for (std::size_t c = 0; c < spots.facts.size(); ++c) {
             used[c] = used[c] || spots.facts[c].span.begin == spots.facts[pair.cue].span.begin;
         }
@@ -321,7 +323,8 @@ void takeLastWord(const Sentence& sentence, std::vector<Figure>& figures) {
     const auto said = std::find_if(figures.begin(), figures.end(), [&](const Figure& figure) {
         return figure.amount->begin >= last && figure.amount->begin <= last + 1;
     });
-    if (said == figures.end()) {
+    // "Five forty or call it five sixty": both.
+    if (said == figures.end() || (last > 2 && lower(sentence, last - 3) == "or")) {
         return;
     }
     for (auto before = figures.begin(); before != said; ++before) {
@@ -410,6 +413,7 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
     if (fact.empty()) {
         return {};
     }
+    const bool work = tellsWork(sentence, spots);
     const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
     const bool asked = isAsked(sentence, amount) || wasOnlyOffered(sentence, amount) ||
                        (isOfOthers(sentence) && far > kOutright) ||
@@ -436,7 +440,7 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
     }
     // "CRAWL (under main) poly new 900", "sand that room, 150": of the work.
     const bool bare = amount.kind == AmountKind::Plain && !amount.paired && value < kThousand;
-    if (fact == "budget" && bare && far > 2.0 && !spots.acts.empty()) {
+    if (fact == "budget" && bare && far > 2.0 && work) {
         return {};
     }
     value = sum ? value * 1000 : wholePrice(sentence, spots, amount, value);
@@ -446,7 +450,7 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
     // "38,500 put by for the work, none of it for a hot tub": outright, where the notes open.
     constexpr int kOpening = 14;
     constexpr double kAtOnce = 2.0;
-    const bool outright = taken_ <= kOpening && far <= kAtOnce;
+    const bool outright = taken_ <= kOpening && far <= (bare ? 1.0 : kAtOnce);
     // "Resale 690,000 or 715,000": what is open there is the sum.
     const bool open = spots.has(Cue::Open) && (far > kAtOnce || !spots.objects.empty());
     // "I want ninety net": no net of the house.
@@ -531,7 +535,8 @@ bool FactReader::takeMoney(const Sentence& sentence, const Spots& spots) {
         const bool plain = spots.objects.empty() && (taken_ <= kOpening || lastDeal_ + 3 >= taken_);
         add(sentence, fact, moneyText(value),
             figure.far < 1.0 && amount.kind == AmountKind::Money && plain ? outright
-            : figure.far < 5.0                                            ? 84
+            : figure.far < 3.0 && !figure.weak                            ? 84
+            : figure.far < 5.0                                            ? 79
                                                                           : 70,
             value);
         lastMoney_ = fact;

@@ -20,25 +20,37 @@ bool isAddress(const Sentence& sentence, const Amount& amount) {
            (amount.begin > 0 && lower(sentence, amount.begin - 1) == "number");
 }
 
+// Whether the word at `at` says that somebody else wants or would pay the sum behind it.
+bool tellsAnothersPrice(const Sentence& sentence, std::size_t at) {
+    const std::string_view word = lower(sentence, at);
+    const std::string_view who = at > 0 ? lower(sentence, at - 1) : "";
+    if (isOneOf(word, {"asking", "listed", "asks"})) {
+        return true;
+    }
+    // "You'd pay eight hundred for it in the city"
+    if (word == "pay") {
+        return isOneOf(who, {"you'd", "they'd", "would"});
+    }
+    // "The neighbours wanted 260 for theirs"
+    if (word == "wanted" && at > 0) {
+        return !isOneOf(who, {"i", "we", "you", "", "always"});
+    }
+    // "Ask 289", "asked 142"
+    const bool opens = at == 0 || sentence.tokens[at - 1].kind == TokenKind::Mark;
+    if (opens && isOneOf(word, {"ask", "asked"})) {
+        return true;
+    }
+    return isOneOf(word, {"want", "wants", "asked"}) &&
+           isOneOf(who, {"they", "he", "she", "seller", "sellers", "bank", "owner", "vendor",
+                         "vendors", "was", "were"});
+}
+
 }  // namespace
 
 bool isAsked(const Sentence& sentence, const Amount& amount) {
-    for (std::size_t i = amount.begin > 3 ? amount.begin - 3 : 0; i < amount.begin; ++i) {
-        const std::string_view word = lower(sentence, i);
-        const bool theirs = isOneOf(word, {"want", "wanted", "wants", "asked"});
-        const bool wanted = word == "wanted" && i > 0;  // "the neighbours wanted 260 for theirs"
-        const std::string_view who = i > 0 ? lower(sentence, i - 1) : "";
-        const bool opens = i == 0 || sentence.tokens[i - 1].kind == TokenKind::Mark;
-        // "Ask 289", "asked 142"; "you'd pay eight hundred for it in the city"
-        const bool terse = opens && isOneOf(word, {"ask", "asked"});
-        const bool elsewhere = word == "pay" && isOneOf(who, {"you'd", "they'd", "would"});
-        const bool others = wanted && !isOneOf(who, {"i", "we", "you", "", "always"});
-        if (terse || elsewhere || others) {
-            return true;
-        }
-        if (isOneOf(word, {"asking", "listed", "asks"}) ||
-            (theirs && isOneOf(who, {"they", "he", "she", "seller", "sellers", "bank", "owner",
-                                     "vendor", "vendors", "was", "were"}))) {
+    constexpr std::size_t kNear = 3;
+    for (std::size_t i = amount.begin > kNear ? amount.begin - kNear : 0; i < amount.begin; ++i) {
+        if (tellsAnothersPrice(sentence, i)) {
             return true;
         }
     }
@@ -82,7 +94,10 @@ bool isOfOtherHouse(const Sentence& sentence, const Amount& amount) {
         std::string_view second;
     };
 
-    static constexpr std::array<Pair, 14> kElsewhere = {{{"next", "door"},
+    static constexpr std::array<Pair, 17> kElsewhere = {{{"next", "door"},
+                                                         {"one", "on"},
+                                                         {"one", "down"},
+                                                         {"one", "across"},
                                                          {"doors", "down"},
                                                          {"doors", "along"},
                                                          {"the", "block"},
@@ -116,7 +131,10 @@ bool isOfOtherHouse(const Sentence& sentence, const Amount& amount) {
                     return isOneOf(lower(sentence, i + 2),
                                    {"street", "road", "lane", "beach", "gully"});
                 };
-                return word == pair.first && next == pair.second && (next != "the" || way());
+                // "the one on three": of houses, not "one down"
+                const bool house = word != "one" || (i > 0 && lower(sentence, i - 1) == "the");
+                return word == pair.first && next == pair.second && house &&
+                       (next != "the" || way());
             });
         const bool best = i > 0 && isOneOf(lower(sentence, i - 1), {"best", "nicest", "of"});
         other =
@@ -174,6 +192,8 @@ bool isOfOther(const Sentence& sentence, const Amount& amount) {
         return true;
     }
     // "2/9/27", "1-25-27", "285/mo"
+    const bool day = markIs(sentence, amount.end, '/') && markIs(sentence, amount.end + 2, '/') &&
+                     amount.value <= 31'000 && sentence.tokens[amount.end].glued;
     const std::size_t mark = amount.begin == 0 ? 0 : amount.begin - 1;
     const bool dashes =
         markIs(sentence, mark, '-') &&
@@ -188,7 +208,7 @@ bool isOfOther(const Sentence& sentence, const Amount& amount) {
     // "a two hundred": a panel
     const bool sort = amount.begin > 0 && lower(sentence, amount.begin - 1) == "a" &&
                       !amount.paired && amount.value < kThousand;
-    return date || rate || sort ||
+    return date || day || rate || sort ||
            (isOneOf(lower(sentence, amount.end),
                     {"amp",       "amps", "degrees", "degree",  "deg",     "percent", "volt",
                      "volts",     "watt", "watts",   "mil",     "mm",      "cm",      "per",

@@ -61,6 +61,17 @@ bool tellsFigures(const Sentence& sentence, const Spots& spots) {
     return wordsBesideFigures(sentence, spots) <= kMostWords;
 }
 
+bool tellsWork(const Sentence& sentence, const Spots& spots) {
+    return std::any_of(spots.acts.begin(), spots.acts.end(), [&](const ActSpot& act) {
+        const bool ofDeal =
+            std::any_of(spots.facts.begin(), spots.facts.end(),
+                        [&](const RowSpot& fact) { return fact.span.overlaps(act.span); });
+        const bool where = spots.objects.empty() && act.span.end == act.span.begin + 1 &&
+                           isOneOf(lower(sentence, act.span.begin), {"up", "down"});
+        return !ofDeal && !where;
+    });
+}
+
 bool speaksOf(const Spots& spots, std::string_view fact) {
     return std::any_of(spots.facts.begin(), spots.facts.end(),
                        [&](const RowSpot& spot) { return tables().facts[spot.row] == fact; });
@@ -73,7 +84,8 @@ std::size_t afterLastWord(const Sentence& sentence) {
         const std::string_view next = lower(sentence, i + 1);
         const bool two = ((word == "call" || word == "make") && (next == "it" || next == "that")) ||
                          (word == "going" && next == "with") || (word == "agree" && next == "on") ||
-                         (word == "agreed" && next == "on") || (word == "settle" && next == "on");
+                         (word == "agreed" && next == "on") || (word == "settle" && next == "on") ||
+                         (word == "but" && next == "say");
         const bool put =
             word == "put" && tables().number(sentence.tokens[i + 1].word).kind != NumberKind::None;
         found = two ? i + 2 : put ? i + 1 : found;

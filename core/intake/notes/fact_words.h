@@ -41,6 +41,9 @@ namespace ledgerboard::intake {
 // Whether it tells figures and hardly anything else: "612 is the number", "275 and 40."
 [[nodiscard]] bool tellsFigures(const Sentence& sentence, const Spots& spots);
 
+// Whether it speaks of work: "clear thirty on it" is of the deal, "three bedrooms up" tells where.
+[[nodiscard]] bool tellsWork(const Sentence& sentence, const Spots& spots);
+
 // Whether a phrase of that fact's row in the table stands in it.
 [[nodiscard]] bool speaksOf(const Spots& spots, std::string_view fact);
 

@@ -3,6 +3,7 @@
 #include <array>
 #include <cstdlib>
 
+#include "core/intake/notes/fact_sums.h"
 #include "core/intake/notes/fact_words.h"
 #include "core/intake/notes/facts.h"
 
@@ -36,7 +37,7 @@ bool saysBuilt(const Sentence& sentence, std::size_t begin) {
 }
 
 bool isHouse(std::string_view word) {
-    static constexpr std::array<std::string_view, 45> kHouses = {
+    static constexpr std::array<std::string_view, 52> kHouses = {
         "flat",       "flats",        "shotgun",    "row",       "rowhouse",   "cabin",
         "condo",      "chalet",       "lodge",      "saltbox",   "twin",       "triplex",
         "adobe",      "contemporary", "building",   "detached",  "maisonette", "apartment",
@@ -44,7 +45,8 @@ bool isHouse(std::string_view word) {
         "semi",       "colonial",     "cottage",    "victorian", "terrace",    "split",
         "duplex",     "place",        "home",       "farmhouse", "townhouse",  "rambler",
         "tudor",      "terraced",     "tract",      "walk-up",   "craftsman",  "two-story",
-        "two-storey", "story",        "storey"};
+        "two-storey", "story",        "storey",     "bung",      "rnch",       "rancher",
+        "tri-level",  "bi-level",     "veneer",     "model"};
     return isOneOf(word, kHouses);
 }
 
@@ -123,9 +125,15 @@ int FactReader::yearSaid(const Sentence& sentence, const Spots& spots, const Amo
     const std::string_view before2 = amount.begin > 1 && markIs(sentence, amount.begin - 1, ',')
                                          ? lower(sentence, amount.begin - 2)
                                          : "";
+    // "2nd floor condo, 94, 2/2", "Seventy-six, block, thirteen hundred forty square feet"
+    const bool closes =
+        amount.end >= sentence.tokens.size() || sentence.tokens[amount.end].kind == TokenKind::Mark;
+    const bool setOff = closes && (amount.begin == 0 || markIs(sentence, amount.begin - 1, ',')) &&
+                        !markIs(sentence, amount.end, '/') && !markIs(sentence, amount.end, '-') &&
+                        namesHouse(sentence, 0, sentence.tokens.size());
     const bool behind =
         taken_ <= 3 && amount.value >= 30'000 &&
-        (isHouse(before) || before == "blt" || before == "built" || before == "yr" ||
+        (setOff || isHouse(before) || before == "blt" || before == "built" || before == "yr" ||
          isHouse(before2) || isHouse(lower(sentence, amount.end)));
     return two && (shortForm || spoken || answers || behind)
                ? 1900 + static_cast<int>(amount.value / 1000)
@@ -191,7 +199,7 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
     std::size_t last = 0;
     for (const Amount& amount : spots.amounts) {
         const int year = yearSaid(sentence, spots, amount);
-        if (year == 0 || year > 2025) {
+        if (year == 0 || year > 2025 || isTakenBack(sentence, spots, amount)) {
             continue;
         }
         const std::string_view before = amount.begin > 0 ? lower(sentence, amount.begin - 1) : "";
@@ -212,7 +220,7 @@ bool FactReader::takeYear(const Sentence& sentence, const Spots& spots) {
                                 : namesHouse(sentence, 0, sentence.tokens.size());
         const bool is = before == "is" || before.ends_with("'s");
         const bool alone = amount.begin == 0 && amount.end + 3 >= sentence.tokens.size();
-        const bool early = taken_ <= 14 && year < 2015;
+        const bool early = isEarly(14) && year < 2015;
         const bool since = before == "since" || before == "in" || before == "around";
         // "It's from 1957.", "1924, by the plaque, …", "1944 by the county, my aunt says 1946".
         constexpr std::size_t kShort = 8;

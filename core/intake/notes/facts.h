@@ -21,7 +21,7 @@ struct ToldFact {
 
 // A figure of the deal without a phrase that says what it is of.
 struct LooseFigure {
-    enum class Of : std::uint8_t { Sum, Date, Days, Year, LateYear, Area, Beds, Baths };
+    enum class Of : std::uint8_t { Sum, Date, Days, Year, LateYear, Area, Beds, AllBeds, Baths };
     Of of = Of::Sum;
     std::int64_t value = 0;  // thousandths; of a year the year, of days the days
     std::string text;        // of a date: ISO 8601
@@ -89,6 +89,7 @@ class FactReader {
     };
 
     [[nodiscard]] static RoomCounts countsOf(const Sentence& sentence, const Spots& spots);
+    void addAllBedrooms(const Sentence& sentence, const Spots& spots, const Amount& beds);
     void addRooms(const Sentence& sentence, const Spots& spots, const RoomCounts& counts,
                   std::int64_t bathsSaid, bool twice);
     [[nodiscard]] static std::string roomFact(const Sentence& sentence);
@@ -109,6 +110,11 @@ class FactReader {
     void addLooseDate(const Sentence& sentence, const Spots& spots);
     bool takeBegin(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] bool has(const std::string& name) const;
+
+    // Among the first sentences, or right beside what was told of the deal.
+    [[nodiscard]] bool isEarly(int sentences) const {
+        return taken_ <= sentences || lastDeal_ + 1 >= taken_;
+    }
 
     std::vector<ToldFact> told_;
     std::vector<LooseFigure> loose_;

@@ -206,5 +206,35 @@ TEST(NotesDeal, TheDateAfterTheWordOfBeginning) {
                 Contains("begin 2026-12-01"));
 }
 
+// A figure of two digits where notes open may be a year.
+const std::string kWalk = "Kitchen. New sink. New faucet. Hall. Paint the walls. New light.\n";
+
+TEST(NotesDeal, SumsWithoutAWordAreWeighedTogether) {
+    EXPECT_THAT(
+        factsOf(kWalk +
+                "One sixty-two five. Thirty-six. Two forty-one. Four weeks if it stays dry."),
+        UnorderedElementsAre("purchase 162500.00", "budget 36000.00", "resale 241000.00",
+                             "duration_days 28"));
+    EXPECT_THAT(factsOf(kWalk + "361 and we got 168. They sell done for 655."),
+                UnorderedElementsAre("purchase 361000.00", "budget 168000.00", "resale 655000.00"));
+    EXPECT_THAT(factsOf("Six hundred and eighty, it was. Figure on a hundred and twenty to do it."),
+                UnorderedElementsAre("purchase 680000.00", "budget 120000.00"));
+}
+
+TEST(NotesDeal, PriceAndWorkTogetherAreNoFact) {
+    EXPECT_THAT(
+        factsOf("We paid $352,000 and the budget is $81,000. It comes to 433. Sells for 512."),
+        UnorderedElementsAre("purchase 352000.00", "budget 81000.00", "resale 512000.00"));
+}
+
+TEST(NotesDeal, WhoSpeaksLastKnowsWhatWasPaid) {
+    EXPECT_THAT(factsOf("A: And we paid four-eighteen.\nB: Four-eleven."),
+                UnorderedElementsAre("purchase 411000.00"));
+    EXPECT_THAT(factsOf("A: We paid one eighty-five.\nB: One eighty-seven.\nA: One eighty-five."),
+                UnorderedElementsAre("purchase 185000.00"));
+    EXPECT_THAT(factsOf(kWalk + "A: We paid $240,000. We've ninety to do it.\nB: Eighty-five."),
+                UnorderedElementsAre("purchase 240000.00", "budget 90000.00", "budget 85000.00"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake

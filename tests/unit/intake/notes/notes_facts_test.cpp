@@ -197,5 +197,25 @@ TEST(NotesFacts, YearsOfTheFirstDecade) {
     EXPECT_THAT(factsOf("Built in nineteen aught six."), UnorderedElementsAre("built 1906"));
 }
 
+TEST(NotesFacts, BedroomsToldAsWorkAreOfTheHouse) {
+    EXPECT_THAT(factsOf("Kitchen: new sink. Bath: new tub. All three bedrooms get new carpet."),
+                ElementsAre("bedrooms 3"));
+    EXPECT_THAT(factsOf("Kitchen: new sink. The two bedrooms in back get new carpet."), IsEmpty());
+    EXPECT_THAT(factsOf("Built in '71. Three bedrooms up, one down, so four."),
+                UnorderedElementsAre("built 1971", "bedrooms 4"));
+    EXPECT_THAT(factsOf("3+1 bd, 2 ba"), UnorderedElementsAre("bedrooms 4", "baths 2"));
+}
+
+TEST(NotesFacts, WhereTheNotesCloseTheHouseIsDescribedAsWhereTheyOpen) {
+    const std::string walk =
+        "Kitchen. New sink. New faucet. Cabinets stay. Hall. Paint the walls. New light.\n"
+        "Bath. New tub. New toilet. The vanity stays. Porch. Fix the steps. Paint the rail.\n";
+    EXPECT_THAT(factsOf(walk + "I have $41,000 set aside. The house is 1,180 square feet, built in "
+                               "1959, in case the painter asks."),
+                UnorderedElementsAre("budget 41000.00", "area_sqft 1180", "built 1959"));
+    EXPECT_THAT(factsOf("2nd flr condo, 93, 2/2. 189k in."),
+                UnorderedElementsAre("built 1993", "bedrooms 2", "baths 2", "purchase 189000.00"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
