@@ -163,6 +163,10 @@ SpaceSpot Walk::spaceOfLabel(const Sentence& sentence, const Spots& spots,
         space.key = space.shown = tables().spaces[row].name;
         return space;
     }
+    if (label.end == 1 && wordIs(sentence, 0, "bed")) {
+        space.key = space.shown = "bedroom";
+        return space;
+    }
     if (label.end == 1 && wordIs(sentence, 0, "out")) {
         space.kind = SpaceKind::Outside;
         space.key = "exterior";
