@@ -38,7 +38,7 @@ using Weights = std::vector<weights::Weights<2>>;
 
 constexpr int kRounds = 3;
 constexpr int kLeastSeen = 10;     // a clue of fewer sentences is left out
-constexpr double kOfRules = 0.42;  // of the least chance: what is enough where the rules say so too
+constexpr double kOfRules = 0.56;  // of the least chance: what is enough where the rules say so too
 constexpr float kFaint = 0.05F;    // what weighs less is left out
 constexpr double kHint = 0.05;     // two such sentences may tell together what neither tells alone
 constexpr std::size_t kSent = 2;   // sentences within which more is said of the same choice
@@ -298,7 +298,7 @@ void writeTable(const weights::Numbers& numbers, const Weights& found, int least
 }  // namespace
 
 int main(int argc, char** argv) {
-    int least = 35;
+    int least = 45;
     std::vector<std::filesystem::path> folders;
     for (int i = 1; i < argc; ++i) {
         const std::string argument = argv[i];

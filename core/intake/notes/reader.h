@@ -24,6 +24,9 @@ namespace ledgerboard::intake {
 // "Clean out the garage": the thing is the place that it names.
 [[nodiscard]] bool isPlaceItself(const ObjectSpot& spot);
 
+// A thing that is a place by the same name: a garage, an attic.
+[[nodiscard]] bool isPlaceToo(std::uint32_t object);
+
 // Notes that ask for more than this are no notes of one house.
 inline constexpr std::size_t kMostItems = 20'000;
 

@@ -130,6 +130,10 @@ Reader::ChoicePlace Reader::homeOfChoice(const Sentence& sentence, const Spots& 
         }
     }
     const ObjectRow& object = tables().objects[said.object];
+    // "The garage is leaning. Do we knock it down?"
+    if (isPlaceToo(said.object) && walk_.find(object.name) != nullptr) {
+        return {.place = object.name};
+    }
     // "Quartz, or granite if the yard has a piece": no other room has such counters as a rule.
     if (object.name == "countertop" && said.spot != kNone && walk_.find("kitchen") != nullptr &&
         !hasCounters(place)) {

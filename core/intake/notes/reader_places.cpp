@@ -228,6 +228,10 @@ bool isPlaceItself(const ObjectSpot& spot) {
     return !spot.place.empty() && thingNamed(spot.place) == spot.object;
 }
 
+bool isPlaceToo(std::uint32_t object) {
+    return thingNamed(tables().objects[object].name) == object;
+}
+
 // The porch that a thing names as its place; empty where it names none.
 std::string Reader::porchOf(const ObjectSpot& spot) const {
     const std::string& name = tables().objects[spot.object].name;
