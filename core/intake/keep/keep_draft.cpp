@@ -65,7 +65,9 @@ class Keeper {
             spaceNamed(space.name);
         }
         for (const auto& item : draft.items) {
-            keepItem(item);
+            if (!isOfOptions(draft, item)) {
+                keepItem(item);
+            }
         }
         keepAlternates(draft);
         for (const auto& caution : draft.cautions) {
@@ -104,13 +106,63 @@ class Keeper {
         return space.id;
     }
 
+    // What is replaced whatever its material: the item that the alternate's options stand for.
+    static bool isMaterialOf(const DraftAlternate& alternate, const DraftItem& item) {
+        return !alternate.options.empty() && alternate.materialOf == item.object &&
+               alternate.space == item.space &&
+               item.treatment != model::wordOf(model::Treatment::Keep);
+    }
+
+    // Whether the item is to be kept once for each material it may be of.
+    bool isOfOptions(const Draft& draft, const DraftItem& item) {
+        return std::any_of(draft.alternates.begin(), draft.alternates.end(),
+                           [&](const DraftAlternate& one) {
+                               const Id<Kind::Space> space = spaceNamed(one.space);
+                               return isMaterialOf(one, item) &&
+                                      !questions_.contains({space, model::folded(one.question)}) &&
+                                      !items_.contains(keyOf(space, item.treatment, item.object));
+                           });
+    }
+
+    // The item as each option has it, so that it counts once: as of the first option until one is
+    // chosen.
+    void keepMaterials(const Draft& draft, const DraftAlternate& one, model::Alternate& alternate,
+                       std::vector<std::pair<const DraftOption*, model::Option>>& options) {
+        const auto found =
+            std::find_if(draft.items.begin(), draft.items.end(),
+                         [&](const DraftItem& item) { return isMaterialOf(one, item); });
+        if (found == draft.items.end() ||
+            !items_.insert(keyOf(alternate.space, found->treatment, found->object)).second) {
+            return;
+        }
+        const std::size_t first = options.size() - one.options.size();
+        alternate.carried = options[first].second.id;
+        for (std::size_t i = first; i < options.size(); ++i) {
+            auto& [choice, option] = options[i];
+            DraftItem made = *found;
+            made.note = choice->name;
+            made.cost = choice->cost ? choice->cost : made.cost;
+            made.days = choice->days ? choice->days : made.days;
+            option.cost.reset();
+            option.days.reset();
+            addItem(made, alternate.space, option.id);
+        }
+        ++report.items;
+    }
+
     void keepItem(const DraftItem& draft) {
         const Id<Kind::Space> space = spaceNamed(draft.space);
         if (!items_.insert(keyOf(space, draft.treatment, draft.object)).second) {
             ++report.alreadyThere;
             return;
         }
+        addItem(draft, space, {});
+        ++report.items;
+    }
+
+    void addItem(const DraftItem& draft, Id<Kind::Space> space, Id<Kind::Option> option) {
         model::Item item;
+        item.option = option;
         item.id = book_.newId<Kind::Item>(now_);
         item.job = rows_.job.id;
         item.space = space;
@@ -131,7 +183,6 @@ class Keeper {
             }
         }
         action.add(item);
-        ++report.items;
     }
 
     void keepAlternates(const Draft& draft) {
@@ -150,7 +201,6 @@ class Keeper {
             alternate.space = space;
             alternate.question = one.question;
             alternate.source = one.source.sentence;
-            action.add(alternate);
             ++report.alternates;
             for (const auto& choice : one.options) {
                 model::Option option;
@@ -163,6 +213,10 @@ class Keeper {
                 byName[model::folded(choice.name)] = option.id;
                 options.emplace_back(&choice, option);
             }
+            if (!one.materialOf.empty()) {
+                keepMaterials(draft, one, alternate, options);
+            }
+            action.add(alternate);
         }
         for (auto& [choice, option] : options) {
             const auto needed = byName.find(model::folded(choice->needs));

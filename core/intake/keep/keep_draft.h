@@ -3,7 +3,8 @@
 // One action: spaces, scope items, alternates with their options, facts of the deal that the job
 // does not have yet, cautions; each with the sentence it was read from. What is already there (a
 // space of that name; an item of that space, treatment and object; an alternate with that question)
-// is left as it is, so that keeping the same notes twice adds nothing.
+// is left as it is, so that keeping the same notes twice adds nothing. A thing whose material alone
+// is open becomes an item of each option, the first carried until one is chosen: so it counts once.
 #pragma once
 
 #include <cstddef>

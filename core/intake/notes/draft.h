@@ -51,6 +51,7 @@ struct DraftOption {
 struct DraftAlternate {
     std::string space;
     std::string question;
+    std::string materialOf;  // the object of the item whose material is open; empty where more is
     std::vector<DraftOption> options;
     Source source;
 };

@@ -512,6 +512,7 @@ void Reader::countMaterials(const Sentence& sentence, const Spots& spots,
         return;
     }
     alternates_.back().question += " material";
+    alternates_.back().materialOf = tables().objects[choice_.object].name;
     Found found;
     found.object = choice_.object;
     found.treatment = Treatment::Replace;

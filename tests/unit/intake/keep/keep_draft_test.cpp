@@ -1,0 +1,68 @@
+// Protects: a thing whose material alone is open is in the book once for each material, so that
+// what it costs is counted once, before the choice and after it.
+#include "core/intake/keep/keep_draft.h"
+
+#include <gmock/gmock.h>
+
+#include "core/intake/notes/read_notes.h"
+#include "core/model/value.h"
+
+#include "tests/unit/intake/files/bring_house.h"
+
+namespace ledgerboard::intake {
+namespace {
+
+using model::Alternate;
+using model::Item;
+using model::Money;
+using model::Option;
+using testing::SizeIs;
+
+class KeepDraftTest : public BringHouse {
+  protected:
+    KeepReport keepNotes(std::string_view notes) {
+        const auto draft = readNotes(notes);
+        EXPECT_TRUE(draft.ok());
+        auto kept = keepDraft(*book_, job_, draft.value(), now_());
+        EXPECT_TRUE(kept.ok()) << kept.error().message;
+        return std::move(kept).value();
+    }
+};
+
+TEST_F(KeepDraftTest, EachMaterialHasTheItemAndTheFirstIsCarried) {
+    constexpr std::string_view kNotes =
+        "Kitchen. New counter, quartz for 4,200 or granite for 5,000, not sure yet.";
+    EXPECT_EQ(keepNotes(kNotes).items, 1U);
+    ASSERT_THAT(rows<Alternate>(), SizeIs(1));
+    ASSERT_THAT(rows<Option>(), SizeIs(2));
+    const Alternate alternate = rows<Alternate>()[0];
+    std::vector<std::pair<std::string, Money>> costs;
+    for (const Option& option : rows<Option>()) {
+        EXPECT_FALSE(option.cost.has_value()) << "its item says it";
+        for (const Item& item : rows<Item>()) {
+            if (item.option == option.id) {
+                EXPECT_EQ(item.object, "countertop");
+                costs.emplace_back(option.name, item.lumpSum.value_or(Money{}));
+            }
+        }
+        EXPECT_EQ(alternate.carried == option.id, option.name == "quartz");
+    }
+    EXPECT_THAT(costs, testing::UnorderedElementsAre(
+                           std::pair<std::string, Money>("quartz", Money::fromMinor(420'000)),
+                           std::pair<std::string, Money>("granite", Money::fromMinor(500'000))));
+    EXPECT_THAT(rows<Item>(), SizeIs(2)) << "and none beside them";
+    EXPECT_EQ(keepNotes(kNotes).items, 0U) << "the same notes again add nothing";
+    EXPECT_THAT(rows<Item>(), SizeIs(2));
+}
+
+TEST_F(KeepDraftTest, AnItemThatIsThereAlreadyStays) {
+    keepNotes("Kitchen. Replace the countertop.");
+    ASSERT_THAT(rows<Item>(), SizeIs(1));
+    keepNotes("Kitchen. New counter, quartz for 4,200 or granite for 5,000, not sure yet.");
+    ASSERT_THAT(rows<Item>(), SizeIs(1));
+    EXPECT_TRUE(rows<Item>()[0].option.isNil());
+    EXPECT_THAT(rows<Option>(), SizeIs(2));
+}
+
+}  // namespace
+}  // namespace ledgerboard::intake
