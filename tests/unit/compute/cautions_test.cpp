@@ -100,6 +100,7 @@ TEST_F(CautionsTest, EveryRuleIsRaisedByAnItemOfItsKind) {
     const std::vector<Case> cases = {
         {1, Treatment::Refinish, "walls", "", "lead paint"},
         {1, Treatment::Inspect, "vinyl floor", "", "asbestos"},
+        {1, Treatment::Inspect, "asbestos", "", "asbestos"},
         {1, Treatment::Remove, "wall", "", "bearing wall"},
         {1, Treatment::Repair, "joists", "", "structure"},
         {1, Treatment::Replace, "fuse box", "", "electrical work"},
