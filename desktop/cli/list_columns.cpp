@@ -17,7 +17,7 @@ std::vector<model::FieldCode> shownFields(Kind kind) {
                     field::Space::floorArea, field::Space::note};
         case Kind::Item:
             return {field::Item::space, field::Item::treatment, field::Item::object,
-                    field::Item::crew};
+                    field::Item::option, field::Item::crew};
         case Kind::Crew:
             return {field::Crew::name, field::Crew::trade, field::Crew::phone,
                     field::Crew::insuredUntil, field::Crew::dailyRate};
