@@ -190,13 +190,11 @@ bool JobBook::openDemo() {
 }
 
 model::Id<model::Kind::Person> JobBook::by() const {
-    const auto me = book_->record(model::Kind::Person, book_->me().raw());
-    return me.ok() && me.value() ? book_->me() : model::Id<model::Kind::Person>();
+    return book_->meAsKept();
 }
 
 model::Id<model::Kind::Device> JobBook::device() const {
-    const auto here = book_->record(model::Kind::Device, book_->thisDevice().raw());
-    return here.ok() && here.value() ? book_->thisDevice() : model::Id<model::Kind::Device>();
+    return book_->thisDeviceAsKept();
 }
 
 void JobBook::undo() {

@@ -356,7 +356,7 @@ bool MarkDesk::acknowledge(const QString& testResult) {
         record = row.id.raw();
         action.add(row);
     }
-    action.set(record, model::field::Caution::acknowledgedBy, model::Value{book.by().raw()});
+    action.set(record, model::field::Caution::acknowledgedBy, model::valueOf(book.by()));
     action.set(record, model::field::Caution::acknowledgedOn,
                model::Value{std::int64_t{now()->today.days()}});
     if (const std::string result = testResult.trimmed().toStdString(); !result.empty()) {

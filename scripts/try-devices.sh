@@ -168,6 +168,7 @@ on "$laptop" 0 verify
 on "$phone" 0 verify
 
 chapter "5. A crew lead's phone: the work, and no money"
+on "$laptop" 0 add scope Space=Bathroom Treatment=refinish "Object=wood floor" "Crew=Tile crew"
 on "$laptop" 0 --json invite crew-lead "Tile crew" --name "Robin"
 show "$lead" 0 8 join "127.0.0.1:$(value_of address | sed 's/.*://')" "$(value_of code)" \
     --called "Robin's phone"
@@ -176,6 +177,18 @@ on "$lead" 0 list spend
 if grep -qE '[0-9],[0-9]{3}' "$said"; then
     wrong "a crew lead's phone lists spend"
 fi
+on "$lead" 1 mark "bathroom/wood floor" 20
+grep -q "ledgerboard acknowledge" "$said" || wrong "a caution holds nothing up on a crew lead's phone"
+show "$lead" 0 2 acknowledge "bathroom/wood floor" fumes --result "windows open"
+on "$lead" 0 acknowledge "bathroom/wood floor" silica --result "no dry sanding"
+show "$lead" 0 2 mark "bathroom/wood floor" 20 --note "first coat"
+show "$lead" 0 4 sync
+grep -q "Set aside" "$said" && wrong "what a crew lead acknowledged and marked was set aside"
+on "$laptop" 0 sync
+on "$laptop" 0 cautions "bathroom/wood floor"
+grep -q "windows open" "$said" || wrong "the owner does not see what the crew acknowledged"
+on "$laptop" 0 list marks
+grep -q "first coat" "$said" || wrong "the owner does not see the crew's mark"
 show "$laptop" 0 8 devices
 
 chapter "6. That phone is lost: shut out, refused, and its copy wiped when it calls"

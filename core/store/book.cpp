@@ -306,6 +306,16 @@ Id<Kind::Device> Book::thisDevice() const {
     return parts_->device;
 }
 
+Id<Kind::Person> Book::meAsKept() const {
+    const auto row = record(Kind::Person, me().raw());
+    return row.ok() && row.value() ? me() : Id<Kind::Person>();
+}
+
+Id<Kind::Device> Book::thisDeviceAsKept() const {
+    const auto row = record(Kind::Device, thisDevice().raw());
+    return row.ok() && row.value() ? thisDevice() : Id<Kind::Device>();
+}
+
 const std::string& Book::path() const {
     return parts_->path;
 }

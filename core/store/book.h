@@ -123,6 +123,10 @@ class Book {
     // The person and the device this book writes for.
     [[nodiscard]] model::Id<model::Kind::Person> me() const;
     [[nodiscard]] model::Id<model::Kind::Device> thisDevice() const;
+    // The same, for a record to name: nil where the book holds no row of it, as a crew lead's does
+    // not of its own device.
+    [[nodiscard]] model::Id<model::Kind::Person> meAsKept() const;
+    [[nodiscard]] model::Id<model::Kind::Device> thisDeviceAsKept() const;
 
     // How far the log has come: for an Action that is worked out from what the book holds now. Zero
     // where it cannot be read; the commit then says why.

@@ -170,7 +170,7 @@ void put(store::Action& action, store::Book& book, const CautionRead& target,
     }
     const model::RawId id = row.id.raw();
     if (target.state != CautionState::Acknowledged) {
-        action.set(id, f::Caution::acknowledgedBy, Value{book.me().raw()});
+        action.set(id, f::Caution::acknowledgedBy, model::valueOf(book.meAsKept()));
         action.set(id, f::Caution::acknowledgedOn, model::valueOf(model::member::Date(on)));
     }
     if (!result.empty()) {

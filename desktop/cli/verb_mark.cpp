@@ -71,6 +71,29 @@ Result<void> heedCautions(Session& session, model::Mark& mark, const std::string
     });
 }
 
+Done tell(Session& session, const model::Mark& mark, const std::string& name,
+          const std::string& percent) {
+    const std::string day = mark.markedOn->toString();
+    if (session.json()) {
+        session.printJson({{"mark", mark.id.raw().toString()},
+                           {"item", mark.item.raw().toString()},
+                           {"percent", nlohmann::json::parse(percent)},
+                           {"in_spite_of_caution", mark.inSpiteOfCaution},
+                           {"date", day}});
+        return {};
+    }
+    const auto today = session.today();
+    const bool isAhead = today.ok() && *mark.markedOn > today.value();
+    session.print(
+        name + ": " + percent + " % on " + day + ".\n" +
+        (mark.inSpiteOfCaution ? "Flagged: a caution of it was acknowledged only after that day.\n"
+                               : "") +
+        (isAhead ? "That day is still to come, and nothing counts the mark before it: 'ledgerboard "
+                   "undo' takes it back.\n"
+                 : ""));
+    return {};
+}
+
 }  // namespace
 
 Done verbMark(Session& session, const MarkOptions& options) {
@@ -99,8 +122,8 @@ Done verbMark(Session& session, const MarkOptions& options) {
     mark.job = job.value();
     mark.item = model::Id<Kind::Item>(item.value());
     mark.markedOn = day.value();
-    mark.by = book.me();
-    mark.onDevice = book.thisDevice();
+    mark.by = book.meAsKept();
+    mark.onDevice = book.thisDeviceAsKept();
     mark.note = options.note;
     if (auto read = readStatement(options, mark); !read.ok()) {
         return read.error();
@@ -129,20 +152,7 @@ Done verbMark(Session& session, const MarkOptions& options) {
     if (auto done = book.commit(action, session.now()); !done.ok()) {
         return done.error();
     }
-    const std::string percent = shown ? shown->toString() : "0";
-    if (session.json()) {
-        session.printJson({{"mark", mark.id.raw().toString()},
-                           {"item", item.value().toString()},
-                           {"percent", nlohmann::json::parse(percent)},
-                           {"in_spite_of_caution", mark.inSpiteOfCaution},
-                           {"date", day.value().toString()}});
-        return {};
-    }
-    session.print(name + ": " + percent + " % on " + day.value().toString() + ".\n" +
-                  (mark.inSpiteOfCaution
-                       ? "Flagged: a caution of it was acknowledged only after that day.\n"
-                       : ""));
-    return {};
+    return tell(session, mark, name, shown ? shown->toString() : "0");
 }
 
 Done verbBaseline(Session& session, const BaselineOptions& options) {

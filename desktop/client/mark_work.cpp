@@ -48,8 +48,8 @@ Result<MarkedWork> marksOf(store::Book& book, const JobNow& now,
             }
         }
         one.id = book.newId<Kind::Mark>(saying.at);
-        one.by = book.me();
-        one.onDevice = book.thisDevice();
+        one.by = book.meAsKept();
+        one.onDevice = book.thisDeviceAsKept();
         one.inSpiteOfCaution = compute::isInSpite(cautions, item.id, one.markedOn, isBegun);
         made.action.add(one);
         ++made.marked;
@@ -76,7 +76,7 @@ store::Action acknowledgement(store::Book& book, const JobNow& now,
         record = row.id.raw();
         action.add(row);
     }
-    action.set(record, f::Caution::acknowledgedBy, model::Value{book.me().raw()});
+    action.set(record, f::Caution::acknowledgedBy, model::valueOf(book.meAsKept()));
     action.set(record, f::Caution::acknowledgedOn, model::Value{std::int64_t{now.today.days()}});
     if (!found.empty()) {
         action.set(record, f::Caution::testResult, model::Value{found});

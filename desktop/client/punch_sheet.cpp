@@ -204,7 +204,7 @@ bool PunchSheet::look(Verdict said, const QString& note) {
     look.job = now()->rows.job.id;
     look.punch = punch.id;
     look.lookedOn = now()->today;
-    look.by = desk.book().me();
+    look.by = desk.book().meAsKept();
     look.said = said;
     look.note = note.trimmed().toStdString();
     const bool isAccepted = said == Verdict::Accepted;

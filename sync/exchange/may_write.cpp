@@ -78,7 +78,7 @@ bool WriteJudge::leadMay(const Entry& entry, const model::Field* known) {
         case Kind::Delivery:
             return !gone && mayDelivery(entry);
         case Kind::Caution:
-            return !gone && mayCaution(entry);
+            return mayCaution(entry, gone);
         default:
             return false;
     }
@@ -198,9 +198,22 @@ bool WriteJudge::mayDelivery(const Entry& entry) {
     return view_.ownItems.contains(refIn(entry.record, field::Delivery::item));
 }
 
-bool WriteJudge::mayCaution(const Entry& entry) {
+// A caution that the rules raise is in no row before somebody acknowledges it: the crew writes down
+// what it is about where it is the first, and may take that back. In anybody's row of an own item
+// it acknowledges in the own name.
+bool WriteJudge::mayCaution(const Entry& entry, bool gone) {
+    const bool own = isOwnRecord(entry.record);
+    if (entry.field == field::Caution::job) {
+        return own && isIn(view_.ownJobs, entry.value);
+    }
+    if (entry.field == field::Caution::item) {
+        return own && isIn(view_.ownItems, entry.value);
+    }
     if (!view_.ownItems.contains(refIn(entry.record, field::Caution::item))) {
         return false;
+    }
+    if (gone || entry.field == field::Caution::about || entry.field == field::Caution::why) {
+        return own;
     }
     return entry.field != field::Caution::acknowledgedBy || model::isEmpty(entry.value) ||
            idOf(entry.value) == standing_.person;

@@ -2,7 +2,8 @@
 //
 // The catalog says which fields a crew lead writes at all; which records, is said here: progress on
 // own items, looks at own punch items that say fixed, own presence, own site photos, deliveries and
-// cautions of own items, changes asked for in the own name. Source: docs/sync.md, "Who may write
+// cautions of own items, cautions of them that nobody wrote down yet, changes asked for in the own
+// name. Source: docs/sync.md, "Who may write
 // what".
 #pragma once
 
@@ -41,7 +42,7 @@ class WriteJudge {
     [[nodiscard]] bool mayAsk(const store::Entry& entry, bool gone);
     [[nodiscard]] bool isOwnPhoto(const model::RawId& photo);
     [[nodiscard]] bool mayDelivery(const store::Entry& entry);
-    [[nodiscard]] bool mayCaution(const store::Entry& entry);
+    [[nodiscard]] bool mayCaution(const store::Entry& entry, bool gone);
     [[nodiscard]] bool mayVoid(const store::Entry& entry);
     [[nodiscard]] bool isOwnRecord(const model::RawId& record);
     [[nodiscard]] model::RawId refIn(const model::RawId& record, model::FieldCode field);

@@ -373,8 +373,8 @@ class Bringing {
 
     // Who says it, and whether a caution on its item is open.
     void writeMark(RawId id, const FieldValues& values) {
-        action_.set(id, f::Mark::by, Value{book_.me().raw()});
-        action_.set(id, f::Mark::onDevice, Value{book_.thisDevice().raw()});
+        action_.set(id, f::Mark::by, model::valueOf(book_.meAsKept()));
+        action_.set(id, f::Mark::onDevice, model::valueOf(book_.thisDeviceAsKept()));
         if (!inSpite_) {
             inSpite_.emplace(bookRows_, now_.utcDate());
         }

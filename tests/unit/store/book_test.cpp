@@ -345,6 +345,20 @@ TEST_F(BookTest, KnownAtGivesTheBookAsItStoodAfterEachAction) {
     }
 }
 
+// A crew lead's book has no row of its device: what names one there names none.
+TEST_F(BookTest, OnlyWhatTheBookHoldsARowOfIsNamedAsItsOwn) {
+    Book own = make();
+    EXPECT_EQ(own.meAsKept(), own.me());
+    EXPECT_EQ(own.thisDeviceAsKept(), own.thisDevice());
+    const auto device = own.newId<Kind::Device>(now_());
+    const auto person = own.newId<Kind::Person>(now_());
+    const Book joined =
+        Book::createJoined(folder_.file("lead.book"), device, person, fixedChance(2)).value();
+    EXPECT_EQ(joined.thisDevice(), device);
+    EXPECT_TRUE(joined.meAsKept().isNil());
+    EXPECT_TRUE(joined.thisDeviceAsKept().isNil());
+}
+
 TEST_F(BookTest, IdPartsFindRecordsByEitherEnd) {
     Book book = make();
     const House house = build(book);
