@@ -70,6 +70,18 @@ Result<Value> parseCount(std::string_view text) {
     return valueOf(units.value());
 }
 
+// A house has no other; one that is too late would take its cautions away.
+Result<Value> parseYear(std::string_view text) {
+    constexpr std::int64_t kFirstYear = 1600;
+    constexpr std::int64_t kLastYear = 2999;
+    auto year = parseDecimal(text, 0);
+    if (!year.ok() || year.value() < kFirstYear || year.value() > kLastYear) {
+        return wrongUse(
+            saying("\"%1\" is not a year: write four digits, such as 1936", text.substr(0, 40)));
+    }
+    return valueOf(year.value());
+}
+
 Result<Value> parseWord(const Field& field, std::string_view text) {
     const std::string wanted = folded(text);
     std::string known;
@@ -315,7 +327,7 @@ Result<Value> parseValue(const Field& field, std::string_view text, const FindRe
         case FieldType::Flag:
             return parseFlag(text);
         case FieldType::Count:
-            return parseCount(text);
+            return field.unit == "year" ? parseYear(text) : parseCount(text);
         case FieldType::Money:
             return asValue(Money::parse(text));
         case FieldType::Quantity:

@@ -4074,6 +4074,10 @@
         <source>Times</source>
         <translation>Veces</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is not a year: write four digits, such as 1936</source>
+        <translation>“%1” no es un año: escriba cuatro cifras, como 1936</translation>
+    </message>
 </context>
 <context>
     <name>KeyPad</name>

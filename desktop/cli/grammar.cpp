@@ -32,6 +32,7 @@ std::string kindList() {
 CLI::App* addVerb(CLI::App& app, Spoken& spoken, const char* name, const char* says,
                   const std::string& example, std::function<Done(Session&)> verb) {
     CLI::App* sub = app.add_subcommand(name, says);
+    sub->group("Verbs");
     sub->fallthrough();
     sub->footer("Example:\n  " + example);
     sub->callback([&spoken, verb = std::move(verb)] { spoken.verb = verb; });
@@ -397,7 +398,10 @@ void addGrammar(CLI::App& app, Spoken& spoken) {
     app.description(kAbout);
     app.footer(kBegin);
     app.require_subcommand(1);
+    app.get_formatter()->label("SUBCOMMAND", "VERB");
     app.set_help_flag("-h,--help", "Print this and leave");
+    app.set_version_flag("--version", "ledgerboard " LEDGERBOARD_VERSION,
+                         "Print which version this is and leave");
     addGlobals(app, spoken.globals);
     addBeginning(app, spoken);
     addDoing(app, spoken);

@@ -74,12 +74,33 @@ bool toldOfWork(const std::vector<std::string>& arguments, Surroundings& surroun
 }
 
 // What the parser says, in words of ours where its own do not tell what to do.
-std::string parserText(const CLI::ParseError& error) {
+std::string parserText(const CLI::ParseError& error, const std::vector<std::string>& arguments) {
     const std::string text = error.what();
     const auto at = text.find(" was given a disallowed flag override");
-    return at == std::string::npos
-               ? text
-               : "--" + text.substr(0, at) + " is said or left out; it takes no value";
+    if (at != std::string::npos) {
+        return "--" + text.substr(0, at) + " is said or left out; it takes no value";
+    }
+    if (dynamic_cast<const CLI::RequiredError*>(&error) != nullptr &&
+        text.find("subcommand") != std::string::npos) {
+        return "say a VERB, such as 'ledgerboard week'";
+    }
+    if (dynamic_cast<const CLI::ExtrasError*>(&error) == nullptr) {
+        return text;
+    }
+    // The first that the parser could not place, in the order they were said.
+    const std::string extras = " " + text.substr(text.find(": ") + 2) + " ";
+    for (const bool option : {true, false}) {
+        for (const std::string& argument : arguments) {
+            if (argument.starts_with("-") == option &&
+                extras.find(" " + argument + " ") != std::string::npos) {
+                return option ? "there is no option \"" + argument + "\" here"
+                              : "\"" + argument +
+                                    "\" is one word too many: words that belong "
+                                    "together stand in quotes";
+            }
+        }
+    }
+    return text;
 }
 
 // `help VERB` means `VERB --help`, and `help` alone means `--help`.
@@ -111,9 +132,13 @@ int run(const std::vector<std::string>& said, Surroundings& surroundings) {
     } catch (const CLI::CallForHelp&) {
         surroundings.out << app.help();  // of the verb, where one was said
         return kDone;
+    } catch (const CLI::CallForVersion& version) {
+        surroundings.out << version.what() << "\n";
+        return kDone;
     } catch (const CLI::ParseError& error) {
         const std::string near = suggestion(app, arguments);
-        surroundings.err << "ledgerboard: " << (near.empty() ? parserText(error) : near) << "\n";
+        surroundings.err << "ledgerboard: " << (near.empty() ? parserText(error, arguments) : near)
+                         << "\n";
         if (near.empty()) {
             const auto subs = app.get_subcommands();
             surroundings.err << "'ledgerboard "

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/compute/links.h"
+#include "core/intake/files/contradictions.h"
 #include "core/intake/files/find.h"
 #include "core/intake/files/nearest.h"
 #include "core/intake/keep/keep_words.h"
@@ -59,7 +60,7 @@ Result<const model::Field*> fieldMeant(Kind kind, const std::string& name) {
     }
     const std::string near = intake::nearestName(name, headings);
     return model::wrongUse("a " + std::string(model::infoOf(kind).title) + " has no field \"" +
-                           name + "\"" + (near.empty() ? "" : ": did you mean \"" + near + "\"?") +
+                           name + "\"" + (near.empty() ? "." : ": did you mean \"" + near + "\"?") +
                            " It has: " + known);
 }
 
@@ -230,6 +231,45 @@ Result<std::vector<std::pair<model::FieldCode, model::Value>>> valuesMeant(
     return values;
 }
 
+// A new record is entered whole, so what is missing or contradicts itself is refused, as a file is.
+Done refuseContradictions(Session& session, Kind kind, RawId id,
+                          const std::vector<intake::FieldAndValue>& values) {
+    auto rows = session.rows();
+    auto finder = session.finder();
+    if (!rows.ok() || !finder.ok()) {
+        return rows.ok() ? finder.error() : rows.error();
+    }
+    std::vector<std::string> wrong = intake::missingIn(kind, values);
+    const auto more =
+        intake::contradictionsIn({kind, id, {}, false}, values, rows.value(), *finder.value());
+    wrong.insert(wrong.end(), more.begin(), more.end());
+    std::string text;
+    for (const std::string& one : wrong) {
+        text += (text.empty() ? "" : "\n") + one;
+    }
+    return wrong.empty() ? Done() : Done(model::wrongUse(text));
+}
+
+// One field is set at a time, so two that go together may disagree in between: it is told, a line
+// each, where they did not disagree before.
+Result<std::string> disagreementText(Session& session, const store::Record& record,
+                                     const intake::FieldAndValue& change) {
+    auto rows = session.rows();
+    auto finder = session.finder();
+    if (!rows.ok() || !finder.ok()) {
+        return rows.ok() ? finder.error() : rows.error();
+    }
+    const auto before = intake::contradictionsIn(record, {}, rows.value(), *finder.value());
+    std::string text;
+    for (const std::string& one :
+         intake::contradictionsIn(record, {change}, rows.value(), *finder.value())) {
+        if (std::find(before.begin(), before.end(), one) == before.end()) {
+            text += one + "\n";
+        }
+    }
+    return text;
+}
+
 Done bringBack(Session& session, const EditOptions& options) {
     if (model::folded(options.value) != "no") {
         return model::wrongUse(
@@ -299,6 +339,12 @@ Done verbSet(Session& session, const EditOptions& options) {
             ? model::printValue(*field.value(), before.value()->at(field.value()->code), names)
             : "";
     const std::string is = model::printValue(*field.value(), value.value(), names);
+    auto disagree = before.value() ? disagreementText(session, *before.value(),
+                                                      {field.value()->code, value.value()})
+                                   : Result<std::string>(std::string());
+    if (!disagree.ok()) {
+        return disagree.error();
+    }
     store::Action action("set " + name + ", " + heading);
     action.set(record.value().second, field.value()->code, value.value());
     auto taught = commitAndLearn(session, action);
@@ -317,7 +363,7 @@ Done verbSet(Session& session, const EditOptions& options) {
                   (was == is     ? " (as it was)"
                    : was.empty() ? ""
                                  : " (was " + was + ")") +
-                  "\n" + taughtText(taught.value()));
+                  "\n" + disagree.value() + taughtText(taught.value()));
     return {};
 }
 
@@ -332,6 +378,11 @@ Done verbAdd(Session& session, const AddOptions& options) {
     }
     if (*kind == Kind::Job) {
         return model::wrongUse("a job is added with 'ledgerboard start NAME'");
+    }
+    if (*kind == Kind::Mark) {
+        return model::wrongUse(
+            "a mark is made with 'ledgerboard mark ITEM PERCENT', which heeds the cautions of its "
+            "item; many at once with 'ledgerboard bring marks FILE'");
     }
     auto finder = session.finder();
     auto book = session.book();
@@ -354,6 +405,9 @@ Done verbAdd(Session& session, const AddOptions& options) {
                                std::string(model::infoOf(*kind).title));
     }
     if (auto good = refuseBadEdit(session, *kind, id, values.value()); !good.ok()) {
+        return good.error();
+    }
+    if (auto good = refuseContradictions(session, *kind, id, values.value()); !good.ok()) {
         return good.error();
     }
     if (const model::Field* jobField = model::jobFieldOf(*kind)) {

@@ -30,7 +30,7 @@ offers "earned-schedule earned-value" ledgerboard work ea
 offers "--as-of" ledgerboard --a
 offers "" ledgerboard bring spend some-f
 
-verbs=$("$program" --help | sed -n '/^Subcommands:/,/^$/s/^  \([a-z-]*\) .*/\1/p')
+verbs=$("$program" --help | sed -n '/^Verbs:/,/^$/s/^  \([a-z-]*\) .*/\1/p')
 [[ $(wc -l <<<"$verbs") -gt 30 ]]
 for verb in $verbs; do
     for words in "completion bash" "completion zsh" "completion fish" manual-page; do

@@ -100,6 +100,9 @@ TEST_F(WrongUseTest, VerbsAndOptions) {
         {{"wek"}, kWrongUse, "did you mean 'week'"},
         {{"frobnicate"}, kWrongUse, "there is no verb \"frobnicate\""},
         {{"--jsn", "week"}, kWrongUse, "--help"},
+        {{"week", "--bok", "x"}, kWrongUse, "there is no option \"--bok\" here"},
+        {{"mark", "kitchen", "cabinets", "50"}, kWrongUse, "\"50\" is one word too many"},
+        {{"--json"}, kWrongUse, "say a VERB, such as 'ledgerboard week'"},
         {{"mark"}, kWrongUse, "ITEM is required"},
         {{"set", "kitchen/cabinets"}, kWrongUse, "FIELD is required"},
         {{"bring", "spend"}, kWrongUse, "FILE is required"},
@@ -128,11 +131,13 @@ TEST_F(WrongUseTest, Edits) {
         {{"set", "kitchen/cabinets", "Waste", "250"}, kWrongUse, "Waste"},
         {{"set", "kitchen/cupboards", "Note", "x"}, kCannotBeMet, "kitchen/cupboards"},
         {{"set", "job", "Built", "nineteen"}, kWrongUse, "Built"},
+        {{"set", "job", "Built", "19588"}, kWrongUse, "Built: \"19588\" is not a year"},
+        {{"set", "job", "Built", "0"}, kWrongUse, "four digits"},
         {{"set", "job", "Work week", "Funday"}, kWrongUse, "not a work week"},
         {{"set", "job", "Holding costs", "taxes"}, kWrongUse, "a name and a figure"},
         {{"add", "crew"}, kWrongUse, "required"},
         {{"add", "crew", "Tile crew"}, kWrongUse, "is not FIELD=VALUE"},
-        {{"add", "crew", "Hat size=7"}, kWrongUse, "has no field \"Hat size\""},
+        {{"add", "crew", "Hat size=7"}, kWrongUse, "has no field \"Hat size\". It has: Crew"},
         {{"add", "crew", "Crew="}, kWrongUse, "at least one"},
         {{"add", "job", "Job=Another"}, kWrongUse, "ledgerboard start"},
         {{"drop", "attic/ghosts"}, kCannotBeMet, "attic/ghosts"},
@@ -140,12 +145,50 @@ TEST_F(WrongUseTest, Edits) {
         {{"start", ""}, kWrongUse, "NAME"},
         {{"start", "B", "--budget", "a lot"}, kWrongUse, "--budget: \"a lot\""},
         {{"start", "B", "--built", "-3"}, kWrongUse, "--built"},
+        {{"start", "B", "--built", "193"}, kWrongUse, "--built: \"193\" is not a year"},
         {{"redo"}, kCannotBeMet, "nothing to redo"},
     });
 }
 
+// As of a row of a file: what is entered whole must go together.
+TEST_F(WrongUseTest, RecordsThatContradictThemselves) {
+    refuses({
+        {{"add", "spend", "Amount=5"}, kWrongUse, "Kind is missing: invoice, payment"},
+        {{"add", "spend", "Kind=receipt", "Amount=5"}, kWrongUse, "Date is missing: day on"},
+        {{"add", "spend", "Kind=invoice", "Date=2026-05-01"}, kWrongUse, "Amount: is empty"},
+        {{"add", "spend", "Kind=receipt", "Date=2026-05-01", "Amount=5", "Tax=6"},
+         kWrongUse,
+         "Amount: 5.00 is less than \"Tax\" (6.00)"},
+        {{"add", "contract", "Contract=Tile", "Sum=5000", "Deposit=9000"},
+         kWrongUse,
+         "Sum: 5000.00 is less than \"Deposit\" (9000.00)"},
+        {{"add", "punch", "What=gap", "Found=2026-05-08", "Due=2026-05-01"},
+         kWrongUse,
+         "Due: 2026-05-01 is before \"Found\" (2026-05-08)"},
+        {{"add", "scope", "Space=Hall", "Treatment=keep", "Object=door", "Lump sum=5"},
+         kWrongUse,
+         "Lump sum: what is kept has no cost"},
+    });
+}
+
+// A field alone may be ahead of the other; it is kept, and told once.
+TEST_F(WrongUseTest, FieldsThatDisagreeAreKeptAndTold) {
+    ok({"set", "kitchen/cabinets", "Planned finish", "2026-05-05"});
+    const Answer ahead = line_({"set", "kitchen/cabinets", "Planned start", "2026-05-11"});
+    EXPECT_EQ(ahead.status, kDone) << ahead.err;
+    EXPECT_THAT(ahead.out, HasSubstr("Planned finish: 2026-05-05 is before \"Planned start\" "
+                                     "(2026-05-11): mend one of the two\n"));
+    const Answer other = line_({"set", "kitchen/cabinets", "Note", "ordered"});
+    EXPECT_EQ(other.out, "Kitchen/cabinets, Note: ordered\n");
+    const Answer mended = line_({"set", "kitchen/cabinets", "Planned finish", "2026-05-15"});
+    EXPECT_EQ(mended.out, "Kitchen/cabinets, Planned finish: 2026-05-15 (was 2026-05-05)\n");
+}
+
 TEST_F(WrongUseTest, Marks) {
     refuses({
+        {{"add", "mark", "Item=kitchen/cabinets", "Percent=50", "Date=2026-05-01"},
+         kWrongUse,
+         "'ledgerboard mark ITEM PERCENT'"},
         {{"mark", "kitchen/cabinets"}, kWrongUse, "say one of"},
         {{"mark", "kitchen/cabinets", "50", "--count", "3"}, kWrongUse, "say one of"},
         {{"mark", "kitchen/cabinets", "150"}, kWrongUse, "0 to 100"},
@@ -158,6 +201,16 @@ TEST_F(WrongUseTest, Marks) {
         {{"mark", "pantry/shelves", "50"}, kCannotBeMet, "pantry/shelves"},
         {{"mark", "kitchen/cabinets", "50"}, kCannotBeMet, "acknowledge Kitchen/cabinets"},
     });
+}
+
+// It may be meant, so it is kept; a slip of the year must not pass unseen.
+TEST_F(WrongUseTest, AMarkOfADayToComeIsKeptAndTold) {
+    ok({"acknowledge", "kitchen/cabinets"});
+    const Answer ahead = line_({"mark", "kitchen/cabinets", "50", "--at", "2062-04-09"});
+    EXPECT_EQ(ahead.status, kDone) << ahead.err;
+    EXPECT_THAT(ahead.out, HasSubstr("50 % on 2062-04-09.\nThat day is still to come"));
+    EXPECT_THAT(line_({"mark", "kitchen/cabinets", "20"}).out,
+                testing::Not(HasSubstr("still to come")));
 }
 
 TEST_F(WrongUseTest, Cautions) {
@@ -248,6 +301,10 @@ TEST(WrongUseWithoutABook, SaysHowToBegin) {
     const Answer bare = line({});
     EXPECT_EQ(bare.status, kDone);
     EXPECT_THAT(bare.out, HasSubstr("To begin"));
+    EXPECT_THAT(bare.out, HasSubstr("[OPTIONS] VERB\n"));
+    const Answer version = line({"--version"});
+    EXPECT_EQ(version.status, kDone);
+    EXPECT_THAT(version.out, testing::StartsWith("ledgerboard 0."));
 }
 
 }  // namespace

@@ -144,7 +144,7 @@ std::string sampleOf(const Field& field) {
         case FieldType::Flag:
             return "yes";
         case FieldType::Count:
-            return "12";
+            return field.unit == "year" ? "1936" : "12";
         case FieldType::Money:
             return "1250.50";
         case FieldType::Quantity:
@@ -184,6 +184,17 @@ TEST(Value, EveryFieldReadsPrintsAndPassesItsCheck) {
             EXPECT_EQ(printValue(field, value.value(), name), text) << info.name << field.name;
             EXPECT_TRUE(checkValue(field, value.value()).ok()) << info.name << field.name;
         }
+    }
+}
+
+// A slip of a digit would take the cautions of old houses away.
+TEST(Value, AYearIsOneThatAHouseCanHave) {
+    const Field& built = *fieldOf(field::Job::builtYear);
+    for (const char* text : {"1600", "1936", "2999"}) {
+        EXPECT_TRUE(parseValue(built, text, find).ok()) << text;
+    }
+    for (const char* text : {"0", "58", "1599", "3000", "19588", "-1936", "1936.5", "old"}) {
+        EXPECT_FALSE(parseValue(built, text, find).ok()) << text;
     }
 }
 
