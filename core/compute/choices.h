@@ -6,16 +6,15 @@
 //
 // Exactly what is meant, of an option by itself, against having nothing for its alternate:
 //   cost         its items as priced today; where it has none, the cost entered for it. Where a
-//   part
-//                is not priced the option is not offered in a set, for it would look better than it
-//                is. An option with neither items nor cost, days or value leaves things as they are
+//                part is not priced the option is not offered in a set, for it would look better
+//                than it is. The one option of an alternate with neither items nor cost, days or
+//                value leaves things as they are; where there are several such, none is priced
 //   finish days  how far the finish of the plan moves with its items counted, all other open
 //                alternates left out. Where no plan tells: its days (its items' likely days one
 //                after the other, else the days entered), as if the finish waited for them
 //   value        low, likely and high as entered; where only some are, the likely one, else the
-//   mean
-//                of what is, stands for those that are not; nothing entered adds nothing. Expected:
-//                (low + 4 likely + high) / 6
+//                mean of what is, stands for those that are not; nothing entered adds nothing.
+//                Expected: (low + 4 likely + high) / 6
 //   added        what it adds to the sale under the ceiling of the street (choose.h). The house
 //                without it is the job's resale + the likely values of the options decided on
 //   net          added x (1 - selling costs - commission) - cost - finish days x what a day costs
@@ -74,7 +73,7 @@ struct OptionChoice {
     std::size_t unpricedItems = 0;
     bool isPriced = true;
     bool hasValue = false;
-    bool leavesAsIs = false;      // nothing was entered for it
+    bool leavesAsIs = false;      // nothing was entered for it, and for it alone
     model::Saying whyNotOffered;  // a clause; empty where it may be chosen
     model::Money cost;
     int finishDays = 0;

@@ -114,8 +114,7 @@ class Reader {
         if (auto read = readValue(option, choice); !read.ok()) {
             return read.error();
         }
-        const bool hasDays = option.days && *option.days > Quantity{};
-        choice.leavesAsIs = cost.items == 0 && !cost.isEntered && !hasDays && !choice.hasValue;
+        choice.leavesAsIs = saysNothing(option) && isAloneInThat(option);
         choice.isPriced = cost.items > 0 ? cost.unpriced == 0 : cost.isEntered || choice.leavesAsIs;
         choice.whyNotOffered = whyNotBesideDecided(in_.rows, option);
         if (choice.whyNotOffered.isEmpty() && !choice.isPriced) {
@@ -130,6 +129,24 @@ class Reader {
             return weighed.error();
         }
         return choice;
+    }
+
+    // Neither items nor cost, days or value.
+    bool saysNothing(const model::Option& option) const {
+        const bool hasItems =
+            std::any_of(in_.rows.items.begin(), in_.rows.items.end(),
+                        [&](const model::Item& item) { return item.option == option.id; });
+        return !hasItems && !option.cost && !(option.days && *option.days > Quantity{}) &&
+               !option.valueLow && !option.valueLikely && !option.valueHigh;
+    }
+
+    // Of several options that say nothing it cannot be told which leaves things as they are.
+    bool isAloneInThat(const model::Option& option) const {
+        return std::none_of(in_.rows.options.begin(), in_.rows.options.end(),
+                            [&](const model::Option& other) {
+                                return other.alternate == option.alternate &&
+                                       other.id != option.id && saysNothing(other);
+                            });
     }
 
     static Result<void> readValue(const model::Option& option, OptionChoice& choice) {

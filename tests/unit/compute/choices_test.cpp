@@ -269,6 +269,24 @@ TEST_F(ChoicesTest, WhatHasNoPriceIsInNoSet) {
     EXPECT_FALSE(all.alternates[0].worth);  // nothing else can be had
 }
 
+// As walk notes leave it: "either butcher block or quartz", and nothing entered of either.
+TEST_F(ChoicesTest, OfSeveralThatSayNothingNoneLeavesThingsAsTheyAre) {
+    job_.rows.options[0].cost.reset();
+    job_.rows.options[1].cost.reset();
+    for (std::size_t k = 0; k < 2; ++k) {
+        job_.rows.options[k].days.reset();
+        job_.rows.options[k].valueLow.reset();
+        job_.rows.options[k].valueLikely.reset();
+        job_.rows.options[k].valueHigh.reset();
+    }
+    const Choices all = choices();
+    for (std::size_t k = 0; k < 2; ++k) {
+        EXPECT_FALSE(all.alternates[0].options[k].leavesAsIs);
+        EXPECT_EQ(all.alternates[0].options[k].whyNotOffered.text(), "it has no cost yet");
+    }
+    EXPECT_TRUE(all.alternates[1].options[0].leavesAsIs);
+}
+
 TEST_F(ChoicesTest, WhatNeedsWhatIsNotOfferedIsNotOffered) {
     job_.rows.options[1].cost.reset();
     job_.rows.options[3].needs = {id<Kind::Option>(2)};
