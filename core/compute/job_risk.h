@@ -51,11 +51,12 @@ inline constexpr std::size_t kRiskBins = 40;
 // What the spreads rest on: to be said wherever they are shown.
 struct RiskBasis {
     std::size_t finished = 0;  // items and options that count
-    std::size_t open = 0;      // the same, unfinished; the next four add up to it
+    std::size_t open = 0;      // the same, unfinished; the next five add up to it
     std::size_t byContract = 0;
     std::size_t byEstimate = 0;
-    std::size_t costRanged = 0;  // low or high, or nothing to go
+    std::size_t costRanged = 0;  // low or high, or nothing to go (a look costs nothing)
     std::size_t costUsual = 0;   // kUsualCost was taken
+    std::size_t unpriced = 0;    // work that nothing prices and no budget holds: counts as nothing
     std::size_t daysRanged = 0;
     std::size_t daysUsual = 0;  // kUsualDays was taken
     std::size_t withoutDays = 0;

@@ -95,7 +95,10 @@ class Reader {
         const Pricing& pricing = scope.pricing;
         const Money price = pricing.line > Money{} ? pricing.line : scope.baseline;
         if (toGo <= 0) {
-            ++out_.basis.costRanged;
+            const model::Item* of = itemOf(activity);
+            const bool isUnpriced = pricing.by == PricedBy::Nothing && price <= Money{} &&
+                                    of != nullptr && of->treatment != model::Treatment::Inspect;
+            ++(isUnpriced ? out_.basis.unpriced : out_.basis.costRanged);
             return Spread::certain(toGo);
         }
         Spread spread = usual(toGo, kUsualCost);

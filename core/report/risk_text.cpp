@@ -284,6 +284,13 @@ class Writer {
     }
 
     void restOfCost() {
+        if (basis_.unpriced > 0) {
+            hanging("- ", "Cost: " + items(basis_.unpriced) +
+                              (basis_.unpriced == 1 ? " has no price and counts"
+                                                    : " have no price and count") +
+                              " as nothing here, so the work will cost more than this: bring "
+                              "prices, or set a Lump sum.");
+        }
         std::string certain;
         if (basis_.byContract > 0) {
             certain = items(basis_.byContract) + " by signed contract or order";

@@ -45,6 +45,10 @@ HeadFigure costFigure(const WeekPage& page, Script script) {
     if (page.cost.overBefore) {
         figure.rest += ", was " + overText(*page.cost.overBefore, script);
     }
+    if (page.unpriced > 0) {
+        figure.rest += "; " + std::to_string(page.unpriced) + " of " +
+                       countText(page.items, "item", "items") + " without a price";
+    }
     return figure;
 }
 

@@ -77,6 +77,7 @@ json basisJson(const compute::RiskBasis& basis) {
             {"by_own_estimate", basis.byEstimate},
             {"cost_by_low_and_high", basis.costRanged},
             {"cost_by_usual_range", basis.costUsual},
+            {"unpriced", basis.unpriced},
             {"days_by_low_and_high", basis.daysRanged},
             {"days_by_usual_range", basis.daysUsual},
             {"without_days", basis.withoutDays},

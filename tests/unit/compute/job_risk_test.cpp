@@ -157,6 +157,17 @@ TEST_F(JobRiskTest, ContractsSpreadByUnsignedChangesAlone) {
     EXPECT_FALSE(risk().anySpread);
 }
 
+// It is no estimate of nothing, and the page must not pass it off as one.
+TEST_F(JobRiskTest, WhatNothingPricesIsCountedApart) {
+    job.item("roof", "1000");
+    job.item("porch", "0").lumpSum.reset();
+    const JobRisk out = risk();
+    EXPECT_EQ(out.basis.open, 2U);
+    EXPECT_EQ(out.basis.unpriced, 1U);
+    EXPECT_EQ(out.basis.costRanged, 0U);
+    EXPECT_EQ(out.basis.costUsual, 1U);
+}
+
 TEST_F(JobRiskTest, TheOwnersEstimateIsTakenAsCertain) {
     model::Item& item = job.item("roof", "1000");
     item.costHigh = money("9000");

@@ -29,6 +29,9 @@ TEST(HeadFigures, SayOverUnderAndOnBudget) {
     EXPECT_EQ(said(page, 0), "90 | 10 under budget, was on budget");
     page.cost = {Money::fromMinor(10'049), Money::of(100), {}, {}};
     EXPECT_EQ(said(page, 0), "100 | on budget");
+    page.items = 24;
+    page.unpriced = 18;
+    EXPECT_EQ(said(page, 0), "100 | on budget; 18 of 24 items without a price");
 }
 
 TEST(HeadFigures, SayLateEarlyAndOnTime) {
