@@ -9,7 +9,7 @@ FocusScope {
     required property WalkDesk walk
     readonly property var labels: [qsTr("Space"), qsTr("Treatment"), qsTr("Object"), qsTr("Quantity"),
                                    qsTr("Unit"), qsTr("Cost")]
-    readonly property var widths: [32, 26, 44, 23, 17, 22]
+    readonly property var widths: [32, 31, 40, 23, 17, 21]
     property var values: []
 
     signal done()
