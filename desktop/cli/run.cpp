@@ -75,7 +75,7 @@ bool toldOfWork(const std::vector<std::string>& arguments, Surroundings& surroun
 
 // What the parser says, in words of ours where its own do not tell what to do.
 std::string parserText(const CLI::ParseError& error, const std::vector<std::string>& arguments) {
-    const std::string text = error.what();
+    std::string text = error.what();
     const auto at = text.find(" was given a disallowed flag override");
     if (at != std::string::npos) {
         return "--" + text.substr(0, at) + " is said or left out; it takes no value";
