@@ -295,19 +295,16 @@ void writeTable(const weights::Numbers& numbers, const Weights& found, int least
     }
 }
 
-}  // namespace
-
-int main(int argc, char** argv) {
+int run(const std::vector<std::string>& arguments) {
     int least = 45;
     std::vector<std::filesystem::path> folders;
-    for (int i = 1; i < argc; ++i) {
-        const std::string argument = argv[i];
-        if (argument == "--least" && i + 1 < argc) {
-            least = std::atoi(argv[++i]);
-        } else if (std::filesystem::is_directory(argument)) {
-            folders.emplace_back(argument);
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+        if (arguments[i] == "--least" && i + 1 < arguments.size()) {
+            least = std::atoi(arguments[++i].c_str());
+        } else if (std::filesystem::is_directory(arguments[i])) {
+            folders.emplace_back(arguments[i]);
         } else {
-            std::fprintf(stderr, "weigh-openings: %s is no folder\n", argument.c_str());
+            std::fprintf(stderr, "weigh-openings: %s is no folder\n", arguments[i].c_str());
             return 2;
         }
     }
@@ -319,10 +316,17 @@ int main(int argc, char** argv) {
     judgeByOthers(talks);
     printLeast(talks);
     std::vector<Talk*> all;
+    all.reserve(talks.size());
     for (Talk& talk : talks) {
         all.push_back(&talk);
     }
     const weights::Numbers numbers = numbersOf(all);
     writeTable(numbers, fit(all, numbers), least);
     return 0;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    return lists::runTool("weigh-openings", [&] { return run({argv + 1, argv + argc}); });
 }

@@ -155,6 +155,7 @@ class Reader {
                      const ChoiceSigns& signs, const Openness& open, const std::string& place);
     void doubtWhatWasSaid(const Openness& open, bool hasMatter, DraftAlternate& alternate);
     void countMaterials(const Sentence& sentence, const Spots& spots, const std::string& place);
+    void addMeasure(const Sentence& sentence, const Spots& spots, Found& found);
     void noteCautions(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] bool recallPart(const Spots& spots, ObjectSpot& spot) const;
     [[nodiscard]] std::uint32_t boardsOf(const Sentence& sentence, const Spots& spots,

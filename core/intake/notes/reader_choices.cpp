@@ -522,7 +522,23 @@ void Reader::countMaterials(const Sentence& sentence, const Spots& spots,
     found.signs = {{}, {SignKind::Object, found.object}, signOf(SignFlag::Choice)};
     found.item.source = {sourceOf(sentence), sentence.line, 0};
     found.sentence = static_cast<std::size_t>(sentences_);
+    addMeasure(sentence, spots, found);
     found_.push_back(std::move(found));
+}
+
+// "Counter: 42 sq ft, quartz or granite": the thing has its measure whatever it is made of; what
+// it costs, the materials tell.
+void Reader::addMeasure(const Sentence& sentence, const Spots& spots, Found& found) {
+    for (std::uint32_t i = 0; i < spots.objects.size(); ++i) {
+        if (spots.objects[i].object == found.object && !found.item.quantity) {
+            Found figures;
+            addAmounts(sentence, spots,
+                       {.object = found.object, .at = spots.objects[i].span.begin, .spot = i},
+                       figures);
+            found.item.quantity = figures.item.quantity;
+            found.item.unit = figures.item.unit;
+        }
+    }
 }
 
 void Reader::noteCautions(const Sentence& sentence, const Spots& spots) {

@@ -273,5 +273,18 @@ TEST(NotesChoices, EveryWeightCanBeUsed) {
     EXPECT_EQ(chanceOpen({}), 50);  // e to the nought against one
 }
 
+// Protects: what is replaced whatever its material keeps the measure that was said, so that it can
+// be priced, and no material's cost.
+TEST(NotesChoices, AThingOfOpenMaterialHasItsMeasure) {
+    const Draft draft = draftOf("Kitchen. Countertop 42 sf, quartz at 4,200 or granite TBD.");
+    ASSERT_EQ(draft.alternates.size(), 1U);
+    EXPECT_EQ(draft.alternates[0].materialOf, "countertop");
+    ASSERT_EQ(draft.items.size(), 1U);
+    ASSERT_TRUE(draft.items[0].quantity.has_value());
+    EXPECT_EQ(draft.items[0].quantity->toString(), "42");
+    EXPECT_EQ(draft.items[0].unit, "sq ft");
+    EXPECT_FALSE(draft.items[0].cost.has_value());
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
