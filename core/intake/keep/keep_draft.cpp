@@ -106,20 +106,27 @@ class Keeper {
         return space.id;
     }
 
-    // What is replaced whatever its material: the item that the alternate's options stand for.
-    static bool isMaterialOf(const DraftAlternate& alternate, const DraftItem& item) {
-        return !alternate.options.empty() && alternate.materialOf == item.object &&
-               alternate.space == item.space &&
-               item.treatment != model::wordOf(model::Treatment::Keep);
+    // The item that the alternate's options stand for: what is replaced whatever its material.
+    // Null where there is none.
+    static const DraftItem* itemOf(const Draft& draft, const DraftAlternate& alternate) {
+        const auto found =
+            std::find_if(draft.items.begin(), draft.items.end(), [&](const DraftItem& item) {
+                return alternate.materialOf == item.object && alternate.space == item.space &&
+                       item.treatment != model::wordOf(model::Treatment::Keep);
+            });
+        const bool none = alternate.options.empty() || found == draft.items.end();
+        return none ? nullptr : &*found;
     }
 
     // Whether the item is to be kept once for each material it may be of.
     bool isOfOptions(const Draft& draft, const DraftItem& item) {
         return std::any_of(draft.alternates.begin(), draft.alternates.end(),
                            [&](const DraftAlternate& one) {
+                               if (itemOf(draft, one) != &item) {
+                                   return false;
+                               }
                                const Id<Kind::Space> space = spaceNamed(one.space);
-                               return isMaterialOf(one, item) &&
-                                      !questions_.contains({space, model::folded(one.question)}) &&
+                               return !questions_.contains({space, model::folded(one.question)}) &&
                                       !items_.contains(keyOf(space, item.treatment, item.object));
                            });
     }
@@ -128,18 +135,16 @@ class Keeper {
     // chosen.
     void keepMaterials(const Draft& draft, const DraftAlternate& one, model::Alternate& alternate,
                        std::vector<std::pair<const DraftOption*, model::Option>>& options) {
-        const auto found =
-            std::find_if(draft.items.begin(), draft.items.end(),
-                         [&](const DraftItem& item) { return isMaterialOf(one, item); });
-        if (found == draft.items.end() ||
-            !items_.insert(keyOf(alternate.space, found->treatment, found->object)).second) {
+        const DraftItem* item = itemOf(draft, one);
+        if (item == nullptr ||
+            !items_.insert(keyOf(alternate.space, item->treatment, item->object)).second) {
             return;
         }
         const std::size_t first = options.size() - one.options.size();
         alternate.carried = options[first].second.id;
         for (std::size_t i = first; i < options.size(); ++i) {
             auto& [choice, option] = options[i];
-            DraftItem made = *found;
+            DraftItem made = *item;
             made.note = choice->name;
             made.cost = choice->cost ? choice->cost : made.cost;
             made.days = choice->days ? choice->days : made.days;
@@ -213,9 +218,7 @@ class Keeper {
                 byName[model::folded(choice.name)] = option.id;
                 options.emplace_back(&choice, option);
             }
-            if (!one.materialOf.empty()) {
-                keepMaterials(draft, one, alternate, options);
-            }
+            keepMaterials(draft, one, alternate, options);
             action.add(alternate);
         }
         for (auto& [choice, option] : options) {

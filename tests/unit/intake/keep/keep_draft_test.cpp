@@ -64,5 +64,32 @@ TEST_F(KeepDraftTest, AnItemThatIsThereAlreadyStays) {
     EXPECT_THAT(rows<Option>(), SizeIs(2));
 }
 
+// What else is done to the thing is work of its own.
+TEST_F(KeepDraftTest, OtherWorkOnItIsKeptBesideTheMaterials) {
+    Draft draft;
+    for (const char* treatment : {"replace", "repair"}) {
+        DraftItem& item = draft.items.emplace_back();
+        item.space = "kitchen";
+        item.treatment = treatment;
+        item.object = "countertop";
+    }
+    DraftAlternate& open = draft.alternates.emplace_back();
+    open.space = "kitchen";
+    open.question = "countertop material";
+    open.materialOf = "countertop";
+    for (const char* material : {"quartz", "granite"}) {
+        open.options.emplace_back().name = material;
+    }
+    ASSERT_TRUE(keepDraft(*book_, job_, draft, now_()).ok());
+    std::vector<std::string> ofNone;
+    for (const Item& item : rows<Item>()) {
+        if (item.option.isNil()) {
+            ofNone.emplace_back(model::wordOf(item.treatment));
+        }
+    }
+    EXPECT_THAT(rows<Item>(), SizeIs(3));
+    EXPECT_THAT(ofNone, testing::ElementsAre("repair"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
