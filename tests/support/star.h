@@ -126,4 +126,27 @@ class Star {
     int people_ = 0;
 };
 
+// What tests of a meeting begin from: a star with an owner's laptop in it.
+class StarTest : public testing::Test {
+  protected:
+    explicit StarTest(const std::string& name)
+        : star(name), laptop(star.join(model::Role::Owner)) {}
+
+    void meet(Phone& phone) {
+        auto met = star.meet(phone);
+        ASSERT_TRUE(met.ok()) << met.error().message;
+    }
+
+    model::RawId id(Phone& phone) { return phone.book->newId(star.stampOf(phone)); }
+
+    void write(Phone& phone, const store::Action& action) {
+        star.timeMs += 1000;
+        auto done = phone.book->commit(action, star.stampOf(phone));
+        ASSERT_TRUE(done.ok()) << done.error().message;
+    }
+
+    Star star;
+    Phone laptop;
+};
+
 }  // namespace ledgerboard::tests

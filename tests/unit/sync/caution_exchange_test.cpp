@@ -17,11 +17,10 @@ using model::RawId;
 using model::Role;
 using store::Action;
 using tests::Phone;
-using tests::Star;
 
-class CautionExchange : public testing::Test {
+class CautionExchange : public tests::StarTest {
   protected:
-    CautionExchange() : star("caution-exchange"), laptop(star.join(Role::Owner)) {
+    CautionExchange() : StarTest("caution-exchange") {
         meet(laptop);
         Action action("build");
         job = id(laptop);
@@ -41,19 +40,6 @@ class CautionExchange : public testing::Test {
         meet(laptop);
         lead = star.join(Role::CrewLead, tilers);
         meet(lead);
-    }
-
-    void meet(Phone& phone) {
-        auto met = star.meet(phone);
-        ASSERT_TRUE(met.ok()) << met.error().message;
-    }
-
-    RawId id(Phone& phone) { return phone.book->newId(star.stampOf(phone)); }
-
-    void write(Phone& phone, const Action& action) {
-        star.timeMs += 1000;
-        auto done = phone.book->commit(action, star.stampOf(phone));
-        ASSERT_TRUE(done.ok()) << done.error().message;
     }
 
     // As the clients and the command line do it: the row of what the rules raised, then the name.
@@ -83,8 +69,6 @@ class CautionExchange : public testing::Test {
         return row && !row->gone ? row->at(code) : model::Value{};
     }
 
-    Star star;
-    Phone laptop;
     Phone lead;
     RawId job, tilers, floor, walls;
 };

@@ -16,32 +16,18 @@ using model::RawId;
 using model::Role;
 using store::Action;
 using tests::Phone;
-using tests::Star;
 
 // A house with two crews, an item each in spaces of their own, and money in every corner.
 struct House {
     RawId job, kitchen, bath, tilers, painters, tiling, painting, contract;
 };
 
-class ExchangeTest : public testing::Test {
+class ExchangeTest : public tests::StarTest {
   protected:
-    ExchangeTest() : star("exchange"), laptop(star.join(Role::Owner)) {
+    ExchangeTest() : StarTest("exchange") {
         meet(laptop);
         build();
         meet(laptop);
-    }
-
-    void meet(Phone& phone) {
-        auto met = star.meet(phone);
-        ASSERT_TRUE(met.ok()) << met.error().message;
-    }
-
-    RawId id(Phone& phone) { return phone.book->newId(star.stampOf(phone)); }
-
-    void write(Phone& phone, const Action& action) {
-        star.timeMs += 1000;
-        auto done = phone.book->commit(action, star.stampOf(phone));
-        ASSERT_TRUE(done.ok()) << done.error().message;
     }
 
     void set(Phone& phone, RawId record, model::FieldCode code, model::Value value) {
@@ -138,10 +124,10 @@ class ExchangeTest : public testing::Test {
         return other.book->dump().value();
     }
 
+    using StarTest::write;
+
     static std::string write(const PullAsk& ask) { return sync::write(ask); }
 
-    Star star;
-    Phone laptop;
     House house;
     int nothings = 0;
 };
