@@ -1025,7 +1025,7 @@
     </message>
     <message>
         <source>nothing waits</source>
-        <translation>nada pendiente de enviar</translation>
+        <translation>todo enviado</translation>
     </message>
     <message numerus="yes">
         <source>%n mark(s)</source>

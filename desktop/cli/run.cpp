@@ -41,7 +41,7 @@ std::string suggestion(const CLI::App& app, const std::vector<std::string>& argu
         }
         const std::string near = intake::nearestName(argument, verbs);
         return "there is no verb \"" + argument + "\"" +
-               (near.empty() ? "" : ": did you mean '" + near + "'?") +
+               (near.empty() ? ";" : ": did you mean '" + near + "'?") +
                " 'ledgerboard --help' lists them all";
     }
     return "";

@@ -396,8 +396,12 @@ Done verbAdd(Session& session, const AddOptions& options) {
         return values.error();
     }
     bool saidSomething = false;
+    bool isNamesake = false;
     for (const auto& [field, value] : values.value()) {
         saidSomething = saidSomething || !model::isEmpty(value);
+        const auto* text = std::get_if<std::string>(&value);
+        isNamesake = isNamesake || (text != nullptr && model::fieldOf(field)->name == "name" &&
+                                    finder.value()->hasName(*kind, *text));
         action.set(id, field, value);
     }
     if (!saidSomething) {
@@ -429,7 +433,11 @@ Done verbAdd(Session& session, const AddOptions& options) {
                            {"own_words", taught.value()}});
         return {};
     }
-    session.print("Added " + std::string(model::infoOf(*kind).title) + " " + name + ".\n" +
+    const std::string title(model::infoOf(*kind).title);
+    session.print("Added " + title + " " + name + ".\n" +
+                  (isNamesake ? "There is another " + title +
+                                    " of that name; 'ledgerboard undo' takes this one out.\n"
+                              : "") +
                   taughtText(taught.value()));
     return {};
 }

@@ -23,6 +23,16 @@ using model::RawId;
 using model::Result;
 using nlohmann::json;
 
+// Where a figure isn't known.
+std::string_view noFigure(report::Script script) {
+    return script == report::Script::Unicode ? "–" : "-";
+}
+
+// Nothing prices it: 0 would read as free.
+bool isShownUnpriced(const Listing& listing, const RawId& item, model::Money amount) {
+    return listing.unpriced.contains(item) && amount == model::Money{};
+}
+
 bool isFigure(model::FieldType type) {
     using model::FieldType;
     return type == FieldType::Money || type == FieldType::Quantity || type == FieldType::Percent ||
@@ -115,12 +125,10 @@ report::Table shownTable(const Listing& listing, bool all, report::Script script
         if (isScope) {
             const auto found = listing.lines.find(record.id);
             const auto* line = found == listing.lines.end() ? nullptr : &found->second;
-            const std::string none = script == report::Script::Unicode ? "–" : "-";
-            // Nothing prices it: 0 would read as free.
             const auto money = [&](model::Money amount) {
-                const bool isUnpriced =
-                    listing.unpriced.contains(record.id) && amount == model::Money{};
-                return isUnpriced ? none : report::wholeText(amount, script);
+                return isShownUnpriced(listing, record.id, amount)
+                           ? std::string(noFigure(script))
+                           : report::wholeText(amount, script);
             };
             cells.push_back(line == nullptr ? "" : money(line->budgetNow));
             cells.push_back(line == nullptr ? "" : line->shown.toString());
@@ -279,6 +287,14 @@ Done verbList(Session& session, const ListOptions& options) {
                           " yet.\n");
         } else {
             session.printTable(shownTable(listing.value(), options.all, session.script()));
+            const bool showsNone =
+                std::ranges::any_of(listing.value().lines, [&](const auto& line) {
+                    return isShownUnpriced(listing.value(), line.first, line.second.forecast);
+                });
+            if (showsNone) {
+                session.print("\n" + std::string(noFigure(session.script())) +
+                              " nothing prices it yet: bring prices, or set a lump sum.\n");
+            }
         }
         return {};
     });

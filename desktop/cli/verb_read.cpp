@@ -34,6 +34,11 @@ Result<std::string> bytesOf(Session& session, const std::string& file) {
 }
 
 std::string keptText(const intake::KeepReport& kept) {
+    const bool wrote =
+        kept.spaces + kept.items + kept.alternates + kept.cautions > 0 || !kept.factsSet.empty();
+    if (!wrote && kept.alreadyThere == 0 && kept.factsLeft.empty()) {
+        return "Nothing to keep.\n";
+    }
     std::string text =
         "Kept: " + report::countText(static_cast<std::int64_t>(kept.spaces), "space", "spaces") +
         ", " + report::countText(static_cast<std::int64_t>(kept.items), "item", "items") + ", " +
@@ -48,8 +53,6 @@ std::string keptText(const intake::KeepReport& kept) {
     for (const auto& fact : kept.factsLeft) {
         text += "  Left: " + fact + "\n";
     }
-    const bool wrote =
-        kept.spaces + kept.items + kept.alternates + kept.cautions > 0 || !kept.factsSet.empty();
     return text + (wrote ? "'ledgerboard undo' takes all of it out again.\n" : "");
 }
 

@@ -15,6 +15,7 @@ namespace {
 
 using nlohmann::json;
 using testing::HasSubstr;
+using testing::Not;
 using tests::TestFolder;
 
 class JobTest : public testing::Test {
@@ -43,6 +44,19 @@ class JobTest : public testing::Test {
         return folder_.file(name);
     }
 };
+
+// Nothing that a person could take for done or known when it isn't goes by without a word.
+TEST_F(JobTest, SaysWhatIsDoubledOrNotPriced) {
+    text({"start", "Test house"});
+    EXPECT_THAT(text({"read", write("empty.txt", ""), "--keep"}), HasSubstr("Nothing to keep."));
+    EXPECT_EQ(text({"add", "crew", "Name=Tile crew"}), "Added crew Tile crew.\n");
+    EXPECT_THAT(text({"add", "crew", "Name=tile crew"}),
+                HasSubstr("There is another crew of that name"));
+    text({"read", write("walk.txt", "Kitchen. Replace the tap.\n"), "--keep"});
+    EXPECT_THAT(text({"list", "scope"}), HasSubstr("nothing prices it yet"));
+    text({"set", "kitchen/faucet", "Lump sum", "240"});
+    EXPECT_THAT(text({"list", "scope"}), Not(HasSubstr("nothing prices it yet")));
+}
 
 // A word corrected on one house is right on the next; taken back or forgotten, it is wrong again.
 TEST_F(JobTest, ACorrectionTeachesTheNextHouse) {
