@@ -6,6 +6,7 @@
 #include "core/intake/notes/openings.h"
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/space_names.h"
 #include "core/intake/notes/speech.h"
 
 namespace ledgerboard::intake {
@@ -198,14 +199,8 @@ bool Reader::isDeadChoice(const Sentence& sentence, const Spots& spots,
 
 // "Either it comes down or we put a roof on it", said in the barn: the barn itself.
 bool Reader::isWholeBuilding(const Spots& spots, const std::string& place) const {
-    static const std::vector<std::string_view> kBuildings = {
-        "garage",   "carriage house", "barn",       "shed",     "conservatory", "greenhouse",
-        "carport",  "byre",           "bothy",      "woodshed", "lean-to",      "outhouse",
-        "workshop", "stable",         "sunroom",    "coop",     "summer house", "boathouse",
-        "cottage",  "bunkhouse",      "guest house"};
-    const bool building = std::any_of(kBuildings.begin(), kBuildings.end(),
-                                      [&](std::string_view one) { return place.ends_with(one); });
-    return building && std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
+    return isOutbuilding(place) &&
+           std::any_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
                return tables().acts[act.row].phrase.ends_with("down");
            });
 }

@@ -19,7 +19,7 @@ bool isOwnRoof(const Mention& mention, const Walk& walk) {
         return false;
     }
     const std::string& place = mention.places.front();
-    return place == "shed" ? walk.underHeading() : isOutbuilding(place) || place == "carport";
+    return place == "shed" ? walk.underHeading() : isOutbuilding(place);
 }
 
 }  // namespace

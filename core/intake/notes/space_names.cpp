@@ -21,12 +21,10 @@ bool isBath(const std::string& key) {
 }
 
 bool isOutbuilding(const std::string& key) {
-    static const std::vector<std::string_view> kBuildings = {
-        "garage",      "barn",         "shed",       "greenhouse", "chicken house",
-        "smokehouse",  "machine shed", "pool house", "bunkhouse",  "granary",
-        "stable",      "potting shed", "wood shed",  "workshop",   "carriage house",
-        "guest house", "boathouse",    "well house"};
-    return isOneOf(key, kBuildings);
+    return std::ranges::any_of(tables().spaces, [&](const SpaceRow& row) {
+        return row.building && key.ends_with(row.name) &&
+               (key.size() == row.name.size() || key[key.size() - row.name.size() - 1] == ' ');
+    });
 }
 
 bool namesRoom(const std::string& word) {

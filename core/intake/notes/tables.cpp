@@ -288,11 +288,13 @@ class Loader {
     void loadSpace(const Cells& cells) {
         SpaceRow row;
         row.name = cells[0];
-        row.kind = cells[1] == "out"     ? SpaceKind::Outside
-                   : cells[1] == "whole" ? SpaceKind::Whole
-                   : cells[1] == "level" ? SpaceKind::Level
-                   : cells[1] == "group" ? SpaceKind::Group
-                                         : SpaceKind::Room;
+        const std::string_view kind = cells[1].substr(0, cells[1].find(';'));
+        row.kind = kind == "out"     ? SpaceKind::Outside
+                   : kind == "whole" ? SpaceKind::Whole
+                   : kind == "level" ? SpaceKind::Level
+                   : kind == "group" ? SpaceKind::Group
+                                     : SpaceKind::Room;
+        row.building = cells[1].ends_with(";building");
         const auto index = static_cast<std::uint32_t>(into_.spaces.size());
         into_.spaces.push_back(std::move(row));
         addAll(cells[0], From::Space, index);

@@ -69,6 +69,7 @@ enum class SpaceKind : std::uint8_t { Room, Outside, Whole, Level, Group };
 struct SpaceRow {
     std::string name;
     SpaceKind kind = SpaceKind::Room;
+    bool building = false;  // beside the house, with a roof and walls of its own
 };
 
 // A name of one word that stands for a space.

@@ -100,7 +100,7 @@ void Walk::placeRoofs(const Sentence& sentence, Spots& spots) const {
     const std::vector<std::string>& keys = lineKeys_.empty() ? current_ : lineKeys_;
     const std::string here = keys.size() == 1 ? keys.front() : std::string();
     // A shed is but a thing of the yard, where no heading names it.
-    if ((!isOutbuilding(here) && here != "carport") || (here == "shed" && headingIndent_ < 0)) {
+    if (!isOutbuilding(here) || (here == "shed" && headingIndent_ < 0)) {
         return;
     }
     for (ObjectSpot& object : spots.objects) {
