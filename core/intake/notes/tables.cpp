@@ -288,13 +288,16 @@ class Loader {
     void loadSpace(const Cells& cells) {
         SpaceRow row;
         row.name = cells[0];
-        const std::string_view kind = cells[1].substr(0, cells[1].find(';'));
-        row.kind = kind == "out"     ? SpaceKind::Outside
-                   : kind == "whole" ? SpaceKind::Whole
-                   : kind == "level" ? SpaceKind::Level
-                   : kind == "group" ? SpaceKind::Group
-                                     : SpaceKind::Room;
-        row.building = cells[1].ends_with(";building");
+        static constexpr std::array<std::string_view, 5> kKinds = {"room", "out", "whole", "level",
+                                                                   "group"};  // as SpaceKind
+        const std::size_t comma = cells[1].find(';');
+        const auto kind = std::ranges::find(kKinds, cells[1].substr(0, comma));
+        row.building = comma != std::string_view::npos && cells[1].substr(comma) == ";building";
+        if (kind == kKinds.end() || (comma != std::string_view::npos && !row.building)) {
+            fault(where_ + "no such kind of space: " + std::string(cells[1]));
+            return;
+        }
+        row.kind = static_cast<SpaceKind>(kind - kKinds.begin());
         const auto index = static_cast<std::uint32_t>(into_.spaces.size());
         into_.spaces.push_back(std::move(row));
         addAll(cells[0], From::Space, index);
