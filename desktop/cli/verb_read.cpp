@@ -45,7 +45,8 @@ std::string keptText(const intake::KeepReport& kept) {
         report::countText(static_cast<std::int64_t>(kept.alternates), "alternate", "alternates") +
         ", " + report::countText(static_cast<std::int64_t>(kept.cautions), "caution", "cautions");
     text += kept.alreadyThere > 0
-                ? "; " + std::to_string(kept.alreadyThere) + " were there already.\n"
+                ? "; " + std::to_string(kept.alreadyThere) +
+                      (kept.alreadyThere == 1 ? " was" : " were") + " there already.\n"
                 : ".\n";
     for (const auto& fact : kept.factsSet) {
         text += "  " + fact + "\n";

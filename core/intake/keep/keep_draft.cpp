@@ -50,7 +50,11 @@ class Keeper {
             spaces_[model::folded(space.name)] = space.id;
         }
         for (const auto& item : rows.items) {
-            items_.insert(keyOf(item.space, model::wordOf(item.treatment), item.object));
+            const ItemKey key = keyOf(item.space, model::wordOf(item.treatment), item.object);
+            items_.insert(key);
+            if (item.option.isNil()) {
+                firm_.emplace(key, &item);
+            }
         }
         for (const auto& alternate : rows.alternates) {
             questions_.insert({alternate.space, model::folded(alternate.question)});
@@ -126,18 +130,25 @@ class Keeper {
                                    return false;
                                }
                                const Id<Kind::Space> space = spaceNamed(one.space);
+                               const ItemKey key = keyOf(space, item.treatment, item.object);
                                return !questions_.contains({space, model::folded(one.question)}) &&
-                                      !items_.contains(keyOf(space, item.treatment, item.object));
+                                      (firm_.contains(key) || !items_.contains(key));
                            });
     }
 
     // The item as each option has it, so that it counts once: as of the first option until one is
-    // chosen.
+    // chosen. One that the book has already becomes the first option's as it stands: no figure
+    // moves.
     void keepMaterials(const Draft& draft, const DraftAlternate& one, model::Alternate& alternate,
                        std::vector<std::pair<const DraftOption*, model::Option>>& options) {
         const DraftItem* item = itemOf(draft, one);
-        if (item == nullptr ||
-            !items_.insert(keyOf(alternate.space, item->treatment, item->object)).second) {
+        if (item == nullptr) {
+            return;
+        }
+        const ItemKey key = keyOf(alternate.space, item->treatment, item->object);
+        const auto firm = firm_.find(key);
+        const bool isNew = items_.insert(key).second;
+        if (!isNew && firm == firm_.end()) {
             return;
         }
         const std::size_t first = options.size() - one.options.size();
@@ -150,9 +161,27 @@ class Keeper {
             made.days = choice->days ? choice->days : made.days;
             option.cost.reset();
             option.days.reset();
-            addItem(made, alternate.space, option.id);
+            if (i == first && !isNew) {
+                takeUp(*firm->second, made, option.id);
+            } else {
+                addItem(made, alternate.space, option.id);
+            }
         }
-        ++report.items;
+        firm_.erase(key);
+        ++(isNew ? report.items : report.alreadyThere);
+    }
+
+    // What the notes say of its cost and days fills in what the item does not say itself.
+    void takeUp(const model::Item& item, const DraftItem& said, Id<Kind::Option> option) {
+        namespace field = model::field::Item;
+        action.set(item.id.raw(), field::option, option.raw());
+        const bool priced = item.lumpSum || item.unitCostMaterial || item.unitCostLabour;
+        if (said.cost && !priced) {
+            action.set(item.id.raw(), field::lumpSum, said.cost->minor());
+        }
+        if (said.days && !item.daysLikely) {
+            action.set(item.id.raw(), field::daysLikely, said.days->thousandths());
+        }
     }
 
     void keepItem(const DraftItem& draft) {
@@ -325,6 +354,7 @@ class Keeper {
     SpaceMaker maker_;
     std::map<std::string, Id<Kind::Space>> spaces_;
     std::set<ItemKey> items_;
+    std::map<ItemKey, const model::Item*> firm_;  // of no option yet, in the book already
     std::set<std::pair<Id<Kind::Space>, std::string>> questions_;
     std::set<std::string> cautions_;
 };

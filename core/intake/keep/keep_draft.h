@@ -5,6 +5,7 @@
 // space of that name; an item of that space, treatment and object; an alternate with that question)
 // is left as it is, so that keeping the same notes twice adds nothing. A thing whose material alone
 // is open becomes an item of each option, the first carried until one is chosen: so it counts once.
+// Where the book has that item already it becomes the first option's, with its price and progress.
 #pragma once
 
 #include <cstddef>

@@ -55,13 +55,36 @@ TEST_F(KeepDraftTest, EachMaterialHasTheItemAndTheFirstIsCarried) {
     EXPECT_THAT(rows<Item>(), SizeIs(2));
 }
 
-TEST_F(KeepDraftTest, AnItemThatIsThereAlreadyStays) {
+// Kept beside its options it would count twice once one is chosen.
+TEST_F(KeepDraftTest, AnItemThatIsThereAlreadyBecomesTheFirstOptions) {
+    constexpr std::string_view kChoice =
+        "Kitchen. New counter, quartz for 4,200 or granite for 5,000, not sure yet.";
     keepNotes("Kitchen. Replace the countertop.");
     ASSERT_THAT(rows<Item>(), SizeIs(1));
+    const auto before = rows<Item>()[0].id;
+    EXPECT_EQ(keepNotes(kChoice).items, 0U);
+    ASSERT_THAT(rows<Item>(), SizeIs(2));
+    ASSERT_THAT(rows<Alternate>(), SizeIs(1));
+    for (const Item& item : rows<Item>()) {
+        const bool first = item.id == before;
+        EXPECT_EQ(item.option == rows<Alternate>()[0].carried, first);
+        EXPECT_EQ(item.lumpSum, Money::fromMinor(first ? 420'000 : 500'000));
+    }
+    EXPECT_EQ(keepNotes(kChoice).alternates, 0U) << "the same notes again change nothing";
+    EXPECT_THAT(rows<Item>(), SizeIs(2));
+}
+
+TEST_F(KeepDraftTest, AnItemThatIsThereAlreadyKeepsItsPrice) {
+    keepNotes("Kitchen. Replace the countertop.");
+    store::Action action("price it");
+    action.set(rows<Item>()[0].id.raw(), model::field::Item::lumpSum,
+               Money::fromMinor(390'000).minor());
+    ASSERT_TRUE(book_->commit(action, now_()).ok());
     keepNotes("Kitchen. New counter, quartz for 4,200 or granite for 5,000, not sure yet.");
-    ASSERT_THAT(rows<Item>(), SizeIs(1));
-    EXPECT_TRUE(rows<Item>()[0].option.isNil());
-    EXPECT_THAT(rows<Option>(), SizeIs(2));
+    for (const Item& item : rows<Item>()) {
+        const bool first = item.option == rows<Alternate>()[0].carried;
+        EXPECT_EQ(item.lumpSum, Money::fromMinor(first ? 390'000 : 500'000));
+    }
 }
 
 // What else is done to the thing is work of its own.
