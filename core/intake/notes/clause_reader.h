@@ -42,6 +42,7 @@ class ClauseReader : ClauseRules {
     void enterBracket();
     [[nodiscard]] bool listGoesOn(std::size_t at) const;
     void takeWanted();
+    bool takeSoIs();
     bool takeExcepted();
     void takeTurn();
     [[nodiscard]] bool isSaidOf(std::size_t thing) const;

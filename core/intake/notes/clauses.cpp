@@ -120,6 +120,26 @@ void ClauseReader::takeWanted() {
     }
 }
 
+// "The sink is fine and so is the toilet.": what was said last holds for it too.
+bool ClauseReader::takeSoIs() {
+    const std::size_t verb = events_[next_].at + 1;
+    const bool is = wordIs(sentence_, verb, "is") || wordIs(sentence_, verb, "are") ||
+                    wordIs(sentence_, verb, "do") || wordIs(sentence_, verb, "doe");
+    if (!is || bonds_.bonds.empty()) {
+        return false;
+    }
+    const Bond last = bonds_.bonds.back();
+    while (next_ + 1 < events_.size() &&
+           (events_[next_ + 1].kind == Kind::Thing || events_[next_ + 1].kind == Kind::And)) {
+        ++next_;
+        if (events_[next_].kind == Kind::Thing) {
+            bonds_.bonds.push_back(last);
+            bonds_.bonds.back().spot = events_[next_].index;
+        }
+    }
+    return true;
+}
+
 // "All the appliances go except the microwave.": what comes to the end of the clause stays.
 bool ClauseReader::takeExcepted() {
     // "Everything goes except the tub."
@@ -155,7 +175,7 @@ void ClauseReader::takeTurn() {
     now_.comma = true;
     // "the stove, which is new, stays": the subject may still be waiting.
     turned_ = true;
-    if (wordIs(sentence_, events_[next_].at, "so")) {
+    if (wordIs(sentence_, events_[next_].at, "so") && !takeSoIs()) {
         takeWanted();
     }
 }

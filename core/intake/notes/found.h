@@ -22,6 +22,7 @@ struct Found {
     bool own = false;          // the owner says what the phrase means
     bool fromNo = false;       // read from a negation: "not replacing the windows"
     bool rest = false;         // kept apart from the part that gets work: "leave the rest"
+    bool lot = false;          // one of two lots of it, of which one is kept
     std::size_t sentence = 0;  // of the notes, by its number
     bool takenOut = false;     // said to go, no more: what every house has is then replaced
     std::vector<Sign> signs;   // how it came about

@@ -221,7 +221,11 @@ void nameRight(const ActRow& row, Found& found) {
 
 bool isPartOf(const Sentence& sentence, const Spots& spots, const Span& span) {
     static const std::vector<std::string_view> kPieces = {
-        "shingles", "slates", "boards", "bricks", "planks", "tiles", "pavers", "floorboards"};
+        "shingles",      "slates",      "boards", "bricks", "planks",  "tiles",
+        "pavers",        "floorboards", "shakes", "slats",  "palings", "pickets",
+        "weatherboards", "clapboards",  "flags",  "blocks"};
+    static const std::vector<std::string_view> kFaults = {
+        "bad", "broken", "cracked", "rotten", "missing", "loose", "split", "chipped", "gone"};
     static const std::vector<std::string_view> kSections = {
         "section", "sections", "length", "lengths", "stretch", "piece", "pieces"};
     const auto text = [&](std::size_t at) {
@@ -246,8 +250,12 @@ bool isPartOf(const Sentence& sentence, const Spots& spots, const Span& span) {
         }
     }
     return std::any_of(spots.amounts.begin(), spots.amounts.end(), [&](const Amount& amount) {
-        return amount.kind == AmountKind::Plain && amount.end <= at && amount.end + 2 >= at &&
-               amount.value <= kSmall;
+        const bool before = amount.end <= at && amount.end + 2 >= at;
+        // "the tiles, two of them cracked", "boards 5 bad"
+        const bool after = amount.begin >= span.end && amount.begin <= span.end + kNear &&
+                           (in(kFaults, text(amount.end)) ||
+                            (text(amount.end) == "of" && text(amount.end + 1) == "them"));
+        return amount.kind == AmountKind::Plain && (before || after) && amount.value <= kSmall;
     });
 }
 

@@ -384,6 +384,8 @@ std::vector<Leaning> leaningsOf(const Thing& thing, const Chances& chances,
     if (chances[static_cast<std::size_t>(best)] >= kLeastLooked) {
         add(best, madeAs(best));
     }
+    const bool rest = std::any_of(thing.made.begin(), thing.made.end(),
+                                  [&](std::size_t i) { return made[i].rest; });
     for (const std::size_t i : thing.made) {
         const Treatment other = made[i].treatment;
         const double chance = chances[static_cast<std::size_t>(other)];
@@ -393,6 +395,8 @@ std::vector<Leaning> leaningsOf(const Thing& thing, const Chances& chances,
             leanings.push_back({other, weights().sureOf(chance / left), i});
         } else if (made[i].rest && isWork(best) && !leanings.empty()) {
             leanings.push_back({other, leanings.front().sure, i});  // "the rest of it is fine"
+        } else if (rest && best == Treatment::Keep && isWork(other) && !leanings.empty()) {
+            leanings.push_back({other, leanings.front().sure, i});
         }
     }
     return leanings;

@@ -29,6 +29,7 @@ class Linker {
         prepareSpots(sentence_, spots_, context_);
         bondThings();
         takeToo();
+        takeContrast();
         takeAsWell();
         takeColonList();
         takeLists();
@@ -165,6 +166,36 @@ class Linker {
         }
     }
 
+    // "The blinds stay, the curtains don't.": the contrary of what was said last.
+    void takeContrast() {
+        std::erase_if(linked_.loose, [&](std::size_t loose) {
+            const ObjectSpot& object = spots_.objects[loose];
+            const auto denied =
+                std::find_if(spots_.cues.begin(), spots_.cues.end(), [&](const CueSpot& cue) {
+                    return cue.cue == Cue::Negation && cue.span.begin >= object.span.end &&
+                           cue.span.begin <= object.span.end + 1 &&
+                           (cue.span.end >= sentence_.tokens.size() ||
+                            sentence_.tokens[cue.span.end].kind == TokenKind::Mark);
+                });
+            if (denied == spots_.cues.end() || linked_.said.empty()) {
+                return false;
+            }
+            const ActSpot& last = spots_.acts[linked_.said.back().act];
+            if (last.span.begin > object.span.begin || last.negated || row(last).weight < 3) {
+                return false;
+            }
+            ActSpot contrary{.span = denied->span, .tail = {}, .row = last.row};
+            contrary.negated = true;
+            spots_.acts.push_back(contrary);
+            taken_.push_back(true);
+            linked_.said.push_back(Said{.object = object.object,
+                                        .act = static_cast<std::uint32_t>(spots_.acts.size() - 1),
+                                        .at = object.span.begin,
+                                        .spot = loose});
+            return true;
+        });
+    }
+
     // "Paint, ceiling too.": what the treatment is always meant for, and that as well.
     void takeAsWell() {
         const std::size_t count = linked_.said.size();
@@ -262,7 +293,9 @@ class Linker {
         const bool one = std::all_of(linked_.said.begin(), linked_.said.end(),
                                      [&](const Said& said) { return said.act == act; });
         const std::size_t begin = std::min(spots_.objects.front().span.begin, spanOf(act).begin);
-        if (!one || !row(spots_.acts[act]).fresh ||
+        // "Interior doors: hollow core, new knobs only."
+        const bool only = word(spots_.objects.back().span.end, "onli");
+        if (!one || only || !row(spots_.acts[act]).fresh ||
             otherWords(sentence_, spots_, begin, spots_.objects.back().span.end) > 1) {
             return;
         }
@@ -349,7 +382,8 @@ class Linker {
         const ActSpot& act = spots_.acts[index];
         const std::string& phrase = row(act).phrase;
         const bool wants = row(act).side == Side::Before || phrase.starts_with("need") ||
-                           phrase.starts_with("want") || phrase.starts_with("get");
+                           phrase.starts_with("want") || phrase.starts_with("get") ||
+                           paintsKept(act);
         if (!wants || spots_.objects.empty()) {
             return false;
         }
@@ -375,6 +409,17 @@ class Linker {
         linked_.said.push_back(
             Said{.object = object.object, .act = index, .at = object.span.begin, .spot = subject});
         return true;
+    }
+
+    // "Cabinets stay, paint.": the only thing that is spoken of, unless it is walked on.
+    [[nodiscard]] bool paintsKept(const ActSpot& act) const {
+        const auto keeps = [&](const Said& said) {
+            return row(spots_.acts[said.act]).treatment == model::Treatment::Keep;
+        };
+        return row(act).treatment == model::Treatment::Refinish && closesAfter(act) &&
+               spots_.objects.size() == 1 && linked_.said.size() == 1 &&
+               keeps(linked_.said.front()) &&
+               tables().objects[spots_.objects.front().object].family != "floor";
     }
 
     [[nodiscard]] bool cueIsComma(std::size_t at) const {

@@ -130,7 +130,8 @@ void settleKeeping(std::vector<Found>& left) {
         return f.treatment == Treatment::Keep && f.weight == 3 && !f.fromNo;
     });
     const bool rest = std::any_of(left.begin(), left.end(), [](const Found& f) { return f.rest; });
-    if (rest && !has(left, Treatment::Remove)) {
+    const bool lots = std::any_of(left.begin(), left.end(), [](const Found& f) { return f.lot; });
+    if (lots || (rest && !has(left, Treatment::Remove))) {
         return;
     }
     if (keepOrdered) {

@@ -219,6 +219,8 @@ class Reader {
     [[nodiscard]] Found foundOf(const Sentence& sentence, const Spots& spots, const Said& said);
     void takeFresh(const Sentence& sentence, const Spots& spots, const Said& said,
                    Found& found) const;
+    [[nodiscard]] static bool isOneLot(const Sentence& sentence, const Spots& spots,
+                                       const Linked& linked, const Said& said);
     void takeMended(const Sentence& sentence, const Spots& spots, const Said& said,
                     Found& found) const;
     void addAmounts(const Sentence& sentence, const Spots& spots, const Said& said, Found& found);
@@ -263,6 +265,7 @@ class Reader {
     // What the sentence before leaves behind.
     struct LastSentence {
         std::vector<std::string_view> words;  // that no table knows
+        std::vector<std::uint32_t> pieces;    // objects of which it counted a few pieces
         std::uint32_t act = kNone;            // row of what was said last
         std::size_t found = 0;                // found_ before it
         std::size_t mentions = 0;             // mentions_ before it

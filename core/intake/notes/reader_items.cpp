@@ -270,6 +270,19 @@ void Reader::takeMended(const Sentence& sentence, const Spots& spots, const Said
     }
 }
 
+namespace {
+
+// Whether only a few pieces of the thing are spoken of: "slate roof, 12 slates to be replaced".
+bool isPartUpTo(const Sentence& sentence, const Spots& spots, const Span& span, std::size_t act) {
+    bool part = isPartOf(sentence, spots, span);
+    for (std::size_t at = span.end; at < act && !part; ++at) {
+        part = isPartOf(sentence, spots, {at, at + 1});
+    }
+    return part;
+}
+
+}  // namespace
+
 Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& said) {
     const ActSpot& act = spots.acts[said.act];
     const ActRow& row = tables().acts[act.row];
@@ -289,8 +302,12 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         sentence.tokens[said.at].plain.starts_with("shingle")) {
         found.object = tables().objectNamed("siding");
     }
-    if (found.treatment == Treatment::Replace && said.spot != kNone &&
-        isPartOf(sentence, spots, spots.objects[said.spot].span)) {
+    const bool part = said.spot != kNone &&
+                      isPartUpTo(sentence, spots, spots.objects[said.spot].span, act.span.begin);
+    // "Three slates have slipped. Replace those."
+    const bool pieces = said.fromBefore && std::find(last_.pieces.begin(), last_.pieces.end(),
+                                                     said.object) != last_.pieces.end();
+    if (found.treatment == Treatment::Replace && (part || pieces)) {
         found.treatment = Treatment::Repair;
         found.fresh = false;
     }
@@ -324,6 +341,24 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     }
     addAmounts(sentence, spots, said, found);
     return found;
+}
+
+// "The uppers are going, the lowers stay": one of two lots of a thing, of which one is kept and the
+// other not.
+bool Reader::isOneLot(const Sentence& sentence, const Spots& spots, const Linked& linked,
+                      const Said& said) {
+    const auto keeps = [&](const Said& one) {
+        return tables().acts[spots.acts[one.act].row].treatment == Treatment::Keep;
+    };
+    const auto name = [&](const Said& one) {
+        return sentence.tokens[spots.objects[one.spot].span.end - 1].word;
+    };
+    return said.spot != kNone &&
+           std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& other) {
+               return other.object == said.object && other.spot != kNone &&
+                      other.spot != said.spot && keeps(other) != keeps(said) &&
+                      name(other) != name(said);
+           });
 }
 
 // How surely it is known where the item is meant.
@@ -399,6 +434,11 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
             continue;
         }
         Found found = foundOf(sentence, spots, said);
+        if (isOneLot(sentence, spots, linked, said)) {
+            found.lot = true;
+            found.rest = found.treatment == Treatment::Keep;
+            found.treatment = found.takenOut ? Treatment::Remove : found.treatment;
+        }
         const bool trouble = tables().objects[found.object].family == "trouble";
         if (trouble &&
             (found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||

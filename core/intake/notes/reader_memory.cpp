@@ -1,6 +1,7 @@
 // The part of the reader that keeps what the next sentence may mean by "it", "one" and "too".
 #include <algorithm>
 
+#include "core/intake/notes/item_names.h"
 #include "core/intake/notes/one_of.h"
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/reader.h"
@@ -192,6 +193,12 @@ void Reader::remember(const Sentence& sentence, const Spots& spots, const Placed
     if (spots.has(Cue::Hypothetical) && linked.said.empty()) {
         objects.clear();
         meant_.loose = false;
+    }
+    last_.pieces.clear();
+    for (const ObjectSpot& object : spots.objects) {
+        if (isPartOf(sentence, spots, object.span)) {
+            last_.pieces.push_back(object.object);
+        }
     }
     last_.act = linked.said.empty() ? kNone : spots.acts[linked.said.back().act].row;
     if (!objects.empty()) {

@@ -134,8 +134,32 @@ TEST(NotesOrders, CarpetAndPaint) {
 TEST(NotesOrders, SomePiecesAreNotTheWhole) {
     EXPECT_THAT(itemsOf("Outside. A few shingles are missing, replace those."),
                 ElementsAre("outside: repair roof"));
+    EXPECT_THAT(itemsOf("Outside. The roof is slate, and twelve slates to be replaced."),
+                ElementsAre("outside: repair roof"));
+    EXPECT_THAT(itemsOf("Outside. Three slates have slipped. Replace those."),
+                ElementsAre("outside: repair roof"));
     EXPECT_THAT(itemsOf("Kitchen. One window won't stay up: new balance."),
                 ElementsAre("kitchen: repair windows"));
+}
+
+TEST(NotesOrders, TwoLotsOfAThingEachGetTheirOwn) {
+    EXPECT_THAT(itemsOf("Kitchen. The uppers are going, the lowers stay."),
+                UnorderedElementsAre("kitchen: remove cabinets", "kitchen: keep cabinets"));
+}
+
+TEST(NotesOrders, TheContraryOfWhatWasSaidLast) {
+    EXPECT_THAT(itemsOf("Den. The mantel stays, the wallpaper doesn't."),
+                UnorderedElementsAre("den: keep mantel", "den: remove wallpaper"));
+}
+
+TEST(NotesOrders, SoIsTheOther) {
+    EXPECT_THAT(itemsOf("Bathroom. The sink is fine and so is the toilet."),
+                UnorderedElementsAre("bathroom: keep sink", "bathroom: keep toilet"));
+}
+
+TEST(NotesOrders, WhatStaysIsPainted) {
+    EXPECT_THAT(itemsOf("Kitchen. The cabinets stay, paint."),
+                Contains("kitchen: refinish cabinets"));
 }
 
 TEST(NotesOrders, WhereAThingLeadsIsNoRemoval) {
