@@ -235,7 +235,8 @@ bool isPlaceToo(std::uint32_t object) {
 // The porch that a thing names as its place; empty where it names none.
 std::string Reader::porchOf(const ObjectSpot& spot) const {
     const std::string& name = tables().objects[spot.object].name;
-    const bool part = name.starts_with("porch ") || (name == "steps" && spot.porch);
+    const bool part =
+        name.starts_with("porch ") || (spot.porch && (name == "steps" || name == "railing"));
     if (!part) {
         return {};
     }

@@ -26,6 +26,29 @@ bool goesThere(const Sentence& sentence, std::size_t at) {
     return false;
 }
 
+// "There's one bedroom, and it wants carpet.", "… a loo, which needs a new pan": what follows the
+// name of the room is said of it.
+bool goesOnAbout(const Sentence& sentence, std::size_t at) {
+    at += at < sentence.tokens.size() && isMark(sentence.tokens[at], ",-") ? 1 : 0;
+    at += wordIs(sentence, at, "and") || wordIs(sentence, at, "but") ? 1 : 0;
+    return wordIs(sentence, at, "it") || wordIs(sentence, at, "which") ||
+           wordIs(sentence, at, "where");
+}
+
+// "A kitchenette is tucked in one corner.", "an internal bathroom with no fan": there it is.
+bool opensWithSuch(const Sentence& sentence, const SpaceSpot& spot) {
+    static const std::vector<std::string_view> kThere = {
+        "with", "opens", "sits", "lies", "leads", "follows", "comes", "runs", "stands"};
+    constexpr std::size_t kOpens = 2;
+    const std::size_t end = spot.span.end;
+    if (spot.span.begin > kOpens || end + 1 >= sentence.tokens.size() ||
+        !(wordIs(sentence, 0, "a") || wordIs(sentence, 0, "an"))) {
+        return false;
+    }
+    const bool tucked = wordIs(sentence, end, "is") && wordIs(sentence, end + 1, "tuck");
+    return tucked || isOneOf(sentence.tokens[end].plain, kThere);
+}
+
 }  // namespace
 
 bool isAdverb(const Sentence& sentence, const Spots& spots, std::size_t index) {
@@ -104,8 +127,40 @@ bool thereIsSuch(const Sentence& sentence, const Spots& spots, const SpaceSpot& 
     const bool idle = std::none_of(spots.acts.begin(), spots.acts.end(), [](const ActSpot& act) {
         return tables().acts[act.row].weight > 1 && tables().acts[act.row].side != Side::Edge;
     });
-    return thereIs && spot.kind == SpaceKind::Room && (sentence.tokens.size() > 14 || idle) &&
+    return thereIs && spot.kind == SpaceKind::Room &&
+           (sentence.tokens.size() > 14 || idle || goesOnAbout(sentence, spot.span.end)) &&
            !afterPreposition(sentence, spots, begin);
+}
+
+bool liesThatWay(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
+    static const std::vector<std::string_view> kSides = {"left",  "right", "end", "back",
+                                                         "front", "rear",  "top", "bottom"};
+    static const std::vector<std::string_view> kWays = {
+        "opposite", "behind", "beyond",  "past",  "across",   "through", "off",    "above",
+        "below",    "beside", "further", "along", "straight", "next",    "halfway"};
+    constexpr std::size_t kFar = 7;
+    std::size_t at = spot.span.begin;
+    while (at > 0 && (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "a") ||
+                      wordIs(sentence, at - 1, "an") || wordIs(sentence, at - 1, "our"))) {
+        --at;
+    }
+    const bool parted =
+        at > 1 && (isMark(sentence.tokens[at - 1], ",-") || wordIs(sentence, at - 1, "that") ||
+                   wordIs(sentence, at - 1, "it"));
+    if (!parted || at > kFar || sentence.bullet || sentence.heading || spot.headingOnly ||
+        !(spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside)) {
+        return false;
+    }
+    const auto before = [&](const auto& named) {
+        return std::any_of(named.begin(), named.end(),
+                           [&](const auto& one) { return one.span.begin < at; });
+    };
+    const std::size_t from = skipSmall(sentence, spots, 0);
+    const bool side = (wordIs(sentence, 0, "to") || wordIs(sentence, 0, "on") ||
+                       wordIs(sentence, 0, "at") || wordIs(sentence, 0, "in")) &&
+                      isOneOf(sentence.tokens[at - 2].plain, kSides);
+    const bool way = from < at && isOneOf(sentence.tokens[from].plain, kWays);
+    return (side || way) && !before(spots.objects) && !before(spots.acts);
 }
 
 bool isOwnWith(const Sentence& sentence, const SpaceSpot& spot) {
@@ -121,7 +176,7 @@ bool isYetToBe(const Sentence& sentence, const SpaceSpot& spot) {
         (wordIs(sentence, begin - 2, "a") || wordIs(sentence, begin - 2, "an"))) {
         return true;
     }
-    return begin > 0 &&
+    return begin > 0 && !opensWithSuch(sentence, spot) &&
            (wordIs(sentence, begin - 1, "a") || wordIs(sentence, begin - 1, "an") ||
             wordIs(sentence, begin - 1, "anoth") || wordIs(sentence, begin - 1, "extra")) &&
            (spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside);

@@ -32,6 +32,10 @@ namespace ledgerboard::intake {
 // "There's a powder room": one that is there, in long talk or where no order is given.
 [[nodiscard]] bool thereIsSuch(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot);
 
+// "To the right, the dining room: …", "off the kitchen, a utility": the sentence begins with the
+// way to it.
+[[nodiscard]] bool liesThatWay(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot);
+
 // "It has its own bath with a cracked tub, …": what follows is in it.
 [[nodiscard]] bool isOwnWith(const Sentence& sentence, const SpaceSpot& spot);
 

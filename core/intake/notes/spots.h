@@ -32,8 +32,8 @@ struct ObjectSpot {
     bool with = false;      // what another thing is exchanged for
     bool material = false;  // named by its material: "the oak"
     bool verb = false;      // the same words are a treatment here ("paint it")
-    bool porch = false;     // "porch steps": its first word is the porch it belongs to
-    std::string place;      // key of the space it names itself: "bathroom fan"
+    bool porch = false;  // "porch steps", "porch rail": its first word is the porch it belongs to
+    std::string place;   // key of the space it names itself: "bathroom fan"
 };
 
 struct ActSpot {

@@ -186,9 +186,10 @@ std::vector<std::string> Walk::membersOf(const std::string& key, int count) cons
             }
         }
     }
-    // "All three bedrooms", and no name for any of them.
-    if (bedrooms && members.empty() && count > 1 && count < 9) {
-        for (int i = 1; i <= count; ++i) {
+    // "All three bedrooms", and no name for any of them, or for the main one alone.
+    const bool main = members == std::vector<std::string>{"primary bedroom"} && count > 2;
+    if (bedrooms && (members.empty() || main) && count > 1 && count < 9) {
+        for (int i = main ? 2 : 1; i <= count; ++i) {
             members.push_back("bedroom " + std::to_string(i));
         }
     }
@@ -275,6 +276,11 @@ std::string Walk::ownBath() const {
     const std::string room = current_.size() == 1 ? current_.front() : std::string();
     if (room == "primary bedroom" || room == "our room" || room == "my room") {
         return "primary bath";
+    }
+    // "Guest room": a room of guests, whatever else the tables take it for.
+    const KnownSpace* known = find(room);
+    if (known != nullptr && known->shown == "guest room") {
+        return "guest bathroom";
     }
     if (!isBedroom(room)) {
         return {};

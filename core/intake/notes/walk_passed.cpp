@@ -214,7 +214,9 @@ bool isWhatPlainRoomIs(const Sentence& sentence, const Spots& spots, std::size_t
 
 bool saysWhereItIs(const Sentence& sentence, std::size_t at) {
     std::size_t from = beforeArticles(sentence, at);
-    if (from == 0 ||
+    // "Behind that the green bedroom, …": what lies there.
+    const bool beyond = at > 1 && at - from > 1 && wordIs(sentence, at - 2, "that");
+    if (from == 0 || beyond ||
         !anyWord(sentence, from - 1, from,
                  {"off", "behind", "abov", "under", "over", "besid", "below", "beneath"})) {
         return false;
@@ -260,8 +262,10 @@ bool isCalledSo(const Sentence& sentence, const SpaceSpot& spot) {
 bool isTurnedTo(const Sentence& sentence, const Spots& spots, const SpaceSpot& spot) {
     const bool stands = spot.kind == SpaceKind::Room || spot.kind == SpaceKind::Outside;
     const std::size_t at = beforeArticles(sentence, spot.span.begin);
+    // "At the end is the big bedroom, …", "next door is the bath, where …"
     const bool ends =
-        spot.span.end >= sentence.tokens.size() || isMark(sentence.tokens[spot.span.end], ",.");
+        spot.span.end >= sentence.tokens.size() || isMark(sentence.tokens[spot.span.end], ",.") ||
+        anyWord(sentence, spot.span.end, spot.span.end + 1, {"with", "where", "which"});
     if (!stands || spot.headingOnly || at < 2 || !ends || at == spot.span.begin) {
         return false;
     }

@@ -24,6 +24,14 @@ bool Walk::isPartHere(const Sentence& sentence, const SpaceSpot& spot) const {
 bool Walk::opensSentence(const Sentence& sentence, const Spots& spots, std::size_t index) const {
     const std::size_t begin = spots.spaces[index].span.begin;
     bool first = begin <= skipSmall(sentence, spots, 0) && !listsThis(sentence);
+    // "On the first floor the main bedroom …"
+    if (index == 1 && spots.spaces[0].kind == SpaceKind::Level &&
+        spots.spaces[0].span.end + 2 >= begin &&
+        skipSmall(sentence, spots, 0) + 2 >= spots.spaces[0].span.begin &&
+        (wordIs(sentence, 0, "on") || wordIs(sentence, 0, "up") || wordIs(sentence, 0, "down"))) {
+        first = first ||
+                !(wordIs(sentence, begin - 1, "and") || isMark(sentence.tokens[begin - 1], "/&+"));
+    }
     // "Upstairs, the front bedroom …", "down the hall the hall bath …": the second is meant.
     if (index > 0 && spots.spaces[index - 1].span.end + 2 >= begin && lastMoved_ == index &&
         spots.spaces[index].kind != SpaceKind::Level &&
@@ -138,7 +146,8 @@ std::optional<Walk::Role> Walk::roleEntering(const Sentence& sentence, const Spo
          isOnGrounds(sentence, spots, spot) || isAtticLadder(sentence, spots, spot))) {
         return Role::Ignored;
     }
-    if (thereIsSuch(sentence, spots, spot) || isOwnWith(sentence, spot)) {
+    if (thereIsSuch(sentence, spots, spot) || isOwnWith(sentence, spot) ||
+        liesThatWay(sentence, spots, spot)) {
         return Role::Move;
     }
     // "And the dining room with it, 130.": both.

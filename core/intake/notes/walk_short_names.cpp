@@ -4,6 +4,7 @@
 // begins with it ("Dining, paint."), and no room in "a dining table".
 #include <algorithm>
 
+#include "core/intake/notes/one_of.h"
 #include "core/intake/notes/speech.h"
 #include "core/intake/notes/walk.h"
 
@@ -26,18 +27,37 @@ bool joinsRooms(const Sentence& sentence, std::size_t begin, std::size_t end) {
 
 // Whether what stands behind the name leaves it whole: "dining table" goes on.
 bool closesName(const Sentence& sentence, const Spots& spots, std::size_t at) {
+    static const std::vector<std::string_view> kJoints = {
+        "and", "has", "have",  "had",   "needs", "need", "wants",  "want", "gets",
+        "get", "the", "there", "where", "which", "with", "behind", "off",  "beside"};
     return at >= sentence.tokens.size() || sentence.tokens[at].kind == TokenKind::Mark ||
-           sentence.tokens[at - 1].text.ends_with("'s") || wordIs(sentence, at, "and") ||
-           wordIs(sentence, at, "has") || spots.endOf(Cue::Passive, at) > at;
+           sentence.tokens[at - 1].text.ends_with("'s") ||
+           isOneOf(sentence.tokens[at].plain, kJoints) || spots.endOf(Cue::Passive, at) > at;
 }
 
-// "dining", "living": the name without its last word.
+// Whether the tables know the word with "room" behind it: "utility".
+bool isShortOfRoom(WordId word) {
+    static const WordId kRoom = tables().id("room");
+    const std::uint32_t first = word == kUnknown ? 0 : tables().phrases.step(0, word);
+    const std::uint32_t node = first == 0 ? 0 : tables().phrases.step(first, kRoom);
+    return node != 0 && !tables().phrases.at(node).empty();
+}
+
+// "dining", "living", "utility": the name without its last word.
 bool isFirstWord(const Sentence& sentence, const SpaceSpot& spot) {
     constexpr std::size_t kShortest = 5;
     std::string_view word = sentence.tokens[spot.span.begin].plain;
     word.remove_suffix(word.ends_with("'s") ? 2 : 0);
     return spot.span.end == spot.span.begin + 1 && word.size() >= kShortest &&
-           std::string_view(spot.key).starts_with(word);
+           (std::string_view(spot.key).starts_with(word) ||
+            isShortOfRoom(sentence.tokens[spot.span.begin].word));
+}
+
+// "In the utility, …", "into the dining, …"
+bool isCameInto(const Sentence& sentence, std::size_t at) {
+    return at > 1 && wordIs(sentence, at - 1, "the") &&
+           (wordIs(sentence, at - 2, "in") || wordIs(sentence, at - 2, "into") ||
+            wordIs(sentence, at - 2, "to"));
 }
 
 // "Under the house, there's no insulation."
@@ -74,7 +94,8 @@ void Walk::hearShortNames(const Sentence& sentence, Spots& spots) {
         }
         const bool opens = !rowsAlone &&
                            (isFirstWord(sentence, spot) || isUnderHouse(sentence, spot)) &&
-                           spot.span.begin <= skipSmall(sentence, spots, 0);
+                           (spot.span.begin <= skipSmall(sentence, spots, 0) ||
+                            isCameInto(sentence, spot.span.begin));
         return opens || (i > 0 && besides(i, i - 1)) ||
                (i + 1 < spaces.size() && besides(i, i + 1));
     };

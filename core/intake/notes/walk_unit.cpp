@@ -124,7 +124,8 @@ void Walk::hearUnit(const Sentence& sentence, const Spots& spots) {
         const std::pair<std::string, std::size_t> unit = unitAt(sentence, spots, i);
         const std::string& name = unit.first;
         const std::size_t end = unit.second;
-        const bool first = wordIs(sentence, end, "first") || wordIs(sentence, end, "next");
+        const bool first = wordIs(sentence, end, "first") || wordIs(sentence, end, "next") ||
+                           wordIs(sentence, end, "now");
         const bool closes = end >= sentence.tokens.size() || isMark(sentence.tokens[end], ".:,-") ||
                             (!isStorey(name) && isMark(sentence.tokens[end], "(")) ||
                             wordIs(sentence, end, "is") ||

@@ -142,8 +142,9 @@ bool Walk::takeNumbered(const Sentence& sentence) {
     };
     std::size_t end = at + 1;
     end += ordinal > 0 && (wordIs(sentence, end, "one") || wordIs(sentence, end, "room")) ? 1 : 0;
-    // "Third, paint." right after the second bedroom, "One's got a crack" of anything.
-    const bool next = at == 0 && contains(current_, "bedroom " + std::to_string(number - 1)) &&
+    // "Third, paint.", "and three." right after the second bedroom, "One's got a crack" of
+    // anything.
+    const bool next = !in && !the && contains(current_, "bedroom " + std::to_string(number - 1)) &&
                       (end > at + 1 || ordinal > 0 ||
                        (end < sentence.tokens.size() && isMark(sentence.tokens[end], ",:.")));
     const bool named = (the && ordinal > 0) || ((is || in) && ordinal == 0 && known(number));

@@ -130,5 +130,26 @@ TEST(NotesWalkBegun, WhereTheRoomOfALabelLiesIsNoOther) {
                 Contains("laundry room: replace water heater"));
 }
 
+// A sentence that begins with the way to a room goes there, with or without a verb.
+TEST(NotesWalkBegun, TheWayToARoomLeadsThere) {
+    EXPECT_THAT(itemsOf("Kitchen. New sink. To the right, the dining room: sand the floor. "
+                        "Opposite, the study has lost a shutter, make a new one. Off that, a half "
+                        "bath. New toilet."),
+                IsSupersetOf({"dining room: refinish wood floor", "study: replace shutters",
+                              "half bath: replace toilet"}));
+    EXPECT_THAT(itemsOf("Kitchen. New sink. There's one bedroom, and it wants a new carpet."),
+                Contains("bedroom: replace carpet"));
+}
+
+// The short name of a room is heard where the sentence goes there: "in the utility".
+TEST(NotesWalkBegun, AShortNameThatIsGoneInto) {
+    EXPECT_THAT(
+        itemsOf("Kitchen. New worktops. In the utility, a new sink. The utility has a dead "
+                "boiler, replace it."),
+        IsSupersetOf({"laundry room: replace utility sink", "laundry room: replace boiler"}));
+    EXPECT_THAT(itemsOf("Unit one. Kitchen, new sink. Unit two now. Kitchen, new cabinets."),
+                IsSupersetOf({"unit 1 kitchen: replace sink", "unit 2 kitchen: replace cabinets"}));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
