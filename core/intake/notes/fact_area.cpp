@@ -21,6 +21,13 @@ bool namesRooms(const Sentence& sentence) {
     return false;
 }
 
+// "A ranch of 1,180 square feet and a two-story addition": the area may be of a part.
+bool saysAddition(const Sentence& sentence) {
+    return std::any_of(sentence.tokens.begin(), sentence.tokens.end(), [](const Token& token) {
+        return isOneOf(token.plain, {"addition", "extension"});
+    });
+}
+
 // Whether it tells the year or the rooms of the house.
 bool describesHouse(const Sentence& sentence, const Spots& spots) {
     return namesRooms(sentence) ||
@@ -160,7 +167,7 @@ void FactReader::tellArea(const Sentence& sentence, const Spots& spots, const Am
         const bool part = next == "up" || next == "upstairs" || next == "each" || next == "per";
         // Of a house that is described beside it it is sure; not what was turned from metres.
         const bool opinion = says(sentence, "think") || says(sentence, "say") ||
-                             says(sentence, "measure") || says(sentence, "addition");
+                             says(sentence, "measure") || saysAddition(sentence);
         const bool outright = !metres && !opinion && other == 0 && spots.acts.empty() &&
                               describesHouse(sentence, spots);
         add(sentence, "area_sqft", countText(feet), part ? 75 : outright ? 92 : 86);

@@ -13,6 +13,46 @@ bool namesBedrooms(const Sentence& sentence) {
     return says(sentence, "bedroom") || says(sentence, "bed");
 }
 
+// A figure or "one" to "nineteen", in thousandths; 0 for another word.
+std::int64_t countSaid(const Token& token) {
+    const NumberRow row = tables().number(token.word);
+    return token.kind == TokenKind::Number ? token.value
+           : row.kind == NumberKind::Unit  ? row.value
+                                           : 0;
+}
+
+// "BR 4 BA 2.5": the figure right behind the label; nullptr where a count stands before that.
+const Amount* countBehind(const Sentence& sentence, const Spots& spots,
+                          std::array<WordId, 2> labels) {
+    for (const Amount& amount : spots.amounts) {
+        const std::size_t at = amount.begin;
+        if (at == 0 || amount.value > 9'000 || sentence.tokens[at].kind != TokenKind::Number ||
+            sentence.tokens[at - 1].word == kUnknown) {
+            continue;
+        }
+        const WordId word = sentence.tokens[at - 1].word;
+        const bool counted = at > 1 && sentence.tokens[at - 1].glued;
+        if (!counted && (word == labels[0] || word == labels[1])) {
+            return &amount;
+        }
+    }
+    return nullptr;
+}
+
+// "2 full 1 half", "two full and one half": in thousandths; 0 where it is not said.
+std::int64_t fullAndHalf(const Sentence& sentence) {
+    constexpr std::size_t kFar = 4;
+    for (std::size_t i = 0; i + 3 < sentence.tokens.size(); ++i) {
+        for (std::size_t j = i + 2; lower(sentence, i + 1) == "full" && j < i + kFar; ++j) {
+            if (lower(sentence, j + 1) == "half" && countSaid(sentence.tokens[j]) == 1000 &&
+                countSaid(sentence.tokens[i]) > 0) {
+                return countSaid(sentence.tokens[i]) + 500;
+            }
+        }
+    }
+    return 0;
+}
+
 }  // namespace
 
 // "A bath and a half", "one and a half baths": in thousandths; 0 where it is not said.
@@ -95,8 +135,18 @@ bool FactReader::takeFigures(const Sentence& sentence, const Spots& spots) {
     constexpr int kTop = 5;
     const bool opens = taken_ <= kTop && spots.objects.empty();
     const bool among = spots.objects.empty() && spots.acts.empty() && lastDeal_ + 1 >= taken_;
-    for (std::size_t i = 0; i + 2 < sentence.tokens.size(); ++i) {
+    for (std::size_t i = 0; i + 1 < sentence.tokens.size(); ++i) {
         const std::int64_t first = sentence.tokens[i].value;
+        // "2b1b"
+        const std::string_view word = lower(sentence, i + 1);
+        const bool joined = word.size() >= 3 && word.size() <= 4 && word[0] == 'b' &&
+                            word[1] >= '1' && word[1] <= '6' && word[2] == 'b' &&
+                            sentence.tokens[i + 1].glued && taken_ <= kOpening;
+        if (joined && first >= 1000 && first <= 9000) {
+            add(sentence, "bedrooms", countText(first), 85);
+            add(sentence, "baths", countText((word[1] - '0') * 1000), 85);
+            return true;
+        }
         if ((taken_ <= kOpening || among) && areRoomFigures(sentence, i, opens)) {
             const std::int64_t units =
                 ofEachUnit(sentence) && !markIs(sentence, i - 1, '=') ? 2 : 1;
@@ -116,11 +166,7 @@ std::int64_t FactReader::sumOf(const Sentence& sentence) {
         if (lower(sentence, i) != "so" || !closes) {
             continue;
         }
-        const Token& token = sentence.tokens[i + 1];
-        const NumberRow row = tables().number(token.word);
-        const std::int64_t value = token.kind == TokenKind::Number ? token.value
-                                   : row.kind == NumberKind::Unit  ? row.value
-                                                                   : 0;
+        const std::int64_t value = countSaid(sentence.tokens[i + 1]);
         if (value > 0 && value < 10'000) {
             return value;
         }
@@ -341,6 +387,14 @@ FactReader::RoomCounts FactReader::countsOf(const Sentence& sentence, const Spot
             counts.baths = countOf(sentence, spots, other);
         }
     }
+    if (counts.beds == nullptr) {
+        counts.beds = countBehind(sentence, spots, {kBed, kBedroom});
+        counts.baths = countBehind(sentence, spots, {kBath, kBathroom});
+        if (counts.beds != nullptr && counts.baths != nullptr) {
+            return counts;
+        }
+        counts = {};
+    }
     for (std::size_t i = 0; i < sentence.tokens.size(); ++i) {
         const WordId word = sentence.tokens[i].word;
         const bool counted =
@@ -403,9 +457,12 @@ void FactReader::addRooms(const Sentence& sentence, const Spots& spots, const Ro
     const Amount* beds = counts.beds;
     const Amount* baths = counts.baths;
     const Amount* rooms = counts.rooms;
-    // Counts that were added up, or where more than one thing may count, are less sure.
+    // Counts that were added up, or where more than one thing may count, are less sure; so are
+    // those told after the walk, which somebody may yet put right.
     constexpr int kSum = 80;
-    const bool plain = isPlainCount(sentence) && spots.objects.empty() && spots.acts.empty();
+    constexpr int kOpening = 16;
+    const bool plain =
+        taken_ <= kOpening && isPlainCount(sentence) && spots.objects.empty() && spots.acts.empty();
     const int outright = plain ? 93 : 86;
     if (beds != nullptr && !has("bedrooms")) {
         // "3+1 bd"
@@ -523,7 +580,8 @@ bool FactReader::takeRooms(const Sentence& sentence, const Spots& spots) {
     // "each side is two bedrooms and one bath"
     const bool twice = beds != nullptr && baths != nullptr && ofEachUnit(sentence);
     const std::int64_t bathsSaid =
-        (baths != nullptr ? bathsWithParts(sentence, *baths) : bathAndAHalf(sentence)) *
+        (baths != nullptr ? bathsWithParts(sentence, *baths)
+                          : std::max(bathAndAHalf(sentence), fullAndHalf(sentence))) *
         (twice ? 2 : 1);
     if (isPlanned(sentence)) {
         return false;

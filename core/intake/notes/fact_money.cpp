@@ -161,6 +161,25 @@ bool isPlainMillions(const Amount& amount) {
     return amount.value >= 500 && amount.value < 20'000 && amount.value % 1000 != 0;
 }
 
+// "1.1 to buy, 1.65 out", "about 1.2 when it's finished": what a house costs or brings.
+bool isShortMillions(const Sentence& sentence, const Spots& spots, const Amount& amount) {
+    constexpr std::size_t kNear = 1;
+    if (amount.kind != AmountKind::Plain || amount.end != amount.begin + 1 ||
+        !isPlainMillions(amount) || amount.value < 1000 || amount.value >= 10'000 ||
+        !spots.objects.empty() || isOfOther(sentence, amount)) {
+        return false;
+    }
+    const bool out = amount.end + 1 >= sentence.tokens.size() ||
+                     sentence.tokens[amount.end + 1].kind == TokenKind::Mark;
+    const bool closes = out && isOneOf(lower(sentence, amount.end), {"in", "out"});
+    return closes || std::any_of(spots.facts.begin(), spots.facts.end(), [&](const RowSpot& cue) {
+               const bool near =
+                   (cue.span.end <= amount.begin && cue.span.end + kNear >= amount.begin) ||
+                   cue.span.begin == amount.end;
+               return near && isOneOf(tables().facts[cue.row], {"purchase", "resale"});
+           });
+}
+
 // The figures of a sentence, millions said short made whole: "sell 1.4m", "1.1 to 1.15 million".
 std::vector<Amount> sumsIn(const Sentence& sentence, const Spots& spots) {
     constexpr std::int64_t kMillion = 1'000'000;
@@ -190,7 +209,7 @@ std::vector<Amount> sumsIn(const Sentence& sentence, const Spots& spots) {
             sum.unit = kNone;
             --sum.end;
         }
-        if (named || ranges) {
+        if (named || ranges || isShortMillions(sentence, spots, spots.amounts[i])) {
             sum.value *= kMillion;
             sum.kind = AmountKind::Money;
             sum.unit = kNone;
@@ -224,7 +243,8 @@ bool areLabelledBehind(const Spots& spots, std::vector<Figure>& figures) {
 
 // Words that many things are said with: of two phrases as near the other counts.
 bool isWeakPhrase(const Sentence& sentence, const RowSpot& cue) {
-    return isOneOf(lower(sentence, cue.span.end - 1),
+    return !lower(sentence, cue.span.begin).starts_with("leav") &&
+           isOneOf(lower(sentence, cue.span.end - 1),
                    {"me", "us", "says", "said", "thinks", "think", "house", "should", "ought", "we",
                     "sees", "agent", "broker", "realtor", "got"});
 }
@@ -296,6 +316,7 @@ void inherit(const Sentence& sentence, const Spots& spots, std::vector<Figure>& 
         const std::int64_t b = next.amount->value;
         const bool parted = last.fact == "purchase" && (a < b / 100 * 88 || b < a / 100 * 88);
         if (!last.fact.empty() && weak && !parted && gap <= kNear && next.fact != last.fact &&
+            !isAsked(sentence, *last.amount) &&
             (range || (alike(last, next) &&
                        strokesBetween(sentence, last.amount->end, next.amount->begin) < 1))) {
             next.fact = last.fact;
@@ -366,6 +387,27 @@ bool isContingency(const Sentence& sentence, const Figure& figure) {
     return false;
 }
 
+// "Seventy from the bank and ten of ours, so eighty": what two others come to takes their place.
+void takeSumOfParts(std::vector<Figure>& figures) {
+    for (std::size_t i = 2; i < figures.size(); ++i) {
+        Figure& sum = figures[i];
+        Figure& one = figures[i - 2];
+        Figure& two = figures[i - 1];
+        const std::string& fact = one.fact.empty() ? two.fact : one.fact;
+        const bool alike = one.fact.empty() || two.fact.empty() || one.fact == two.fact;
+        const bool known = fact == "budget" || fact == "profit";
+        if (known && alike && (sum.fact.empty() || sum.fact == fact || sum.far > 2.0) &&
+            one.amount->value + two.amount->value == sum.amount->value) {
+            sum.fact = fact;
+            sum.far = std::min({one.far, two.far, sum.far});
+            one.amount = nullptr;
+            two.amount = nullptr;
+            break;
+        }
+    }
+    std::erase_if(figures, [](const Figure& figure) { return figure.amount == nullptr; });
+}
+
 bool opensWithCorrection(const Sentence& sentence) {
     return isOneOf(lower(sentence, 0), {"no", "actually", "sorry", "wait", "scratch", "correction",
                                         "make", "rather", "call"});
@@ -400,6 +442,7 @@ std::vector<Figure> figuresWithFacts(const Sentence& sentence, const Spots& spot
     inherit(sentence, spots, figures);
     takeLastWord(sentence, figures);
     passOn(sentence, spots, figures);
+    takeSumOfParts(figures);
     return figures;
 }
 
@@ -417,7 +460,8 @@ std::string FactReader::moneyFact(const Sentence& sentence, const Spots& spots,
     const bool ofWork = !spots.objects.empty() && !spots.acts.empty();
     const bool asked = isAsked(sentence, amount) || wasOnlyOffered(sentence, amount) ||
                        (isOfOthers(sentence) && far > kOutright) ||
-                       isOfOtherHouse(sentence, amount) || isAsItStands(sentence, amount);
+                       isOfOtherHouse(sentence, amount) ||
+                       (isAsItStands(sentence, amount) && (fact != "purchase" || far > 1.0));
     if (countsThings(sentence, amount) || (ofWork && far > kOutright) ||
         ((fact == "purchase" || fact == "resale") && asked) ||
         isTakenBack(sentence, spots, amount)) {

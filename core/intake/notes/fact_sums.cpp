@@ -180,7 +180,9 @@ bool isOfYears(const Sentence& sentence, const Amount& amount) {
     const bool day =
         amount.value <= 31'000 && (isMonth(sentence, amount.end) ||
                                    (amount.begin > 0 && isMonth(sentence, amount.begin - 1)));
-    return day || last.ends_with("ties") ||
+    // "the low 300s", "in the 420s"
+    const bool about = lower(sentence, amount.end) == "s" && sentence.tokens[amount.end].glued;
+    return day || about || last.ends_with("ties") ||
            (one && amount.kind == AmountKind::Plain && !amount.paired && amount.value < 100'000);
 }
 

@@ -28,7 +28,7 @@ namespace ledgerboard::intake {
 // "Sixty, no, sixty-five": what the next figure takes the place of.
 [[nodiscard]] bool isTakenBack(const Sentence& sentence, const Spots& spots, const Amount& amount);
 
-// "In the thirties", "it's a sixty nine": years.
+// "In the thirties", "it's a sixty nine": years; "the low 300s": no one sum.
 [[nodiscard]] bool isOfYears(const Sentence& sentence, const Amount& amount);
 
 // "200 amp", "38 deg", "half past six": a figure of something else.

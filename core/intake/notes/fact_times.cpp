@@ -34,7 +34,10 @@ int monthAt(const Sentence& sentence, std::size_t at) {
                                    sentence.tokens[at - 1].value <= 31'000 &&
                                    at + 1 < sentence.tokens.size() &&
                                    sentence.tokens[at + 1].kind == TokenKind::Number;
-            return word2 && !dayBefore ? 0 : static_cast<int>(i + 1);
+            const bool dayAfter = at + 1 < sentence.tokens.size() &&
+                                  sentence.tokens[at + 1].kind == TokenKind::Number &&
+                                  sentence.tokens[at + 1].value <= 31'000;
+            return word2 && !dayBefore && !dayAfter ? 0 : static_cast<int>(i + 1);
         }
     }
     return 0;
@@ -190,12 +193,33 @@ std::string FactReader::dateAt(const Sentence& sentence, const Spots& spots, std
     }
     const int shortYear = daysFirst ? dayAt(sentence, after) : 0;
     year = shortYear > 0 ? 2000 + shortYear : year;
-    year = year == 0 && !ownYear ? yearSaid_ : year;
+    const bool saysYear = year != 0;
+    year = !saysYear && !ownYear ? yearSaid_ : year;
     if (day == 0 || year == 0) {
         return {};
     }
     const auto two = [](int n) { return (n < 10 ? "0" : "") + std::to_string(n); };
-    return std::to_string(year) + "-" + two(month) + "-" + two(day);
+    const std::string rest = "-" + two(month) + "-" + two(day);
+    // Written in November, January is that of the next year.
+    const bool passed = !ownYear && year == yearSaid_ && !noted_.empty() &&
+                        noted_.starts_with(std::to_string(year)) &&
+                        std::to_string(year) + rest < noted_;
+    return std::to_string(year + (passed && !saysYear ? 1 : 0)) + rest;
+}
+
+// "Walked 11/20/26" at the top: the day the notes are of, and the year of days without one.
+void FactReader::noteDay(const Sentence& sentence, const Spots& spots) {
+    constexpr int kTop = 3;
+    if (taken_ > kTop || !noted_.empty() || speaksOf(spots, "begin")) {
+        return;
+    }
+    noted_ = strokeDate(sentence, 0);
+    for (std::size_t i = 0; noted_.empty() && i < sentence.tokens.size(); ++i) {
+        noted_ = dateAt(sentence, spots, i, true);
+    }
+    if (!noted_.empty() && yearSaid_ == 0) {
+        yearSaid_ = std::atoi(noted_.c_str());
+    }
 }
 
 namespace {

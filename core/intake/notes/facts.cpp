@@ -92,6 +92,7 @@ bool FactReader::take(const Sentence& sentence, const Spots& spots) {
             yearSaid_ = year;
         }
     }
+    noteDay(sentence, spots);
     if (spots.has(Cue::Chatter)) {
         // "Built 1951 by the grandfather": whoever built it, the year holds.
         const bool area = taken_ <= 14 && takeArea(sentence, spots);

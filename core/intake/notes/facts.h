@@ -108,6 +108,7 @@ class FactReader {
     [[nodiscard]] std::string dateAt(const Sentence& sentence, const Spots& spots, std::size_t at,
                                      bool ownYear) const;
     void addLooseDate(const Sentence& sentence, const Spots& spots);
+    void noteDay(const Sentence& sentence, const Spots& spots);
     bool takeBegin(const Sentence& sentence, const Spots& spots);
     [[nodiscard]] bool has(const std::string& name) const;
 
@@ -120,6 +121,7 @@ class FactReader {
     std::vector<LooseFigure> loose_;
     int built_ = 0;
     std::int64_t purchase_ = 0;  // thousandths of a dollar; 0 until said
+    std::string noted_;          // the day the notes are of, ISO 8601; empty until told
     int yearSaid_ = 0;       // a year of our day met in the notes: dates without a year are of it
     int taken_ = 0;          // sentences taken
     std::int64_t area_ = 0;  // as said last, in thousandths of its unit

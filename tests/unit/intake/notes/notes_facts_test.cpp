@@ -217,5 +217,33 @@ TEST(NotesFacts, WhereTheNotesCloseTheHouseIsDescribedAsWhereTheyOpen) {
                 UnorderedElementsAre("built 1993", "bedrooms 2", "baths 2", "purchase 189000.00"));
 }
 
+TEST(NotesFacts, MillionsAndHundredsSaidShort) {
+    EXPECT_THAT(
+        factsOf("1.1 to buy, 1.65 out, 220 for the job."),
+        UnorderedElementsAre("purchase 1100000.00", "resale 1650000.00", "budget 220000.00"));
+    EXPECT_THAT(factsOf("We paid 189. Sells in the low 300s."), ElementsAre("purchase 189000.00"));
+    EXPECT_THAT(factsOf("Cost me 148 as is. Should go for 279 when it's done."),
+                UnorderedElementsAre("purchase 148000.00", "resale 279000.00"));
+}
+
+TEST(NotesFacts, WhatPartsComeToIsTheBudget) {
+    EXPECT_THAT(factsOf("You put $22,000, I put $22,000, that's all there is, so $44,000."),
+                ElementsAre("budget 44000.00"));
+}
+
+TEST(NotesFacts, ADayWithoutItsYearIsOfTheYearOfTheNotes) {
+    EXPECT_THAT(factsOf("Walked 9/19/26.\nKitchen: new sink.\nStart Oct 5."),
+                ElementsAre("begin 2026-10-05"));
+    EXPECT_THAT(factsOf("Walked 11/20/26.\nKitchen: new sink.\nStart Jan 4."),
+                ElementsAre("begin 2027-01-04"));
+}
+
+TEST(NotesFacts, CountsBehindTheirLabels) {
+    EXPECT_THAT(factsOf("BR 4 BA 2.5"), UnorderedElementsAre("bedrooms 4", "baths 2.5"));
+    EXPECT_THAT(factsOf("3 beds, 2 full 1 half"), UnorderedElementsAre("bedrooms 3", "baths 2.5"));
+    EXPECT_THAT(factsOf("2b1b, 780 sf"),
+                UnorderedElementsAre("bedrooms 2", "baths 1", "area_sqft 780"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
