@@ -55,6 +55,11 @@ bool isOfHere(const ObjectRow& object, const std::string& place, const std::stri
             (object.name == "roof" && roofed) || object.name == "addition");
 }
 
+bool isThePatio(const Sentence& sentence, std::size_t at) {
+    return at > 0 && wordIs(sentence, at, "patio") &&
+           (wordIs(sentence, at - 1, "the") || wordIs(sentence, at - 1, "that"));
+}
+
 bool heatsHouse(const ObjectRow& object) {
     return object.name == "furnace" || object.name == "boiler" || object.name == "heat pump" ||
            object.name == "baseboard heat";
@@ -147,6 +152,10 @@ Reader::ChoicePlace Reader::homeOfChoice(const Sentence& sentence, const Spots& 
     // What is to heat the house is the house's, unless what heats it now was seen there.
     if (said.spot != kNone && joinsHeats(spots, object) && joined && !isHeatedFrom(place)) {
         return known("whole house", "whole house", SpaceKind::Whole);
+    }
+    // The patio that is lifted or torn out is a place as a deck is; a new one is of the yard.
+    if (object.name == "patio" && (said.spot == kNone || isThePatio(sentence, said.at))) {
+        return known(object.name, object.name, SpaceKind::Outside);
     }
     if (said.spot == kNone && object.home != Home::Self) {
         home.object = placed.parts.empty() ? home.object : kNone;
