@@ -78,6 +78,14 @@ class Finder {
         settle(at, object, act, fact);
     }
 
+    // "out @ 362k", "board & batten": some marks are read as words.
+    static WordId wordOrMark(const Token& token) {
+        static const WordId kAt = tables().id("at");
+        static const WordId kAnd = tables().id("and");
+        const bool mark = token.kind == TokenKind::Mark;
+        return mark && token.mark == '@' ? kAt : mark && token.mark == '&' ? kAnd : token.word;
+    }
+
     // Follows the phrases from `node` on, word by word. "is completely shot": words that only
     // stress stand in no phrase's way; "looks sound" is "is sound".
     void follow(std::uint32_t node, std::size_t at, bool actsOnly, Longest& object, Longest& act,
@@ -89,9 +97,7 @@ class Finder {
             if (i > at && isHyphen(tokens_, i)) {
                 continue;
             }
-            static const WordId kAt = tables().id("at");
-            const bool at2 = i > at && tokens_[i].kind == TokenKind::Mark && tokens_[i].mark == '@';
-            const WordId word = at2 ? kAt : tokens_[i].word;  // "out @ 362k"
+            const WordId word = i > at ? wordOrMark(tokens_[i]) : tokens_[i].word;
             std::uint32_t next = word == kUnknown ? 0 : tables().phrases.step(node, word);
             if (next == 0) {
                 const std::uint8_t kind =
@@ -443,6 +449,14 @@ class Finder {
         });
     }
 
+    // "Put tile down": what stands between a verb and its particle is a thing.
+    [[nodiscard]] bool isInGap(const Span& span) const {
+        return std::any_of(found_.acts.begin(), found_.acts.end(), [&](const ActSpot& act) {
+            return act.tail.end > act.tail.begin && act.span.end <= span.begin &&
+                   span.end <= act.tail.begin;
+        });
+    }
+
     // "Paint the trim" or "the paint is peeling": a treatment or an object?
     [[nodiscard]] bool actsHere(const Span& span) const {
         const std::string_view last = tokens_[span.end - 1].text;
@@ -454,7 +468,7 @@ class Finder {
         if (meaning != nullptr && *meaning == "paint") {
             return true;
         }
-        if (isSubject(span)) {
+        if (isSubject(span) || isInGap(span)) {
             return false;
         }
         if (span.begin == 0 || last.ends_with("ed")) {

@@ -160,5 +160,17 @@ TEST(NotesPlainNames, TheFinalCleanIsOfTheHouse) {
                 Contains("whole house: clean house"));
 }
 
+TEST(NotesPlainNames, AMarkForAndIsReadAsTheWord) {
+    EXPECT_THAT(itemsOf("Bathroom. Board & batten is fine. Toilet: new."),
+                UnorderedElementsAre("bathroom: keep wainscot", "bathroom: replace toilet"));
+}
+
+TEST(NotesPlainNames, TileIsOfTheFloorThatItIsSpokenOfWith) {
+    EXPECT_THAT(itemsOf("Hall bath. The carpet comes out, put tile down."),
+                Contains("hall bath: replace floor tile"));
+    EXPECT_THAT(itemsOf("Utility room. The dryer stays. Replace the vent."),
+                Contains("utility room: replace dryer vent"));
+}
+
 }  // namespace
 }  // namespace ledgerboard::intake
