@@ -6,6 +6,7 @@
 #include "core/intake/notes/one_of.h"
 #include "core/intake/notes/questions.h"
 #include "core/intake/notes/reader.h"
+#include "core/intake/notes/space_names.h"
 
 namespace ledgerboard::intake {
 
@@ -344,20 +345,23 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
 }
 
 // "The uppers are going, the lowers stay": one of two lots of a thing, of which one is kept and the
-// other not.
+// other not. "Shingles look young, repair the roof there" speaks of one roof: by its own name a
+// thing is meant as a whole.
 bool Reader::isOneLot(const Sentence& sentence, const Spots& spots, const Linked& linked,
                       const Said& said) {
     const auto keeps = [&](const Said& one) {
         return tables().acts[spots.acts[one.act].row].treatment == Treatment::Keep;
     };
-    const auto name = [&](const Said& one) {
+    const auto head = [&](const Said& one) {
         return sentence.tokens[spots.objects[one.spot].span.end - 1].word;
     };
-    return said.spot != kNone &&
+    const std::string& name = tables().objects[said.object].name;
+    const WordId whole = placeWordOf(name.substr(name.rfind(' ') + 1));
+    return said.spot != kNone && head(said) != whole &&
            std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& other) {
                return other.object == said.object && other.spot != kNone &&
                       other.spot != said.spot && keeps(other) != keeps(said) &&
-                      name(other) != name(said);
+                      head(other) != head(said) && head(other) != whole;
            });
 }
 
