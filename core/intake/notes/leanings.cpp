@@ -3,8 +3,11 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <map>
+#include <string>
 #include <string_view>
 #include <unordered_map>
+#include <utility>
 
 #include "core/intake/notes/clue_table.h"
 #include "core/intake/notes/merge.h"
@@ -408,6 +411,42 @@ int leastSure() {
 
 const std::vector<std::string>& leaningFaults() {
     return weights().faults();
+}
+
+int leaveOneNew(const std::vector<Thing>& things, std::vector<Chosen>& chosen) {
+    constexpr int kSureByItself = 80;
+    const auto isNew = [](const Chosen& one) {
+        return one.treatment == Treatment::Replace || one.treatment == Treatment::Add;
+    };
+    const auto rowOf = [&](const Chosen& one) -> const ObjectRow& {
+        return tables().objects[things[one.thing].object];
+    };
+    const auto keyOf = [&](const Chosen& one) {
+        return std::pair(things[one.thing].place, rowOf(one).family);
+    };
+
+    struct Surest {
+        int sure = 0;
+        bool measured = false;
+    };
+
+    std::map<std::pair<std::string, std::string>, Surest> surest;  // by place and family
+    for (const Chosen& one : chosen) {
+        if (rowOf(one).lone && isNew(one)) {
+            Surest& best = surest[keyOf(one)];
+            if (one.item.source.sure > best.sure) {
+                best = {one.item.source.sure, one.item.quantity.has_value()};
+            }
+        }
+    }
+    const auto isLeft = [&](const Chosen& one) {
+        const bool lone = rowOf(one).lone && (isNew(one) || one.treatment == Treatment::Remove);
+        const auto best = lone ? surest.find(keyOf(one)) : surest.end();
+        return best != surest.end() && one.item.source.sure < kSureByItself &&
+               one.item.source.sure < best->second.sure &&
+               !(isNew(one) && one.item.quantity && best->second.measured);
+    };
+    return static_cast<int>(std::erase_if(chosen, isLeft));
 }
 
 }  // namespace ledgerboard::intake

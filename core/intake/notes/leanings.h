@@ -66,6 +66,18 @@ struct Leaning {
 [[nodiscard]] std::vector<Leaning> leaningsOf(const Thing& thing, const Chances& chances,
                                               const std::vector<Found>& made);
 
+// A thing that becomes an item, and what it gets.
+struct Chosen {
+    std::size_t thing = 0;
+    model::Treatment treatment = model::Treatment::Unset;
+    DraftItem item;
+};
+
+// "Carpet out, plank in": a room gets one new floor, the surest, and what it lies in place of is no
+// item beside it. Leaves out what is less sure, but for what is sure by itself or measured by
+// itself ("20 square feet of tile, 90 of carpet"); gives how many.
+int leaveOneNew(const std::vector<Thing>& things, std::vector<Chosen>& chosen);
+
 // Percent: what is less sure is not made an item.
 [[nodiscard]] int leastSure();
 

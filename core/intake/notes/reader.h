@@ -221,6 +221,8 @@ class Reader {
                    Found& found) const;
     [[nodiscard]] static bool isOneLot(const Sentence& sentence, const Spots& spots,
                                        const Linked& linked, const Said& said);
+    static void markLot(const Sentence& sentence, const Spots& spots, const Linked& linked,
+                        const Said& said, Found& found);
     void takeMended(const Sentence& sentence, const Spots& spots, const Said& said,
                     Found& found) const;
     void addAmounts(const Sentence& sentence, const Spots& spots, const Said& said, Found& found);

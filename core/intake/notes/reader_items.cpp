@@ -365,6 +365,15 @@ bool Reader::isOneLot(const Sentence& sentence, const Spots& spots, const Linked
            });
 }
 
+void Reader::markLot(const Sentence& sentence, const Spots& spots, const Linked& linked,
+                     const Said& said, Found& found) {
+    if (isOneLot(sentence, spots, linked, said)) {
+        found.lot = true;
+        found.rest = found.treatment == Treatment::Keep;
+        found.treatment = found.takenOut ? Treatment::Remove : found.treatment;
+    }
+}
+
 // How surely it is known where the item is meant.
 void Reader::signPlace(Found& found) const {
     const std::vector<std::string>& here = walk_.current();
@@ -438,11 +447,7 @@ void Reader::takeItems(const Sentence& sentence, Spots& spots, const Placed& pla
             continue;
         }
         Found found = foundOf(sentence, spots, said);
-        if (isOneLot(sentence, spots, linked, said)) {
-            found.lot = true;
-            found.rest = found.treatment == Treatment::Keep;
-            found.treatment = found.takenOut ? Treatment::Remove : found.treatment;
-        }
+        markLot(sentence, spots, linked, said, found);
         const bool trouble = tables().objects[found.object].family == "trouble";
         if (trouble &&
             (found.treatment == Treatment::Replace || found.treatment == Treatment::Add ||

@@ -249,16 +249,20 @@ void Reader::makeItems() {
     const int least = options_.leastSure.value_or(leastSure());
     std::vector<Chances> chances;
     chances.reserve(things.size());
+    std::vector<Chosen> chosen;
     for (std::size_t i = 0; i < things.size(); ++i) {
-        const Thing& thing = things[i];
         chances.push_back(chancesOf(evidence[i]));
-        for (const Leaning& leaning : leaningsOf(thing, chances[i], made)) {
+        for (const Leaning& leaning : leaningsOf(things[i], chances[i], made)) {
             if (leaning.sure < least) {
                 ++draft.leftOut;
-            } else if (draft.items.size() < kMostItems) {
-                draft.items.push_back(itemOf(thing, leaning, made));
+            } else if (chosen.size() < kMostItems) {
+                chosen.push_back({i, leaning.treatment, itemOf(things[i], leaning, made)});
             }
         }
+    }
+    draft.leftOut += leaveOneNew(things, chosen);
+    for (Chosen& one : chosen) {
+        draft.items.push_back(std::move(one.item));
     }
     sortItems(draft.items);
     if (options_.explain) {

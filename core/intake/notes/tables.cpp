@@ -351,7 +351,9 @@ class Loader {
                 fault(where_ + "no such object: " + std::string(name));
                 continue;
             }
-            into_.objects[object].family = cells[0];
+            const bool lone = cells[0].ends_with('!');
+            into_.objects[object].family = cells[0].substr(0, cells[0].size() - (lone ? 1 : 0));
+            into_.objects[object].lone = lone;
         }
     }
 

@@ -45,6 +45,7 @@ struct ObjectRow {
     bool freshAdds = false;  // "a new one" adds it; else it replaces the old one
     bool essential = false;  // every house has one: what is taken out is replaced
     std::string family;      // objects of one family stand in for each other: floor coverings
+    bool lone = false;       // a room gets one new thing of the family
     std::vector<std::string> hazards;
     std::vector<std::uint32_t> members;  // of a set, which is spoken of in place of them
 };

@@ -128,6 +128,15 @@ TEST(NotesLeanings, WhatIsLessSureThanAskedForIsNotMade) {
     }
 }
 
+TEST(NotesLeanings, ARoomGetsOneNewFloor) {
+    EXPECT_THAT(itemsOf("Den. Carpet out, plank in, 200 sf."),
+                testing::ElementsAre("den: replace vinyl plank"));
+    EXPECT_THAT(itemsOf("Hall. Tile at the door, 20 square feet of new tile, and new carpet in the "
+                        "rest of it, 90."),
+                testing::UnorderedElementsAre("hall: replace floor tile", "hall: replace carpet"))
+        << "each measured by itself";
+}
+
 TEST(NotesLeanings, OneThingIsNotKeptAndWorkedOn) {
     ReadOptions all;
     all.leastSure = 0;
