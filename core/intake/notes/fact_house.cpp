@@ -144,7 +144,7 @@ bool FactReader::takeFigures(const Sentence& sentence, const Spots& spots) {
                             sentence.tokens[i + 1].glued && taken_ <= kOpening;
         if (joined && first >= 1000 && first <= 9000) {
             add(sentence, "bedrooms", countText(first), 85);
-            add(sentence, "baths", countText((word[1] - '0') * 1000), 85);
+            add(sentence, "baths", countText(std::int64_t{1000} * (word[1] - '0')), 85);
             return true;
         }
         if ((taken_ <= kOpening || among) && areRoomFigures(sentence, i, opens)) {

@@ -396,9 +396,12 @@ std::vector<Leaning> leaningsOf(const Thing& thing, const Chances& chances,
             // Both may well be so: what speaks for the likeliest does not speak against the other.
             const double left = 1 - chances[static_cast<std::size_t>(best)];
             leanings.push_back({other, weights().sureOf(chance / left), i});
-        } else if (made[i].rest && isWork(best) && !leanings.empty()) {
-            leanings.push_back({other, leanings.front().sure, i});  // "the rest of it is fine"
-        } else if (rest && best == Treatment::Keep && isWork(other) && !leanings.empty()) {
+            continue;
+        }
+        // "The rest of it is fine.": what is kept of it and what is worked on go together.
+        const bool parted =
+            (made[i].rest && isWork(best)) || (rest && best == Treatment::Keep && isWork(other));
+        if (parted && !leanings.empty()) {
             leanings.push_back({other, leanings.front().sure, i});
         }
     }

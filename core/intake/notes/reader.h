@@ -191,6 +191,7 @@ class Reader {
     void nameItem(const std::string& place, std::uint32_t object, model::Treatment treatment,
                   DraftItem& item) const;
     void addPlaceClues(Mention& mention) const;
+    void addHereClues(Mention& mention) const;
     void noteMentions(const Sentence& sentence, const Spots& spots,
                       const std::vector<ObjectSpot>& heard, const Placed& placed,
                       std::size_t foundBefore);

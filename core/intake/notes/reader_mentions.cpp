@@ -73,6 +73,24 @@ void Reader::copyMention(std::uint32_t object, const std::string& from, const st
     }
 }
 
+// What the sentence stands under.
+void Reader::addHereClues(Mention& mention) const {
+    if (section_.is == Section::Open) {
+        mention.clues.add("section open");
+    } else if (section_.is == Section::Keep) {
+        mention.clues.add("section keep");
+    }
+    if (choice_.age == 0) {
+        mention.clues.add("choice");
+    }
+    if (gutAge_ <= 2) {
+        mention.clues.add("gut");
+    }
+    if (line_.allNew) {
+        mention.clues.add("listnew");
+    }
+}
+
 void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
                           const std::vector<ObjectSpot>& heard, const Placed& placed,
                           std::size_t foundBefore) {
@@ -129,20 +147,7 @@ void Reader::noteMentions(const Sentence& sentence, const Spots& spots,
             flag(kept->object != object.object, "renamed");
         }
         addPlaceClues(mention);
-        if (section_.is == Section::Open) {
-            mention.clues.add("section open");
-        } else if (section_.is == Section::Keep) {
-            mention.clues.add("section keep");
-        }
-        if (choice_.age == 0) {
-            mention.clues.add("choice");
-        }
-        if (gutAge_ <= 2) {
-            mention.clues.add("gut");
-        }
-        if (line_.allNew) {
-            mention.clues.add("listnew");
-        }
+        addHereClues(mention);
         placeClues_.add(mentions_.size(), mention, heard, walk_);
         mentions_.push_back(std::move(mention));
     }
