@@ -208,6 +208,21 @@ Done refuseBadEdit(Session& session, Kind kind, RawId id,
     return kind == Kind::OwnWord ? refuseBadWord(session, id, values) : Done();
 }
 
+// Whether a record of that kind has the name already that one of the values gives.
+bool hasNamesake(const intake::Finder& finder, Kind kind,
+                 const std::vector<std::pair<model::FieldCode, model::Value>>& values) {
+    return std::any_of(values.begin(), values.end(), [&](const auto& one) {
+        const auto* text = std::get_if<std::string>(&one.second);
+        return text != nullptr && model::fieldOf(one.first)->name == "name" &&
+               finder.hasName(kind, *text);
+    });
+}
+
+std::string namesakeText(Kind kind) {
+    return "There is another " + std::string(model::infoOf(kind).title) +
+           " of that name; 'ledgerboard undo' takes this one out.\n";
+}
+
 // FIELD=VALUE, as many as are given.
 Result<std::vector<std::pair<model::FieldCode, model::Value>>> valuesMeant(
     Kind kind, const std::vector<std::string>& pairs, const intake::Finder& finder) {
@@ -396,12 +411,8 @@ Done verbAdd(Session& session, const AddOptions& options) {
         return values.error();
     }
     bool saidSomething = false;
-    bool isNamesake = false;
     for (const auto& [field, value] : values.value()) {
         saidSomething = saidSomething || !model::isEmpty(value);
-        const auto* text = std::get_if<std::string>(&value);
-        isNamesake = isNamesake || (text != nullptr && model::fieldOf(field)->name == "name" &&
-                                    finder.value()->hasName(*kind, *text));
         action.set(id, field, value);
     }
     if (!saidSomething) {
@@ -421,6 +432,7 @@ Done verbAdd(Session& session, const AddOptions& options) {
         }
         action.set(id, jobField->code, job.value().raw());
     }
+    const bool isNamesake = hasNamesake(*finder.value(), *kind, values.value());
     auto taught = commitAndLearn(session, action);
     if (!taught.ok()) {
         return taught.error();
@@ -433,12 +445,8 @@ Done verbAdd(Session& session, const AddOptions& options) {
                            {"own_words", taught.value()}});
         return {};
     }
-    const std::string title(model::infoOf(*kind).title);
-    session.print("Added " + title + " " + name + ".\n" +
-                  (isNamesake ? "There is another " + title +
-                                    " of that name; 'ledgerboard undo' takes this one out.\n"
-                              : "") +
-                  taughtText(taught.value()));
+    session.print("Added " + std::string(model::infoOf(*kind).title) + " " + name + ".\n" +
+                  (isNamesake ? namesakeText(*kind) : "") + taughtText(taught.value()));
     return {};
 }
 

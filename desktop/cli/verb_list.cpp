@@ -116,6 +116,7 @@ report::Table shownTable(const Listing& listing, bool all, report::Script script
     const auto ids = shortIds(listing.records);
     for (const auto& record : listing.records) {
         std::vector<std::string> cells;
+        cells.reserve(table.columns.size());
         for (const auto code : codes) {
             cells.push_back(cellOf(*model::fieldOf(code), record.at(code), listing.name, script));
         }
