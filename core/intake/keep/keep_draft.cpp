@@ -137,8 +137,7 @@ class Keeper {
     }
 
     // The item as each option has it, so that it counts once: as of the first option until one is
-    // chosen. One that the book has already becomes the first option's as it stands: no figure
-    // moves.
+    // chosen. One that the book has already becomes the first option's.
     void keepMaterials(const Draft& draft, const DraftAlternate& one, model::Alternate& alternate,
                        std::vector<std::pair<const DraftOption*, model::Option>>& options) {
         const DraftItem* item = itemOf(draft, one);

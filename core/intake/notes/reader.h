@@ -220,10 +220,8 @@ class Reader {
     [[nodiscard]] Found foundOf(const Sentence& sentence, const Spots& spots, const Said& said);
     void takeFresh(const Sentence& sentence, const Spots& spots, const Said& said,
                    Found& found) const;
-    [[nodiscard]] static bool isOneLot(const Sentence& sentence, const Spots& spots,
-                                       const Linked& linked, const Said& said);
-    static void markLot(const Sentence& sentence, const Spots& spots, const Linked& linked,
-                        const Said& said, Found& found);
+    [[nodiscard]] bool isOfPieces(const Sentence& sentence, const Spots& spots,
+                                  const Said& said) const;
     void takeMended(const Sentence& sentence, const Spots& spots, const Said& said,
                     Found& found) const;
     void addAmounts(const Sentence& sentence, const Spots& spots, const Said& said, Found& found);

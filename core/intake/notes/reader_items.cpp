@@ -282,7 +282,46 @@ bool isPartUpTo(const Sentence& sentence, const Spots& spots, const Span& span, 
     return part;
 }
 
+// "The uppers are going, the lowers stay": one of two lots of a thing, of which one is kept and the
+// other not. "Shingles look young, repair the roof there" speaks of one roof: by its own name a
+// thing is meant as a whole.
+bool isOneLot(const Sentence& sentence, const Spots& spots, const Linked& linked,
+              const Said& said) {
+    const auto keeps = [&](const Said& one) {
+        return tables().acts[spots.acts[one.act].row].treatment == Treatment::Keep;
+    };
+    const auto head = [&](const Said& one) {
+        return sentence.tokens[spots.objects[one.spot].span.end - 1].word;
+    };
+    const std::string& name = tables().objects[said.object].name;
+    const WordId whole = placeWordOf(name.substr(name.rfind(' ') + 1));
+    return said.spot != kNone && head(said) != whole &&
+           std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& other) {
+               return other.object == said.object && other.spot != kNone &&
+                      other.spot != said.spot && keeps(other) != keeps(said) &&
+                      head(other) != head(said) && head(other) != whole;
+           });
+}
+
+void markLot(const Sentence& sentence, const Spots& spots, const Linked& linked, const Said& said,
+             Found& found) {
+    if (isOneLot(sentence, spots, linked, said)) {
+        found.lot = true;
+        found.rest = found.treatment == Treatment::Keep;
+        found.treatment = found.takenOut ? Treatment::Remove : found.treatment;
+    }
+}
+
 }  // namespace
+
+// Whether only a few pieces are meant: in this sentence, or "Three slates have slipped. Replace
+// those."
+bool Reader::isOfPieces(const Sentence& sentence, const Spots& spots, const Said& said) const {
+    return (said.spot != kNone && isPartUpTo(sentence, spots, spots.objects[said.spot].span,
+                                             spots.acts[said.act].span.begin)) ||
+           (said.fromBefore &&
+            std::find(last_.pieces.begin(), last_.pieces.end(), said.object) != last_.pieces.end());
+}
 
 Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& said) {
     const ActSpot& act = spots.acts[said.act];
@@ -303,12 +342,7 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
         sentence.tokens[said.at].plain.starts_with("shingle")) {
         found.object = tables().objectNamed("siding");
     }
-    const bool part = said.spot != kNone &&
-                      isPartUpTo(sentence, spots, spots.objects[said.spot].span, act.span.begin);
-    // "Three slates have slipped. Replace those."
-    const bool pieces = said.fromBefore && std::find(last_.pieces.begin(), last_.pieces.end(),
-                                                     said.object) != last_.pieces.end();
-    if (found.treatment == Treatment::Replace && (part || pieces)) {
+    if (found.treatment == Treatment::Replace && isOfPieces(sentence, spots, said)) {
         found.treatment = Treatment::Repair;
         found.fresh = false;
     }
@@ -342,36 +376,6 @@ Found Reader::foundOf(const Sentence& sentence, const Spots& spots, const Said& 
     }
     addAmounts(sentence, spots, said, found);
     return found;
-}
-
-// "The uppers are going, the lowers stay": one of two lots of a thing, of which one is kept and the
-// other not. "Shingles look young, repair the roof there" speaks of one roof: by its own name a
-// thing is meant as a whole.
-bool Reader::isOneLot(const Sentence& sentence, const Spots& spots, const Linked& linked,
-                      const Said& said) {
-    const auto keeps = [&](const Said& one) {
-        return tables().acts[spots.acts[one.act].row].treatment == Treatment::Keep;
-    };
-    const auto head = [&](const Said& one) {
-        return sentence.tokens[spots.objects[one.spot].span.end - 1].word;
-    };
-    const std::string& name = tables().objects[said.object].name;
-    const WordId whole = placeWordOf(name.substr(name.rfind(' ') + 1));
-    return said.spot != kNone && head(said) != whole &&
-           std::any_of(linked.said.begin(), linked.said.end(), [&](const Said& other) {
-               return other.object == said.object && other.spot != kNone &&
-                      other.spot != said.spot && keeps(other) != keeps(said) &&
-                      head(other) != head(said) && head(other) != whole;
-           });
-}
-
-void Reader::markLot(const Sentence& sentence, const Spots& spots, const Linked& linked,
-                     const Said& said, Found& found) {
-    if (isOneLot(sentence, spots, linked, said)) {
-        found.lot = true;
-        found.rest = found.treatment == Treatment::Keep;
-        found.treatment = found.takenOut ? Treatment::Remove : found.treatment;
-    }
 }
 
 // How surely it is known where the item is meant.
